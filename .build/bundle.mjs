@@ -1,0 +1,69 @@
+// Makes bin/planish.bundle.cjs (everything that planish needs, in one file), the notices of the packages in it, and a
+// V8 code cache beside it. Run by `npm ci` and `npm run prepare`.
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { build } from 'esbuild';
+
+const root = path.dirname(import.meta.dirname);
+const bundle = path.join(root, 'bin/planish.bundle.cjs');
+const entry = process.env.PLANISH_BUNDLE_ENTRY ?? path.join(root, 'src/cli/main.ts');
+
+// A half-made set must not be found: an old cache goes before the new bundle comes.
+for (const suffix of ['cache', 'cjs', 'licenses.txt'])
+  rmSync(bundle.replace(/cjs$/, suffix), { force: true });
+
+const result = await build({
+  entryPoints: [entry],
+  absWorkingDir: root,
+  bundle: true,
+  platform: 'node',
+  target: 'node20.19',
+  format: 'cjs',
+  // Some packages ask for import.meta.url, which CommonJS does not have.
+  define: { 'import.meta.url': 'bundleUrl' },
+  banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
+  logOverride: { 'empty-import-meta': 'error' },
+  legalComments: 'none',
+  metafile: true,
+  write: false,
+  outfile: bundle,
+});
+const [output] = result.outputFiles;
+if (output === undefined) throw new Error('esbuild gave no output');
+const digest = createHash('sha256').update(output.text).digest('hex');
+writeFileSync(bundle, `${output.text}// sha256 ${digest}\n`);
+writeFileSync(bundle.replace(/cjs$/, 'licenses.txt'), notices(Object.keys(result.metafile.inputs)));
+
+// Made by a process of its own, so that the cache holds what a run compiles and nothing of this script. A cache that
+// could not be made costs some milliseconds at each start and nothing else.
+const made = spawnSync(process.execPath, [path.join(import.meta.dirname, 'code-cache.cjs')], {
+  cwd: root,
+  env: { ...process.env, NO_COLOR: '1' },
+  stdio: ['ignore', 'ignore', 'pipe'],
+  timeout: 60_000,
+});
+if (made.error ?? made.status === null) {
+  process.stderr.write('planish: no code cache was made; planish starts without one, a little later.\n');
+}
+
+/** The licences of MIT, ISC and the like ask that their notice goes with every copy. */
+function notices(inputs) {
+  const folders = new Set();
+  for (const input of inputs) {
+    const match = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/.exec(input);
+    if (match !== null) folders.add(match[0]);
+  }
+  return [...folders]
+    .sort()
+    .map((folder) => notice(path.join(root, folder)))
+    .join('\n\n');
+}
+
+function notice(folder) {
+  const { name, version, license } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
+  const file = readdirSync(folder).find((entry) => /^licen[cs]e(\.|$)/i.test(entry));
+  if (file === undefined) throw new Error(`${name} has no licence file to copy`);
+  return `${name} ${version} (${license})\n\n${readFileSync(path.join(folder, file), 'utf8').trim()}\n`;
+}

@@ -1,0 +1,127 @@
+import { dimensions } from '../src/quantity/dimension.ts';
+import { header } from './generated-file.ts';
+import { readSchema } from './json-schema.ts';
+import type { JsonSchema } from './json-schema.ts';
+
+/** Names, kinds and words of all facts as TypeScript, from the schema of the fact sheets. */
+export function factNames(schemaPath: string): string {
+  const schema = readSchema(schemaPath);
+  const kinds = Object.entries(schema.$defs ?? {});
+  refuseTwins(kinds);
+  const known = new Set(kinds.map(([kind]) => kind));
+  const lines = (make: (kind: string, sheet: JsonSchema) => string): string =>
+    kinds.map(([kind, sheet]) => make(kind, sheet)).join('\n');
+
+  return `${header([schemaPath])}import type { Dimension } from '../quantity/dimension.ts';
+
+export type SheetKind =
+${lines((kind) => `  | ${quote(kind)}`)};
+
+/** The facts that each kind of sheet holds itself. */
+export interface FactNames {
+${lines((kind, sheet) => `  readonly ${quote(kind)}:\n${names(sheet).join('\n')};`)}
+}
+
+export interface FactEntry {
+  readonly kind: SheetKind;
+  readonly type: 'word' | 'words' | 'text' | 'yes-no' | 'count' | 'number';
+  /** All words that the fact may have; absent when the list is open. */
+  readonly words?: readonly string[];
+  /** Unit in which a number is held. */
+  readonly unit?: string;
+  readonly dimension?: Dimension;
+  /** What a report calls the fact. */
+  readonly title?: string;
+  readonly description: string;
+}
+
+export const factSchemaVersion = ${JSON.stringify(schema['version'])};
+
+export const sheetKinds: Readonly<Record<SheetKind, { readonly standsOn: readonly SheetKind[] }>> = {
+${lines((kind, sheet) => `  ${quote(kind)}: { standsOn: ${list(standsOn(kind, sheet, known))} },`)}
+};
+
+export const factDictionary: Readonly<Record<string, FactEntry>> = {
+${lines((kind, sheet) => entries(kind, sheet).join('\n'))}
+};
+`;
+}
+
+function names(sheet: JsonSchema): readonly string[] {
+  return Object.keys(sheet.properties ?? {}).map((name) => `    | ${quote(name)}`);
+}
+
+function entries(kind: string, sheet: JsonSchema): readonly string[] {
+  return Object.entries(sheet.properties ?? {}).map(([name, fact]) => {
+    const words = fact.enum ?? (typeof fact.items === 'object' ? fact.items.enum : undefined);
+    const entry: Record<string, unknown> = {
+      kind,
+      type: factType(name, fact),
+      words,
+      unit: fact['unit'],
+      dimension: dimensionOf(name, fact),
+      title: fact.title,
+      description: fact.description,
+    };
+    const fields = Object.entries(entry).filter(([, value]) => value !== undefined);
+    return `  ${quote(name)}: { ${fields.map(([key, value]) => `${key}: ${literal(value)}`).join(', ')} },`;
+  });
+}
+
+function factType(name: string, fact: JsonSchema): string {
+  if (fact.enum !== undefined) return 'word';
+  switch (fact.type) {
+    case 'array':
+      return 'words';
+    case 'string':
+      return 'text';
+    case 'boolean':
+      return 'yes-no';
+    case 'integer':
+      return 'count';
+    case 'number':
+      return 'number';
+    default:
+      throw new Error(`${name}: a fact is an enum, an array, a string, a boolean, an integer or a number`);
+  }
+}
+
+function dimensionOf(name: string, fact: JsonSchema): string | undefined {
+  const dimension = dimensions.find((known) => known === fact['dimension']);
+  if (fact['dimension'] !== undefined && dimension === undefined) {
+    throw new Error(`${name}: quantity/dimension.ts has no dimension ${JSON.stringify(fact['dimension'])}`);
+  }
+  return dimension;
+}
+
+function standsOn(kind: string, sheet: JsonSchema, known: ReadonlySet<string>): readonly unknown[] {
+  const bases = sheet['standsOn'];
+  if (!Array.isArray(bases)) throw new Error(`${kind}: standsOn is not a list`);
+  for (const base of bases)
+    if (!known.has(String(base))) throw new Error(`${kind} stands on ${String(base)}, which is no sheet`);
+  return bases;
+}
+
+/** A rule names a fact without its sheet, so one name on two kinds would be two things. */
+function refuseTwins(kinds: readonly (readonly [string, JsonSchema])[]): void {
+  const owner = new Map<string, string>();
+  for (const [kind, sheet] of kinds) {
+    for (const name of Object.keys(sheet.properties ?? {})) {
+      const other = owner.get(name);
+      if (other !== undefined) throw new Error(`${name} is a fact of ${other} and of ${kind}`);
+      owner.set(name, kind);
+    }
+  }
+}
+
+function literal(value: unknown): string {
+  return Array.isArray(value) ? list(value) : quote(String(value));
+}
+
+function list(values: readonly unknown[]): string {
+  return `[${values.map((value) => quote(String(value))).join(', ')}]`;
+}
+
+function quote(text: string): string {
+  return `'${text.replaceAll(/['\\]/g, '\\$&')}'`;
+}

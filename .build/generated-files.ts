@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { factNames } from './fact-names.ts';
+import type { GeneratedFile } from './generated-file.ts';
+import { root } from './json-schema.ts';
+import { planSchemaText } from './plan-schema.ts';
+import { steelTableSource } from './steel-table.ts';
+import { typesModule } from './types-module.ts';
+import { validatorCode, validatorTypes } from './validators.ts';
+
+const planSchema = 'schemas/plan.schema.json';
+const packSchema = 'schemas/pack.schema.json';
+const factsSchema = 'schemas/facts.schema.json';
+const reportSchema = 'schemas/report.schema.json';
+const grades = 'src/steel/data/grades.csv';
+const steelNumbers = 'src/steel/data/steel-numbers.csv';
+
+/** Every file of the checkout that is made from others, in the order in which they are made. */
+export const generatedFiles: readonly GeneratedFile[] = [
+  {
+    path: 'src/generated/plan-types.ts',
+    madeFrom: [planSchema],
+    make: () => typesModule(planSchema, 'Plan'),
+  },
+  { path: 'src/generated/plan-schema.ts', madeFrom: [planSchema], make: () => planSchemaText(planSchema) },
+  {
+    path: 'src/generated/validate-plan.js',
+    madeFrom: [planSchema],
+    make: () => validatorCode(planSchema, 'validatePlan'),
+  },
+  {
+    path: 'src/generated/validate-plan.d.ts',
+    madeFrom: [planSchema],
+    make: () => validatorTypes(planSchema, 'validatePlan', 'Plan', './plan-types.ts'),
+  },
+  {
+    path: 'src/generated/pack-types.ts',
+    madeFrom: [packSchema],
+    make: () => typesModule(packSchema, 'PackFile'),
+  },
+  {
+    path: 'src/generated/validate-pack.js',
+    madeFrom: [packSchema],
+    make: () => validatorCode(packSchema, 'validatePack'),
+  },
+  {
+    path: 'src/generated/validate-pack.d.ts',
+    madeFrom: [packSchema],
+    make: () => validatorTypes(packSchema, 'validatePack', 'PackFile', './pack-types.ts'),
+  },
+  { path: 'src/generated/fact-names.ts', madeFrom: [factsSchema], make: () => factNames(factsSchema) },
+  {
+    path: 'src/generated/steel-table.ts',
+    madeFrom: [grades, steelNumbers],
+    make: () => steelTableSource(readText(grades), readText(steelNumbers)),
+  },
+  { path: 'schemas/report.d.ts', madeFrom: [reportSchema], make: () => typesModule(reportSchema, 'Report') },
+];
+
+function readText(file: string): string {
+  return readFileSync(path.join(root, file), 'utf8');
+}

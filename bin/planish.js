@@ -1,0 +1,3 @@
+#!/usr/bin/env node
+const { start } = require('./start.js');
+start(__dirname);

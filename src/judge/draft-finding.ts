@@ -1,0 +1,118 @@
+import type { Fact } from '../facts/fact.ts';
+import { lookUp } from '../facts/sheet.ts';
+import type { FactSheet } from '../facts/sheet.ts';
+import { factEntry } from '../packs/fact-dictionary.ts';
+import type { FactDictionary } from '../packs/fact-dictionary.ts';
+import { factsOf, readTemplate } from '../packs/message-template.ts';
+import type { Segment } from '../packs/message-template.ts';
+import type { Bounds, Rule } from '../packs/pack.ts';
+import { sourceSentence } from '../packs/source-sentence.ts';
+import type { CompiledRule } from './compile-rules.ts';
+import { fillMessage } from './fill-message.ts';
+import type { Finding } from './finding.ts';
+import type { PlanOrder } from './plan-order.ts';
+import { showFacts } from './show-facts.ts';
+import type { Shown } from './show-facts.ts';
+import { assumptionsOf, usedFacts } from './used-facts.ts';
+
+/** A finding before its place among those like it is known. */
+export interface DraftFinding extends Omit<Finding, 'fingerprint'> {
+  readonly identity: readonly string[];
+}
+
+/** Facts by which a sheet that is neither a part nor an operation is told from its neighbours, whatever its place in a list. */
+const namingFacts = /\.(?:id|victim|with|to|point|opening|reference|document|number|name)$/u;
+
+/** What a rule found on a sheet. `factOf` is that of the sheet. */
+export function draftFinding(
+  { rule, pack }: CompiledRule,
+  sheet: FactSheet,
+  factOf: (name: string) => Fact,
+  order: PlanOrder,
+  dictionary: FactDictionary,
+): DraftFinding {
+  const message = segmentsOf(rule.message);
+  const instead = segmentsOf(rule.instead);
+  const spoken = [...factsOf(message), ...factsOf(instead)];
+  const texts = showFacts(shownFacts(spoken, rule, factOf, dictionary));
+  const facts = usedFacts([...rule.when.map((line) => line.fact), ...spoken], factOf, dictionary);
+  const place = rule.place === undefined ? undefined : factOf(rule.place).at;
+  return {
+    rule: rule.id,
+    pack,
+    severity: rule.severity,
+    ...whereabouts(sheet),
+    pointer: place ?? sheet.at,
+    message: fillMessage(message, texts),
+    instead: fillMessage(instead, texts),
+    why: rule.why,
+    source: sourceSentence(rule.source),
+    facts,
+    assumptions: assumptionsOf(facts, dictionary),
+    asksUnknown: false,
+    identity: [pack, rule.id, ...sheetIdentity(sheet, order)],
+  };
+}
+
+/** Which part and operation a sheet belongs to, as the shop calls them. */
+export function whereabouts(
+  sheet: FactSheet,
+): Pick<Finding, 'part' | 'partName' | 'operation' | 'operationAt'> {
+  const name = sheet.part === undefined ? undefined : textOf(lookUp(sheet, 'part.name'));
+  const operation = sheet.operation === undefined ? undefined : textOf(lookUp(sheet, 'operation.do'));
+  return {
+    ...(sheet.part === undefined ? {} : { part: sheet.part }),
+    ...(name === undefined ? {} : { partName: name }),
+    ...(operation === undefined ? {} : { operation }),
+    ...(sheet.operation === undefined ? {} : { operationAt: sheet.operation }),
+  };
+}
+
+/** What a sheet is, without its place in any list: part, operation word and ordinal, kind, and the names on the sheet. */
+export function sheetIdentity(sheet: FactSheet, order: PlanOrder): readonly string[] {
+  const operation = sheet.operation === undefined ? '' : (order.operations.get(sheet.operation) ?? '');
+  const identity = [sheet.part ?? '', operation, sheet.kind];
+  if (sheet.kind === 'part' || sheet.kind === 'operation') return identity;
+  for (const name of Object.keys(sheet.facts).sort()) {
+    const text = namingFacts.test(name) ? textOf(sheet.facts[name]) : undefined;
+    if (text !== undefined) identity.push(`${name}=${text}`);
+  }
+  return identity;
+}
+
+/** The loader has read every message already; a pack made by hand in code may still hold one that does not parse. */
+function segmentsOf(text: string): readonly Segment[] {
+  const template = readTemplate(text);
+  return template.ok ? template.segments : [{ kind: 'text', text }];
+}
+
+function shownFacts(
+  names: readonly string[],
+  rule: Rule,
+  factOf: (name: string) => Fact,
+  dictionary: FactDictionary,
+): readonly Shown[] {
+  const shown: Shown[] = [];
+  for (const name of new Set(names)) {
+    const fact = factOf(name);
+    if (!fact.known) continue;
+    const unit = factEntry(dictionary, name)?.unit;
+    const bounds = boundsOf(rule, name);
+    shown.push({
+      name,
+      value: fact.value,
+      ...(unit === undefined ? {} : { unit }),
+      ...(bounds === undefined ? {} : { bounds }),
+    });
+  }
+  return shown;
+}
+
+function boundsOf(rule: Rule, name: string): Bounds | undefined {
+  const line = rule.when.find(({ fact }) => fact === name);
+  return line !== undefined && 'range' in line.test ? line.test.range : undefined;
+}
+
+function textOf(fact: Fact | undefined): string | undefined {
+  return fact?.known === true && typeof fact.value !== 'object' ? String(fact.value) : undefined;
+}

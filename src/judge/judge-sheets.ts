@@ -1,0 +1,176 @@
+import type { Fact, UnknownFact } from '../facts/fact.ts';
+import { lookUp } from '../facts/sheet.ts';
+import type { FactSheet } from '../facts/sheet.ts';
+import type { Stage } from '../packs/pack.ts';
+import { askRule } from './ask-rule.ts';
+import { comparePointers } from './compare-pointers.ts';
+import { rankOfStage } from './compile-rules.ts';
+import type { CompiledRule, CompiledRules } from './compile-rules.ts';
+import { countNotApplied } from './count-not-applied.ts';
+import { draftFinding, whereabouts } from './draft-finding.ts';
+import type { DraftFinding } from './draft-finding.ts';
+import type { Finding, Lift } from './finding.ts';
+import { orderFindings } from './order-findings.ts';
+import { planOrder } from './plan-order.ts';
+import type { PlanOrder } from './plan-order.ts';
+import { unknownHolds } from './unknown-holds.ts';
+import type { Question } from './unknown-holds.ts';
+import { withFingerprints } from './with-fingerprints.ts';
+
+/** A rule that failed while it was asked. Whatever it would have found is unknown, so the plan is not judged. */
+export interface NotJudged {
+  readonly rule: string;
+  readonly pack: string;
+  /** The sheet on which it failed first. */
+  readonly pointer: string;
+  readonly reason: string;
+}
+
+/** How often rules were put to sheets, and what came of it. `asked` is the sum of the five after it. */
+export interface Counts {
+  readonly asked: number;
+  readonly passed: number;
+  readonly found: number;
+  readonly lifted: number;
+  /** Hung on an unknown fact. */
+  readonly couldNotTell: number;
+  readonly failed: number;
+  /** Rules that were put to no sheet: none of their kind in this plan, or a later stage. */
+  readonly notApplied: number;
+}
+
+export interface Judgement {
+  /** In the order of `orderFindings`. */
+  readonly findings: readonly Finding[];
+  readonly lifts: readonly Lift[];
+  readonly notJudged: readonly NotJudged[];
+  readonly counts: Counts;
+}
+
+/** For a fact that no sheet holds; the derivation should have put it there as unknown. */
+const missing: UnknownFact = { known: false, reason: 'The plan gives nothing from which it could be told' };
+
+interface Run {
+  readonly rules: CompiledRules;
+  readonly order: PlanOrder;
+  readonly drafts: DraftFinding[];
+  readonly lifts: Lift[];
+  readonly failures: Map<CompiledRule, NotJudged>;
+  readonly questions: Question[];
+  readonly answered: Omit<Question, 'rule'>[];
+  readonly counts: { asked: number; found: number; lifted: number; couldNotTell: number; failed: number };
+}
+
+/**
+ * Puts every rule that judges at `stage` to every sheet of its kind. The result does not depend on the order of sheets,
+ * nor on that of rules except where two rules ask the same unknown at the same severity. `order` is that of the
+ * whole plan; without it, it is read off the sheets.
+ */
+export function judgeSheets(
+  sheets: readonly FactSheet[],
+  rules: CompiledRules,
+  stage: Stage,
+  order: PlanOrder = planOrder(sheets),
+): Judgement {
+  const run: Run = {
+    rules,
+    order,
+    drafts: [],
+    lifts: [],
+    failures: new Map(),
+    questions: [],
+    answered: [],
+    counts: { asked: 0, found: 0, lifted: 0, couldNotTell: 0, failed: 0 },
+  };
+  const rank = rankOfStage(stage);
+  for (const sheet of sheets) {
+    const group = rules.byKind.get(sheet.kind);
+    if (group === undefined) continue;
+    const factOf = (name: string): Fact => lookUp(sheet, name) ?? missing;
+    for (const rule of group) if (rule.fromRank <= rank) ask(run, rule, sheet, factOf);
+  }
+  const holds = unknownHolds(run.questions, run.answered, order, rules.dictionary);
+  const { asked, found, lifted, couldNotTell, failed } = run.counts;
+  return {
+    findings: withFingerprints(orderFindings([...run.drafts, ...holds], order.parts)),
+    lifts: orderLifts(run.lifts),
+    notJudged: [...run.failures].sort(([a], [b]) => a.order - b.order).map(([, failure]) => failure),
+    counts: {
+      ...run.counts,
+      passed: asked - found - lifted - couldNotTell - failed,
+      notApplied: countNotApplied(rules, stage, sheets),
+    },
+  };
+}
+
+function ask(run: Run, rule: CompiledRule, sheet: FactSheet, factOf: (name: string) => Fact): void {
+  run.counts.asked += 1;
+  try {
+    const answer = askRule(rule.rule, factOf);
+    switch (answer.kind) {
+      case 'passed':
+        return;
+      case 'found':
+        run.drafts.push(draftFinding(rule, sheet, factOf, run.order, run.rules.dictionary));
+        run.counts.found += 1;
+        // A note fails nothing, so it cannot speak for a hold.
+        if (rule.rule.severity !== 'note') noteAnswered(run, rule, sheet);
+        return;
+      case 'lifted':
+        run.counts.lifted += 1;
+        if (answer.by.some((line) => line.fact === 'provision.permits')) run.lifts.push(lift(rule, sheet, factOf));
+        return;
+      case 'unknown':
+        run.counts.couldNotTell += 1;
+        if (rule.rule.severity === 'note') return;
+        for (const name of answer.facts) run.questions.push({ rule, ...unknownOn(sheet, name) });
+    }
+  } catch (error) {
+    run.counts.failed += 1;
+    const before = run.failures.get(rule);
+    if (before !== undefined && comparePointers(before.pointer, sheet.at) <= 0) return;
+    const reason = error instanceof Error ? error.message : String(error);
+    run.failures.set(rule, { rule: rule.rule.id, pack: rule.pack, pointer: sheet.at, reason });
+  }
+}
+
+function noteAnswered(run: Run, { rule }: CompiledRule, sheet: FactSheet): void {
+  for (const line of rule.when) {
+    if ('known' in line.test && !line.test.known) run.answered.push(unknownOn(sheet, line.fact));
+  }
+}
+
+/** The unknown fact and the sheet that holds it; the sheet itself when none does. */
+function unknownOn(sheet: FactSheet, name: string): Omit<Question, 'rule'> {
+  const owner = ownerOf(sheet, name);
+  const fact = owner?.facts[name];
+  return { owner: owner ?? sheet, name, fact: fact === undefined || fact.known ? missing : fact };
+}
+
+function ownerOf(sheet: FactSheet, name: string): FactSheet | undefined {
+  if (sheet.facts[name] !== undefined) return sheet;
+  for (const base of sheet.standsOn) {
+    const owner = ownerOf(base, name);
+    if (owner !== undefined) return owner;
+  }
+  return undefined;
+}
+
+function lift({ rule, pack }: CompiledRule, sheet: FactSheet, factOf: (name: string) => Fact): Lift {
+  const { part, operation } = whereabouts(sheet);
+  const by = factOf('provision.by');
+  return {
+    rule: rule.id,
+    pack,
+    ...(part === undefined ? {} : { part }),
+    ...(operation === undefined ? {} : { operation }),
+    pointer: sheet.at,
+    by: by.known ? String(by.value) : 'a provision that the plan cites',
+  };
+}
+
+function orderLifts(lifts: readonly Lift[]): readonly Lift[] {
+  return [...lifts].sort(
+    (a, b) => comparePointers(a.pointer, b.pointer) || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0),
+  );
+}

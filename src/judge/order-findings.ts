@@ -1,0 +1,41 @@
+import type { Finding, Severity } from './finding.ts';
+import { comparePointers } from './compare-pointers.ts';
+
+const rank: Readonly<Record<Severity, number>> = { stop: 0, hold: 1, note: 2 };
+
+/** Negative when `a` is worse than `b`. */
+export function compareSeverities(a: Severity, b: Severity): number {
+  return rank[a] - rank[b];
+}
+
+/**
+ * The order in which findings are reported; a total one, so that two runs give the same bytes:
+ * 1. findings about no part first, then the parts in the order of the plan (`parts`), then part ids that are not in it;
+ * 2. the worst first: stop, hold, note; a hold that a deviation accepts stands among the holds;
+ * 3. by place, as pointers compare;
+ * 4. by rule id, pack, message and, when all that is equal, the facts looked at.
+ */
+export function orderFindings<F extends Omit<Finding, 'fingerprint'>>(
+  findings: readonly F[],
+  parts: readonly string[],
+): readonly F[] {
+  const places = new Map(parts.map((part, index) => [part, index]));
+  const placeOf = (finding: F): number =>
+    finding.part === undefined ? -1 : (places.get(finding.part) ?? parts.length);
+  return [...findings].sort(
+    (a, b) =>
+      placeOf(a) - placeOf(b) ||
+      compareTexts(a.part ?? '', b.part ?? '') ||
+      compareSeverities(a.severity, b.severity) ||
+      comparePointers(a.pointer, b.pointer) ||
+      compareTexts(a.rule, b.rule) ||
+      compareTexts(a.pack, b.pack) ||
+      compareTexts(a.message, b.message) ||
+      compareTexts(JSON.stringify(a.facts), JSON.stringify(b.facts)),
+  );
+}
+
+/** By code unit; a comparison by locale would order differently from one machine to the next. */
+function compareTexts(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,92 @@
+import type { UnknownFact } from '../facts/fact.ts';
+import type { FactSheet } from '../facts/sheet.ts';
+import type { FactDictionary } from '../packs/fact-dictionary.ts';
+import { sourceSentence } from '../packs/source-sentence.ts';
+import { comparePointers } from './compare-pointers.ts';
+import type { CompiledRule } from './compile-rules.ts';
+import { sheetIdentity, whereabouts } from './draft-finding.ts';
+import type { DraftFinding } from './draft-finding.ts';
+import { asSentence, factTitle, uncapitalised } from './fact-title.ts';
+import { compareSeverities } from './order-findings.ts';
+import type { PlanOrder } from './plan-order.ts';
+import { joinWords } from './show-facts.ts';
+
+/** A stop or hold rule met a fact that is unknown. */
+export interface Question {
+  readonly rule: CompiledRule;
+  /** The sheet that holds the fact: the one judged, or one that it stands on. */
+  readonly owner: FactSheet;
+  readonly name: string;
+  readonly fact: UnknownFact;
+}
+
+/**
+ * The holds for what is unknown, one for each missing thing. Two questions are about the same thing when the same fact of
+ * the same sheet is asked for the same reason, or when two facts name the same plan entry (`at`) and the same reason:
+ * a missing thickness makes a peak temperature unknown too. Questions that `answered` speaks for (a rule that finds
+ * the very absence) are dropped. The result does not depend on the order of questions.
+ */
+export function unknownHolds(
+  questions: readonly Question[],
+  answered: readonly Omit<Question, 'rule'>[],
+  order: PlanOrder,
+  dictionary: FactDictionary,
+): readonly DraftFinding[] {
+  const spokenFor = new Set(answered.map(thingOf));
+  const groups = new Map<string, Question[]>();
+  for (const question of questions) {
+    const thing = thingOf(question);
+    if (spokenFor.has(thing)) continue;
+    const group = groups.get(thing);
+    if (group === undefined) groups.set(thing, [question]);
+    else group.push(question);
+  }
+  return [...groups.values()].map((group) => holdFor(group, order, dictionary));
+}
+
+function thingOf({ owner, name, fact }: Omit<Question, 'rule'>): string {
+  return fact.at === undefined
+    ? JSON.stringify([owner.kind, owner.at, fact.reason, name])
+    : JSON.stringify([fact.at, fact.reason]);
+}
+
+function holdFor(group: readonly Question[], order: PlanOrder, dictionary: FactDictionary): DraftFinding {
+  const askers = [...new Set(group.map((question) => question.rule))].sort(
+    (a, b) => compareSeverities(a.rule.severity, b.rule.severity) || a.order - b.order,
+  );
+  const byPlace = [...group].sort(
+    (a, b) =>
+      comparePointers(a.owner.at, b.owner.at) ||
+      compareTexts(a.owner.kind, b.owner.kind) ||
+      compareTexts(a.name, b.name),
+  );
+  const [lead] = askers;
+  const [first] = byPlace;
+  if (lead === undefined || first === undefined) throw new Error('a hold without a question');
+  const names = [...new Set(byPlace.map((question) => question.name))];
+  const titles = names.map((name) => factTitle(dictionary, name));
+  const where = whereabouts(first.owner);
+  const named = where.partName ?? where.part;
+  const what = joinWords(named === undefined ? titles : titles.map(uncapitalised));
+  const ids = joinWords(askers.map((asker) => asker.rule.id));
+  return {
+    rule: lead.rule.id,
+    pack: lead.pack,
+    severity: 'hold',
+    ...where,
+    pointer: first.fact.at ?? first.owner.at,
+    message: `${named === undefined ? '' : `${named}: `}${what} ${names.length === 1 ? 'is' : 'are'} not known. ${asSentence(first.fact.reason)}`,
+    instead: 'Find it out and state it in the plan, with where it was read.',
+    why: `Silence is not permission. What cannot be judged without it: ${ids}.`,
+    source: sourceSentence(lead.rule.source),
+    facts: names.map((name) => ({ name, from: 'unknown', note: first.fact.reason })),
+    assumptions: [`Asked by ${ids}.`],
+    asksUnknown: true,
+    // Not the rules that ask: another one asking next year is no new finding.
+    identity: ['unknown', ...names, ...sheetIdentity(first.owner, order)],
+  };
+}
+
+function compareTexts(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,40 @@
+import { dimensions } from '../quantity/dimension.ts';
+import type { Dimension } from '../quantity/dimension.ts';
+import { readDate, readMoment } from '../quantity/iso-date.ts';
+import { readQuantity } from '../quantity/read-quantity.ts';
+import { readSignedLength } from '../quantity/read-signed-length.ts';
+import { readYears } from '../quantity/year-range.ts';
+
+/** Why a text is not of its format; undefined when it is. */
+export type FormatFault = (text: string) => string | undefined;
+
+/**
+ * The formats that the plan's schema names: one a dimension (`energy per length` is written `energy-per-length`), and the
+ * forms of dates, years and coordinates. The validator asks whether, the findings ask why: both ask here.
+ */
+export const formatFaults: Readonly<Record<string, FormatFault>> = {
+  ...Object.fromEntries(dimensions.map((dimension) => [formatOf(dimension), faultOf(dimension)])),
+  'signed-length': (text) => reasonOf(readSignedLength(text)),
+  'calendar-date': (text) => reasonOf(readDate(text)),
+  moment: (text) => reasonOf(readMoment(text)),
+  years: (text) => reasonOf(readYears(text)),
+};
+
+/** The same as yes or no, for the compiled validator. */
+export const formats: Readonly<Record<string, (text: string) => boolean>> = Object.fromEntries(
+  Object.entries(formatFaults).map(([name, fault]) => [name, (text: string) => fault(text) === undefined]),
+);
+
+function formatOf(dimension: Dimension): string {
+  return dimension.replaceAll(' ', '-');
+}
+
+function faultOf(dimension: Dimension): FormatFault {
+  return (text) => reasonOf(readQuantity(text, dimension));
+}
+
+function reasonOf(
+  reading: { readonly ok: true } | { readonly ok: false; readonly reason: string },
+): string | undefined {
+  return reading.ok ? undefined : reading.reason;
+}

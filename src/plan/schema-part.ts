@@ -1,0 +1,77 @@
+import { planSchemaText } from '../generated/plan-schema.ts';
+
+/** The keywords of the plan's schema that a sentence about a fault is made from. */
+export interface SchemaPart {
+  readonly $ref?: string;
+  readonly $defs?: Readonly<Record<string, SchemaPart>>;
+  readonly description?: string;
+  readonly type?: string | readonly string[];
+  readonly enum?: readonly string[];
+  readonly synonyms?: Readonly<Record<string, string>>;
+  readonly format?: string;
+  readonly dimension?: string;
+  readonly minimum?: number;
+  readonly maximum?: number;
+  readonly properties?: Readonly<Record<string, SchemaPart>>;
+  readonly items?: SchemaPart;
+  readonly if?: SchemaPart;
+  readonly then?: SchemaPart;
+  readonly else?: SchemaPart;
+}
+
+let parsed: SchemaPart | undefined;
+
+function planSchema(): SchemaPart {
+  if (parsed === undefined) {
+    const schema: SchemaPart = JSON.parse(planSchemaText);
+    parsed = schema;
+  }
+  return parsed;
+}
+
+/**
+ * The part of the plan's schema that the value at a JSON pointer is held against. Where the schema chooses by the kind of the
+ * value (one citation or several), the choice follows `root`, the plan as plain objects. Undefined off the schema's paths.
+ */
+export function schemaPartAt(root: unknown, steps: readonly string[]): SchemaPart | undefined {
+  let value = root;
+  let part = settle(planSchema(), value);
+  for (const step of steps) {
+    const next: SchemaPart | undefined = Array.isArray(value) ? part?.items : part?.properties?.[step];
+    value = childOf(value, step);
+    if (next === undefined) return undefined;
+    part = settle(next, value);
+  }
+  return part;
+}
+
+/** Follows `$ref` and the choice of `if`, keeping a description that stands beside the reference. */
+function settle(part: SchemaPart, value: unknown): SchemaPart {
+  let settled = part;
+  for (;;) {
+    if (settled.$ref !== undefined) {
+      const target = planSchema().$defs?.[settled.$ref.replace('#/$defs/', '')];
+      if (target === undefined) return settled;
+      settled = settled.description === undefined ? target : { ...target, description: settled.description };
+    } else if (settled.if !== undefined) {
+      const chosen = isOfType(value, settled.if.type) ? settled.then : settled.else;
+      if (chosen === undefined) return settled;
+      settled = chosen;
+    } else {
+      return settled;
+    }
+  }
+}
+
+function isOfType(value: unknown, type: SchemaPart['type']): boolean {
+  return type === 'array' ? Array.isArray(value) : typeof value === type;
+}
+
+function childOf(value: unknown, step: string): unknown {
+  if (Array.isArray(value)) return value[Number(step)];
+  return isRecord(value) && Object.hasOwn(value, step) ? value[step] : undefined;
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null;
+}

@@ -1,0 +1,85 @@
+import type { Material } from './material.ts';
+import { steelFamilyFloor } from './steel-family.ts';
+import type { StrengthClass } from './strength-class.ts';
+import { classOfTensile, steelRank } from './strength-class.ts';
+import { classFitsStrength, strengthFits } from './strength-fit.ts';
+
+export interface Contradiction {
+  readonly between: readonly ('grade' | 'strength' | 'class')[];
+  readonly sentence: string;
+}
+
+export interface Stated {
+  readonly readings: readonly Material[];
+  readonly tensileMpa?: number;
+  readonly class?: StrengthClass;
+}
+
+/** What in a statement of grade, strength and class cannot all be true of one part. */
+export function contradictions(stated: Stated): readonly Contradiction[] {
+  const { readings, tensileMpa, class: statedClass } = stated;
+  const [first] = readings;
+  const found: Contradiction[] = [];
+  const fits =
+    tensileMpa === undefined || first === undefined || readings.some((one) => strengthFits(one, tensileMpa));
+  if (first !== undefined && tensileMpa !== undefined && !fits) {
+    found.push({
+      between: ['grade', 'strength'],
+      sentence: `${named(first)} ${standsAt(first)}, but the strength is stated as ${tensileMpa} MPa.${deliveredHint(first, tensileMpa)}`,
+    });
+  }
+  if (statedClass === undefined) return found;
+  const agrees =
+    first !== undefined &&
+    readings.some((one) => classAgrees(one, statedClass, fits ? tensileMpa : undefined));
+  if (first !== undefined && !agrees) {
+    found.push({
+      between: ['grade', 'class'],
+      sentence: `${named(first)} is ${first.class}, but the class is stated as ${statedClass}.`,
+    });
+  }
+  if (tensileMpa !== undefined && !(agrees && fits) && !classFitsStrength(statedClass, tensileMpa)) {
+    const band =
+      steelRank(statedClass) === undefined
+        ? 'more than it can reach'
+        : `that of ${classOfTensile(tensileMpa)} steel`;
+    found.push({
+      between: ['strength', 'class'],
+      sentence: `The class is stated as ${statedClass}, but the strength, ${tensileMpa} MPa, is ${band}.`,
+    });
+  }
+  return found;
+}
+
+/** The class of the grade, of its family (DP980 is advanced by family, ultra by strength), or of its tensile band. */
+function classAgrees(material: Material, stated: StrengthClass, tensileMpa: number | undefined): boolean {
+  if (stated === material.class || stated === steelFamilyFloor(material.family)) return true;
+  if (steelRank(material.class) === undefined) return false;
+  return [material.tensileMinMpa, tensileMpa].some(
+    (mpa) => mpa !== undefined && classOfTensile(mpa) === stated,
+  );
+}
+
+/** The grade at the head of a sentence; a trade word gets its capital. */
+function named(material: Material): string {
+  const { designation } = material;
+  if (!/\d/.test(designation)) return designation.charAt(0).toUpperCase() + designation.slice(1);
+  return material.class === 'press-hardened' ? `${designation} (${material.condition})` : designation;
+}
+
+function standsAt(material: Material): string {
+  const { tensileMinMpa, tensileMaxMpa, yieldMinMpa } = material;
+  if (tensileMinMpa !== undefined) {
+    return tensileMaxMpa === undefined
+      ? `has at least ${tensileMinMpa} MPa tensile strength`
+      : `has ${tensileMinMpa}–${tensileMaxMpa} MPa tensile strength`;
+  }
+  if (tensileMaxMpa !== undefined) return `has at most ${tensileMaxMpa} MPa tensile strength`;
+  if (yieldMinMpa !== undefined) return `has at least ${yieldMinMpa} MPa yield strength`;
+  return `is ${material.class}`;
+}
+
+function deliveredHint(material: Material, tensileMpa: number): string {
+  if (material.class !== 'press-hardened' || tensileMpa >= 1200) return '';
+  return ' That may be its strength before hardening; on the body it counts as hardened.';
+}

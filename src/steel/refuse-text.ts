@@ -1,0 +1,61 @@
+import { designationKey } from './designation-key.ts';
+
+const longestDesignation = 80;
+
+/** Cyrillic and Greek letters that print like a Latin one, by code point order of neither. */
+const lookAlikes: ReadonlyMap<string, string> = new Map(
+  [
+    ...['АA', 'ВB', 'ЕE', 'ЅS', 'ІI', 'ЈJ', 'КK', 'МM', 'НH', 'ОO', 'РP', 'СC', 'ТT', 'УY', 'ХX'],
+    ...['аa', 'еe', 'ѕs', 'іi', 'јj', 'оo', 'рp', 'сc', 'уy', 'хx'],
+    ...['ΑA', 'ΒB', 'ΕE', 'ΖZ', 'ΗH', 'ΙI', 'ΚK', 'ΜM', 'ΝN', 'ΟO', 'ΡP', 'ΤT', 'ΥY', 'ΧX', 'οo'],
+  ].map((pair) => [pair.charAt(0), pair.charAt(1)]),
+);
+
+export interface Refusal {
+  readonly reason: string;
+  /** The text with the look-alikes replaced, to be offered, never to be used. */
+  readonly repaired?: string;
+}
+
+/** Why a text cannot be a designation at all, before any table is asked; undefined when it may be one. */
+export function refuseText(text: string): Refusal | undefined {
+  const trimmed = text.trim();
+  if (trimmed === '')
+    return { reason: 'The grade is empty; state the designation on the drawing or the spare part.' };
+  if (trimmed.length > longestDesignation) {
+    return {
+      reason: `The grade is ${trimmed.length} characters long; a designation has at most ${longestDesignation}. State the designation alone.`,
+    };
+  }
+  const hidden = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}]/u.exec(trimmed)?.[0];
+  if (hidden !== undefined) {
+    return {
+      reason: `The grade holds a character that does not print (${codePoint(hidden)}); type it again.`,
+    };
+  }
+  const markup = /[<>]|&(?:\w+|#\d+);/.exec(trimmed)?.[0];
+  if (markup !== undefined)
+    return { reason: `The grade holds "${markup}", which is web-page text; state the designation alone.` };
+  return refuseForeignLetters(trimmed.normalize('NFKC'));
+}
+
+function refuseForeignLetters(text: string): Refusal | undefined {
+  const foreign = /[^\x20-\x7e\s\p{Pd}\u2212]/u.exec(text)?.[0];
+  if (foreign === undefined) return undefined;
+  const latin = lookAlikes.get(foreign);
+  if (latin === undefined) {
+    return {
+      reason: `The grade holds "${foreign}" (${codePoint(foreign)}), which no designation has; type it again.`,
+    };
+  }
+  const repaired = [...text].map((char) => lookAlikes.get(char) ?? char).join('');
+  const script = /\p{Script=Greek}/u.test(foreign) ? 'Greek' : 'Cyrillic';
+  return {
+    reason: `The grade holds the ${script} letter "${foreign}" (${codePoint(foreign)}), which looks like the Latin ${latin}; type it again in Latin letters.`,
+    repaired: designationKey(repaired),
+  };
+}
+
+function codePoint(char: string): string {
+  return `U+${(char.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
+}

@@ -1,0 +1,128 @@
+import type { Coating } from './coating.ts';
+import type { Contradiction } from './contradictions.ts';
+import { contradictions } from './contradictions.ts';
+import type { DesignationReading, Material } from './read-designation.ts';
+import { readDesignation } from './read-designation.ts';
+import type { StrengthClass } from './strength-class.ts';
+import { classOfTensile, steelRank, strongest } from './strength-class.ts';
+import { aboveLimits, strengthFits } from './strength-fit.ts';
+
+export interface StatedMaterial {
+  readonly grade?: string;
+  readonly tensileMpa?: number;
+  readonly class?: StrengthClass;
+}
+
+export interface SettledMaterial {
+  readonly class?: StrengthClass;
+  readonly family?: string;
+  readonly tensileMinMpa?: number;
+  readonly tensileMaxMpa?: number;
+  readonly coating?: Coating;
+  readonly readings: readonly Material[];
+  /** What decided the class: the grade table, the stated class, or the band of the stated strength. */
+  readonly provenance: 'table' | 'stated' | 'computed';
+  /** Why the class is unknown, and what would settle it; present exactly when `class` is not. */
+  readonly reason?: string;
+  readonly notes: readonly string[];
+  readonly contradictions: readonly Contradiction[];
+}
+
+/** From here a steel of unknown family may be press-hardened as well as martensitic, in MPa. Common practice. */
+const pressHardenedFromMpa = 1200;
+
+/**
+ * Settles what a part is made of from its stated grade, tensile strength (MPa) and class. The strongest of them counts;
+ * what cannot be true together is told, not decided.
+ */
+export function settleMaterial(stated: StatedMaterial): SettledMaterial {
+  const notes: string[] = [];
+  const tensileMpa = usableStrength(stated.tensileMpa, notes);
+  const reading = stated.grade === undefined ? undefined : readDesignation(stated.grade);
+  const readings = reading?.known === true ? reading.readings : [];
+  if (reading?.known === true && reading.note !== undefined) notes.push(reading.note);
+
+  const gradeClass = strongest(readings.map((one) => one.class));
+  const bandClass = tensileMpa === undefined ? undefined : bandThatCounts(readings, tensileMpa, stated.class);
+  const candidates = [gradeClass, stated.class, bandClass].filter((one) => one !== undefined);
+  const settled = strongest(candidates);
+  const found = contradictions({
+    readings,
+    ...(tensileMpa === undefined ? {} : { tensileMpa }),
+    ...(stated.class === undefined ? {} : { class: stated.class }),
+  });
+  if (settled !== undefined && reading?.known === false) notes.push(reading.reason);
+  if (
+    settled === 'ultra-high-strength' &&
+    readings.length === 0 &&
+    (tensileMpa ?? 0) >= pressHardenedFromMpa
+  ) {
+    notes.push('The strength alone does not tell martensitic from press-hardened; state the grade.');
+  }
+
+  const provenance = settled === gradeClass ? 'table' : settled === stated.class ? 'stated' : 'computed';
+  const disputes = (what: 'grade' | 'strength'): boolean => found.some((one) => one.between.includes(what));
+  const ofGrade = readings.find((one) => one.class === (disputes('grade') ? settled : gradeClass));
+  // A strength in dispute is passed on only if it is the stronger side of the dispute.
+  const counts = !disputes('strength') || bandClass === settled;
+  return {
+    ...(settled === undefined
+      ? { reason: whyUnknown(reading, candidates) }
+      : { class: settled, ...(ofGrade === undefined ? {} : { family: ofGrade.family }) }),
+    ...tensileRange(ofGrade, counts ? tensileMpa : undefined),
+    ...(readings[0]?.coating === undefined ? {} : { coating: readings[0].coating }),
+    readings,
+    provenance: settled === undefined ? 'stated' : provenance,
+    notes,
+    contradictions: found,
+  };
+}
+
+function usableStrength(tensileMpa: number | undefined, notes: string[]): number | undefined {
+  if (tensileMpa === undefined) return undefined;
+  if (Number.isFinite(tensileMpa) && tensileMpa > 0) return tensileMpa;
+  notes.push(`A tensile strength of ${tensileMpa} MPa cannot be; it was left out of account.`);
+  return undefined;
+}
+
+/**
+ * The class that a stated strength adds. It decides where the family is unknown and where it does not fit the grade; a
+ * strength that fits leaves the class to the family, but from 980 MPa steel is never weaker than ultra-high-strength.
+ */
+function bandThatCounts(
+  readings: readonly Material[],
+  tensileMpa: number,
+  statedClass: StrengthClass | undefined,
+): StrengthClass | undefined {
+  const band = classOfTensile(tensileMpa);
+  const offLadder = (one: StrengthClass): boolean => steelRank(one) === undefined;
+  if (readings.length > 0) {
+    if (!readings.some((one) => strengthFits(one, tensileMpa))) return band;
+    if (readings.some((one) => offLadder(one.class))) return undefined;
+    const above = readings.every((one) => aboveLimits(one, tensileMpa));
+    return above || band === 'ultra-high-strength' ? band : undefined;
+  }
+  if (statedClass === undefined || !offLadder(statedClass)) return band;
+  return contradictions({ readings, tensileMpa, class: statedClass }).length > 0 ? band : undefined;
+}
+
+function tensileRange(
+  material: Material | undefined,
+  tensileMpa: number | undefined,
+): Pick<SettledMaterial, 'tensileMinMpa' | 'tensileMaxMpa'> {
+  const lowest = Math.max(material?.tensileMinMpa ?? 0, tensileMpa ?? 0);
+  const highest = material?.tensileMaxMpa;
+  return {
+    ...(lowest > 0 ? { tensileMinMpa: lowest } : {}),
+    ...(highest !== undefined && highest >= lowest ? { tensileMaxMpa: highest } : {}),
+  };
+}
+
+function whyUnknown(reading: DesignationReading | undefined, candidates: readonly StrengthClass[]): string {
+  if (candidates.length > 0) {
+    const names = [...new Set(candidates)].join(', ');
+    return `What is stated points to different materials (${names}); state the grade on the drawing or the spare part.`;
+  }
+  if (reading?.known === false) return reading.reason;
+  return 'Neither grade nor strength nor class is stated; look up the grade in the maker’s document or on the spare part.';
+}

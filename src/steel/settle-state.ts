@@ -1,0 +1,59 @@
+import type { GradeRow } from './grade-row.ts';
+
+export interface SettledState {
+  readonly rows: readonly GradeRow[];
+  readonly notes: readonly string[];
+}
+
+/**
+ * Chooses between rows of one grade in different states. On a body, boron steel counts as hardened unless its delivered
+ * state is stated, and even then it keeps its class, since the part is hardened before it is fitted. Aluminium counts as
+ * delivered: the gain of the paint oven is not promised by the standard.
+ */
+export function settleState(
+  rows: readonly GradeRow[],
+  stated: 'hardened' | 'as delivered' | undefined,
+): SettledState {
+  const boron = rows.filter(
+    (row) => row.familyKey === 'press_hardening' || row.familyKey === 'quenched_tempered_boron',
+  );
+  const [firstBoron] = boron;
+  if (firstBoron !== undefined) return boronState(rows, firstBoron.designation, stated);
+  const delivered = rows.filter((row) => row.state !== 'paint baked');
+  if (delivered.length === 0 || delivered.length === rows.length) return { rows, notes: [] };
+  return { rows: delivered, notes: ['After the paint oven the sheet stands higher than delivered.'] };
+}
+
+function boronState(
+  rows: readonly GradeRow[],
+  name: string,
+  stated: 'hardened' | 'as delivered' | undefined,
+): SettledState {
+  const hardened = rows.filter((row) => row.state === 'hardened');
+  const delivered = rows.filter((row) => row.state === 'as delivered');
+  if (stated === 'as delivered') {
+    return {
+      rows: delivered.length > 0 ? delivered : rows,
+      notes: [`${name} is named as delivered, but on a body it is hardened; its class is press-hardened.`],
+    };
+  }
+  const tempered = rows.some((row) => row.familyKey === 'quenched_tempered_boron');
+  const [before] = delivered;
+  const notes: string[] = [];
+  if (stated === undefined && (tempered || before !== undefined)) {
+    notes.push(`The state of ${name} is not stated; it counts as hardened.`);
+  }
+  if (before?.tensileMinMpa !== undefined && hardened.length > 0) {
+    notes.push(`Before hardening it stands at ${before.tensileMinMpa}–${before.tensileMaxMpa ?? '…'} MPa.`);
+  }
+  if (tempered) {
+    notes.push('Its standard gives minima for quenched and tempered stock; press-hardened it stands higher.');
+    return { rows: rows.map(withoutMaxima), notes };
+  }
+  return { rows: hardened.length > 0 ? hardened : rows, notes };
+}
+
+function withoutMaxima(row: GradeRow): GradeRow {
+  const { tensileMaxMpa: _tensile, yieldMaxMpa: _yield, ...minima } = row;
+  return minima;
+}

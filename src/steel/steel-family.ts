@@ -1,0 +1,80 @@
+import type { StrengthClass } from './strength-class.ts';
+import { classOfTensile, steelRank, strongest } from './strength-class.ts';
+
+export interface SteelFamily {
+  /** The family in trade words, as shown to users. */
+  readonly word: string;
+  /** The weakest class a member of the family can have. */
+  readonly floor: StrengthClass;
+  /** True where the family is a treatment, not a kind of steel, so that only the strength tells the class. */
+  readonly byStrength?: true;
+}
+
+/** Families by their key in the grade table. Which class a family belongs to is common practice. */
+const families: Readonly<Record<string, SteelFamily>> = {
+  mild: { word: 'mild steel', floor: 'mild' },
+  high_strength_if: { word: 'interstitial-free high-strength', floor: 'high-strength' },
+  isotropic: { word: 'isotropic', floor: 'high-strength' },
+  rephosphorised: { word: 'rephosphorised', floor: 'high-strength' },
+  solid_solution: { word: 'solid-solution strengthened', floor: 'high-strength' },
+  bake_hardening: { word: 'bake-hardening', floor: 'high-strength' },
+  dent_resistant_non_bh: { word: 'dent-resistant', floor: 'high-strength' },
+  structural: { word: 'structural', floor: 'high-strength' },
+  hsla: { word: 'high-strength low-alloy', floor: 'high-strength' },
+  hsla_ultra_high: { word: 'ultra-high-strength low-alloy', floor: 'ultra-high-strength' },
+  ferrite_bainite: { word: 'ferrite-bainite', floor: 'high-strength' },
+  cold_hardened: { word: 'cold-hardened strip', floor: 'high-strength', byStrength: true },
+  recovery_annealed: { word: 'recovery-annealed', floor: 'high-strength', byStrength: true },
+  dual_phase: { word: 'dual-phase', floor: 'advanced high-strength' },
+  dual_phase_high_ductility: { word: 'dual-phase of high ductility', floor: 'advanced high-strength' },
+  trip: { word: 'TRIP', floor: 'advanced high-strength' },
+  twip: { word: 'TWIP', floor: 'advanced high-strength' },
+  quench_partition: { word: 'quench-and-partition', floor: 'advanced high-strength' },
+  complex_phase: { word: 'complex-phase', floor: 'advanced high-strength' },
+  martensitic: { word: 'martensitic', floor: 'ultra-high-strength' },
+  press_hardening: { word: 'press-hardening steel', floor: 'press-hardened' },
+  // The same boron steels are quenched and tempered for machine parts and press-hardened for bodies; a grade on a body
+  // part does not say which, so the stronger use counts.
+  quenched_tempered_boron: { word: 'boron steel', floor: 'press-hardened' },
+  stainless: { word: 'stainless', floor: 'stainless' },
+  stainless_austenitic: { word: 'austenitic stainless', floor: 'stainless' },
+  stainless_ferritic: { word: 'ferritic stainless', floor: 'stainless' },
+  aluminium: { word: 'aluminium', floor: 'aluminium' },
+  aluminium_5xxx: { word: 'aluminium 5xxx', floor: 'aluminium' },
+  aluminium_6xxx: { word: 'aluminium 6xxx', floor: 'aluminium' },
+  aluminium_7xxx: { word: 'aluminium 7xxx', floor: 'aluminium' },
+  aluminium_casting: { word: 'aluminium casting', floor: 'aluminium' },
+  magnesium: { word: 'magnesium', floor: 'magnesium' },
+  composite: { word: 'fibre composite', floor: 'composite' },
+  composite_cfrp: { word: 'carbon-fibre composite', floor: 'composite' },
+  composite_gfrp: { word: 'glass-fibre composite', floor: 'composite' },
+  composite_thermoplastic: { word: 'thermoplastic composite', floor: 'composite' },
+};
+
+/** Throws an Error for a key that is not in the table of families: the data and this file must agree. */
+export function steelFamily(key: string): SteelFamily {
+  const family = Object.hasOwn(families, key) ? families[key] : undefined;
+  if (family === undefined) throw new Error(`the grade table names a family without a class: ${key}`);
+  return family;
+}
+
+/**
+ * Class of a member of a family. The family decides; from 980 MPa a steel is never weaker than ultra-high-strength,
+ * whatever its family. Yield bounds the tensile strength from below where only the yield is known.
+ */
+export function classInFamily(
+  family: SteelFamily,
+  tensileMinMpa: number | undefined,
+  yieldMinMpa: number | undefined,
+): StrengthClass {
+  const known = Math.max(tensileMinMpa ?? 0, yieldMinMpa ?? 0);
+  if (steelRank(family.floor) === undefined || known <= 0) return family.floor;
+  const band = classOfTensile(known);
+  const counts = family.byStrength === true || band === 'ultra-high-strength';
+  return counts ? (strongest([family.floor, band]) ?? family.floor) : family.floor;
+}
+
+/** Floor of the family that has this trade word; undefined for a word that is no family's. */
+export function steelFamilyFloor(word: string): StrengthClass | undefined {
+  return Object.values(families).find((family) => family.word === word)?.floor;
+}

@@ -1,0 +1,64 @@
+import type { Material } from './material.ts';
+import type { StrengthClass } from './strength-class.ts';
+import { classOfTensile, steelRank } from './strength-class.ts';
+
+/** Share by which a stated strength may miss a grade's limits: the trade rounds 590 to 600 and 980 to 1000. Practice. */
+const tradeStep = 0.1;
+
+/** Upper bound over the minimum where a standard gives no maximum. Practice: in the table maxima reach 1.1 to 1.5 times. */
+const spreadWithoutMaximum = 1.5;
+
+/** Usual reach above the minimum, from the same maxima. */
+const usualSpread = 1.25;
+
+/** Strengths in MPa that no sheet of the material reaches. From general materials knowledge, rounded upwards. */
+const ceilings: Readonly<Partial<Record<StrengthClass, number>>> = { aluminium: 700, magnesium: 450 };
+
+/** Lowest minimum tensile strength in the grade table of a family that belongs to the class, in MPa. */
+const familyMinima: Readonly<Partial<Record<StrengthClass, number>>> = {
+  'high-strength': 280, // HC180P, EN 10268
+  'advanced high-strength': 440, // DP 440T/250Y, SAE J2745
+  'ultra-high-strength': 690, // UHSS Grade 90, ASTM A1011
+  'press-hardened': 1200, // a hardened part; the softer grades of tailored blanks need their designation
+};
+
+/** Whether a stated tensile strength can be that of a material, within the trade's rounding. */
+export function strengthFits(material: Material, tensileMpa: number): boolean {
+  const ceiling = ceilings[material.class];
+  if (ceiling !== undefined && tensileMpa > ceiling) return false;
+  const lowest = material.tensileMinMpa ?? material.yieldMinMpa;
+  if (lowest !== undefined && tensileMpa < lowest * (1 - tradeStep)) return false;
+  if (material.tensileMaxMpa !== undefined) return tensileMpa <= material.tensileMaxMpa * (1 + tradeStep);
+  const rank = steelRank(material.class);
+  if (rank === undefined || material.class === 'press-hardened') {
+    return lowest !== undefined || rank === undefined || withinOneClass(rank, tensileMpa);
+  }
+  if (material.tensileMinMpa !== undefined)
+    return tensileMpa <= material.tensileMinMpa * spreadWithoutMaximum;
+  return withinOneClass(rank, tensileMpa);
+}
+
+/**
+ * Whether a strength that fits a material still lies above what its standard allows, or, without a maximum, above what is
+ * usual. The trade's rounding excuses it as a slip, but not as a reason to count the weaker class.
+ */
+export function aboveLimits(material: Material, tensileMpa: number): boolean {
+  if (material.tensileMaxMpa !== undefined) return tensileMpa > material.tensileMaxMpa;
+  return tensileMpa > (material.tensileMinMpa ?? Infinity) * usualSpread;
+}
+
+/** Whether a stated class can go with a stated tensile strength when no grade tells the family. */
+export function classFitsStrength(stated: StrengthClass, tensileMpa: number): boolean {
+  if (steelRank(stated) === undefined) return tensileMpa <= (ceilings[stated] ?? Infinity);
+  const band = classOfTensile(tensileMpa);
+  if (stated === band) return true;
+  // Families set floors above their band (dual phase begins at 440 MPa), and bodies disagree on the name from 980 MPa.
+  if (band === 'ultra-high-strength')
+    return stated === 'advanced high-strength' || stated === 'press-hardened';
+  const stronger = (steelRank(stated) ?? 0) > (steelRank(band) ?? 0);
+  return stronger && tensileMpa >= (familyMinima[stated] ?? Infinity);
+}
+
+function withinOneClass(rank: number, tensileMpa: number): boolean {
+  return Math.abs(rank - (steelRank(classOfTensile(tensileMpa)) ?? 0)) <= 1;
+}

@@ -1,0 +1,272 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { csvRows } from '../../.build/steel-table.ts';
+import type { DesignationReading } from '../../src/steel/read-designation.ts';
+import { readDesignation } from '../../src/steel/read-designation.ts';
+import { steelRank } from '../../src/steel/strength-class.ts';
+
+const grades = csvRows(readFileSync(new URL('../../src/steel/data/grades.csv', import.meta.url), 'utf8'));
+const names = [...new Set(grades.map((row) => row['designation'] ?? ''))];
+/** Two and three letters are too easily something else; these count only beside their standard. */
+const needStandard = new Set(['CS', 'DS', 'DDS', 'EDDS']);
+const plainNames = names.filter((name) => !needStandard.has(name));
+
+function first(text: string) {
+  const reading = readDesignation(text);
+  if (!reading.known) throw new Error(`${text}: ${reading.reason}`);
+  const [material] = reading.readings;
+  if (material === undefined) throw new Error(`${text} has no reading`);
+  return material;
+}
+
+function reasonOf(reading: DesignationReading): string {
+  return reading.known ? `known as ${JSON.stringify(reading.readings)}` : reading.reason;
+}
+
+/** Class, family and strengths: what must not depend on how a name is typed. */
+function substance(text: string): unknown {
+  const reading = readDesignation(text);
+  if (!reading.known) return reading.reason;
+  return reading.readings.map((one) => [
+    one.class,
+    one.family,
+    one.tensileMinMpa,
+    one.tensileMaxMpa,
+    one.yieldMinMpa,
+  ]);
+}
+
+describe('reading a designation', () => {
+  it.each(plainNames)('knows %s from the table', (name) => {
+    expect(first(name).designation.replaceAll(/[\s-]/g, '')).toBe(name.replaceAll(/[\s-]/g, ''));
+  });
+
+  it('splits a coating off and keeps its kind', () => {
+    expect(first('HCT980X+ZE75/75').coating).toBe('zinc');
+    expect(first('DX54D+ZF100RB').coating).toBe('zinc-iron');
+    expect(first('HX260LAD+ZA130MC_O').coating).toBe('zinc-aluminium');
+    expect(first('HX340LAD+ZM120MB').coating).toBe('zinc-magnesium');
+    expect(first('22MnB5+AS150').coating).toBe('aluminium-silicon');
+    expect(first('CR1220Y1500T-MS-UC').coating).toBe('none');
+    expect(first('JAC590R-45/45').coating).toBe('zinc-iron');
+    expect(first('SGC440-F08').coating).toBe('zinc-iron');
+    expect(first('DC04').coating).toBeUndefined();
+  });
+
+  it('does not take anything after a plus for a coating', () => {
+    expect(readDesignation('DC04+QX12').known).toBe(false);
+    expect(readDesignation('DC04+ZDP').known).toBe(false);
+    expect(first('DC01+C690').class).toBe('advanced high-strength');
+  });
+
+  it('lets a named standard choose between readings', () => {
+    expect(first('VDA 239-100 CR340LA').tensileMaxMpa).toBe(530);
+    expect(first('GB/T 20564.4 CR340LA').tensileMaxMpa).toBe(510);
+    expect(first('SAE J2329 CR3EC').standard).toBe('SAE J2329:2015');
+  });
+
+  it('gives every reading of a rank that several standards use, and none for a standard whose scale is another', () => {
+    const open = readDesignation('CR4');
+    expect(open.known && open.readings.length).toBe(3);
+    expect(open.known && open.note).toContain('BS 1449');
+    const named = readDesignation('VDA 239-100 CR4-EG29/29-E');
+    expect(named.known && named.readings.map((one) => one.standard)).toEqual(['VDA 239-100:2016']);
+    expect(readDesignation('BS 1449 CR4').known).toBe(false);
+  });
+
+  it('counts boron steel of unknown state as hardened and says so', () => {
+    const reading = readDesignation('22MnB5');
+    expect(reading.known && reading.readings.map((one) => [one.condition, one.tensileMinMpa])).toEqual([
+      ['hardened', 1300],
+    ]);
+    expect(reading.known && reading.note).toContain('counts as hardened');
+    expect(reading.known && reading.note).toContain('450–750 MPa');
+    expect(first('22MnB5 (hardened)').tensileMinMpa).toBe(1300);
+  });
+
+  it('keeps boron steel press-hardened even where the delivered state is named', () => {
+    expect(first('22MnB5 as delivered')).toMatchObject({
+      class: 'press-hardened',
+      condition: 'as delivered',
+      tensileMaxMpa: 750,
+    });
+  });
+
+  it('reads a steel number as the grade it stands for', () => {
+    expect(first('1.0338').designation).toBe('DC04');
+    expect(first('1.0944').class).toBe('ultra-high-strength');
+    expect(first('1.5528+AS150')).toMatchObject({ designation: '22MnB5', class: 'press-hardened' });
+    expect(first('1.0330+C590').designation).toBe('DC01+C590');
+    expect(first('X5CrNi18-10').class).toBe('stainless');
+    expect(readDesignation('1.9999').known).toBe(false);
+  });
+
+  it.each([
+    ['DP600', 'advanced high-strength', 590],
+    ['980DP', 'ultra-high-strength', 980],
+    ['DP1000', 'ultra-high-strength', 980],
+    ['TRIP 780', 'advanced high-strength', 780],
+    ['MS1500', 'ultra-high-strength', 1500],
+    ['PHS1500', 'press-hardened', undefined],
+    ['boron steel', 'press-hardened', undefined],
+    ['Hot-stamped steel', 'press-hardened', undefined],
+    ['mild steel', 'mild', undefined],
+    ['aluminium', 'aluminium', undefined],
+  ] as const)('reads the trade name %s as practice', (text, expected, tensileMinMpa) => {
+    const material = first(text);
+    expect(material).toMatchObject({ class: expected, mark: 'practice' });
+    expect(material.tensileMinMpa).toBe(tensileMinMpa);
+  });
+
+  it('takes a thickness or width at the end for what it is', () => {
+    for (const size of [' 1.2 mm', ' t=1.2', ' 1.2T', ' 1,2 mm', ' 2 mm', ' x 1250']) {
+      expect(substance(`DC04${size}`)).toEqual(substance('DC04'));
+      expect(substance(`DP1000${size}`)).toEqual(substance('DP1000'));
+    }
+  });
+});
+
+describe('refusing what is no designation', () => {
+  it.each([
+    ['', 'empty'],
+    ['   ', 'empty'],
+    ['X'.repeat(81), '81 characters'],
+    ['DC\u000704', 'U+0007'],
+    ['DC\u200B04', 'U+200B'],
+    ['<b>DC04</b>', 'web-page text'],
+    ['DC04&nbsp;', 'web-page text'],
+    ['SPFC980Y 1.6T + SPFC590DP 1.4T', 'more than one grade'],
+    ['DC04 + HC260LA', 'more than one grade'],
+    ['DC04 or HC260LA', 'more than one grade'],
+    ['1500', 'without a unit'],
+    ['1.5 GPa', 'it names no family'],
+    ['217 ksi', 'it names no family'],
+    ['60 kgf/mm2 class', 'it names no family'],
+    ['HSS', 'bodies disagree'],
+    ['AHSS', 'bodies disagree'],
+    ['UHSS', 'bodies disagree'],
+    ['Ultra-High-Strength Steel', 'bodies disagree'],
+    ['HC340', 'cut short'],
+    ['CR980Y700T-DP', 'the yield comes first'],
+    ['CR440Y480T-DP', 'no grade'],
+    ['CS', 'State the standard'],
+    ['JSC1470Y', 'Look up its minimum tensile strength'],
+    ['SPFC590T', 'no grade'],
+  ])('%j: %s', (text, words) => {
+    const reading = readDesignation(text);
+    expect(reading.known).toBe(false);
+    expect(reasonOf(reading)).toContain(words);
+  });
+
+  it.each([
+    ['DС04', 'Cyrillic letter "С"', 'DC04'],
+    ['ΗC340LA', 'Greek letter "Η"', 'HC340LA'],
+    ['DCO4', 'looks like DC04', 'DC04'],
+    ['HCT98OX', 'looks like HCT980X', 'HCT980X'],
+    ['22MnBS', 'no grade', '22MnB5'],
+  ])('offers the grade that %s looks like, and does not use it', (text, words, nearest) => {
+    const reading = readDesignation(text);
+    expect(reading.known).toBe(false);
+    expect(reasonOf(reading)).toContain(words);
+    expect(!reading.known && reading.nearest).toContain(nearest);
+  });
+
+  it('keeps a near miss of a refused form: UHSS with its grade, CS with its standard, full-width letters', () => {
+    expect(first('UHSS Grade 100 [690] Type 1').tensileMinMpa).toBe(760);
+    expect(first('ASTM A1008 CS').class).toBe('mild');
+    expect(first('ＤＣ０４').designation).toBe('DC04');
+    expect(first(' DC04\n').designation).toBe('DC04');
+  });
+});
+
+describe('whatever the name', () => {
+  const someName = fc.constantFrom(...plainNames);
+
+  it('case, blanks, dashes and full-width characters do not change the answer', () => {
+    const dashes = ['-', '‐', '‑', '–', '—', '−', ' ', ''];
+    fc.assert(
+      fc.property(
+        someName,
+        fc.constantFrom(...dashes),
+        fc.boolean(),
+        fc.boolean(),
+        (name, dash, wide, lower) => {
+          let text = name.replaceAll('-', dash);
+          if (lower) text = text.toLowerCase();
+          if (wide)
+            text = text.replaceAll(/[!-~]/g, (char) => String.fromCharCode(char.charCodeAt(0) + 0xfee0));
+          expect(substance(`  ${text} `)).toEqual(substance(name));
+        },
+      ),
+      { numRuns: 600 },
+    );
+  });
+
+  it('a hot-dip coating behind a sheet steel does not change its class', () => {
+    const steels = grades
+      .filter((row) => /^(?:EN 10346|EN 10338|GB|VDA)/.test(row['standard'] ?? ''))
+      .map((row) => row['designation'] ?? '');
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...steels),
+        fc.constantFrom('+Z100MB', '+ZF100RB', '+AS150', '+Z', '+ZM120'),
+        (name, coat) => {
+          expect(first(`${name}${coat}`).class).toBe(first(name).class);
+          expect(first(`${name}${coat}`).coating).toBeDefined();
+        },
+      ),
+    );
+  });
+
+  it('the first reading is the strongest', () => {
+    for (const name of plainNames) {
+      const reading = readDesignation(name);
+      if (!reading.known) throw new Error(name);
+      const ranks = reading.readings.map((one) => steelRank(one.class) ?? 0);
+      expect(ranks[0]).toBe(Math.max(...ranks));
+    }
+  });
+
+  it('a character more or less at a name never gives a weaker class than the name, save another grade of the table', () => {
+    fc.assert(
+      fc.property(someName, fc.nat(30), fc.constantFrom('', ...'AIOQVWXZ'), (name, at, put) => {
+        if (at >= name.length) return;
+        const text = name.slice(0, at) + put + name.slice(at + 1);
+        const reading = readDesignation(text);
+        if (!reading.known) return;
+        const letters = (one: string): string => one.toUpperCase().replaceAll(/[^A-Z0-9.]/g, '');
+        for (const one of reading.readings) {
+          if (one.standard === 'trade name') continue;
+          // What was read stands in the text letter for letter (GB grades may begin with HC or HD; HCT…D is HCT…).
+          const own = letters(one.designation.replace(/\[\d+\]/, '').replace(/^(?:CR|HR)(?=\d+\/)/, ''));
+          const loose = own.replace(/^ENAW|EXTRUSION$/g, '').replace(/EXTRUSION$/, '');
+          expect([letters(text).includes(loose), text, one.designation]).toEqual([
+            true,
+            text,
+            one.designation,
+          ]);
+        }
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('random text never yields a class', () => {
+    const alphabet = fc.constantFrom(...'ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789+-/ .');
+    const texts = fc.oneof(
+      fc.string({ minLength: 6, maxLength: 90 }),
+      fc.string({ unit: 'grapheme', minLength: 6 }),
+      fc.string({ unit: alphabet, minLength: 7, maxLength: 20 }),
+      fc.lorem(),
+    );
+    fc.assert(
+      fc.property(texts, (text) => {
+        const reading = readDesignation(text);
+        expect(reasonOf(reading)).not.toContain('known as');
+        expect(reasonOf(reading)).toMatch(/\.$/);
+      }),
+      { numRuns: 3000, seed: 20 },
+    );
+  });
+});

@@ -1,0 +1,41 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { csvRows, steelTableSource } from '../../.build/steel-table.ts';
+import { gradeTable } from '../../src/steel/grade-table.ts';
+import { steelFamily } from '../../src/steel/steel-family.ts';
+
+const file = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
+const gradesCsv = file('src/steel/data/grades.csv');
+const numbersCsv = file('src/steel/data/steel-numbers.csv');
+
+describe('the packed steel table', () => {
+  it('is the one that the tables give', () => {
+    expect(file('src/generated/steel-table.ts')).toBe(steelTableSource(gradesCsv, numbersCsv));
+  });
+
+  it('holds every grade of the tables and a class for its family', () => {
+    const packed = new Set([...gradeTable().byKey.values()].flat());
+    expect(packed.size).toBe(csvRows(gradesCsv).length);
+    for (const row of packed) expect(steelFamily(row.familyKey).floor).not.toBe('');
+  });
+
+  it('resolves every steel number whose name has a grade row', () => {
+    const named = new Set(csvRows(gradesCsv).map((row) => row['designation']));
+    for (const row of csvRows(numbersCsv)) {
+      const { steel_number: number = '', designation: name = '' } = row;
+      if (named.has(name)) expect(gradeTable().numberToKey.has(number), `${number} ${name}`).toBe(true);
+      else expect(named.has(number), `${number} ${name}`).toBe(true);
+    }
+  });
+
+  it('refuses a cell that would break the packing', () => {
+    const head = gradesCsv.slice(0, gradesCsv.indexOf('\n') + 1);
+    expect(() =>
+      steelTableSource(
+        `${head}A|B,EN 1,2000,f,mild,,,,,,as_delivered,,[seen],s\n`,
+        'steel_number,designation\n',
+      ),
+    ).toThrow();
+    expect(() => csvRows('a,b\n1,2,3\n')).toThrow('row 2');
+  });
+});
