@@ -1,0 +1,46 @@
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import path from 'node:path';
+import { loadPackFolder } from '../packs/load-pack.ts';
+import type { Pack } from '../packs/pack.ts';
+import { dictionary } from './dictionary.ts';
+
+export type GivenPacks =
+  | { readonly ok: true; readonly packs: readonly Pack[] }
+  | { readonly ok: false; readonly lines: readonly string[] };
+
+/** The packs that the command line names: each a pack's folder, or a folder of such folders. */
+export function loadGivenPacks(folders: readonly string[]): GivenPacks {
+  const packs: Pack[] = [];
+  const lines: string[] = [];
+  for (const folder of folders) {
+    const found = packFolders(folder);
+    if (found.length === 0) lines.push(`${folder}: no rule pack lies here (a pack has a pack.yaml).`);
+    for (const one of found) {
+      const loaded = loadPackFolder(one, dictionary);
+      if (loaded.ok) packs.push(loaded.pack);
+      else lines.push(...loaded.faults.map((fault) => faultLine(fault)));
+    }
+  }
+  return lines.length === 0 ? { ok: true, packs } : { ok: false, lines };
+}
+
+function packFolders(folder: string): readonly string[] {
+  if (existsSync(path.join(folder, 'pack.yaml'))) return [folder];
+  if (statSync(folder, { throwIfNoEntry: false })?.isDirectory() !== true) return [];
+  return readdirSync(folder)
+    .sort()
+    .map((name) => path.join(folder, name))
+    .filter((inner) => existsSync(path.join(inner, 'pack.yaml')));
+}
+
+function faultLine({ file, place, sentence }: PackFaultLike): string {
+  return place === undefined
+    ? `${file}: ${sentence}`
+    : `${file}, line ${String(place.line)}, column ${String(place.column)}: ${sentence}`;
+}
+
+interface PackFaultLike {
+  readonly file: string;
+  readonly place?: { readonly line: number; readonly column: number };
+  readonly sentence: string;
+}

@@ -1,0 +1,15 @@
+import { CommanderError } from 'commander';
+import { program } from './program.ts';
+
+try {
+  await program().parseAsync();
+} catch (error) {
+  if (error instanceof CommanderError) {
+    // Commander has written help or complaint already; wrong usage is status 2, help and version 0.
+    process.exitCode = error.exitCode === 0 ? 0 : 2;
+  } else {
+    const reason = error instanceof Error ? error.message : String(error);
+    process.stderr.write(`planish: it failed on its own account, and judged nothing to its end: ${reason}\n`);
+    process.exitCode = 2;
+  }
+}

@@ -1,0 +1,5 @@
+/** One plan to be judged, or what became of a path that was named. */
+export type PlanSource =
+  | { readonly kind: 'file'; readonly path: string; readonly shown: string; readonly named: boolean }
+  | { readonly kind: 'standard input'; readonly shown: string }
+  | { readonly kind: 'nothing found'; readonly shown: string; readonly sentence: string };

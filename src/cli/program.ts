@@ -1,0 +1,74 @@
+import { Command, InvalidArgumentError, Option } from 'commander';
+import { readDate } from '../quantity/iso-date.ts';
+import { check } from './check.ts';
+import { wantsColour } from './colour-choice.ts';
+import { version } from './version.ts';
+
+const millisecondsADay = 86_400_000;
+
+/** The command line: words and options only; what they do is in the file of each command. */
+export function program(): Command {
+  const planish = new Command('planish')
+    .description('Checks collision-repair plans against versioned rules, before sign-off.')
+    .version(version, '--version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .showSuggestionAfterError()
+    .exitOverride();
+
+  planish
+    .command('check')
+    .description('judge plans: may work begin, may the vehicle go, and if not, what stops it and where')
+    .argument('<plan...>', 'plan files, folders, patterns such as "jobs/**/*.yaml", or - for standard input')
+    .addOption(new Option('--format <form>', 'form of the report').choices(['text', 'json']).default('text'))
+    .option('--as-of <date>', 'judge as of this day, such as 2026-10-05 (today in UTC when not given)', dayArgument)
+    .addOption(
+      new Option('--stage <stage>', 'ask this question instead of the one that each plan asks').choices([
+        'draft',
+        'start',
+        'release',
+      ]),
+    )
+    .option('--rules <folder>', 'folder of a further rule pack, or of several; may be given again', collect, [])
+    .option('--quiet', 'one line for each plan that is not cleared, nothing else', false)
+    .addHelpText('after', checkHelp)
+    .exitOverride()
+    .action((plans: string[], options: CheckArguments) => {
+      process.exitCode = check(plans, {
+        format: options.format,
+        asOfDay: options.asOf ?? Math.floor(Date.now() / millisecondsADay),
+        ...(options.stage === undefined ? {} : { stage: options.stage }),
+        quiet: options.quiet,
+        rules: options.rules,
+        colour: wantsColour(process.env, process.stdout.isTTY),
+        columns: 80,
+      });
+    });
+  return planish;
+}
+
+interface CheckArguments {
+  readonly format: 'text' | 'json';
+  readonly asOf?: number;
+  readonly stage?: 'draft' | 'start' | 'release';
+  readonly rules: readonly string[];
+  readonly quiet: boolean;
+}
+
+function collect(folder: string, before: readonly string[]): readonly string[] {
+  return [...before, folder];
+}
+
+function dayArgument(text: string): number {
+  const reading = readDate(text);
+  if (!reading.ok) throw new InvalidArgumentError(reading.reason);
+  return reading.day;
+}
+
+const checkHelp = `
+Exit status: 0 cleared (or only held, and every held plan is a draft);
+1 stopped, or held at start or release; 2 something could not be judged.
+
+Examples:
+  planish check jobs/K-2207.yaml
+  planish check --rules rules/ --as-of 2026-10-05 jobs/
+  planish check --format json - < plan.yaml`;

@@ -1,0 +1,4 @@
+import packageJson from '../../package.json' with { type: 'json' };
+
+/** The version of planish, as its package says. */
+export const version: string = packageJson.version;

@@ -1,0 +1,219 @@
+import type { FactNames } from '../generated/fact-names.ts';
+import type { Person, PlanDeviationsItem } from '../generated/plan-types.ts';
+import type { Fact } from './fact.ts';
+import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { dayOf, whenOf } from './quantity-of.ts';
+import type { FactSheet } from './sheet.ts';
+import type { OperationSurvey, Survey } from './survey.ts';
+
+/** What was found so far, without its words: all that deviations and the sign-off depend on. */
+export interface FoundSoFar {
+  readonly rule: string;
+  readonly severity: 'stop' | 'hold' | 'note';
+  readonly part?: string;
+  readonly operation?: string;
+  readonly operationAt?: string;
+  readonly fingerprint: string;
+}
+
+/** A deviation that is in force, and the one finding that it accepts. */
+export interface PermitInForce {
+  readonly rule: string;
+  readonly part?: string;
+  readonly fingerprint: string;
+  readonly deviation: {
+    readonly by: string;
+    readonly role: string;
+    readonly date: string;
+    readonly reason: string;
+    readonly expires: string;
+  };
+}
+
+export interface SheetsAfterwards {
+  readonly sheets: readonly FactSheet[];
+  readonly permits: readonly PermitInForce[];
+}
+
+/**
+ * The sheets of deviations and sign-off, from what was found. A permit is in force for exactly one finding, so that it never
+ * pays for another; one that fits several is told and accepts none.
+ */
+export function deriveAfterwards(
+  survey: Survey,
+  planSheet: FactSheet,
+  found: readonly FoundSoFar[],
+): SheetsAfterwards {
+  const deviations = (survey.plan.deviations ?? []).map((deviation, index) =>
+    examine(survey, deviation, `/deviations/${String(index)}`, found),
+  );
+  const permits = deviations.flatMap(({ permit }) => (permit === undefined ? [] : [permit]));
+  const accepted = new Set(permits.map(({ fingerprint }) => fingerprint));
+  const sheets: FactSheet[] = deviations.map(({ at, facts }) => ({
+    kind: 'deviation',
+    at,
+    facts,
+    standsOn: [planSheet],
+  }));
+  sheets.push({
+    kind: 'sign-off',
+    at: '/sign_off',
+    facts: signOffFacts(survey, found, accepted),
+    standsOn: [planSheet],
+  });
+  return { sheets, permits };
+}
+
+interface ExaminedDeviation {
+  readonly at: string;
+  readonly facts: Readonly<Record<FactNames['deviation'], Fact>>;
+  readonly permit?: PermitInForce;
+}
+
+function examine(
+  survey: Survey,
+  deviation: PlanDeviationsItem,
+  at: string,
+  found: readonly FoundSoFar[],
+): ExaminedDeviation {
+  const matching = found.filter((one) => isFor(survey, deviation, one));
+  const [only] = matching;
+  const missing = missingOf(deviation);
+  const expires = dayOf(deviation.expires);
+  const date = dayOf(deviation.date);
+  const { asOfDay } = survey.context;
+  const author = survey.plan.job?.written_by?.name;
+  const by = deviation.by?.name;
+  const byAuthor = author === undefined || by === undefined ? undefined : samePerson(author, by);
+  const inForce =
+    matching.length === 1 &&
+    only?.severity === 'hold' &&
+    missing.length === 0 &&
+    expires !== undefined &&
+    expires >= asOfDay &&
+    date !== undefined &&
+    date <= asOfDay &&
+    byAuthor !== true;
+  return {
+    at,
+    facts: {
+      'deviation.rule': statedOr(deviation.rule, `${at}/rule`, 'No rule is named.'),
+      'deviation.matches': computed(
+        matching.length > 1 ? 'several' : (only?.severity ?? 'nothing'),
+        at,
+      ),
+      'deviation.complete': computed(missing.length === 0, at),
+      'deviation.missing': computedOr(missing.join(', ') || undefined, at, 'Nothing is missing.'),
+      'deviation.expired': computedOr(
+        expires === undefined ? undefined : expires < asOfDay,
+        `${at}/expires`,
+        'No last day is written.',
+      ),
+      'deviation.dated_ahead': computedOr(
+        date === undefined ? undefined : date > asOfDay,
+        `${at}/date`,
+        'No date is written.',
+      ),
+      'deviation.by_author': computedOr(byAuthor, `${at}/by`, 'Who wrote the plan, or who gave the permit, is not named.'),
+    },
+    ...(inForce ? { permit: permitOf(deviation, only) } : {}),
+  };
+}
+
+function permitOf(deviation: PlanDeviationsItem, finding: FoundSoFar): PermitInForce {
+  return {
+    rule: finding.rule,
+    ...(finding.part === undefined ? {} : { part: finding.part }),
+    fingerprint: finding.fingerprint,
+    deviation: {
+      by: deviation.by?.name ?? '',
+      role: deviation.by?.role ?? '',
+      date: deviation.date ?? '',
+      reason: deviation.reason ?? '',
+      expires: deviation.expires ?? '',
+    },
+  };
+}
+
+function isFor(survey: Survey, deviation: PlanDeviationsItem, found: FoundSoFar): boolean {
+  if (deviation.rule !== found.rule || deviation.part !== found.part) return false;
+  if (deviation.operation === undefined) return true;
+  if (deviation.operation === found.operation) return true;
+  const operation = survey.operations.find((one: OperationSurvey) => one.at === found.operationAt);
+  return operation?.operation.id === deviation.operation;
+}
+
+function missingOf(deviation: PlanDeviationsItem): readonly string[] {
+  return [
+    ...(deviation.rule === undefined ? ['the rule'] : []),
+    ...personMissing(deviation.by),
+    ...(blank(deviation.reason) ? ['the reason'] : []),
+    ...(deviation.date === undefined ? ['the date'] : []),
+    ...(deviation.expires === undefined ? ['the last day'] : []),
+  ];
+}
+
+function personMissing(person: Person | undefined): readonly string[] {
+  return [...(blank(person?.name) ? ['the name'] : []), ...(blank(person?.role) ? ['the role'] : [])];
+}
+
+function blank(text: string | undefined): boolean {
+  return text === undefined || text.trim() === '';
+}
+
+function samePerson(one: string, other: string): boolean {
+  const plain = (name: string): string => name.trim().toLowerCase().replace(/\s+/gu, ' ');
+  return plain(one) === plain(other);
+}
+
+function signOffFacts(
+  survey: Survey,
+  found: readonly FoundSoFar[],
+  accepted: ReadonlySet<string>,
+): Readonly<Record<FactNames['sign-off'], Fact>> {
+  const signOff = survey.plan.sign_off;
+  const at = '/sign_off';
+  const missing = [...personMissing(signOff?.by), ...(signOff?.date === undefined ? ['the date'] : [])];
+  const date = dayOf(signOff?.date);
+  const last = lastDatedStep(survey);
+  const noDate = 'No date of signature is written.';
+  return {
+    'sign-off.present': computed(signOff !== undefined, at),
+    'sign-off.complete': computed(signOff !== undefined && missing.length === 0, at),
+    'sign-off.missing': computedOr(missing.join(', ') || undefined, at, 'Nothing is missing.'),
+    'sign-off.open_stops': computed(found.filter(({ severity }) => severity === 'stop').length, at),
+    'sign-off.open_holds': computed(
+      found.filter(({ severity, fingerprint }) => severity === 'hold' && !accepted.has(fingerprint)).length,
+      at,
+    ),
+    'sign-off.before_last_step':
+      date === undefined ? unknown(noDate, `${at}/date`) : computed(last !== undefined && date < last, `${at}/date`),
+    'sign-off.dated_ahead':
+      date === undefined ? unknown(noDate, `${at}/date`) : computed(date > survey.context.asOfDay, `${at}/date`),
+  };
+}
+
+function lastDatedStep({ plan, operations }: Survey): number | undefined {
+  const { make_safe: makeSafe, measurements, finish, verify } = plan;
+  const moments = [
+    ...operations.flatMap(({ operation, joints }) => [operation.done, ...joints.map(({ joint }) => joint.done)]),
+    makeSafe?.low_voltage?.done,
+    makeSafe?.restraints?.done,
+    makeSafe?.high_voltage?.isolation?.done,
+    makeSafe?.high_voltage?.proof_of_absence?.done,
+    measurements?.before,
+    measurements?.before_welding,
+    measurements?.after,
+    finish?.bake?.done,
+    ...(finish?.cavities ?? []).map(({ done }) => done),
+    verify?.scan_before?.done,
+    verify?.scan_after?.done,
+    verify?.alignment?.done,
+    ...(verify?.calibrations ?? []).map(({ done }) => done),
+    verify?.restraints?.done,
+    verify?.high_voltage?.done,
+    verify?.road_test?.done,
+  ];
+  const days = moments.map((text) => whenOf(text)?.day).filter((day) => day !== undefined);
+  return days.length === 0 ? undefined : Math.max(...days);
+}

@@ -1,0 +1,96 @@
+import type { DerivationContext } from './context.ts';
+import { coversVehicle } from './part-facts.ts';
+import { limitFacts } from './exposure-sheets.ts';
+import type { ExposureFacts } from './exposure-sheets.ts';
+import { assumed, computed, computedOr, known, stated, unknown } from './make-fact.ts';
+import type { NeighbourHeat } from './neighbour-heat.ts';
+import { listOf, quantityOf } from './quantity-of.ts';
+import type { FactSheet } from './sheet.ts';
+import type { Survey } from './survey.ts';
+
+/** Whether the refinish is baked with the vehicle in the booth. */
+export function isBaked(survey: Survey): boolean {
+  return (
+    survey.plan.finish?.bake !== undefined ||
+    survey.operations.some(({ operation }) => operation.do === 'bake' && operation.off_vehicle !== true)
+  );
+}
+
+/** What the traction battery sees in the booth; none where nothing is baked or there is no such battery. */
+export function bakeExposure(
+  survey: Survey,
+  highVoltage: boolean | undefined,
+  planSheet: FactSheet,
+): FactSheet | undefined {
+  if (!isBaked(survey) || highVoltage === false) return undefined;
+  const bake = survey.plan.finish?.bake;
+  const operation = survey.operations.find((one) => one.operation.do === 'bake')?.operation;
+  const at = bake === undefined ? '/finish' : '/finish/bake';
+  const celsius = quantityOf(bake?.temperature ?? operation?.temperature, 'temperature');
+  const seconds = quantityOf(bake?.time ?? operation?.hold, 'time');
+  const heat: NeighbourHeat =
+    celsius === undefined
+      ? { ok: false, reason: 'The bake temperature is not stated.' }
+      : { ok: true, peakCelsius: celsius, assumed: false, notes: ['The whole vehicle takes the temperature of the bake.'] };
+  const removed = bake?.traction_battery === 'removed' || survey.plan.make_safe?.high_voltage?.battery_removed === true;
+  const facts: ExposureFacts = {
+    'exposure.victim': computed('traction battery', at),
+    'exposure.name': computed('the traction battery', at),
+    'exposure.listed': computed(true, at),
+    'exposure.stays':
+      removed || highVoltage === true
+        ? computed(!removed, `${at}/traction_battery`)
+        : unknown('Whether the vehicle has a traction battery is not stated.', '/vehicle/drive'),
+    'exposure.treatment': removed
+      ? stated('removed', `${at}/traction_battery`)
+      : bake?.traction_battery === undefined
+        ? assumed('stays', 'The battery counts as staying in the vehicle.', at)
+        : stated('stays', `${at}/traction_battery`),
+    'exposure.treatment_cited': computed(
+      listOf(bake?.battery_limit?.cite).some((cite) => coversVehicle(survey, cite.reference)),
+      `${at}/battery_limit/cite`,
+    ),
+    'exposure.from': computed('bake', at),
+    'exposure.distance': unknown('A bake heats the whole vehicle.', at),
+    'exposure.path': unknown('A bake heats the whole vehicle.', at),
+    'exposure.peak': heat.ok ? known(heat.peakCelsius, 'stated', `${at}/temperature`) : unknown(heat.reason, at),
+    'exposure.peak_at': unknown('A bake has no such time here.', at),
+    ...limitFacts(limitOf(survey.context, bake), heat, at),
+    'exposure.over_time': overTime(survey.context, bake, celsius, seconds, at),
+    'exposure.tensile_left': unknown('The curve is for hardened steel only.', at),
+  };
+  return { kind: 'exposure', at, facts, standsOn: [planSheet] };
+}
+
+type Bake = NonNullable<NonNullable<Survey['plan']['finish']>['bake']>;
+
+/** The stricter of the pack's limit and the maker's figure in the plan. */
+function limitOf(context: DerivationContext, bake: Bake | undefined): NonNullable<ReturnType<DerivationContext['limits']['get']>> {
+  const limit = context.limits.get('traction battery') ?? {};
+  const own = quantityOf(bake?.battery_limit?.temperature, 'temperature');
+  return own === undefined
+    ? limit
+    : {
+        ...limit,
+        holdAboveCelsius: Math.min(own, limit.holdAboveCelsius ?? own),
+        stopAboveCelsius: Math.min(own, limit.stopAboveCelsius ?? own),
+      };
+}
+
+function overTime(
+  context: DerivationContext,
+  bake: Bake | undefined,
+  celsius: number | undefined,
+  seconds: number | undefined,
+  at: string,
+): ExposureFacts['exposure.over_time'] {
+  const limit = context.limits.get('traction battery')?.timeAbove;
+  const own = quantityOf(bake?.battery_limit?.time, 'time');
+  const allowed = Math.min(own ?? Infinity, limit?.atMostSeconds ?? Infinity);
+  if (!Number.isFinite(allowed)) return computed(Number.NEGATIVE_INFINITY, at, 'The packs set no such limit for it.');
+  // A bake at shop temperature counts for nothing, however long it takes.
+  if (celsius !== undefined && limit !== undefined && celsius < limit.celsius) {
+    return computed(-allowed, `${at}/time`);
+  }
+  return computedOr(seconds === undefined ? undefined : seconds - allowed, `${at}/time`, 'The bake time is not stated.');
+}

@@ -1,0 +1,121 @@
+import type { Plan } from '../generated/plan-types.ts';
+import type { EntryFault } from '../plan/entry-fault.ts';
+import { deriveAfterwards } from './afterwards.ts';
+import type { FoundSoFar, SheetsAfterwards } from './afterwards.ts';
+import { bakeExposure } from './bake-exposure.ts';
+import { citationSheets } from './citation-sheets.ts';
+import type { DerivationContext } from './context.ts';
+import { entrySheets } from './entry-sheets.ts';
+import { exposureSheets } from './exposure-sheets.ts';
+import type { Fact } from './fact.ts';
+import { jointFacts } from './joint-facts.ts';
+import { measurementSheets } from './measurement-sheets.ts';
+import { operationFacts } from './operation-facts.ts';
+import { partFacts } from './part-facts.ts';
+import { planFacts } from './plan-facts.ts';
+import { referenceFacts } from './reference-facts.ts';
+import type { FactSheet } from './sheet.ts';
+import { stepSheets } from './step-sheets.ts';
+import type { ReferenceSurvey, Survey } from './survey.ts';
+import { surveyPlan } from './survey-plan.ts';
+import { vehicleFacts } from './vehicle-facts.ts';
+
+export interface DerivedFacts {
+  /** Every sheet of the plan but those that depend on what is found. */
+  readonly sheets: readonly FactSheet[];
+  /** The sheets of deviations and sign-off, once the others are judged. */
+  readonly afterwards: (found: readonly FoundSoFar[]) => SheetsAfterwards;
+}
+
+/** Writes the fact sheets of a checked plan. Depends on the plan and the context alone. */
+export function deriveFacts(
+  plan: Plan,
+  faults: readonly EntryFault[],
+  context: DerivationContext,
+): DerivedFacts {
+  const survey = surveyPlan(plan, context);
+  const planSheet: FactSheet = { kind: 'plan', at: '', facts: planFacts(survey), standsOn: [] };
+  const vehicle: FactSheet = {
+    kind: 'vehicle',
+    at: '/vehicle',
+    facts: vehicleFacts(plan.vehicle),
+    standsOn: [planSheet],
+  };
+  const references = new Map<ReferenceSurvey, FactSheet>(
+    survey.references.map((one) => [
+      one,
+      { kind: 'reference', at: one.at, facts: referenceFacts(survey, one), standsOn: [vehicle] },
+    ]),
+  );
+  const sheets = [
+    planSheet,
+    vehicle,
+    ...references.values(),
+    ...survey.parts.flatMap((one) => partSheets(survey, one, vehicle, references)),
+    ...measurementSheets(survey, vehicle),
+    ...stepSheets(survey, vehicle),
+    ...entrySheets(survey, faults, planSheet),
+  ];
+  const baked = bakeExposure(survey, yesNo(vehicle.facts['vehicle.high_voltage']), vehicle);
+  if (baked !== undefined) sheets.push(baked);
+  const unreadable = new Set(faults.map(({ pointer }) => pointer));
+  return {
+    sheets: unreadable.size === 0 ? sheets : nameUnreadable(sheets, unreadable),
+    afterwards: (found) => deriveAfterwards(survey, planSheet, found),
+  };
+}
+
+function partSheets(
+  survey: Survey,
+  one: Survey['parts'][number],
+  vehicle: FactSheet,
+  references: ReadonlyMap<ReferenceSurvey, FactSheet>,
+): readonly FactSheet[] {
+  const belongs = one.part.id === undefined ? {} : { part: one.part.id };
+  const part: FactSheet = { kind: 'part', at: one.at, facts: partFacts(survey, one), standsOn: [vehicle], ...belongs };
+  const operations = one.operations.flatMap((operation): readonly FactSheet[] => {
+    const sheet: FactSheet = {
+      kind: 'operation',
+      at: operation.at,
+      facts: operationFacts(survey, operation),
+      standsOn: [part],
+      ...belongs,
+      operation: operation.at,
+    };
+    const joints = operation.joints.map(
+      (joint): FactSheet => ({
+        kind: 'joint',
+        at: joint.at,
+        facts: jointFacts(survey, operation, joint),
+        standsOn: [sheet],
+        ...belongs,
+        operation: operation.at,
+      }),
+    );
+    return [
+      sheet,
+      ...citationSheets(operation, sheet, references),
+      ...exposureSheets(survey, operation, sheet),
+      ...joints,
+    ];
+  });
+  return [part, ...operations];
+}
+
+function yesNo(fact: Fact | undefined): boolean | undefined {
+  return fact?.known === true && typeof fact.value === 'boolean' ? fact.value : undefined;
+}
+
+/** An unknown whose entry is there but cannot be read says so, instead of claiming that nothing is written. */
+function nameUnreadable(sheets: readonly FactSheet[], unreadable: ReadonlySet<string>): readonly FactSheet[] {
+  // In place of rebuilt sheets the facts are changed on the way out: sheets point at each other.
+  for (const sheet of sheets) {
+    const facts: Record<string, Fact> = sheet.facts;
+    for (const [name, fact] of Object.entries(facts)) {
+      if (!fact.known && fact.at !== undefined && unreadable.has(fact.at)) {
+        facts[name] = { ...fact, reason: 'What the plan writes there cannot be read.' };
+      }
+    }
+  }
+  return sheets;
+}

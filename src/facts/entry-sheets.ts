@@ -1,0 +1,135 @@
+import type { EntryFault } from '../plan/entry-fault.ts';
+import { nearestWords } from '../plan/nearest-word.ts';
+import { pointerSteps } from '../plan/pointer.ts';
+import type { Plan } from '../generated/plan-types.ts';
+import { computed } from './make-fact.ts';
+import { listOf } from './quantity-of.ts';
+import type { FactSheet } from './sheet.ts';
+import type { Survey } from './survey.ts';
+
+/** One sheet for each entry that cannot be read as it stands, and for each id that is borne twice or points nowhere. */
+export function entrySheets(
+  survey: Survey,
+  faults: readonly EntryFault[],
+  planSheet: FactSheet,
+): readonly FactSheet[] {
+  return [...faults, ...repeatedIds(survey), ...danglingIds(survey)].map((fault) => ({
+    kind: 'entry',
+    at: fault.pointer,
+    facts: {
+      'entry.fault': computed(fault.fault, fault.pointer),
+      'entry.path': computed(pathText(survey.plan, fault.pointer), fault.pointer),
+      'entry.sentence': computed(fault.sentence, fault.pointer),
+    },
+    standsOn: [planSheet],
+  }));
+}
+
+/** Where the entry stands, in the words of the plan: parts › ring-l › operations › 1 › do. */
+function pathText(plan: Plan, pointer: string): string {
+  let value: unknown = plan;
+  return pointerSteps(pointer)
+    .map((step) => {
+      const list = Array.isArray(value);
+      value = childOf(value, step);
+      if (!list) return step;
+      const id = childOf(value, 'id') ?? childOf(value, 'name');
+      return typeof id === 'string' ? id : String(Number(step) + 1);
+    })
+    .join(' › ');
+}
+
+function childOf(value: unknown, step: string): unknown {
+  if (Array.isArray(value)) return value[Number(step)];
+  return isRecord(value) && Object.hasOwn(value, step) ? value[step] : undefined;
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null;
+}
+
+function repeatedIds(survey: Survey): readonly EntryFault[] {
+  const lists = [
+    ['parts', survey.parts.map((one) => one.part.id)],
+    ['references', survey.references.map((one) => one.reference.id)],
+  ] as const;
+  return lists.flatMap(([name, ids]) =>
+    ids.flatMap((id, index): readonly EntryFault[] =>
+      id === undefined || ids.indexOf(id) === index
+        ? []
+        : [
+            {
+              fault: 'repeated id',
+              pointer: `/${name}/${String(index)}/id`,
+              sentence: `The id \`${id}\` is borne by an earlier entry too; what points at it means the earlier one.`,
+            },
+          ],
+    ),
+  );
+}
+
+function danglingIds(survey: Survey): readonly EntryFault[] {
+  const faults: EntryFault[] = [];
+  const partIds = [...survey.partById.keys()];
+  const referenceIds = [...survey.referenceById.keys()];
+  const point = (id: string | undefined, known: readonly string[], what: string, pointer: string): void => {
+    if (id === undefined || known.includes(id)) return;
+    const near = nearestWords(id, known).map((one) => `\`${one}\``);
+    const hint = near.length === 0 ? '' : ` Nearest known: ${near.join(', ')}.`;
+    faults.push({ fault: 'points nowhere', pointer, sentence: `No ${what} of this plan has the id \`${id}\`.${hint}` });
+  };
+  const part = (id: string | undefined, pointer: string): void => {
+    point(id, partIds, 'part', pointer);
+  };
+  const reference = (id: string | undefined, pointer: string): void => {
+    point(id, referenceIds, 'reference', pointer);
+  };
+
+  for (const one of survey.parts) {
+    const { under, over } = one.part;
+    listOf(under).forEach((id, n) => {
+      part(id, Array.isArray(under) ? `${one.at}/under/${String(n)}` : `${one.at}/under`);
+    });
+    listOf(over).forEach((id, n) => {
+      part(id, Array.isArray(over) ? `${one.at}/over/${String(n)}` : `${one.at}/over`);
+    });
+    one.part.joined_to?.forEach((id, n) => {
+      part(id, `${one.at}/joined_to/${String(n)}`);
+    });
+    reference(one.part.grade_from?.reference, `${one.at}/grade_from/reference`);
+    for (const operation of one.operations) {
+      operation.operation.near?.forEach((near, n) => {
+        part(near.part, `${operation.at}/near/${String(n)}/part`);
+      });
+      for (const { joint, at } of operation.joints) {
+        part(joint.to, `${at}/to`);
+        joint.sheets?.forEach((id, n) => {
+          part(id, `${at}/sheets/${String(n)}`);
+        });
+      }
+    }
+  }
+  const { make_safe: makeSafe, damage, measurements, finish } = survey.plan;
+  makeSafe?.restraints?.units?.forEach((unit, n) => {
+    part(unit.at, `/make_safe/restraints/units/${String(n)}/at`);
+  });
+  makeSafe?.lifting?.points?.forEach((id, n) => {
+    part(id, `/make_safe/lifting/points/${String(n)}`);
+  });
+  damage?.direct?.forEach((id, n) => {
+    part(id, `/damage/direct/${String(n)}`);
+  });
+  finish?.cavities?.forEach((cavity, n) => {
+    part(cavity.part, `/finish/cavities/${String(n)}/part`);
+  });
+  const points = (measurements?.points ?? []).flatMap(({ name }) => (name === undefined ? [] : [name]));
+  measurements?.points?.forEach(({ on }, n) => {
+    part(on, `/measurements/points/${String(n)}/on`);
+  });
+  if (points.length > 0) {
+    measurements?.zero_points?.forEach((name, n) => {
+      point(name, points, 'measured point', `/measurements/zero_points/${String(n)}`);
+    });
+  }
+  return faults;
+}

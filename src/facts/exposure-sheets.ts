@@ -1,0 +1,197 @@
+import type { FactNames } from '../generated/fact-names.ts';
+import { tensileLeft } from '../heat/tempering.ts';
+import { coversVehicle } from './part-facts.ts';
+import type { HeatLimit } from './context.ts';
+import type { Neighbour } from './exposed-neighbour.ts';
+import { listedNeighbour, unlistedNeighbour } from './exposed-neighbour.ts';
+import type { Fact } from './fact.ts';
+import { heatSources } from './heat-sources.ts';
+import type { HeatSource } from './heat-sources.ts';
+import { linkedParts } from './linked-parts.ts';
+import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
+import { neighbourHeat } from './neighbour-heat.ts';
+import type { NeighbourHeat } from './neighbour-heat.ts';
+import { listOf, quantityOf } from './quantity-of.ts';
+import type { FactSheet } from './sheet.ts';
+import type { OperationSurvey, Survey } from './survey.ts';
+
+export type ExposureFacts = Readonly<Record<FactNames['exposure'], Fact>>;
+
+/** Within this distance a resistance spot warms what lies beside it, mm. Common practice, no source. */
+const spotReachMm = 25;
+
+/** One sheet for each neighbour of each heat source of an operation. */
+export function exposureSheets(
+  survey: Survey,
+  one: OperationSurvey,
+  operationSheet: FactSheet,
+): readonly FactSheet[] {
+  const sources = heatSources(one);
+  if (sources.length === 0) return [];
+  const listed = (one.operation.near ?? []).map((near, index) => listedNeighbour(survey, one, near, index));
+  const named = new Set(listed.map(({ part }) => part));
+  const unlisted =
+    one.operation.off_vehicle === true
+      ? []
+      : [...linkedParts(survey, one.part)]
+          .filter((part) => !named.has(part))
+          .map((part) => unlistedNeighbour(one, part));
+  return sources.flatMap((source) =>
+    [...listed, ...unlisted]
+      .filter((neighbour) => isInReach(source, neighbour))
+      .map((neighbour) => ({
+        kind: 'exposure' as const,
+        at: neighbour.at,
+        facts: factsOf(survey, one, source, neighbour),
+        standsOn: [operationSheet],
+        ...(operationSheet.part === undefined ? {} : { part: operationSheet.part }),
+        operation: one.at,
+      })),
+  );
+}
+
+/** The sheets that a joint joins are judged with the joint, never as victims of its heat. */
+function isInReach(source: HeatSource, { part, listed, distanceMm }: Neighbour): boolean {
+  switch (source.kind) {
+    case 'heat':
+      return true;
+    case 'arc':
+    case 'brazing':
+      return part?.part.id === undefined || !source.joins.has(part.part.id);
+    case 'resistance spot':
+      return part === undefined && listed && (distanceMm === undefined || distanceMm <= spotReachMm);
+    case 'cutting or grinding':
+      return part === undefined && listed;
+  }
+}
+
+function factsOf(survey: Survey, one: OperationSurvey, source: HeatSource, neighbour: Neighbour): ExposureFacts {
+  const { near, at } = neighbour;
+  const heat: NeighbourHeat = neighbour.listed
+    ? neighbourHeat(survey.context, one, source, neighbour)
+    : { ok: false, reason: `${neighbour.name} is not listed under \`near\` with its distance.` };
+  const ownLimit = quantityOf(near?.limit, 'temperature');
+  return {
+    'exposure.victim':
+      neighbour.victim === undefined
+        ? unknown('Neither a listed part nor an item is named.', at)
+        : neighbour.assumption === undefined
+          ? computed(neighbour.victim, at)
+          : assumed(neighbour.victim, neighbour.assumption, at),
+    'exposure.name': computed(neighbour.name, at),
+    'exposure.listed': computed(neighbour.listed, at),
+    'exposure.stays': computed(neighbour.stays, at),
+    'exposure.treatment':
+      near?.treatment === undefined ? computed(neighbour.treatment, at) : stated(near.treatment, `${at}/treatment`),
+    'exposure.treatment_cited': computed(
+      listOf(near?.cite).some((cite) => coversVehicle(survey, cite.reference)),
+      `${at}/cite`,
+    ),
+    'exposure.from': computed(source.kind, at),
+    'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
+    'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
+    ...heatFacts(heat, at),
+    ...limitFacts(limitOf(survey.context.limits, neighbour, ownLimit), heat, at),
+    'exposure.tensile_left': strengthLeft(neighbour, heat, at),
+  };
+}
+
+function limitOf(
+  limits: ReadonlyMap<string, HeatLimit>,
+  { victim }: Neighbour,
+  ownCelsius: number | undefined,
+): HeatLimit | undefined {
+  if (victim === undefined) return undefined;
+  const limit = limits.get(victim) ?? {};
+  if (ownCelsius === undefined) return limit;
+  // A page's own figure can only make the pack's limit stricter; what it may loosen is for a provision.
+  return {
+    ...limit,
+    holdAboveCelsius: Math.min(ownCelsius, limit.holdAboveCelsius ?? ownCelsius),
+    stopAboveCelsius: Math.min(ownCelsius, limit.stopAboveCelsius ?? ownCelsius),
+  };
+}
+
+function heatFacts(heat: NeighbourHeat, at: string): Pick<ExposureFacts, 'exposure.peak' | 'exposure.peak_at'> {
+  if (!heat.ok) return { 'exposure.peak': unknown(heat.reason, at), 'exposure.peak_at': unknown(heat.reason, at) };
+  return {
+    'exposure.peak': known(heat.peakCelsius, heat.assumed ? 'assumed' : 'computed', at, heat.notes.join(' ')),
+    'exposure.peak_at': computedOr(heat.history?.peakAtSeconds, at, 'One pass of an arc has no such time here.'),
+  };
+}
+
+type LimitFact =
+  | 'exposure.limit'
+  | 'exposure.stop_limit'
+  | 'exposure.over_limit'
+  | 'exposure.over_stop_limit'
+  | 'exposure.time_above_limit'
+  | 'exposure.over_time';
+
+/** A seam's heat passes a place within minutes; this long is taken where no history is computed, s. */
+const seamSeconds = 300;
+
+/**
+ * The facts about limits; also for heat that is not conducted, as in the booth. Without a limit nothing can be over it, which
+ * is an answer and no open question: the margin is then minus infinity. `limit` is undefined when it is not known what
+ * the neighbour is.
+ */
+export function limitFacts(
+  limit: HeatLimit | undefined,
+  heat: NeighbourHeat,
+  at: string,
+): Pick<ExposureFacts, LimitFact> {
+  const { holdAboveCelsius: hold, stopAboveCelsius: stop, timeAbove } = limit ?? {};
+  const none = unknown('The packs set no such limit for it.', at);
+  const margin = (celsius: number | undefined, over: (limitCelsius: number) => Fact): Fact => {
+    if (limit === undefined) return unknown('What the neighbour is, is not known.', at);
+    return celsius === undefined ? noMargin(at) : over(celsius);
+  };
+  const over = (celsius: number): Fact =>
+    heat.ok ? computed(heat.peakCelsius - celsius, at) : unknown(heat.reason, at);
+  return {
+    'exposure.limit': hold === undefined ? none : known(hold, 'table', at, 'Limit of the rule pack.'),
+    'exposure.stop_limit': stop === undefined ? none : known(stop, 'table', at, 'Limit of the rule pack.'),
+    'exposure.over_limit': margin(hold, over),
+    'exposure.over_stop_limit': margin(stop, over),
+    'exposure.time_above_limit':
+      hold === undefined ? none : computedOr(secondsAbove(heat, hold), at, reasonOf(heat)),
+    'exposure.over_time': margin(timeAbove?.celsius, (celsius) => {
+      const seconds = secondsAbove(heat, celsius);
+      const allowed = timeAbove?.atMostSeconds ?? 0;
+      return computedOr(seconds === undefined ? undefined : seconds - allowed, at, reasonOf(heat));
+    }),
+  };
+}
+
+function noMargin(at: string): Fact {
+  return computed(Number.NEGATIVE_INFINITY, at, 'The packs set no such limit for it.');
+}
+
+function secondsAbove(heat: NeighbourHeat, celsius: number): number | undefined {
+  if (!heat.ok) return undefined;
+  if (heat.history !== undefined) return heat.history.secondsAbove(celsius);
+  return heat.peakCelsius <= celsius ? 0 : seamSeconds;
+}
+
+function reasonOf(heat: NeighbourHeat): string {
+  return heat.ok ? 'The time is not known.' : heat.reason;
+}
+
+function strengthLeft({ part, victim }: Neighbour, heat: NeighbourHeat, at: string): Fact {
+  const hardened =
+    victim === 'hardened or multi-phase steel' &&
+    (part?.material.class === 'press-hardened' || part?.material.class === 'ultra-high-strength');
+  if (!hardened) return unknown('The curve is for hardened steel only.', at);
+  if (!heat.ok) return unknown(heat.reason, at);
+  if (heat.history === undefined) return unknown('No history is computed for a seam.', at);
+  const left = tensileLeft(heat.history);
+  switch (left.state) {
+    case 'tempered':
+      return computed(left.percent, at, 'Tempering curve of hardened C-Mn-B steel; about ±30 K.');
+    case 're-transformed':
+      return unknown('It is heated past the start of transformation: what strength is left is unknown.', at);
+    case 'not computed':
+      return unknown(left.reason, at);
+  }
+}

@@ -1,0 +1,52 @@
+import type { Item } from '../generated/plan-types.ts';
+import type { PartSurvey } from './survey.ts';
+
+export type VictimWord =
+  | 'hardened or multi-phase steel'
+  | 'plain steel'
+  | 'aluminium'
+  | 'stainless steel'
+  | 'magnesium or composite'
+  | Item;
+
+export interface Victim {
+  readonly word: VictimWord;
+  /** Said when the class is not known and the worst was taken. */
+  readonly assumption?: string;
+}
+
+/**
+ * What a neighbour is, as far as heat is concerned. Steel of unknown class counts as hardened on a structural part; a skin of
+ * unknown metal counts as aluminium, the weaker of what skins are made of.
+ */
+export function victimOf({ part, material, structural }: PartSurvey): Victim {
+  if (part.kind === 'glass') return { word: 'glass' };
+  if (part.kind === 'traction battery') return { word: 'traction battery' };
+  if (part.kind === 'restraint unit') return { word: 'airbag' };
+  if (part.kind === 'trim') return { word: 'trim' };
+  const strengthClass = material.class;
+  if (strengthClass === undefined) {
+    return structural === false
+      ? { word: 'aluminium', assumption: 'The metal of this skin is not known; it counts as aluminium.' }
+      : {
+          word: 'hardened or multi-phase steel',
+          assumption: 'The steel of this part is not known; it counts as hardened.',
+        };
+  }
+  switch (strengthClass) {
+    case 'mild':
+    case 'high-strength':
+      return { word: 'plain steel' };
+    case 'advanced high-strength':
+    case 'ultra-high-strength':
+    case 'press-hardened':
+      return { word: 'hardened or multi-phase steel' };
+    case 'aluminium':
+      return { word: 'aluminium' };
+    case 'stainless':
+      return { word: 'stainless steel' };
+    case 'magnesium':
+    case 'composite':
+      return { word: 'magnesium or composite' };
+  }
+}

@@ -1,0 +1,101 @@
+import { assumedHeatInput, heatInput } from '../heat/arc.ts';
+import type { ArcProcess } from '../heat/arc.ts';
+import type { Joint, JointMethod } from '../generated/plan-types.ts';
+import { isArc, isResistance } from './joint-methods.ts';
+import { quantityOf } from './quantity-of.ts';
+import type { JointSurvey, OperationSurvey } from './survey.ts';
+
+export type HeatSource =
+  | { readonly kind: 'heat' }
+  | {
+      readonly kind: 'arc' | 'brazing';
+      /** Net heat input for each mm of seam and each mm of sheet, J/mm². */
+      readonly joulePerMm2: number;
+      readonly assumption?: string;
+      /** Ids of the parts that the seam joins; joint rules judge them, not this heat. */
+      readonly joins: ReadonlySet<string>;
+    }
+  | { readonly kind: 'resistance spot' | 'cutting or grinding' };
+
+/** The sources of heat in one operation. Of several like joints the hottest counts. */
+export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
+  const sources: HeatSource[] = [];
+  if (survey.heats === true) sources.push({ kind: 'heat' });
+  const arcs = survey.joints.filter(({ joint }) => joint.method !== undefined && isArc(joint.method));
+  for (const kind of ['arc', 'brazing'] as const) {
+    const ofKind = arcs.filter(({ joint }) => (joint.method === 'arc braze') === (kind === 'brazing'));
+    if (ofKind.length > 0) sources.push({ kind, ...hottest(survey, ofKind) });
+  }
+  const resistance = survey.joints.some(({ joint }) => joint.method !== undefined && isResistance(joint.method));
+  if (resistance) sources.push({ kind: 'resistance spot' });
+  const { do: word } = survey.operation;
+  if (word === 'grind' || word === 'drill' || word === 'cut for access') {
+    sources.push({ kind: 'cutting or grinding' });
+  }
+  const weldsUnsaid = survey.hot === true && sources.length === 0;
+  if (weldsUnsaid) {
+    sources.push({
+      kind: word === 'braze' ? 'brazing' : 'arc',
+      joulePerMm2: worstJoulePerMm2(),
+      assumption: 'No joint is stated; an arc seam of the highest usual heat input is taken.',
+      joins: joinedIds(survey, []),
+    });
+  }
+  return sources;
+}
+
+function hottest(
+  survey: OperationSurvey,
+  joints: readonly JointSurvey[],
+): { readonly joulePerMm2: number; readonly assumption?: string; readonly joins: ReadonlySet<string> } {
+  const inputs = joints.map(({ joint }) => statedInput(joint, thinnestMm(survey)));
+  const joins = joinedIds(survey, joints);
+  if (inputs.includes(undefined)) {
+    return {
+      joulePerMm2: Math.max(worstJoulePerMm2(), ...inputs.filter((one) => one !== undefined)),
+      assumption: 'The heat input is not stated with voltage, current and travel speed; 200 J/mm for each mm of sheet is taken.',
+      joins,
+    };
+  }
+  return { joulePerMm2: Math.max(...inputs.filter((one) => one !== undefined)), joins };
+}
+
+/** The assumption of `heat/` for one millimetre of sheet. */
+function worstJoulePerMm2(): number {
+  const worst = assumedHeatInput(1);
+  return worst.ok ? worst.joulePerMm : Number.NaN;
+}
+
+function statedInput(joint: Joint, thicknessMm: number | undefined): number | undefined {
+  if (thicknessMm === undefined || thicknessMm <= 0) return undefined;
+  const net = quantityOf(joint.settings?.heat_input, 'energy per length');
+  if (net !== undefined) return (net * 1000) / thicknessMm;
+  const volts = quantityOf(joint.settings?.voltage, 'voltage');
+  const kiloamperes = quantityOf(joint.settings?.current, 'current');
+  const speedMmPerSecond = quantityOf(joint.settings?.travel_speed, 'speed');
+  if (volts === undefined || kiloamperes === undefined || speedMmPerSecond === undefined) return undefined;
+  const input = heatInput({
+    volts,
+    amperes: kiloamperes * 1000,
+    speedMmPerSecond,
+    process: processOf(joint.method),
+  });
+  return input.ok ? input.joulePerMm / thicknessMm : undefined;
+}
+
+function processOf(method: JointMethod | undefined): ArcProcess {
+  if (method === 'TIG seam') return 'TIG';
+  return method === 'arc braze' ? 'MIG brazing' : 'MIG or MAG';
+}
+
+function thinnestMm({ part }: OperationSurvey): number | undefined {
+  return quantityOf(part.part.thickness, 'length');
+}
+
+function joinedIds(survey: OperationSurvey, joints: readonly JointSurvey[]): ReadonlySet<string> {
+  const { id } = survey.part.part;
+  return new Set([
+    ...(id === undefined ? [] : [id]),
+    ...joints.flatMap(({ joint }) => [...(joint.sheets ?? []), ...(joint.to === undefined ? [] : [joint.to])]),
+  ]);
+}

@@ -1,0 +1,164 @@
+import { adamsPeakCelsius } from '../heat/arc.ts';
+import type { HeldStrip } from '../heat/held-strip.ts';
+import type { PointHistory } from '../heat/point-history.ts';
+import type { DerivationContext } from './context.ts';
+import type { Neighbour } from './exposed-neighbour.ts';
+import { sourcePeak } from './heat-facts.ts';
+import type { HeatSource } from './heat-sources.ts';
+import { quantityOf } from './quantity-of.ts';
+import type { OperationSurvey } from './survey.ts';
+
+/** What the neighbour goes through, or why it cannot be computed. `notes` are the method and what was assumed. */
+export type NeighbourHeat =
+  | {
+      readonly ok: true;
+      readonly peakCelsius: number;
+      readonly history?: PointHistory;
+      readonly assumed: boolean;
+      readonly notes: readonly string[];
+    }
+  | { readonly ok: false; readonly reason: string };
+
+/** Computes the heat at one neighbour. Whatever the plan leaves open is taken so that the answer errs high, or refused. */
+export function neighbourHeat(
+  context: DerivationContext,
+  operation: OperationSurvey,
+  source: HeatSource,
+  neighbour: Neighbour,
+): NeighbourHeat {
+  if (neighbour.distanceMm === undefined) {
+    return { ok: false, reason: `The distance from the heat to ${neighbour.name} is not stated.` };
+  }
+  if (neighbour.path === undefined) {
+    return {
+      ok: false,
+      reason: `How the heat reaches ${neighbour.name} (same sheet, joined, through air) is not stated.`,
+    };
+  }
+  if (neighbour.path === 'through air') {
+    return { ok: false, reason: 'Heat through air is not computed; state what is removed or shielded.' };
+  }
+  switch (source.kind) {
+    case 'heat':
+      return heldHeat(context, operation, neighbour, neighbour.distanceMm);
+    case 'arc':
+    case 'brazing':
+      return seamHeat(operation, source, neighbour.distanceMm);
+    case 'resistance spot':
+      return { ok: false, reason: 'Heat of a resistance spot so near is not computed.' };
+    case 'cutting or grinding':
+      return { ok: false, reason: 'Sparks and heat of cutting, drilling and grinding are not computed.' };
+  }
+}
+
+/** Thickest sheet of a body, taken for a neighbour whose own thickness is not stated: the thicker, the further heat runs. */
+const thickestSheetMm = 3;
+
+function heldHeat(
+  context: DerivationContext,
+  { operation, part, at }: OperationSurvey,
+  neighbour: Neighbour,
+  distanceMm: number,
+): NeighbourHeat {
+  const peak = sourcePeak(operation, at);
+  const holdSeconds = quantityOf(operation.hold, 'time');
+  const thicknessMm = quantityOf(part.part.thickness, 'length');
+  if (!peak.known) return { ok: false, reason: peak.reason };
+  if (holdSeconds === undefined) return { ok: false, reason: 'How long the heat is held is not stated.' };
+  if (thicknessMm === undefined) return { ok: false, reason: `The sheet thickness of ${part.name} is not stated.` };
+  const metal = metalOf(part.material.class);
+  if (metal === undefined) return { ok: false, reason: `Heat in ${part.material.class ?? 'this'} parts is not computed.` };
+
+  const notes: string[] = [];
+  let assumed = peak.from === 'assumed';
+  if (peak.note !== undefined) notes.push(peak.note);
+  if (operation.times === undefined) {
+    assumed = true;
+    notes.push('The number of heatings is not stated: two are taken.');
+  }
+  if (part.material.class === undefined) {
+    assumed = true;
+    notes.push('The heated metal is not known: mild steel, the best conductor among steels, is taken.');
+  }
+  const { sum, note } = stack(thicknessMm, neighbour);
+  if (note !== undefined) {
+    assumed = true;
+    notes.push(note);
+  }
+  const freeEndMm = quantityOf(operation.free_end, 'length');
+  if (freeEndMm === undefined) notes.push('No free end is stated: a long sheet is taken.');
+  const strip: HeldStrip = {
+    sourceCelsius: typeof peak.value === 'number' ? peak.value : Number.NaN,
+    holdSeconds,
+    times: operation.times ?? 2,
+    thicknessMm: sum,
+    metal,
+    ...(freeEndMm === undefined ? {} : { freeEndMm }),
+  };
+  const answer = context.solveStrip(strip);
+  if (!answer.ok) return answer;
+  const point = answer.history.at(distanceMm);
+  if (!point.ok) return point;
+  notes.push('Conduction along a strip with its cool-down, bright surface in still air.');
+  return { ok: true, peakCelsius: point.point.peakCelsius, history: point.point, assumed, notes };
+}
+
+/** Sheets in full contact together: the heat runs in all of them. */
+function stack(thicknessMm: number, neighbour: Neighbour): { readonly sum: number; readonly note?: string } {
+  if (neighbour.path !== 'joined') return { sum: thicknessMm };
+  if (neighbour.part === undefined) {
+    return { sum: 2 * thicknessMm, note: 'The joined sheet is taken as thick as the heated one.' };
+  }
+  const other = quantityOf(neighbour.part.part.thickness, 'length');
+  if (other !== undefined) return { sum: Math.min(thicknessMm + other, 4) };
+  return {
+    sum: Math.min(thicknessMm + thickestSheetMm, 4),
+    note: `The thickness of ${neighbour.name} is not stated: ${String(thickestSheetMm)} mm is taken.`,
+  };
+}
+
+function seamHeat(
+  { operation, part }: OperationSurvey,
+  source: Extract<HeatSource, { readonly kind: 'arc' | 'brazing' }>,
+  distanceMm: number,
+): NeighbourHeat {
+  const metal = metalOf(part.material.class);
+  if (metal === undefined) return { ok: false, reason: `Heat in ${part.material.class ?? 'this'} parts is not computed.` };
+  const freeEndMm = quantityOf(operation.free_end, 'length');
+  // The formula knows only heat input by thickness; one millimetre stands for any sheet.
+  const peak = adamsPeakCelsius({
+    heatInputJPerMm: source.joulePerMm2,
+    thicknessMm: 1,
+    distanceMm,
+    metal: metal === 'aluminium' ? 'aluminium' : 'steel',
+    ...(freeEndMm === undefined ? {} : { freeEndMm }),
+  });
+  if (!peak.ok) return { ok: false, reason: `${sentence(peak.reason)}` };
+  return {
+    ok: true,
+    peakCelsius: peak.peakCelsius,
+    assumed: source.assumption !== undefined,
+    notes: [...(source.assumption === undefined ? [] : [source.assumption]), 'Peak beside one pass in thin sheet (Adams), no loss to air.'],
+  };
+}
+
+function metalOf(strengthClass: string | undefined): HeldStrip['metal'] | undefined {
+  switch (strengthClass) {
+    case undefined:
+    case 'mild':
+      return 'mild steel';
+    case 'aluminium':
+      return 'aluminium';
+    case 'stainless':
+      return 'stainless';
+    case 'magnesium':
+    case 'composite':
+      return undefined;
+    default:
+      return 'steel';
+  }
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${text.endsWith('.') ? '' : '.'}`;
+}

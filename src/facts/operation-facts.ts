@@ -1,0 +1,75 @@
+import type { FactNames } from '../generated/fact-names.ts';
+import type { Fact } from './fact.ts';
+import { heatFacts } from './heat-facts.ts';
+import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { provisionFacts } from './provision-facts.ts';
+import type { OperationSurvey, Survey } from './survey.ts';
+import { anyYes } from './tri-state.ts';
+import type { TriState } from './tri-state.ts';
+
+type OperationFacts = Readonly<Record<FactNames['operation'], Fact>>;
+
+/** One operation: what it does to its part, on what it rests, how hot it gets. */
+export function operationFacts(survey: Survey, one: OperationSurvey): OperationFacts {
+  const { operation, at, part } = one;
+  const place = `${at}/do`;
+  return {
+    'operation.do': statedOr(operation.do, place, 'What is to be done is not stated.'),
+    'operation.extent': statedOr(operation.extent, `${at}/extent`, 'Whether the whole part is meant is not stated.'),
+    'operation.at': statedOr(operation.at, `${at}/at`, 'Where the cut lies is not stated.'),
+    'operation.zone': statedOr(operation.zone, `${at}/zone`, 'The strength zone of the cut is not stated.'),
+    'operation.cuts_part_way': computedOr(
+      one.cutsPartWay,
+      operation.do === 'replace' ? `${at}/extent` : place,
+      'Whether the part is cut and joined part-way cannot be told: word or extent is not stated.',
+    ),
+    'operation.heats': computedOr(one.heats, place, 'What is to be done is not stated.'),
+    'operation.straightens': computedOr(one.straightens, place, 'What is to be done is not stated.'),
+    'operation.alters_structure': altersStructure(one),
+    'operation.hot': computedOr(one.hot, place, 'Whether it is hot work cannot be told: operation or joint method is not stated.'),
+    'operation.hot_or_impact': computedOr(
+      operation.off_vehicle === true ? false : anyYes([one.hot, one.straightens]),
+      place,
+      'Whether it is hot work or hammer work cannot be told: operation or joint method is not stated.',
+    ),
+    'operation.citation': computed(one.restsOn?.standing ?? 'none', one.restsOn?.at ?? at),
+    'operation.citation_text': computedOr(citationText(one), one.restsOn?.at ?? at, 'Nothing is cited.'),
+    'operation.reason_stated': computed(operation.reason !== undefined, `${at}/reason`),
+    ...heatFacts(one),
+    'operation.neighbours_stated': computed(
+      (operation.near ?? []).length > 0 || operation.clear_within !== undefined,
+      `${at}/near`,
+    ),
+    'operation.earth_and_units_stated': computed(
+      operation.earth_clamp !== undefined && operation.control_units !== undefined,
+      `${at}/earth_clamp`,
+    ),
+    'operation.fire_watch_stated': computed(
+      operation.fire_watch !== undefined || survey.plan.make_safe?.fire?.watch !== undefined,
+      `${at}/fire_watch`,
+    ),
+    ...provisionFacts(survey, { ...one, part }),
+  };
+}
+
+function altersStructure({ works, part, at }: OperationSurvey): Fact {
+  const value: TriState =
+    works === false || part.structural === false
+      ? false
+      : works === true && part.structural === true
+        ? true
+        : undefined;
+  if (value !== undefined) return computed(value, `${at}/do`);
+  return works === undefined
+    ? unknown('What is to be done is not stated.', `${at}/do`)
+    : unknown('Whether the part is structural is neither stated nor clear from its kind.', `${part.at}/structural`);
+}
+
+function citationText({ restsOn }: OperationSurvey): string | undefined {
+  if (restsOn === undefined) return undefined;
+  const { reference, id, place } = restsOn;
+  if (reference === undefined) return `${id ?? 'a citation without a reference'}, which the plan does not list`;
+  const name = place === undefined ? reference.name : `${reference.name}, ${place}`;
+  if (reference.mayPermit === false) return `${name} (${reference.reference.kind ?? 'kind not stated'})`;
+  return reference.coverage.covers === 'yes' ? name : `${name}. ${reference.coverage.reason}`;
+}

@@ -1,0 +1,163 @@
+import type { FactNames } from '../generated/fact-names.ts';
+import { sameName } from '../vehicle/same-name.ts';
+import type { Fact } from './fact.ts';
+import { anyYes } from './tri-state.ts';
+import type { TriState } from './tri-state.ts';
+import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown } from './make-fact.ts';
+import { partMaterialFacts } from './part-material-facts.ts';
+import { carriesCrashLoad, closesHollowMember, usuallyCosmetic } from './part-kinds.ts';
+import { makerShall } from './maker-statements.ts';
+import { layerBelow, hidesStructure } from './part-layers.ts';
+import { undeployedUnitStays } from './restraint-units.ts';
+import { listOf } from './quantity-of.ts';
+import type { PartSurvey, Survey } from './survey.ts';
+
+type PartFacts = Readonly<Record<FactNames['part'], Fact>>;
+
+/** One part: what it is, what it carries, what was found on it. */
+export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
+  const { part, at } = one;
+  const damage = [...new Set([...(part.damage?.kind === undefined ? [] : [part.damage.kind]), ...(part.damage?.kinds ?? [])])];
+  const noDamage = unknown('No damage is stated for the part, not even that there is none.', `${at}/damage`);
+  const shall = makerShall(survey, one);
+  return {
+    'part.id': statedOr(part.id, at, 'The part has no id.'),
+    'part.name': computed(one.name, at),
+    'part.kind': statedOr(part.kind, `${at}/kind`, 'What kind of part it is, is not stated.'),
+    'part.structural': structuralFact(one),
+    'part.declared_cosmetic': computed(
+      carriesCrashLoad(part.kind) && part.structural === false,
+      `${at}/structural`,
+    ),
+    'part.one_piece':
+      part.one_piece !== undefined
+        ? stated(part.one_piece, `${at}/one_piece`)
+        : part.kind === 'door ring'
+          ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
+          : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
+    ...partMaterialFacts(survey, one),
+    'part.damage': damage.length === 0 ? noDamage : stated(damage, `${at}/damage`),
+    'part.damaged': damagedFact(damage, noDamage, at),
+    'part.skin': computed(hidesStructure(part, damage), `${at}/kind`),
+    'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
+    'part.hidden_by': computedOr(
+      listOf(part.under)
+        .map((id) => survey.partById.get(id)?.name ?? id)
+        .join(', ') || undefined,
+      `${at}/under`,
+      'No part is stated to hide it.',
+    ),
+    'part.has_operation': computed(one.operations.length > 0, `${at}/operations`),
+    'part.may_stay': computed(
+      listOf(part.damage?.tolerable_by).some((cite) => coversVehicle(survey, cite.reference)),
+      `${at}/damage/tolerable_by`,
+    ),
+    ...donorFacts(survey, one),
+    'part.closed_section_worked': triFact(
+      closedSectionWorked(one),
+      `${at}/closed_section`,
+      'What is done to the hollow member cannot be told.',
+    ),
+    'part.inside_protected': computed(
+      (survey.plan.finish?.cavities ?? []).some(
+        (cavity) => cavity.part === part.id && cavity.wax !== undefined && cavity.primer !== undefined,
+      ),
+      `${at}/id`,
+    ),
+    'part.holds_undeployed_unit': triFact(
+      undeployedUnitStays(survey, one),
+      '/make_safe/restraints',
+      'The plan does not say which airbags and pretensioners sit at this part and what is done with them.',
+    ),
+    'part.lifted_on': computed(
+      part.id !== undefined && (survey.plan.make_safe?.lifting?.points ?? []).includes(part.id),
+      '/make_safe/lifting',
+    ),
+    'part.id_repeated': computed(part.id !== undefined && survey.partById.get(part.id) !== one, at),
+    'part.shall': computedOr(shall?.text, at, 'No pack says what shall be done with it.'),
+    'part.shall_done': computedOr(shall?.done, at, 'No pack says what shall be done with it.'),
+  };
+}
+
+/** Whether a listed reference of a maker's own kind covers this vehicle. */
+export function coversVehicle(survey: Survey, id: string | undefined): boolean {
+  const reference = id === undefined ? undefined : survey.referenceById.get(id);
+  return reference?.coverage.covers === 'yes' && reference.reference.kind?.startsWith('maker') === true;
+}
+
+function structuralFact({ part, at, structural }: PartSurvey): Fact {
+  const place = `${at}/structural`;
+  if (carriesCrashLoad(part.kind)) {
+    return part.structural === true
+      ? stated(true, place)
+      : tabled(true, `A part of this kind carries load in a crash (common practice).`, `${at}/kind`);
+  }
+  if (part.structural !== undefined) return stated(part.structural, place);
+  if (usuallyCosmetic(part.kind)) {
+    return known(false, 'table', `${at}/kind`, 'A part of this kind carries no crash load (common practice).');
+  }
+  return computedOr(structural, place, 'Whether it is structural is neither stated nor clear from its kind.');
+}
+
+function damagedFact(damage: readonly string[], none: Fact, at: string): Fact {
+  if (damage.length === 0) return none;
+  if (damage.some((kind) => kind !== 'none' && kind !== 'not yet seen')) return computed(true, `${at}/damage`);
+  return damage.includes('not yet seen')
+    ? unknown('The part was not yet seen.', `${at}/damage`)
+    : computed(false, `${at}/damage`);
+}
+
+function closedSectionWorked({ part, operations }: PartSurvey): TriState {
+  const closed = part.closed_section ?? closesHollowMember(part.kind);
+  if (!closed) return false;
+  return anyYes(
+    operations.map(({ operation, cutsPartWay, hot, works }) =>
+      cutsPartWay === true || (operation.do === 'replace' && hot !== false) || (works === true && hot === true)
+        ? true
+        : cutsPartWay === undefined && operation.do !== 'replace'
+          ? undefined
+          : false,
+    ),
+  );
+}
+
+function donorFacts(
+  survey: Survey,
+  { part, at }: PartSurvey,
+): Readonly<Record<'part.second_hand' | 'part.donor' | 'part.donor_cited', Fact>> {
+  const place = `${at}/donor`;
+  const secondHand = part.condition === 'recycled' || part.condition === 'refurbished' || part.donor !== undefined;
+  return {
+    'part.second_hand': computed(secondHand, `${at}/condition`),
+    'part.donor': secondHand
+      ? computed(donorAgrees(survey, part.donor ?? {}), place)
+      : unknown('The part is not second-hand.', place),
+    'part.donor_cited': computed(
+      listOf(part.donor?.cite).some((cite) => coversVehicle(survey, cite.reference)),
+      `${place}/cite`,
+    ),
+  };
+}
+
+function donorAgrees(
+  survey: Survey,
+  donor: NonNullable<PartSurvey['part']['donor']>,
+): 'same' | 'other vehicle' | 'not fully stated' | 'damaged' {
+  const { vehicle } = survey.plan;
+  const pairs = [
+    [donor.maker, vehicle.maker],
+    [donor.model, vehicle.model],
+    [donor.body, vehicle.body],
+    [donor.model_year?.toString(), vehicle.model_year?.toString()],
+  ] as const;
+  if (pairs.some(([theirs, ours]) => theirs !== undefined && ours !== undefined && !sameName(theirs, ours))) {
+    return 'other vehicle';
+  }
+  if (donor.vin === undefined || donor.damage === undefined) return 'not fully stated';
+  if (pairs.some(([theirs, ours]) => theirs === undefined || ours === undefined)) return 'not fully stated';
+  return /^\s*(?:none|no damage|undamaged)\b/iu.test(donor.damage) ? 'same' : 'damaged';
+}
+
+function triFact(value: TriState, at: string, reason: string): Fact {
+  return computedOr(value, at, reason);
+}

@@ -1,0 +1,87 @@
+import type { FactNames } from '../generated/fact-names.ts';
+import { isBaked } from './bake-exposure.ts';
+import type { Fact } from './fact.ts';
+import { packForVehicle } from './maker-statements.ts';
+import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
+import { carriesCrashLoad } from './part-kinds.ts';
+import { coversVehicle } from './part-facts.ts';
+import { listOf } from './quantity-of.ts';
+import type { PartSurvey, Survey } from './survey.ts';
+import { allYes, anyYes } from './tri-state.ts';
+import type { TriState } from './tri-state.ts';
+
+/** The plan as a whole: what kind of work it holds and what it says of it. */
+export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fact>> {
+  const { plan, operations, context } = survey;
+  const restraints = plan.make_safe?.restraints;
+  return {
+    'plan.stage':
+      plan.stage === context.stage
+        ? stated(context.stage, '/stage')
+        : known(context.stage, 'assumed', '/stage', 'The stage was given with the command, or is the strictest for want of one.'),
+    'plan.job_number': statedOr(plan.job?.number, '/job/number', 'No job number is written.'),
+    'plan.author': statedOr(plan.job?.written_by?.name, '/job/written_by', 'Who wrote the plan is not stated.'),
+    'plan.job_opened': statedOr(plan.job?.opened, '/job/opened', 'The day on which the job was opened is not written.'),
+    'plan.structural_work': computedOr(
+      anyYes(operations.map(({ works, part }) => allYes([works, part.structural]))),
+      '/parts',
+      'Whether a structural part is worked on cannot be told.',
+    ),
+    'plan.cutting_or_hot_work': computedOr(
+      anyYes(operations.map(({ hot }) => hot)),
+      '/parts',
+      'Whether anything is cut or heated on the vehicle cannot be told.',
+    ),
+    'plan.electric_welding': computedOr(
+      anyYes(operations.map(({ electricWelding }) => electricWelding)),
+      '/parts',
+      'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
+    ),
+    'plan.bake': computed(isBaked(survey), '/finish/bake'),
+    'plan.lifting_or_battery_work': computed(
+      (plan.make_safe?.lifting?.points ?? []).length > 0 ||
+        plan.make_safe?.high_voltage?.battery_removed === true ||
+        operations.some(
+          ({ part, operation }) =>
+            (part.part.kind === 'traction battery' || part.part.kind === 'battery tray') && operation.do !== 'leave',
+        ),
+      '/make_safe',
+    ),
+    'plan.load_path_hit': computedOr(
+      anyYes(survey.parts.map(loadPathHit)),
+      '/parts',
+      'Whether a part that carries crash load is damaged cannot be told.',
+    ),
+    'plan.indirect_damage_stated': computed(
+      (plan.damage?.indirect?.looked_at ?? []).length > 0 && plan.damage?.indirect?.found !== undefined,
+      '/damage/indirect',
+    ),
+    'plan.measured_before': computed(
+      plan.measurements?.before !== undefined ||
+        (plan.measurements?.planned !== undefined && plan.measurements.planned !== false) ||
+        (plan.measurements?.points ?? []).some((point) => point.before !== undefined),
+      '/measurements',
+    ),
+    'plan.vehicle_pack': computedOr(
+      packForVehicle(survey),
+      '/vehicle',
+      'Maker, model or model year of the vehicle is not stated.',
+    ),
+    'plan.signed': computed(plan.sign_off !== undefined, '/sign_off'),
+    'plan.restraint_deployed': computed(
+      restraints?.deployed === true || (restraints?.units ?? []).some((unit) => unit.state === 'deployed'),
+      '/make_safe/restraints',
+    ),
+    'plan.restraint_replacement_list': computed(
+      listOf(restraints?.replacement_list).some((cite) => coversVehicle(survey, cite.reference)),
+      '/make_safe/restraints/replacement_list',
+    ),
+    'plan.belts_checked': computed(restraints?.belts_checked !== undefined, '/make_safe/restraints/belts_checked'),
+  };
+}
+
+function loadPathHit({ part, structural }: PartSurvey): TriState {
+  if (!carriesCrashLoad(part.kind) && structural !== true) return false;
+  const kinds = [...(part.damage?.kind === undefined ? [] : [part.damage.kind]), ...(part.damage?.kinds ?? [])];
+  return kinds.some((kind) => kind !== 'none' && kind !== 'not yet seen' && kind !== 'scratch' && kind !== 'surface rust');
+}

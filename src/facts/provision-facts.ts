@@ -1,0 +1,156 @@
+import type { Fact } from './fact.ts';
+import type { ApplicableStatement } from './maker-statements.ts';
+import { citesStatement, isForbidden, isNamed, nameOperation, packForVehicle, statementsFor, whereItSays } from './maker-statements.ts';
+import { computed, computedOr, unknown } from './make-fact.ts';
+import type { OperationSurvey, Survey } from './survey.ts';
+
+type ProvisionFact =
+  | 'provision.says'
+  | 'provision.permits'
+  | 'provision.by'
+  | 'provision.open'
+  | 'provision.open_text'
+  | 'provision.forbids'
+  | 'provision.forbids_text'
+  | 'provision.to_type_in';
+
+type OpenPoint = 'not cited' | 'revision' | 'place' | 'conditions';
+
+/** A may or shall for the operation, and what keeps it from counting. */
+interface Permission extends ApplicableStatement {
+  readonly shall: boolean;
+  readonly open: readonly OpenPoint[];
+}
+
+/** What the maker's document, as typed into the vehicle packs, says of one operation. */
+export function provisionFacts(survey: Survey, one: OperationSurvey): Readonly<Record<ProvisionFact, Fact>> {
+  const { at } = one;
+  const permissions = permissionsFor(survey, one);
+  const met = permissions.find(({ open }) => open.length === 0);
+  const prohibition = prohibitionFor(survey, one, met);
+  const counts = prohibition === undefined ? met : undefined;
+  const open = met === undefined && permissions.length > 0 ? leastOpen(permissions) : undefined;
+  return {
+    'provision.says': says(survey, prohibition, permissions, at),
+    'provision.permits': computed(counts !== undefined, at),
+    'provision.by': computedOr(
+      counts === undefined ? undefined : whereItSays(counts.statement, counts.pack),
+      at,
+      'No provision that the plan cites permits it.',
+    ),
+    'provision.open': open === undefined ? unknown('No permission is open.', at) : computed(open.open, at),
+    'provision.open_text': computedOr(
+      open === undefined ? undefined : openText(open),
+      at,
+      'No permission is open.',
+    ),
+    'provision.forbids': computed(prohibition !== undefined, at),
+    'provision.forbids_text': computedOr(
+      prohibition === undefined ? undefined : whereItSays(prohibition.statement, prohibition.pack),
+      at,
+      'No provision forbids it.',
+    ),
+    'provision.to_type_in': computed(toTypeIn(survey, one), at),
+  };
+}
+
+function says(
+  survey: Survey,
+  prohibition: ApplicableStatement | undefined,
+  permissions: readonly Permission[],
+  at: string,
+): Fact {
+  if (prohibition !== undefined) return computed('shall not', at);
+  const [first] = permissions;
+  if (first !== undefined) return computed(first.shall ? 'shall' : 'may', at);
+  return packForVehicle(survey) === true
+    ? computed('silent', at)
+    : unknown('No rule pack for this vehicle and year is loaded.', at);
+}
+
+function permissionsFor(survey: Survey, one: OperationSurvey): readonly Permission[] {
+  const found: Permission[] = [];
+  for (const applicable of statementsFor(survey, one.part, false)) {
+    const { statement } = applicable;
+    const lists = [
+      [statement.shall, true],
+      [statement.may, false],
+    ] as const;
+    for (const [named, shall] of lists) {
+      for (const operation of named) {
+        const fits = isNamed(operation, one);
+        if (fits !== false) found.push({ ...applicable, shall, open: openPoints(applicable, one, fits === true) });
+      }
+    }
+  }
+  return found;
+}
+
+function openPoints({ statement }: ApplicableStatement, one: OperationSurvey, placeFits: boolean): readonly OpenPoint[] {
+  const cited = one.citations.map((citation) => citesStatement(citation, statement));
+  const said = new Set((one.operation.conditions_met ?? []).map((condition) => condition.trim().toLowerCase()));
+  return [
+    ...(cited.includes('yes') ? [] : cited.includes('other revision') ? (['revision'] as const) : (['not cited'] as const)),
+    ...(placeFits ? [] : (['place'] as const)),
+    ...(statement.conditions.every((condition) => said.has(condition.trim().toLowerCase()))
+      ? []
+      : (['conditions'] as const)),
+  ];
+}
+
+/**
+ * A prohibition of the part. One that names the operation in general yields to a permission that the plan meets, unless it
+ * is the later word: a newer page forbids what an older one drew.
+ */
+function prohibitionFor(
+  survey: Survey,
+  one: OperationSurvey,
+  met: Permission | undefined,
+): ApplicableStatement | undefined {
+  return statementsFor(survey, one.part, true).find(({ statement }) => {
+    if (!statement.shallNot.some((named) => isForbidden(named, one))) return false;
+    if (met === undefined) return true;
+    const sameText =
+      statement.document === met.statement.document && statement.revision === met.statement.revision;
+    const olderText =
+      statement.published !== undefined &&
+      met.statement.published !== undefined &&
+      statement.published < met.statement.published;
+    return !sameText && !olderText;
+  });
+}
+
+function leastOpen(permissions: readonly Permission[]): Permission | undefined {
+  return permissions.toSorted((a, b) => a.open.length - b.open.length)[0];
+}
+
+function openText({ statement, pack, open }: Permission): string {
+  const words: Readonly<Record<OpenPoint, string>> = {
+    'not cited': 'this plan does not cite it with its place',
+    revision: `this plan cites another revision than ${statement.revision ?? 'the one in the pack'}`,
+    place: `the place is not one that it names (${[...statement.may, ...statement.shall].map(nameOperation).join(', ')})`,
+    conditions: `not every condition is stated as met (${statement.conditions.join('; ')})`,
+  };
+  return `${whereItSays(statement, pack)}: ${open.map((point) => words[point]).join('; ')}`;
+}
+
+/** The entry for a vehicle pack, as one line of YAML, filled from the plan as far as it goes. */
+function toTypeIn(survey: Survey, { operation, part, restsOn }: OperationSurvey): string {
+  const cited = restsOn?.standing === 'covers' ? restsOn : undefined;
+  const reference = cited?.reference?.reference;
+  const { do: word, extent, at } = operation;
+  const name = nameOperation({
+    do: word ?? '…',
+    ...(extent === undefined ? {} : { extent }),
+    ...(at === undefined ? {} : { at }),
+  });
+  const entries = [
+    ['part', part.part.kind ?? '…'],
+    ['years', String(survey.plan.vehicle.model_year ?? '…')],
+    ['document', reference?.document ?? '…'],
+    ['revision', reference?.revision ?? '…'],
+    ['page', cited?.place ?? '…'],
+  ] as const;
+  const start = entries.map(([key, value]) => `${key}: ${JSON.stringify(value)}`).join(', ');
+  return `{${start}, may: [${JSON.stringify(name)}]}`;
+}

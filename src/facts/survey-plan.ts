@@ -1,0 +1,112 @@
+import type { Operation, Part, Plan } from '../generated/plan-types.ts';
+import { settleMaterial } from '../steel/settle-material.ts';
+import type { SettledMaterial, StatedMaterial } from '../steel/settle-material.ts';
+import { steelRank } from '../steel/strength-class.ts';
+import type { DerivationContext } from './context.ts';
+import { carriesCrashLoad, usuallyCosmetic } from './part-kinds.ts';
+import { listOf, quantityOf } from './quantity-of.ts';
+import type { OperationSurvey, PartSurvey, ReferenceSurvey, Survey } from './survey.ts';
+import { operationTraits } from './survey-operation.ts';
+import { bestCitation, surveyCitations, surveyReferences } from './survey-references.ts';
+import type { TriState } from './tri-state.ts';
+
+/** Looks everything in a plan up once: ids, citations, materials, what each operation does. */
+export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
+  const references = surveyReferences(plan);
+  const referenceById = firstById(references, (survey) => survey.reference.id);
+  const parts = plan.parts.map((part, index) =>
+    surveyPart(part, `/parts/${String(index)}`, referenceById),
+  );
+  return {
+    plan,
+    context,
+    references,
+    referenceById,
+    parts,
+    partById: firstById(parts, (survey) => survey.part.id),
+    operations: parts.flatMap((part) => part.operations),
+  };
+}
+
+function surveyPart(
+  part: Part,
+  at: string,
+  referenceById: ReadonlyMap<string, ReferenceSurvey>,
+): PartSurvey {
+  const operations: OperationSurvey[] = [];
+  const survey: PartSurvey = {
+    part,
+    at,
+    name: part.name ?? part.id ?? part.kind ?? 'a part without a name',
+    material: materialOf(part),
+    structural: structural(part),
+    operations,
+  };
+  part.operations?.forEach((operation, index) => {
+    operations.push(surveyOperation(operation, `${at}/operations/${String(index)}`, survey, referenceById));
+  });
+  return survey;
+}
+
+function surveyOperation(
+  operation: Operation,
+  at: string,
+  part: PartSurvey,
+  referenceById: ReadonlyMap<string, ReferenceSurvey>,
+): OperationSurvey {
+  const isList = Array.isArray(operation.cite);
+  const citations = surveyCitations(
+    listOf(operation.cite),
+    (index) => (isList ? `${at}/cite/${String(index)}` : `${at}/cite`),
+    referenceById,
+  );
+  const restsOn = bestCitation(citations);
+  return {
+    operation,
+    at,
+    part,
+    citations,
+    ...(restsOn === undefined ? {} : { restsOn }),
+    joints: (operation.joints ?? []).map((joint, index) => ({ joint, at: `${at}/joints/${String(index)}` })),
+    ...operationTraits(operation, part.part),
+  };
+}
+
+function structural(part: Part): TriState {
+  if (carriesCrashLoad(part.kind) || part.structural === true) return true;
+  if (part.structural === false || usuallyCosmetic(part.kind)) return false;
+  return undefined;
+}
+
+/** The strongest zone counts for a part with several; where the cut lies in one of them is another question. */
+function materialOf(part: Part): SettledMaterial {
+  const whole = settleMaterial(statedMaterial(part));
+  const zones = (part.zones ?? []).map((zone) => settleMaterial(statedMaterial(zone)));
+  let strongest = whole;
+  for (const zone of zones) {
+    if (zone.class === undefined) continue;
+    if (strongest.class === undefined || (steelRank(zone.class) ?? 0) > (steelRank(strongest.class) ?? 0)) {
+      strongest = zone;
+    }
+  }
+  return { ...strongest, contradictions: [whole, ...zones].flatMap((one) => one.contradictions) };
+}
+
+function statedMaterial(from: Pick<Part, 'grade' | 'strength' | 'class'>): StatedMaterial {
+  const tensileMpa = quantityOf(from.strength, 'stress');
+  return {
+    ...(from.grade === undefined ? {} : { grade: from.grade }),
+    ...(tensileMpa === undefined ? {} : { tensileMpa }),
+    ...(from.class === undefined ? {} : { class: from.class }),
+  };
+}
+
+/** The first bearer of an id counts; a second one is a fault of the plan's form. */
+function firstById<T>(surveys: readonly T[], id: (survey: T) => string | undefined): ReadonlyMap<string, T> {
+  const byId = new Map<string, T>();
+  for (const survey of surveys) {
+    const own = id(survey);
+    if (own !== undefined && !byId.has(own)) byId.set(own, survey);
+  }
+  return byId;
+}

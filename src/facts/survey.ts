@@ -1,0 +1,85 @@
+import type { Joint, Operation, Part, Plan, PlanReferencesItem } from '../generated/plan-types.ts';
+import type { SettledMaterial } from '../steel/settle-material.ts';
+import type { Coverage } from '../vehicle/coverage.ts';
+import type { DerivationContext } from './context.ts';
+import type { TriState } from './tri-state.ts';
+
+export interface ReferenceSurvey {
+  readonly reference: PlanReferencesItem;
+  readonly at: string;
+  /** What the report calls it: document and revision, or title, or id. */
+  readonly name: string;
+  readonly coverage: Coverage;
+  /** Only a maker's procedure or bulletin can permit; undefined when the kind is not stated. */
+  readonly mayPermit: TriState;
+}
+
+/** How far a citation carries an operation, from best to worst. */
+export const citationStandings = [
+  'covers',
+  'cannot tell',
+  'vin range',
+  'other year',
+  'other body',
+  'other model',
+  'other maker',
+  'maker text without permission',
+  'other kind',
+  'not listed',
+  'none',
+] as const;
+
+export type CitationStanding = (typeof citationStandings)[number];
+
+export interface CitationSurvey {
+  readonly at: string;
+  readonly place?: string;
+  /** The id that it names, as written. */
+  readonly id?: string;
+  readonly reference?: ReferenceSurvey;
+  readonly standing: CitationStanding;
+}
+
+export interface OperationSurvey {
+  readonly operation: Operation;
+  readonly at: string;
+  readonly part: PartSurvey;
+  readonly citations: readonly CitationSurvey[];
+  /** The citation that the operation rests on: the best of those it gives. */
+  readonly restsOn?: CitationSurvey;
+  readonly joints: readonly JointSurvey[];
+  readonly cutsPartWay: TriState;
+  readonly heats: TriState;
+  readonly straightens: TriState;
+  /** Touches what carries the load: cuts, joins, heats, straightens or replaces. */
+  readonly works: TriState;
+  /** Welds, brazes, heats, grinds or cuts on the vehicle. */
+  readonly hot: TriState;
+  readonly electricWelding: TriState;
+}
+
+export interface JointSurvey {
+  readonly joint: Joint;
+  readonly at: string;
+}
+
+export interface PartSurvey {
+  readonly part: Part;
+  readonly at: string;
+  readonly name: string;
+  readonly material: SettledMaterial;
+  /** As stated, and always for a kind that carries crash load. */
+  readonly structural: TriState;
+  readonly operations: readonly OperationSurvey[];
+}
+
+/** A plan with everything looked up once: what the fact sheets are written from. */
+export interface Survey {
+  readonly plan: Plan;
+  readonly context: DerivationContext;
+  readonly references: readonly ReferenceSurvey[];
+  readonly referenceById: ReadonlyMap<string, ReferenceSurvey>;
+  readonly parts: readonly PartSurvey[];
+  readonly partById: ReadonlyMap<string, PartSurvey>;
+  readonly operations: readonly OperationSurvey[];
+}

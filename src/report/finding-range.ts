@@ -1,0 +1,40 @@
+import type { Finding } from '../judge/finding.ts';
+import { locate } from '../plan/locate.ts';
+import { nodeAt } from '../plan/node-at.ts';
+import type { LocatedNode, Range } from '../plan/node.ts';
+import { pointerSteps } from '../plan/pointer.ts';
+
+/**
+ * The stretch of the plan that a finding points at: a value that is wrong, the key of a block or of something unknown, the key
+ * of the nearest entry above something that is missing. Of an entry in a list its first line, never the whole block.
+ */
+export function findingRange(root: LocatedNode, finding: Finding): Range {
+  const { pointer } = finding;
+  const located = locate(root, pointer);
+  if (located === undefined) return firstLine(root);
+  if (!located.exists) return located.key ?? firstLineAt(root, nearest(root, pointer));
+  const isUnknownKey = finding.facts.some(({ name, value }) => name === 'entry.fault' && value === 'unknown key');
+  const node = nodeAt(root, pointerSteps(pointer));
+  if (located.key !== undefined && (isUnknownKey || node?.kind !== 'scalar')) return located.key;
+  return node === undefined ? located.value : firstLine(node);
+}
+
+/** The deepest step of the pointer that exists. */
+function nearest(root: LocatedNode, pointer: string): readonly string[] {
+  const steps = [...pointerSteps(pointer)];
+  while (steps.length > 0 && nodeAt(root, steps) === undefined) steps.pop();
+  return steps;
+}
+
+function firstLineAt(root: LocatedNode, steps: readonly string[]): Range {
+  return firstLine(nodeAt(root, steps) ?? root);
+}
+
+function firstLine(node: LocatedNode): Range {
+  if (node.kind === 'scalar') return node.range;
+  if (node.kind === 'list') return node.items[0] === undefined ? node.range : firstLine(node.items[0]);
+  for (const { keyRange, value } of node.entries.values()) {
+    return value.kind === 'scalar' ? { start: keyRange.start, end: value.range.end } : keyRange;
+  }
+  return node.range;
+}

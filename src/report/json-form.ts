@@ -1,0 +1,94 @@
+import type { UsedFact } from '../judge/finding.ts';
+import type { Place } from '../plan/source-text.ts';
+import type { NotJudgedReason, PlacedFinding, PlanReport, ReportForm } from './plan-report.ts';
+
+/** Format number of the JSON report; see schemas/report.schema.json. */
+export const reportFormat = 1;
+
+/**
+ * The report as JSON, schemas/report.schema.json. It is written piece by piece; the verdict of the run comes last, since it is
+ * known last. The bytes depend on plans, packs and as-of date alone.
+ */
+export function jsonForm(): ReportForm {
+  let plans = 0;
+  return {
+    begin: (head) => {
+      const start = {
+        report: reportFormat,
+        planish: head.planish,
+        packs: head.packs,
+        facts: head.factSchema,
+        as_of: head.asOf,
+      };
+      return `${JSON.stringify(start, null, 2).slice(0, -2)},\n  "plans": [`;
+    },
+    plan: (plan) => {
+      plans += 1;
+      const text = JSON.stringify(planAsJson(plan), null, 2).replaceAll('\n', '\n    ');
+      return `${plans === 1 ? '' : ','}\n    ${text}`;
+    },
+    end: (tail) => {
+      const closed = plans === 0 ? ']' : '\n  ]';
+      const counted = JSON.stringify(tail.verdicts, null, 2).replaceAll('\n', '\n  ');
+      return `${closed},\n  "verdicts": ${counted},\n  "verdict": ${JSON.stringify(tail.verdict)}\n}\n`;
+    },
+  };
+}
+
+function planAsJson(plan: PlanReport): object {
+  return {
+    file: plan.file,
+    ...(plan.stage === undefined ? {} : { stage: plan.stage }),
+    ...(plan.digest === undefined ? {} : { digest: plan.digest }),
+    verdict: plan.verdict,
+    counts: plan.counts,
+    lifted: plan.lifted,
+    not_judged: plan.notJudged.map(notJudgedAsJson),
+    findings: plan.findings.map(findingAsJson),
+  };
+}
+
+function notJudgedAsJson({ sentence, place, rule }: NotJudgedReason): object {
+  return {
+    sentence,
+    ...(rule === undefined ? {} : { rule }),
+    ...(place === undefined ? {} : { at: placeAsJson(place) }),
+  };
+}
+
+function findingAsJson({ finding, place }: PlacedFinding): object {
+  return {
+    rule: finding.rule,
+    pack: finding.pack,
+    severity: finding.severity,
+    ...(finding.part === undefined ? {} : { part: finding.part }),
+    ...(finding.operation === undefined ? {} : { operation: finding.operation }),
+    message: finding.message,
+    instead: finding.instead,
+    why: finding.why,
+    source: finding.source,
+    at: placeAsJson(place),
+    pointer: finding.pointer,
+    asks_unknown: finding.asksUnknown,
+    facts: finding.facts.map(factAsJson),
+    assumptions: finding.assumptions,
+    fingerprint: finding.fingerprint,
+    ...(finding.deviation === undefined ? {} : { deviation: finding.deviation }),
+  };
+}
+
+function factAsJson(fact: UsedFact): object {
+  // Minus infinity stands for "no limit is set"; JSON has no number for it and the note says so.
+  const hasValue = fact.value !== undefined && fact.value !== Number.NEGATIVE_INFINITY;
+  return {
+    name: fact.name,
+    ...(hasValue ? { value: fact.value } : {}),
+    ...(hasValue && fact.unit !== undefined ? { unit: fact.unit } : {}),
+    from: fact.from,
+    ...(fact.note === undefined ? {} : { note: fact.note }),
+  };
+}
+
+function placeAsJson(place: Place): object {
+  return { line: place.line, column: place.column, end_line: place.endLine, end_column: place.endColumn };
+}

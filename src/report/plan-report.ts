@@ -1,0 +1,71 @@
+import type { Stage } from '../packs/pack.ts';
+import type { Finding, Lift } from '../judge/finding.ts';
+import type { Verdict } from '../judge/verdict.ts';
+import type { Place } from '../plan/source-text.ts';
+
+/** A place in the plan's file; lines and columns count from 1, columns in UTF-16 code units. */
+export interface PlacedFinding {
+  readonly finding: Finding;
+  readonly place: Place;
+}
+
+/** Why a plan, or one rule on it, could not be judged. */
+export interface NotJudgedReason {
+  readonly sentence: string;
+  readonly place?: Place;
+  readonly rule?: string;
+}
+
+export interface SeverityCounts {
+  readonly stop: number;
+  readonly hold: number;
+  readonly note: number;
+  /** Holds that a deviation accepts; counted in `hold` too. */
+  readonly accepted: number;
+}
+
+/** What a report says of one plan. Everything is computed before; a form only writes it down. */
+export interface PlanReport {
+  /** Path as shown: relative to the working folder, with `/`. */
+  readonly file: string;
+  readonly stage?: Stage;
+  /** `sha256:` and the digest of the file's bytes; absent when it could not be read. */
+  readonly digest?: string;
+  /** Vehicle and job in a few words, for the head of the text. */
+  readonly title?: string;
+  readonly verdict: Verdict;
+  readonly counts: SeverityCounts;
+  readonly lifted: readonly Lift[];
+  readonly notJudged: readonly NotJudgedReason[];
+  readonly findings: readonly PlacedFinding[];
+}
+
+export interface UsedPack {
+  readonly pack: string;
+  readonly version: string;
+  readonly digest: string;
+  readonly released: boolean;
+}
+
+/** What is true of the whole run. */
+export interface RunHead {
+  readonly planish: string;
+  readonly packs: readonly UsedPack[];
+  readonly factSchema: number;
+  /** ISO 8601 calendar date. */
+  readonly asOf: string;
+}
+
+export interface RunTail {
+  readonly verdict: Verdict;
+  readonly plans: number;
+  /** How many plans have each verdict. */
+  readonly verdicts: Readonly<Record<Verdict, number>>;
+}
+
+/** One form of the report. Plans come one at a time, so that memory does not grow with their number. */
+export interface ReportForm {
+  readonly begin: (head: RunHead) => string;
+  readonly plan: (plan: PlanReport) => string;
+  readonly end: (tail: RunTail) => string;
+}

@@ -1,0 +1,143 @@
+import type { Finding } from '../judge/finding.ts';
+import type { Verdict } from '../judge/verdict.ts';
+import { cautions } from './cautions.ts';
+import { paintWith } from './paint.ts';
+import type { Paint } from './paint.ts';
+import type { PlacedFinding, PlanReport, ReportForm, RunHead, RunTail } from './plan-report.ts';
+import { visibleText } from './visible-text.ts';
+import { wrapText } from './wrap-text.ts';
+
+export interface TextOptions {
+  readonly colour: boolean;
+  /** Width of a line; 80 when it goes into a file or an email. */
+  readonly columns: number;
+  /** Only what is not cleared, one line a plan. */
+  readonly quiet: boolean;
+}
+
+const indent = '  ';
+const deep = '      ';
+
+/** The report as plain text: grouped by part, worst first, legible without colour and when pasted into an email. */
+export function textForm(options: TextOptions): ReportForm {
+  const paint = paintWith(options.colour);
+  let head: RunHead | undefined;
+  return {
+    begin: (given) => {
+      head = given;
+      return '';
+    },
+    plan: (plan) => (options.quiet ? quietLine(plan, paint) : planText(plan, options, paint)),
+    end: (tail) => (options.quiet ? '' : closing(tail, head, options, paint)),
+  };
+}
+
+function quietLine(plan: PlanReport, paint: Paint): string {
+  if (plan.verdict === 'cleared') return '';
+  return `${visibleText(plan.file)}: ${paint.verdict(plan.verdict, plan.verdict)}, ${countText(plan)}\n`;
+}
+
+function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): string {
+  const lines: string[] = [paint.strong(visibleText(plan.file))];
+  const about = [plan.title, plan.stage === undefined ? undefined : `stage ${plan.stage}`];
+  const aboutText = about.filter((text) => text !== undefined).join(', ');
+  if (aboutText !== '') lines.push(...wrapText(visibleText(aboutText), columns, indent));
+  lines.push(`${indent}${paint.verdict(plan.verdict, verdictWords[plan.verdict])}: ${countText(plan)}.`);
+
+  for (const reason of plan.notJudged) {
+    const where =
+      reason.place === undefined ? '' : `Line ${String(reason.place.line)}, column ${String(reason.place.column)}: `;
+    const rule = reason.rule === undefined ? '' : `Rule ${reason.rule} could not be asked: `;
+    lines.push('', ...wrapText(visibleText(`${where}${rule}${reason.sentence}`), columns, indent));
+  }
+  let part: string | undefined;
+  let first = true;
+  for (const placed of plan.findings) {
+    const group = groupName(placed.finding);
+    if (first || group !== part) {
+      lines.push('', ...wrapText(visibleText(group), columns, indent).map((line) => paint.strong(line)));
+      part = group;
+      first = false;
+    }
+    lines.push(...findingLines(placed, columns, paint));
+  }
+  if (plan.lifted.length > 0) {
+    lines.push('', `${indent}${paint.strong('Lifted by the maker’s statement')}`);
+    for (const { rule, by, part: on, operation } of plan.lifted) {
+      const what = [operation, on === undefined ? undefined : `of ${on}`].filter((word) => word !== undefined).join(' ');
+      lines.push(...wrapText(visibleText(`${rule}${what === '' ? '' : ` (${what})`}: ${by}.`), columns, deep, `${indent}${indent}`));
+    }
+  }
+  lines.push('', '');
+  return lines.join('\n');
+}
+
+const verdictWords: Readonly<Record<Verdict, string>> = {
+  cleared: 'CLEARED',
+  held: 'HELD',
+  stopped: 'STOPPED',
+  'not judged': 'NOT JUDGED',
+};
+
+function countText({ counts, verdict }: PlanReport): string {
+  const { stop, hold, note, accepted } = counts;
+  if (verdict === 'not judged' && stop + hold + note === 0) return 'see below';
+  const words = [
+    countOf(stop, 'stop'),
+    `${countOf(hold, 'hold')}${accepted === 0 ? '' : ` (${String(accepted)} accepted by deviation)`}`,
+    countOf(note, 'note'),
+  ];
+  return words.join(', ');
+}
+
+function countOf(count: number, word: string): string {
+  return `${count === 0 ? 'no' : String(count)} ${word}${count === 1 ? '' : 's'}`;
+}
+
+function groupName({ part, partName }: Finding): string {
+  if (part === undefined && partName === undefined) return 'The plan and the vehicle';
+  if (part === undefined || partName === undefined || part === partName) return partName ?? part ?? '';
+  return `${partName} (${part})`;
+}
+
+function findingLines({ finding, place }: PlacedFinding, columns: number, paint: Paint): readonly string[] {
+  const label = finding.severity.toUpperCase();
+  const lead = `${indent}${label.padEnd(deep.length - indent.length)}`;
+  const [opening = '', ...rest] = wrapText(visibleText(finding.message), columns, deep, lead);
+  const painted = opening.replace(label, paint.severity(finding.severity, label));
+  const lines = [painted, ...rest];
+  const add = (name: string, text: string): void => {
+    lines.push(...wrapText(visibleText(`${name}: ${text}`), columns, `${deep}${indent}`, deep));
+  };
+  add('Instead', finding.instead);
+  add('Why', finding.why);
+  for (const assumption of finding.assumptions) add('Assumed', assumption);
+  if (finding.deviation !== undefined) {
+    const { by, role, date, reason, expires } = finding.deviation;
+    add('Accepted', `by ${by}, ${role}, on ${date}, until ${expires}: ${reason}`);
+  }
+  const where = `Line ${String(place.line)}, column ${String(place.column)}. Rule ${finding.rule} of pack ${finding.pack}; source: ${finding.source}.`;
+  lines.push(...wrapText(visibleText(where), columns, `${deep}${indent}`, deep).map((line) => paint.faint(line)));
+  return lines;
+}
+
+function closing(tail: RunTail, head: RunHead | undefined, { columns }: TextOptions, paint: Paint): string {
+  const lines: string[] = [];
+  if (tail.plans > 1) {
+    const each = (['stopped', 'not judged', 'held', 'cleared'] as const)
+      .filter((verdict) => tail.verdicts[verdict] > 0)
+      .map((verdict) => `${String(tail.verdicts[verdict])} ${verdict}`);
+    lines.push(`${paint.strong(`${String(tail.plans)} plans`)}: ${each.join(', ')}.`);
+  }
+  if (head !== undefined) {
+    const packs = head.packs.map(
+      ({ pack, version, digest, released }) =>
+        `${pack} ${version}${released ? '' : ' (not released)'}, ${digest.slice(0, 'sha256:'.length + 12)}`,
+    );
+    const judged = `Judged as of ${head.asOf} by ${packs.join('; ')}; planish ${head.planish}, fact schema ${String(head.factSchema)}.`;
+    lines.push(...wrapText(visibleText(judged), columns, ''));
+  }
+  lines.push('');
+  for (const caution of cautions) lines.push(...wrapText(caution, columns, ''));
+  return `${lines.join('\n')}\n`;
+}

@@ -1,0 +1,15 @@
+/**
+ * Characters that could move the cursor, turn the line round or hide text: C0, DEL and C1 controls, marks and overrides of
+ * writing direction, line and paragraph separators, zero-width signs.
+ */
+const hidden =
+  // eslint-disable-next-line no-control-regex -- these are the characters it is about
+  /[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/gu;
+
+/** Text from a file or a path, with such characters shown by their number instead of acting: `\u{202E}`. */
+export function visibleText(text: string): string {
+  return text.replace(hidden, (character) => {
+    const code = character.codePointAt(0) ?? 0;
+    return `\\u{${code.toString(16).toUpperCase().padStart(4, '0')}}`;
+  });
+}
