@@ -38,14 +38,11 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
     ),
     'plan.bake': computed(isBaked(survey), '/finish/bake'),
-    'plan.lifting_or_battery_work': computed(
-      (plan.make_safe?.lifting?.points ?? []).length > 0 ||
-        plan.make_safe?.high_voltage?.battery_removed === true ||
-        operations.some(
-          ({ part, operation }) =>
-            (part.part.kind === 'traction battery' || part.part.kind === 'battery tray') && operation.do !== 'leave',
-        ),
-      '/make_safe',
+    'plan.lifting_or_battery_work': computed(liftsOrHandlesBattery(survey), '/make_safe'),
+    'plan.work_near_high_voltage': computedOr(
+      anyYes([isBaked(survey), liftsOrHandlesBattery(survey), ...operations.map(({ hot }) => hot)]),
+      '/parts',
+      'Whether anything is cut or heated on the vehicle cannot be told.',
     ),
     'plan.load_path_hit': computedOr(
       anyYes(survey.parts.map(loadPathHit)),
@@ -78,6 +75,17 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     ),
     'plan.belts_checked': computed(restraints?.belts_checked !== undefined, '/make_safe/restraints/belts_checked'),
   };
+}
+
+function liftsOrHandlesBattery({ plan, operations }: Survey): boolean {
+  return (
+    (plan.make_safe?.lifting?.points ?? []).length > 0 ||
+    plan.make_safe?.high_voltage?.battery_removed === true ||
+    operations.some(
+      ({ part, operation }) =>
+        (part.part.kind === 'traction battery' || part.part.kind === 'battery tray') && operation.do !== 'leave',
+    )
+  );
 }
 
 function loadPathHit({ part, structural }: PartSurvey): TriState {

@@ -19,7 +19,7 @@ export function truthOf(test: Test, fact: Fact): Truth {
   if (!fact.known) return 'unknown';
   const value = fact.value;
   if ('range' in test) {
-    if (typeof value !== 'number' || !Number.isFinite(value)) throw mismatch('a number', value);
+    if (typeof value !== 'number' || Number.isNaN(value)) throw mismatch('a number', value);
     return isWithin(test.range, value) ? 'true' : 'false';
   }
   const type = typeof test.anyOf[0];
@@ -57,6 +57,8 @@ export function isWithin(bounds: Bounds, value: number): boolean {
 }
 
 function isAt(limit: number, value: number): boolean {
+  // An infinite value (no limit is set, so the margin is endless) stands at no limit.
+  if (!Number.isFinite(value)) return false;
   return Math.abs(value - limit) <= relativeTolerance * Math.max(Math.abs(limit), Math.abs(value));
 }
 

@@ -13,10 +13,11 @@ export const limits = {
   depth: 40,
 
   /**
-   * Pieces that the text falls into (words, colons, blanks, line ends). 20,000 lines give about 320,000. Without this,
-   * 4 MiB of brackets and commas, each of them an error, would take gigabytes of memory.
+   * Pieces that the text falls into (words, colons, blanks, line ends). 20,000 lines give about 320,000, and twice that
+   * when every entry is written in braces. Without this, 4 MiB of brackets and commas, each of them an error, would take
+   * gigabytes of memory.
    */
-  pieces: 600_000,
+  pieces: 800_000,
 
   /** Keys in one entry. The format knows fewer than fifty for any; a thousand is a table that has lost its way. */
   keysPerEntry: 1_000,

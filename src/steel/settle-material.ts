@@ -67,7 +67,7 @@ export function settleMaterial(stated: StatedMaterial): SettledMaterial {
   const counts = !disputes('strength') || bandClass === settled;
   return {
     ...(settled === undefined
-      ? { reason: whyUnknown(reading, candidates) }
+      ? { reason: whyUnknown(reading, candidates, notes) }
       : { class: settled, ...(ofGrade === undefined ? {} : { family: ofGrade.family }) }),
     ...tensileRange(ofGrade, counts ? tensileMpa : undefined),
     ...(readings[0]?.coating === undefined ? {} : { coating: readings[0].coating }),
@@ -118,11 +118,17 @@ function tensileRange(
   };
 }
 
-function whyUnknown(reading: DesignationReading | undefined, candidates: readonly StrengthClass[]): string {
+function whyUnknown(
+  reading: DesignationReading | undefined,
+  candidates: readonly StrengthClass[],
+  notes: readonly string[],
+): string {
   if (candidates.length > 0) {
     const names = [...new Set(candidates)].join(', ');
     return `What is stated points to different materials (${names}); state the grade on the drawing or the spare part.`;
   }
   if (reading?.known === false) return reading.reason;
+  const [unusable] = notes;
+  if (unusable !== undefined) return unusable;
   return 'Neither grade nor strength nor class is stated; look up the grade in the maker’s document or on the spare part.';
 }

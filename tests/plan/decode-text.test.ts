@@ -26,7 +26,10 @@ describe('decodeText, text that is taken', () => {
   });
 
   it.each(['le', 'be'] as const)('takes UTF-16 %s that begins with its mark', (order) => {
-    expect(decodeText(utf16('temperature: 600 °C 🚗\n', order))).toEqual({ ok: true, text: 'temperature: 600 °C 🚗\n' });
+    expect(decodeText(utf16('temperature: 600 °C 🚗\n', order))).toEqual({
+      ok: true,
+      text: 'temperature: 600 °C 🚗\n',
+    });
   });
 
   it('takes a replacement character that the author wrote', () => {
@@ -54,17 +57,23 @@ describe('decodeText, what is refused', () => {
   it('names the byte and the place where UTF-8 breaks off', () => {
     // A degree sign as an older Windows editor saves it.
     const bytes = Uint8Array.of(...utf8('a: ü\nt: 600 '), 0xb0, 0x43);
-    expect(refusal(bytes)).toBe('2:8-2:9 The byte 0xB0 here fits no character of UTF-8; save the file as UTF-8.');
+    expect(refusal(bytes)).toBe(
+      '2:8-2:9 The byte 0xB0 here fits no character of UTF-8; save the file as UTF-8.',
+    );
   });
 
   it('is not misled by a replacement character before the broken byte', () => {
     const bytes = Uint8Array.of(...utf8('\ufffd🚗\n'), 0xe4, 0x20);
-    expect(refusal(bytes)).toBe('2:1-2:2 The byte 0xE4 here fits no character of UTF-8; save the file as UTF-8.');
+    expect(refusal(bytes)).toBe(
+      '2:1-2:2 The byte 0xE4 here fits no character of UTF-8; save the file as UTF-8.',
+    );
   });
 
   it('finds the place also behind a byte order mark', () => {
     const bytes = Uint8Array.of(0xef, 0xbb, 0xbf, 0x61, 0xff);
-    expect(refusal(bytes)).toBe('1:2-1:3 The byte 0xFF here fits no character of UTF-8; save the file as UTF-8.');
+    expect(refusal(bytes)).toBe(
+      '1:2-1:3 The byte 0xFF here fits no character of UTF-8; save the file as UTF-8.',
+    );
   });
 
   it.each([
@@ -92,7 +101,9 @@ describe('decodeText, what is refused', () => {
 
   it('refuses a picture', () => {
     const picture = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0x00, 0x00, 0x00, 0x0d);
-    expect(refusal(picture)).toBe('1:1-1:2 The file is not text: it holds zero bytes and bytes that fit no character.');
+    expect(refusal(picture)).toBe(
+      '1:1-1:2 The file is not text: it holds zero bytes and bytes that fit no character.',
+    );
   });
 
   it.each([
@@ -112,7 +123,9 @@ describe('decodeText, what is refused', () => {
     expect(refusal(utf8(`a: 1\nb: "x${character}y"\n`))).toBe(
       `2:6-2:7 The character ${name} stands here; a plan may not hold it.`,
     );
-    expect(refusal(utf8(`# ${character}z`))).toBe(`1:3-1:4 The character ${name} stands here; a plan may not hold it.`);
+    expect(refusal(utf8(`# ${character}z`))).toBe(
+      `1:3-1:4 The character ${name} stands here; a plan may not hold it.`,
+    );
   });
 
   it('takes the neighbours of what it refuses', () => {

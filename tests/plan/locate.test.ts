@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { locate } from '../../src/plan/locate.ts';
 import { readYaml } from '../../src/plan/read-yaml.ts';
 
-const text = 'vehicle: {maker: Corvane}\nparts:\n  - id: ring-l\n    grade: 22MnB5\na/b: 1\n~1: 2\n"": 3\n__proto__: 4\n';
+const text =
+  'vehicle: {maker: Corvane}\nparts:\n  - id: ring-l\n    grade: 22MnB5\na/b: 1\n~1: 2\n"": 3\n__proto__: 4\n';
 
 function at(pointer: string): readonly [exists: boolean, key: string | undefined, value: string] | undefined {
   const reading = readYaml(text);
@@ -44,9 +45,12 @@ describe('locate', () => {
     expect(at('/parts/0/damage/kind')).toEqual([false, undefined, 'id: ring-l\n    grade: 22MnB5']);
   });
 
-  it.each(['/parts/1', '/parts/-', '/parts/00', '/parts/ 0', '/parts/0x0', '/parts/-0'])('knows no %s', (pointer) => {
-    expect(at(pointer)).toEqual([false, 'parts', '- id: ring-l\n    grade: 22MnB5']);
-  });
+  it.each(['/parts/1', '/parts/-', '/parts/00', '/parts/ 0', '/parts/0x0', '/parts/-0'])(
+    'knows no %s',
+    (pointer) => {
+      expect(at(pointer)).toEqual([false, 'parts', '- id: ring-l\n    grade: 22MnB5']);
+    },
+  );
 
   it('gives nothing for what is no pointer', () => {
     expect(at('parts')).toBeUndefined();

@@ -2,7 +2,18 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { nearestWords } from '../../src/plan/nearest-word.ts';
 
-const operations = ['replace', 'section', 'butt weld', 'heat', 'straighten', 'weld', 'braze', 'bond', 'bake', 'fill'];
+const operations = [
+  'replace',
+  'section',
+  'butt weld',
+  'heat',
+  'straighten',
+  'weld',
+  'braze',
+  'bond',
+  'bake',
+  'fill',
+];
 const synonyms = new Map([['splice', 'section']]);
 
 describe('nearestWords', () => {

@@ -32,17 +32,27 @@ describe('plainValue, keys that every object inherits', () => {
 });
 
 /** What a plan can hold: words that need no escaping rule of their own, whole numbers, keys in any order. */
-const words = fc.string({ unit: fc.constantFrom(...'abz019 :#-,[]{}&*!|>\'"%@`?~.ä°🚗\n'), maxLength: 12 });
+const words = fc
+  .string({ unit: fc.constantFrom(...Array.from('abz019 :#-,[]{}&*!|>\'"%@`?~.ä°🚗\n')), maxLength: 12 })
+  // Package yaml writes a text of blanks and line ends in a way that it does not itself read back.
+  .filter((word) => !word.includes('\n') || word === word.trim());
 const { tree } = fc.letrec<{ tree: unknown }>((tie) => ({
   tree: fc.oneof(
     { maxDepth: 4 },
     fc.oneof(words, fc.integer(), fc.boolean(), fc.constant(null)),
     fc.array(tie('tree'), { maxLength: 4 }),
-    fc.dictionary(words.filter((word) => word !== '' && word !== '<<'), tie('tree'), { maxKeys: 4, noNullPrototype: true }),
+    fc.dictionary(
+      words.filter((word) => word !== '' && word !== '<<'),
+      tie('tree'),
+      { maxKeys: 4, noNullPrototype: true },
+    ),
   ),
 }));
 /** A lone scalar may come out as nothing but a remark or a line of dashes; a plan is never one. */
-const documents = fc.dictionary(fc.constantFrom('a', 'b', 'c d'), tree, { minKeys: 1, noNullPrototype: true });
+const documents = fc.dictionary(fc.constantFrom('a', 'b', 'c d'), tree, {
+  minKeys: 1,
+  noNullPrototype: true,
+});
 
 function scalarsOf(node: LocatedNode): readonly (LocatedNode & { readonly kind: 'scalar' })[] {
   if (node.kind === 'scalar') return [node];
@@ -53,8 +63,10 @@ function scalarsOf(node: LocatedNode): readonly (LocatedNode & { readonly kind: 
 describe('properties of the reader', () => {
   it('reads back whatever was written', () => {
     fc.assert(
-      fc.property(documents, fc.constantFrom('block', 'flow'), (document, collectionStyle) => {
-        expect(plain(stringify(document, { collectionStyle, aliasDuplicateObjects: false }))).toEqual(document);
+      fc.property(documents, (document) => {
+        expect(plain(stringify(document, { aliasDuplicateObjects: false }))).toEqual(document);
+        // JSON is YAML written in braces.
+        expect(plain(JSON.stringify(document))).toEqual(document);
       }),
     );
   });
@@ -65,6 +77,8 @@ describe('properties of the reader', () => {
         const text = stringify(document, { aliasDuplicateObjects: false });
         for (const scalar of scalarsOf(read(text))) {
           expect(text.slice(scalar.range.start, scalar.range.end)).toBe(scalar.source);
+          // A text that states its own indentation (`|2`) counts it from the entry it stands in.
+          if (/^[|>][-+]?[1-9]/.test(scalar.source)) continue;
           if (scalar.source === '') expect(scalar.value).toBeNull();
           // A text under `|` or `>` is closed by the line end that its range leaves out.
           else expect(plain(`${scalar.source}\n`)).toBe(scalar.value);
@@ -116,22 +130,67 @@ describe('properties of the reader', () => {
     ];
     const expected = plain(lines.join('\n'));
     const filler = fc.array(
-      fc.constantFrom('', '   ', '# remark: [x', '  # remark', '        # remark', '            # "remark"', `#${'x'.repeat(1100)}`),
+      fc.constantFrom(
+        '',
+        '   ',
+        '# remark: [x',
+        '  # remark',
+        '        # remark',
+        '            # "remark"',
+        `#${'x'.repeat(1100)}`,
+      ),
       { maxLength: 4 },
     );
     fc.assert(
-      fc.property(fc.array(filler, { minLength: lines.length + 1, maxLength: lines.length + 1 }), (fillers) => {
-        const text = [...(fillers[lines.length] ?? []), ...lines.flatMap((line, index) => [line, ...(fillers[index] ?? [])])];
-        expect(plain(text.join('\n'))).toEqual(expected);
-        expect(plain(text.join('\r\n'))).toEqual(expected);
-      }),
+      fc.property(
+        fc.array(filler, { minLength: lines.length + 1, maxLength: lines.length + 1 }),
+        (fillers) => {
+          const text = [
+            ...(fillers[lines.length] ?? []),
+            ...lines.flatMap((line, index) => [line, ...(fillers[index] ?? [])]),
+          ];
+          expect(plain(text.join('\n'))).toEqual(expected);
+          expect(plain(text.join('\r\n'))).toEqual(expected);
+        },
+      ),
       { numRuns: 300 },
     );
   });
 
   it('answers any text at all, with values or with sentences that have a place inside it', () => {
     const scraps = fc.array(
-      fc.constantFrom('a', ': ', ':', '- ', '\n', '  ', '[', ']', '{', '}', ',', '"', "'", '#', ' #', '&x ', '*x', '!t ', '|', '>', '%', '---', '...', '?', '\t', '<<', '@', '\\', '1e999', '\r\n'),
+      fc.constantFrom(
+        'a',
+        ': ',
+        ':',
+        '- ',
+        '\n',
+        '  ',
+        '[',
+        ']',
+        '{',
+        '}',
+        ',',
+        '"',
+        "'",
+        '#',
+        ' #',
+        '&x ',
+        '*x',
+        '!t ',
+        '|',
+        '>',
+        '%',
+        '---',
+        '...',
+        '?',
+        '\t',
+        '<<',
+        '@',
+        '\\',
+        '1e999',
+        '\r\n',
+      ),
       { maxLength: 40 },
     );
     fc.assert(

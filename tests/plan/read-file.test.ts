@@ -62,7 +62,9 @@ describe('readPlanFile', () => {
 
   it('names a path that cannot be a file name', () => {
     expect(refusal(join(folder, 'n'.repeat(5000)))).toBe('The file name is longer than the system allows.');
-    expect(refusal('plan\0.yaml')).toBe('The file cannot be read (the system answers ERR_INVALID_ARG_VALUE).');
+    expect(refusal('plan\0.yaml')).toBe(
+      'The file cannot be read (the system answers ERR_INVALID_ARG_VALUE).',
+    );
   });
 
   it.skipIf(onWindows)('does not wait at a pipe', () => {

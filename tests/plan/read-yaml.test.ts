@@ -31,7 +31,8 @@ function outline(text: string): readonly string[] {
 
 describe('readYaml, values', () => {
   it('reads what a plan is made of', () => {
-    const text = 'format: 1\njob: {number: K-2207}\nparts:\n  - id: ring-l\n    structural: true\n    thickness: 1.4 mm\n';
+    const text =
+      'format: 1\njob: {number: K-2207}\nparts:\n  - id: ring-l\n    structural: true\n    thickness: 1.4 mm\n';
     expect(value(text)).toEqual({
       format: 1,
       job: { number: 'K-2207' },
@@ -49,7 +50,16 @@ describe('readYaml, values', () => {
       '1_000',
       '0b11',
     ]);
-    expect(value('[010, 0o10, 0x10, 1e3, -.5, true, null, ~]')).toEqual([10, 8, 16, 1000, -0.5, true, null, null]);
+    expect(value('[010, 0o10, 0x10, 1e3, -.5, true, null, ~]')).toEqual([
+      10,
+      8,
+      16,
+      1000,
+      -0.5,
+      true,
+      null,
+      null,
+    ]);
   });
 
   it('takes an empty value for null, and keeps its place', () => {
@@ -59,7 +69,7 @@ describe('readYaml, values', () => {
   });
 
   it('keeps what the author wrote', () => {
-    const list = read('[ 0012, "a\\tb", \'it\'\'s\' ]');
+    const list = read("[ 0012, \"a\\tb\", 'it''s' ]");
     expect(list.kind === 'list' && list.items.map((item) => item.kind === 'scalar' && item.source)).toEqual([
       '0012',
       '"a\\tb"',

@@ -2,11 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { placeOf } from '../../src/plan/source-text.ts';
 
-const place = (text: string, start: number, end: number) => placeOf({ path: 'plan.yaml', text }, { start, end });
+const place = (text: string, start: number, end: number) =>
+  placeOf({ path: 'plan.yaml', text }, { start, end });
 
 describe('placeOf', () => {
   it('counts lines and columns from one, and ends just past the last character', () => {
-    expect(place('format: 1\nstage: start\n', 17, 22)).toEqual({ line: 2, column: 8, endLine: 2, endColumn: 13 });
+    expect(place('format: 1\nstage: start\n', 17, 22)).toEqual({
+      line: 2,
+      column: 8,
+      endLine: 2,
+      endColumn: 13,
+    });
   });
 
   it('puts a range over a line end on both lines', () => {

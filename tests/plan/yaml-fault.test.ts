@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { shownFaults } from './shown-faults.ts';
 
-const overLineEnd = 'runs over a line end before its colon: a colon (and a space) is missing, or a line is indented too far.';
+const overLineEnd =
+  'runs over a line end before its colon: a colon (and a space) is missing, or a line is indented too far.';
 const notInLine = 'This line is indented neither like the entries above it nor like those around them.';
 const tab = 'This line is indented with a tab; indent with spaces.';
 const commaMissing =
@@ -22,9 +23,17 @@ const slips: readonly (readonly [string, string, string])[] = [
   ['a key among list entries', 'a:\n  - 1\n  b: 2\n', `3:3-3:4 ${notInLine}`],
   ['a text that is not indented', 'a: |\n  x\n y\n', `3:2-3:3 ${notInLine}`],
   ['a first line too far in', '  a: 1\nb: 2\n', `2:1-2:2 \`b\` ${tooMany}`],
-  ['dashes out of line', 'a:\n  - 1\n - 2\n', '3:2-3:3 This list entry does not line up with those above it.'],
+  [
+    'dashes out of line',
+    'a:\n  - 1\n - 2\n',
+    '3:2-3:3 This list entry does not line up with those above it.',
+  ],
   ['a dash among keys', 'b: 1\n- a\n', '2:1-2:2 A list entry stands here among keys.'],
-  ['a list beside its key', 'a: - b\n', '1:4-1:5 A list begins on the line below its key, not beside the key.'],
+  [
+    'a list beside its key',
+    'a: - b\n',
+    '1:4-1:5 A list begins on the line below its key, not beside the key.',
+  ],
   [
     'a colon in a value',
     'note: see p. 4: then cut\n',
@@ -39,7 +48,11 @@ const slips: readonly (readonly [string, string, string])[] = [
     'a: [1, 2\nb: 3\n',
     '1:4-1:5 The `[` opened here is not closed, or the lines inside it are not indented.',
   ],
-  ['an open entry', '{a: 1\n', '1:1-1:2 The `{` opened here is not closed, or the lines inside it are not indented.'],
+  [
+    'an open entry',
+    '{a: 1\n',
+    '1:1-1:2 The `{` opened here is not closed, or the lines inside it are not indented.',
+  ],
   [
     'the wrong bracket',
     'a: [1, 2}\n',
@@ -48,7 +61,11 @@ const slips: readonly (readonly [string, string, string])[] = [
   ['a bracket too many', 'a: [1, 2]]\n', '1:10-1:11 `]` closes a bracket that is not open.'],
   ['no comma', 'a: {b: 1 c: 2}\n', `1:8-1:14 ${commaMissing}`],
   ['no comma at a line end', 'a: {b: 1\n  c: 2}\n', `1:8-2:7 ${commaMissing}`],
-  ['no comma between quoted words', 'a: ["b" "c"]\n', '1:9-1:10 A comma is missing here between two entries inside brackets.'],
+  [
+    'no comma between quoted words',
+    'a: ["b" "c"]\n',
+    '1:9-1:10 A comma is missing here between two entries inside brackets.',
+  ],
   ['two commas', 'a: [1,,2]\n', '1:7-1:8 No entry stands before this comma.'],
   ['a comma first', 'a: [,1]\n', '1:5-1:6 No entry stands before this comma.'],
   ['a comment that touches', 'a: "x"#c\n', '1:7-1:9 A comment needs a space before its `#`.'],
@@ -66,7 +83,11 @@ const slips: readonly (readonly [string, string, string])[] = [
     '1:6-1:10 `3 mm` cannot stand here; put a value that begins with `>` or `|` in quotes.',
   ],
   ['a bar', 'a: |x\n', '1:5-1:6 `x` cannot stand here; put a value that begins with `>` or `|` in quotes.'],
-  ['an entry beside the dashes', '--- a: 1\n', '1:5-1:6 The first entry stands beside `---`; it belongs on the next line.'],
+  [
+    'an entry beside the dashes',
+    '--- a: 1\n',
+    '1:5-1:6 The first entry stands beside `---`; it belongs on the next line.',
+  ],
   [
     'two anchors',
     'a: &x &y 1\n',
@@ -77,7 +98,11 @@ const slips: readonly (readonly [string, string, string])[] = [
     'a: *\n',
     '1:4-1:5 `*` marks or repeats a value of another place; write the value out, in quotes if it is text.',
   ],
-  ['two type marks', 'a: !!str !!str x\n', '1:10-1:15 The type mark `!!str` has no use here; take it out, or put the value in quotes.'],
+  [
+    'two type marks',
+    'a: !!str !!str x\n',
+    '1:10-1:15 The type mark `!!str` has no use here; take it out, or put the value in quotes.',
+  ],
 ];
 
 describe('sentences for slips of the pen', () => {
@@ -101,10 +126,17 @@ describe('sentences for slips of the pen', () => {
 });
 
 describe('what looks like a slip and is none', () => {
-  it.each(["a: Amsel's\n", 'a: 0.055"\n', 'a: x#y\n', 'a: 1:2\n', 'a:\tb\n', 'a:\n- 1\n- 2\n', 'a: [\n  1,\n]\n', 'a: -5 °C\n', 'a: b - c\n'])(
-    '%j',
-    (text) => {
-      expect(shownFaults(text)).toEqual([]);
-    },
-  );
+  it.each([
+    "a: Amsel's\n",
+    'a: 0.055"\n',
+    'a: x#y\n',
+    'a: 1:2\n',
+    'a:\tb\n',
+    'a:\n- 1\n- 2\n',
+    'a: [\n  1,\n]\n',
+    'a: -5 °C\n',
+    'a: b - c\n',
+  ])('%j', (text) => {
+    expect(shownFaults(text)).toEqual([]);
+  });
 });
