@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
+import { builtInPacksSource } from './built-in-packs.ts';
 import { factNames } from './fact-names.ts';
 import type { GeneratedFile } from './generated-file.ts';
 import { root } from './json-schema.ts';
@@ -54,6 +55,7 @@ export const generatedFiles: readonly GeneratedFile[] = [
     madeFrom: [grades, steelNumbers],
     make: () => steelTableSource(readText(grades), readText(steelNumbers)),
   },
+  { path: 'src/generated/built-in-packs.ts', madeFrom: ['rules'], make: () => builtInPacksSource() },
   { path: 'schemas/report.d.ts', madeFrom: [reportSchema], make: () => typesModule(reportSchema, 'Report') },
 ];
 

@@ -1,6 +1,8 @@
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { loadPackFolder } from '../packs/load-pack.ts';
+import { checkCases } from '../judge/check-cases.ts';
+import type { PackFault } from '../packs/pack-fault.ts';
 import type { Pack } from '../packs/pack.ts';
 import { dictionary } from './dictionary.ts';
 
@@ -17,8 +19,12 @@ export function loadGivenPacks(folders: readonly string[]): GivenPacks {
     if (found.length === 0) lines.push(`${folder}: no rule pack lies here (a pack has a pack.yaml).`);
     for (const one of found) {
       const loaded = loadPackFolder(one, dictionary);
-      if (loaded.ok) packs.push(loaded.pack);
-      else lines.push(...loaded.faults.map((fault) => faultLine(fault)));
+      if (!loaded.ok) {
+        lines.push(...loaded.faults.map(faultLine));
+        continue;
+      }
+      lines.push(...checkCases(loaded.pack).map(({ sentence }) => `${one}: ${sentence}`));
+      packs.push(loaded.pack);
     }
   }
   return lines.length === 0 ? { ok: true, packs } : { ok: false, lines };
@@ -33,14 +39,6 @@ function packFolders(folder: string): readonly string[] {
     .filter((inner) => existsSync(path.join(inner, 'pack.yaml')));
 }
 
-function faultLine({ file, place, sentence }: PackFaultLike): string {
-  return place === undefined
-    ? `${file}: ${sentence}`
-    : `${file}, line ${String(place.line)}, column ${String(place.column)}: ${sentence}`;
-}
-
-interface PackFaultLike {
-  readonly file: string;
-  readonly place?: { readonly line: number; readonly column: number };
-  readonly sentence: string;
+function faultLine({ file, line, column, sentence }: PackFault): string {
+  return `${file}, line ${String(line)}, column ${String(column)}: ${sentence}`;
 }

@@ -47,7 +47,7 @@ const none: SeverityCounts = { stop: 0, hold: 0, note: 0, accepted: 0 };
 export function judgeSource(run: JudgingRun, file: string, bytes: Uint8Array, named: boolean): SourceAnswer {
   const digest = `sha256:${createHash('sha256').update(bytes).digest('hex')}`;
   const decoded = decodeText(bytes);
-  if (!decoded.ok) return notJudged({ path: file, text: '' }, [decoded.fault], digest);
+  if (!decoded.ok) return notJudged({ path: file, text: decoded.text }, [decoded.fault], digest);
   const source: SourceText = { path: file, text: decoded.text };
   const yaml = readYaml(decoded.text);
   if (!yaml.ok) return notJudged(source, yaml.faults, digest);

@@ -2,7 +2,7 @@ import { CommanderError } from 'commander';
 import { program } from './program.ts';
 
 try {
-  await program().parseAsync();
+  program().parse();
 } catch (error) {
   if (error instanceof CommanderError) {
     // Commander has written help or complaint already; wrong usage is status 2, help and version 0.

@@ -30,6 +30,7 @@ export interface FactNames {
     | 'plan.electric_welding'
     | 'plan.bake'
     | 'plan.lifting_or_battery_work'
+    | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
     | 'plan.indirect_damage_stated'
     | 'plan.measured_before'
@@ -276,6 +277,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.electric_welding': { kind: 'plan', type: 'yes-no', description: 'Whether arc or resistance welding is done on the vehicle.' },
   'plan.bake': { kind: 'plan', type: 'yes-no', description: 'Whether the refinish is baked with the vehicle in the booth.' },
   'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', description: 'Whether the traction battery is taken out or the vehicle is lifted or anchored at a part that is worked on.' },
+  'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
   'plan.measured_before': { kind: 'plan', type: 'yes-no', description: 'Whether a three-dimensional measurement before the repair is stated or planned.' },

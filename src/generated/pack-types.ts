@@ -50,7 +50,7 @@ export interface Vehicle {
 export type Years = string | number;
 
 /** What the rule is about. */
-export type Topic = 'identity' | 'citation' | 'provision' | 'damage' | 'material' | 'section' | 'butt-weld' | 'heat' | 'straighten' | 'joint' | 'weld-setup' | 'adhesive-rivet' | 'aluminium' | 'mixed-metal' | 'make-safe' | 'high-voltage' | 'restraints' | 'measure' | 'alignment' | 'corrosion' | 'refinish-bake' | 'calibration' | 'scan' | 'record' | 'sign-off' | 'deviation';
+export type Topic = 'entry' | 'identity' | 'citation' | 'provision' | 'damage' | 'material' | 'section' | 'butt-weld' | 'heat' | 'straighten' | 'joint' | 'weld-setup' | 'adhesive' | 'aluminium' | 'mixed-metal' | 'make-safe' | 'high-voltage' | 'restraints' | 'measure' | 'alignment' | 'corrosion' | 'bake' | 'calibration' | 'scan' | 'record' | 'sign-off' | 'deviation';
 
 /** One rule: what it asks of which sheet, and what it says when it finds it. */
 export interface Rule {

@@ -11,16 +11,22 @@ export interface FoundGrade {
 
 interface Suffix {
   readonly form: RegExp;
-  /** The standards whose names take this suffix; without it, those of every steel. */
-  readonly standards?: RegExp;
+  /** The standards whose names take this suffix. */
+  readonly standards: RegExp;
   /** True where the suffix is so short that it counts only beside the name of its standard. */
   readonly onlyNamed?: true;
 }
 
+/** Standards of sheet steel: only steel has a metallic coating behind a plus. */
+const steelStandards = /^(?:EN 10|SEW|DIN|VDA|SAE|ASTM A|JIS|JFS|GB|IS|works|trade)/;
+
 /** What may follow a grade. Separators are gone from the key, so a suffix counts only if a known grade stands before it. */
 const suffixes: readonly Suffix[] = [
   // EN, GB: +Z100MB, +ZE75/75, +AS150, +ZA130MCO
-  { form: /^(.+?)\+(?<code>ZE|ZN|ZF|ZA|ZM|AZ|AS|Z)(?:\d{2,3}(?:\/\d{2,3})?)?[NMR]?[ABC]?[CPOSUL]{0,3}$/ },
+  {
+    form: /^(.+?)\+(?<code>ZE|ZN|ZF|ZA|ZM|AZ|AS|Z)(?:\d{2,3}(?:\/\d{2,3})?)?[NMR]?[ABC]?[CPOSUL]{0,3}$/,
+    standards: steelStandards,
+  },
   // VDA: -GI50/50-U, -UC
   {
     form: /^(.+?)(?<code>UNC|UC|GI|GA|EG|ZM|ZA|AS|AZ)(?:\d{2,3}(?:\/\d{2,3})?)?[UE]?$/,
@@ -30,7 +36,7 @@ const suffixes: readonly Suffix[] = [
   // A plus left out: HX340LAD Z100, 22MnB5 AS150
   {
     form: /^(.+?)(?<code>ZE|ZF|ZM|ZA|AZ|AS|Z)\d{2,3}(?:\/\d{2,3})?[NMR]?[ABC]?[CPOSUL]{0,3}$/,
-    standards: /^(?:EN|GB|works|trade)/,
+    standards: /^(?:EN 10|GB|works|trade)/,
   },
   // JIS: tensile on request, temper and surface (-SD), hot-dip coating (-Z27, -F08, -K18), electro-zinc (-E16/E16)
   { form: /^(.+?)[SA8421][DB]$/, standards: /^JIS/ },
@@ -60,7 +66,7 @@ export function findGrade(key: string, standardNamed: boolean): FoundGrade {
     const electroZinc = code === 'ZE' ? namedRows(`${base}+ZE`) : [];
     const candidates = electroZinc.length > 0 ? electroZinc : namedRows(base);
     for (const row of candidates) {
-      if (standards !== undefined && !standards.test(row.standard)) continue;
+      if (!standards.test(row.standard)) continue;
       rows.add(row);
       coating ??= coatingOfCode(code);
     }

@@ -242,9 +242,9 @@ describe('whatever the name', () => {
             .replaceAll(/[^A-Z0-9.]/g, '');
         for (const one of reading.readings) {
           if (one.standard === 'trade name') continue;
-          // GB grades may begin with HC or HD; aluminium may lack EN AW and the word extrusion.
+          // GB grades may begin with HC or HD; of aluminium the alloy alone tells the class.
           const own = letters(one.designation.replace(/^(?:CR|HR)(?=\d+\/)/, ''));
-          const loose = own.replace(/^ENAW/, '').replace(/EXTRUSION$/, '');
+          const loose = own.replace(/^ENAW(\d{4}A?).*/, '$1').replace(/EXTRUSION$/, '');
           expect([letters(text).includes(loose), text, one.designation]).toEqual([
             true,
             text,

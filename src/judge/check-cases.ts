@@ -1,0 +1,52 @@
+import type { Fact } from '../facts/fact.ts';
+import type { Case, Pack, Rule } from '../packs/pack.ts';
+import { askRule } from './ask-rule.ts';
+import type { Answer } from './ask-rule.ts';
+
+/** A case that does not come out as its rule claims. */
+export interface FailedCase {
+  readonly rule: string;
+  readonly list: keyof Rule['cases'];
+  readonly index: number;
+  readonly sentence: string;
+}
+
+const notInCase: Fact = { known: false, reason: 'The case does not say' };
+
+/** Puts every rule of a pack to its own cases. A pack with a failed case is not used. */
+export function checkCases(pack: Pack): readonly FailedCase[] {
+  return pack.rules.flatMap((rule) =>
+    (['finds', 'passes', 'asks'] as const).flatMap((list) =>
+      rule.cases[list].flatMap((one, index): readonly FailedCase[] => {
+        const got = answerTo(rule, one);
+        if (isAsClaimed(list, got)) return [];
+        return [
+          {
+            rule: rule.id,
+            list,
+            index,
+            sentence: `The rule \`${rule.id}\` does not prove itself: case ${String(index + 1)} of \`${list}\` comes out as ${got.kind}${got.kind === 'unknown' ? ` (${got.facts.join(', ')})` : ''}.`,
+          },
+        ];
+      }),
+    ),
+  );
+}
+
+function answerTo(rule: Rule, given: Case): Answer {
+  return askRule(rule, (name) => {
+    const value = Object.hasOwn(given, name) ? given[name] : undefined;
+    return value === undefined ? notInCase : { known: true, value, from: 'stated' };
+  });
+}
+
+function isAsClaimed(list: keyof Rule['cases'], { kind }: Answer): boolean {
+  switch (list) {
+    case 'finds':
+      return kind === 'found';
+    case 'passes':
+      return kind === 'passed' || kind === 'lifted';
+    case 'asks':
+      return kind === 'unknown';
+  }
+}

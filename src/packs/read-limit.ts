@@ -1,0 +1,46 @@
+import type { Limit as StatedLimit } from '../generated/pack-types.ts';
+import type { Dimension } from '../quantity/dimension.ts';
+import { readQuantity } from '../quantity/read-quantity.ts';
+import { nearestWords } from '../plan/nearest-word.ts';
+import { factEntry } from './fact-dictionary.ts';
+import type { FactDictionary } from './fact-dictionary.ts';
+import type { FaultList } from './fault-list.ts';
+import type { Limit } from './pack.ts';
+
+/** Reads a heat limit that has the form of the schema; undefined when something in it cannot be right. */
+export function readLimit(
+  stated: StatedLimit,
+  at: string,
+  dictionary: FactDictionary,
+  faults: FaultList,
+): Limit | undefined {
+  const before = faults.faults.length;
+  const victims = factEntry(dictionary, 'exposure.victim')?.words ?? [];
+  if (!victims.includes(stated.victim)) {
+    faults.at(`${at}/victim`, `\`${stated.victim}\` is nothing that heat is judged at.`, nearestWords(stated.victim, victims));
+  }
+  const quantity = (given: string | number | undefined, dimension: Dimension, key: string): number | undefined => {
+    if (given === undefined) return undefined;
+    const reading = readQuantity(String(given), dimension);
+    if (reading.ok) return reading.value;
+    faults.at(`${at}/${key}`, reading.reason);
+    return undefined;
+  };
+  const hold = quantity(stated.hold_above, 'temperature', 'hold_above');
+  const stop = quantity(stated.stop_above, 'temperature', 'stop_above');
+  const celsius = quantity(stated.time_above?.temperature, 'temperature', 'time_above/temperature');
+  const seconds = quantity(stated.time_above?.at_most, 'time', 'time_above/at_most');
+  if (hold !== undefined && stop !== undefined && hold > stop) {
+    faults.at(`${at}/hold_above`, 'The hold begins above the stop: the two ends cross.');
+  }
+  if (faults.faults.length > before) return undefined;
+  return {
+    victim: stated.victim,
+    ...(hold === undefined ? {} : { holdAboveCelsius: hold }),
+    ...(stop === undefined ? {} : { stopAboveCelsius: stop }),
+    ...(celsius === undefined || seconds === undefined ? {} : { timeAbove: { celsius, atMostSeconds: seconds } }),
+    ...(stated.at_work === undefined ? {} : { atWork: stated.at_work }),
+    source: stated.source,
+    ...(stated.note === undefined ? {} : { note: stated.note }),
+  };
+}

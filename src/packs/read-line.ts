@@ -1,0 +1,122 @@
+import type { Asked, Bound as StatedBound, Test as StatedTest } from '../generated/pack-types.ts';
+import { nearestWords } from '../plan/nearest-word.ts';
+import { pointerTo } from '../plan/pointer.ts';
+import { dimensions } from '../quantity/dimension.ts';
+import type { Dimension } from '../quantity/dimension.ts';
+import { readQuantity } from '../quantity/read-quantity.ts';
+import type { FactEntry } from './fact-dictionary.ts';
+import type { FaultList } from './fault-list.ts';
+import type { Test, Word } from './pack.ts';
+
+/** Reads what one line of `when` or `unless` asks of a fact; undefined when something in it is wrong and was told. */
+export function readTest(stated: StatedTest, fact: FactEntry, at: string, faults: FaultList): Test | undefined {
+  if (isAsked(stated)) return readAsked(stated, fact, at, faults);
+  const words = isList(stated) ? stated : [stated];
+  const read: Word[] = [];
+  for (const [index, word] of words.entries()) {
+    const place = isList(stated) ? pointerTo(at, index) : at;
+    const value = readValue(word, fact, place, faults);
+    if (value !== undefined) read.push(value);
+  }
+  return read.length === words.length ? { anyOf: read } : undefined;
+}
+
+/** A single value of a fact, in the fact's unit; undefined when it is none and that was told. */
+export function readValue(word: Word, fact: FactEntry, at: string, faults: FaultList): Word | undefined {
+  switch (fact.type) {
+    case 'word':
+    case 'words': {
+      const known = fact.words ?? [];
+      if (typeof word === 'string' && known.includes(word)) return word;
+      faults.at(at, `\`${String(word)}\` is not a word of this fact.`, nearestWords(String(word), known));
+      return undefined;
+    }
+    case 'text':
+      if (typeof word === 'string') return word;
+      faults.at(at, 'This fact is a text: write it in quotes.');
+      return undefined;
+    case 'yes-no':
+      if (typeof word === 'boolean') return word;
+      faults.at(at, `This fact is true or false, not \`${String(word)}\`.`);
+      return undefined;
+    case 'count':
+    case 'number':
+      return readNumber(word, fact, at, faults);
+  }
+}
+
+function readAsked(asked: Asked, fact: FactEntry, at: string, faults: FaultList): Test | undefined {
+  const { known, ...stated } = asked;
+  const ends = Object.keys(stated);
+  if (known !== undefined) {
+    if (ends.length === 0) return { known };
+    faults.at(at, '`known` stands alone: a range asks a known value already.');
+    return undefined;
+  }
+  if (fact.type !== 'count' && fact.type !== 'number') {
+    faults.at(at, 'A range is for counts and quantities; this fact has none.');
+    return undefined;
+  }
+  const { min, max, above, below } = stated;
+  const read = {
+    ...bound('min', min, fact, at, faults),
+    ...bound('max', max, fact, at, faults),
+    ...bound('above', above, fact, at, faults),
+    ...bound('below', below, fact, at, faults),
+  };
+  if (Object.keys(read).length < ends.length) return undefined;
+  const low = Math.max(read.min ?? -Infinity, read.above ?? -Infinity);
+  const high = Math.min(read.max ?? Infinity, read.below ?? Infinity);
+  const open = read.above === low || read.below === high;
+  if (low > high || (low === high && open)) {
+    faults.at(at, 'No value can lie in this range: its ends cross.');
+    return undefined;
+  }
+  return { range: read };
+}
+
+function bound<Key extends 'min' | 'max' | 'above' | 'below'>(
+  key: Key,
+  stated: StatedBound | undefined,
+  fact: FactEntry,
+  at: string,
+  faults: FaultList,
+): Partial<Record<'min' | 'max' | 'above' | 'below', number>> {
+  if (stated === undefined) return {};
+  const value = readNumber(stated, fact, pointerTo(at, key), faults);
+  return value === undefined ? {} : { [key]: value };
+}
+
+function readNumber(stated: Word, fact: FactEntry, at: string, faults: FaultList): number | undefined {
+  const dimension = dimensions.find((one) => one === fact.dimension);
+  if (dimension === undefined) {
+    if (typeof stated === 'number') return stated;
+    faults.at(at, `This fact is a bare number, not \`${String(stated)}\`.`);
+    return undefined;
+  }
+  return readWithUnit(stated, dimension, fact, at, faults);
+}
+
+function readWithUnit(
+  stated: Word,
+  dimension: Dimension,
+  fact: FactEntry,
+  at: string,
+  faults: FaultList,
+): number | undefined {
+  const text = String(stated);
+  // Margins lie on both sides of zero, which the quantities of a plan do not.
+  const negative = text.startsWith('-') && dimension !== 'temperature';
+  const reading = readQuantity(negative ? text.slice(1) : text, dimension);
+  if (reading.ok) return negative ? -reading.value : reading.value;
+  faults.at(at, `${reading.reason} The fact is held in ${fact.unit ?? 'its unit'}.`);
+  return undefined;
+}
+
+function isAsked(stated: StatedTest): stated is Asked {
+  return typeof stated === 'object' && !Array.isArray(stated);
+}
+
+function isList(stated: Exclude<StatedTest, Asked>): stated is readonly Word[] {
+  return Array.isArray(stated);
+}

@@ -1,0 +1,140 @@
+import type { Case as StatedCase, Lines, Rule as StatedRule } from '../generated/pack-types.ts';
+import { nearestWords } from '../plan/nearest-word.ts';
+import { pointerTo } from '../plan/pointer.ts';
+import { factEntry, visibleKinds } from './fact-dictionary.ts';
+import type { FactDictionary, FactEntry } from './fact-dictionary.ts';
+import type { FaultList } from './fault-list.ts';
+import { factsOf, readTemplate } from './message-template.ts';
+import type { Case, Line, Rule, Word } from './pack.ts';
+import { readTest, readValue } from './read-line.ts';
+import { compareVersions, readVersion } from './semantic-version.ts';
+
+/** Reads a rule that has the form of the schema; undefined when something in it cannot be right, all of it told. */
+export function readRule(
+  stated: StatedRule,
+  at: string,
+  dictionary: FactDictionary,
+  faults: FaultList,
+): Rule | undefined {
+  const before = faults.faults.length;
+  const kinds = Object.keys(dictionary.kinds);
+  if (!kinds.includes(stated.judges)) {
+    faults.at(`${at}/judges`, `\`${stated.judges}\` is not a kind of fact sheet.`, nearestWords(stated.judges, kinds));
+    return undefined;
+  }
+  const see = visibleFacts(stated.judges, dictionary);
+  const fact = (name: string, place: string, onKey: boolean): FactEntry | undefined => {
+    const entry = factEntry(dictionary, name);
+    if (entry === undefined) {
+      faults.at(place, `There is no fact \`${name}\`.`, nearestWords(name, see), onKey);
+    } else if (!see.includes(name)) {
+      faults.at(place, `A rule that judges ${stated.judges} sheets cannot see \`${name}\`.`, [], onKey);
+      return undefined;
+    }
+    return entry;
+  };
+  const lines = (given: Lines, place: string): readonly Line[] =>
+    Object.entries(given).flatMap(([name, test]) => {
+      const entry = fact(name, pointerTo(place, name), true);
+      const read = entry === undefined ? undefined : readTest(test, entry, pointerTo(place, name), faults);
+      return read === undefined ? [] : [{ fact: name, test: read }];
+    });
+
+  const when = lines(stated.when, `${at}/when`);
+  const unless = listOf(stated.unless).map((given, index) =>
+    lines(given, Array.isArray(stated.unless) ? `${at}/unless/${String(index)}` : `${at}/unless`),
+  );
+  if (unless.some((one) => JSON.stringify(sorted(one)) === JSON.stringify(sorted(when)))) {
+    faults.at(`${at}/unless`, '`unless` asks the same as `when`: the rule could never find anything.', [], true);
+  }
+  if (stated.place !== undefined) fact(stated.place, `${at}/place`, false);
+  for (const key of ['message', 'instead'] as const) {
+    const template = readTemplate(stated[key]);
+    if (!template.ok) faults.at(`${at}/${key}`, template.sentence);
+    else for (const name of factsOf(template.segments)) fact(name, `${at}/${key}`, false);
+  }
+  checkVersions(stated, at, faults);
+  const cases = (given: readonly StatedCase[] | undefined, key: string): readonly Case[] =>
+    (given ?? []).map((one, index) => readCase(one, `${at}/cases/${key}/${String(index)}`, fact, faults));
+  const read = {
+    finds: cases(stated.cases.finds, 'finds'),
+    passes: cases(stated.cases.passes, 'passes'),
+    asks: cases(stated.cases.asks, 'asks'),
+  };
+  if (faults.faults.length > before) return undefined;
+  return {
+    id: stated.id,
+    topic: stated.topic,
+    since: stated.since,
+    ...(stated.until === undefined ? {} : { until: stated.until }),
+    ...(stated.replaced_by === undefined ? {} : { replacedBy: stated.replaced_by }),
+    judges: stated.judges,
+    severity: stated.severity,
+    from: stated.from,
+    ...(stated.place === undefined ? {} : { place: stated.place }),
+    when,
+    unless,
+    message: stated.message,
+    instead: stated.instead,
+    why: stated.why,
+    source: stated.source,
+    cases: read,
+  };
+}
+
+function visibleFacts(kind: string, dictionary: FactDictionary): readonly string[] {
+  const visible = visibleKinds(dictionary, kind);
+  return Object.entries(dictionary.facts)
+    .filter(([, entry]) => visible.has(entry.kind))
+    .map(([name]) => name);
+}
+
+function listOf(unless: StatedRule['unless']): readonly Lines[] {
+  if (unless === undefined) return [];
+  return isList(unless) ? unless : [unless];
+}
+
+function isList(unless: readonly Lines[] | Lines): unless is readonly Lines[] {
+  return Array.isArray(unless);
+}
+
+function sorted(lines: readonly Line[]): readonly Line[] {
+  return lines.toSorted((a, b) => (a.fact < b.fact ? -1 : 1));
+}
+
+function checkVersions(stated: StatedRule, at: string, faults: FaultList): void {
+  const since = readVersion(stated.since);
+  if (since === undefined) faults.at(`${at}/since`, 'A version is three numbers: 1.0.0.');
+  if (stated.until === undefined) return;
+  const until = readVersion(stated.until);
+  if (until === undefined) faults.at(`${at}/until`, 'A version is three numbers: 1.0.0.');
+  else if (since !== undefined && compareVersions(until, since) <= 0) {
+    faults.at(`${at}/until`, `The rule ends with ${stated.until}, which does not come after ${stated.since}.`);
+  }
+}
+
+function readCase(
+  stated: StatedCase,
+  at: string,
+  fact: (name: string, place: string, onKey: boolean) => FactEntry | undefined,
+  faults: FaultList,
+): Case {
+  const read: Record<string, Word | readonly string[]> = {};
+  for (const [name, value] of Object.entries(stated)) {
+    const place = pointerTo(at, name);
+    const entry = fact(name, place, true);
+    if (entry === undefined) continue;
+    if (isWords(value)) {
+      if (entry.type !== 'words') faults.at(place, 'This fact has one value, not a list.');
+      else if (value.every((word) => readValue(word, entry, place, faults) !== undefined)) read[name] = value;
+    } else if (typeof value !== 'object') {
+      const single = readValue(value, entry, place, faults);
+      if (single !== undefined) read[name] = entry.type === 'words' ? [String(single)] : single;
+    }
+  }
+  return read;
+}
+
+function isWords(value: StatedCase[string]): value is readonly string[] {
+  return Array.isArray(value);
+}
