@@ -1,25 +1,27 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
-import { factDictionary, factSchemaVersion, sheetKinds } from '../src/generated/fact-names.ts';
 import { checkCases } from '../src/judge/check-cases.ts';
 import { loadPackFolder } from '../src/packs/load-pack.ts';
+import type { FactDictionary } from '../src/packs/fact-dictionary.ts';
 import type { Pack } from '../src/packs/pack.ts';
 import { header } from './generated-file.ts';
 import { root } from './json-schema.ts';
 
 const rules = 'rules';
-const dictionary = { version: factSchemaVersion, facts: factDictionary, kinds: sheetKinds };
 
 /**
  * The packs that come with planish, loaded and proved ahead. Each is one string of JSON, which costs next to nothing until it
  * is parsed. Throws with every fault of a pack that is not right.
  */
-export function builtInPacksSource(): string {
+export async function builtInPacksSource(): Promise<string> {
+  // Only now: the same run may just have made the dictionary anew.
+  const facts = await import('../src/generated/fact-names.ts');
+  const dictionary = { version: facts.factSchemaVersion, facts: facts.factDictionary, kinds: facts.sheetKinds };
   const packs = readdirSync(path.join(root, rules), { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .map((entry) => entry.name)
     .sort()
-    .map(load);
+    .map((name) => load(name, dictionary));
   const texts = packs.map((pack) => `  ${JSON.stringify(JSON.stringify(pack))},`);
   return `${header([rules])}/** Each pack as JSON, see src/packs/built-in.ts. */
 export const builtInPackTexts: readonly string[] = [
@@ -28,7 +30,7 @@ ${texts.join('\n')}
 `;
 }
 
-function load(name: string): Pack {
+function load(name: string, dictionary: FactDictionary): Pack {
   const folder = path.join(rules, name);
   const loaded = loadPackFolder(folder, dictionary);
   if (!loaded.ok) {

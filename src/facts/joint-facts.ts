@@ -1,7 +1,7 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
-import { computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
+import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
 import type { JointSurvey, OperationSurvey, PartSurvey, Survey } from './survey.ts';
 
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
@@ -48,7 +48,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, { joint, 
     'joint.coupon': computed(couponOf(joint.coupon), `${at}/coupon`),
     'joint.adhesive_left_out':
       joint.factory_adhesive === undefined
-        ? unknown('Whether the factory joint held adhesive is not stated.', `${at}/factory_adhesive`)
+        ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
         : computed(
             joint.factory_adhesive && joint.adhesive === undefined && !(method !== undefined && hasAdhesive(method)),
             `${at}/factory_adhesive`,

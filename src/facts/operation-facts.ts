@@ -1,6 +1,7 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
 import { heatFacts } from './heat-facts.ts';
+import { heatSources } from './heat-sources.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { provisionFacts } from './provision-facts.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
@@ -27,6 +28,11 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.straightens': computedOr(one.straightens, place, 'What is to be done is not stated.'),
     'operation.alters_structure': altersStructure(one),
     'operation.hot': computedOr(one.hot, place, 'Whether it is hot work cannot be told: operation or joint method is not stated.'),
+    'operation.flame_or_arc': computedOr(
+      flameOrArc(one),
+      place,
+      'Whether a flame or an arc is at work cannot be told: operation or joint method is not stated.',
+    ),
     'operation.hot_or_impact': computedOr(
       operation.off_vehicle === true ? false : anyYes([one.hot, one.straightens]),
       place,
@@ -50,6 +56,13 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     ),
     ...provisionFacts(survey, { ...one, part }),
   };
+}
+
+function flameOrArc(one: OperationSurvey): TriState {
+  if (one.operation.off_vehicle === true || one.hot === false) return false;
+  const sources = heatSources(one);
+  if (sources.some(({ kind }) => kind === 'heat' || kind === 'arc' || kind === 'brazing')) return true;
+  return one.hot === undefined || one.joints.some(({ joint }) => joint.method === undefined) ? undefined : false;
 }
 
 function altersStructure({ works, part, at }: OperationSurvey): Fact {

@@ -119,6 +119,7 @@ export interface FactNames {
     | 'operation.straightens'
     | 'operation.alters_structure'
     | 'operation.hot'
+    | 'operation.flame_or_arc'
     | 'operation.hot_or_impact'
     | 'operation.citation'
     | 'operation.citation_text'
@@ -362,6 +363,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.straightens': { kind: 'operation', type: 'yes-no', description: 'Whether it straightens the part.' },
   'operation.alters_structure': { kind: 'operation', type: 'yes-no', description: 'Whether it cuts, joins, heats, straightens or replaces a structural part, so that it must rest on the maker’s procedure.' },
   'operation.hot': { kind: 'operation', type: 'yes-no', description: 'Whether it welds, brazes, heats, grinds or cuts hot on the vehicle.' },
+  'operation.flame_or_arc': { kind: 'operation', type: 'yes-no', description: 'Whether a flame, an inductor or an arc is at work on the vehicle, so that heat runs along the sheet; resistance spots alone are not.' },
   'operation.hot_or_impact': { kind: 'operation', type: 'yes-no', description: 'Whether it welds, brazes, heats, cuts, grinds, drills or straightens on the vehicle.' },
   'operation.citation': { kind: 'operation', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], description: 'The best that the operation cites: a maker’s procedure or bulletin that covers this vehicle, or how far the best one falls short.' },
   'operation.citation_text': { kind: 'operation', type: 'text', description: 'The citation it rests on, in words, with how it falls short.' },
@@ -419,7 +421,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.factory_count': { kind: 'joint', type: 'count', description: 'Number of factory joints.' },
   'joint.fewer': { kind: 'joint', type: 'count', description: 'Factory count minus count.' },
   'joint.coupon': { kind: 'joint', type: 'word', words: ['planned', 'passed', 'failed', 'none'], description: 'Test coupon.' },
-  'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', description: 'Whether factory adhesive is left out.' },
+  'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', description: 'Whether factory adhesive is left out. Where the plan says nothing of factory adhesive, none is taken.' },
   'joint.done_count_short': { kind: 'joint', type: 'yes-no', description: 'Whether fewer were made than planned, or the count made is not recorded.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },

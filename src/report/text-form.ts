@@ -16,7 +16,9 @@ export interface TextOptions {
 }
 
 const indent = '  ';
-const deep = '      ';
+const deep = '       ';
+/** Room for the longest of STOP, HOLD and NOTE and a blank. */
+const labelWidth = deep.length - indent.length;
 
 /** The report as plain text: grouped by part, worst first, legible without colour and when pasted into an email. */
 export function textForm(options: TextOptions): ReportForm {
@@ -102,7 +104,7 @@ function groupName({ part, partName }: Finding): string {
 
 function findingLines({ finding, place }: PlacedFinding, columns: number, paint: Paint): readonly string[] {
   const label = finding.severity.toUpperCase();
-  const lead = `${indent}${label.padEnd(deep.length - indent.length)}`;
+  const lead = `${indent}${label.padEnd(labelWidth)}`;
   const [opening = '', ...rest] = wrapText(visibleText(finding.message), columns, deep, lead);
   const painted = opening.replace(label, paint.severity(finding.severity, label));
   const lines = [painted, ...rest];
