@@ -16,7 +16,11 @@ const rules = 'rules';
 export async function builtInPacksSource(): Promise<string> {
   // Only now: the same run may just have made the dictionary anew.
   const facts = await import('../src/generated/fact-names.ts');
-  const dictionary = { version: facts.factSchemaVersion, facts: facts.factDictionary, kinds: facts.sheetKinds };
+  const dictionary = {
+    version: facts.factSchemaVersion,
+    facts: facts.factDictionary,
+    kinds: facts.sheetKinds,
+  };
   const packs = readdirSync(path.join(root, rules), { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .map((entry) => entry.name)
@@ -35,7 +39,8 @@ function load(name: string, dictionary: FactDictionary): Pack {
   const loaded = loadPackFolder(folder, dictionary);
   if (!loaded.ok) {
     const lines = loaded.faults.map(
-      ({ file, line, column, sentence }) => `${file}, line ${String(line)}, column ${String(column)}: ${sentence}`,
+      ({ file, line, column, sentence }) =>
+        `${file}, line ${String(line)}, column ${String(column)}: ${sentence}`,
     );
     throw new Error(lines.join('\n'));
   }

@@ -2,19 +2,20 @@
 // the outermost functions and saves half as much.
 'use strict';
 
-const { readFileSync, writeFileSync } = require('node:fs');
+const { readFileSync, renameSync, writeFileSync } = require('node:fs');
 const path = require('node:path');
-const { cacheHeader, cachePath, load } = require('../bin/start.js');
+const { cacheHead, cachePath, load } = require('../bin/start.js');
 
-const bundle = path.join(__dirname, '../bin/planish.bundle.cjs');
+const bundle = path.resolve(process.argv[2] ?? path.join(__dirname, '../bin/planish.bundle.cjs'));
 const script = load(bundle);
 
 process.argv = [process.execPath, path.join(__dirname, '../bin/planish.js'), 'check', 'examples'];
 process.on('exit', () => {
-  const source = readFileSync(bundle, 'utf8');
-  writeFileSync(
-    cachePath(bundle),
-    Buffer.concat([Buffer.from(cacheHeader(source), 'latin1'), script.createCachedData()]),
-  );
+  const code = script.createCachedData();
+  const head = cacheHead(readFileSync(bundle, 'utf8'), code);
+  // Written aside and moved, so that a planish that starts meanwhile finds a whole cache or none.
+  const aside = `${cachePath(bundle)}.${process.pid}`;
+  writeFileSync(aside, Buffer.concat([Buffer.from(head, 'latin1'), code]));
+  renameSync(aside, cachePath(bundle));
 });
 script.runInThisContext()({}, require, module, bundle, path.dirname(bundle));

@@ -1,13 +1,14 @@
 'use strict';
 
+const { createHash } = require('node:crypto');
 const { existsSync, readFileSync } = require('node:fs');
 const path = require('node:path');
 const { Script } = require('node:vm');
 
-// This folder is CommonJS (see package.json beside this file) because Node runs a CommonJS start file about
-// 4 ms sooner than an ES module, and imports a CommonJS bundle from an ES module about 20 ms later.
+// This folder is CommonJS (see package.json beside this file): Node starts a CommonJS file about 4 ms sooner than an ES
+// module, and a CommonJS bundle that an ES module imports about 20 ms later than one that is required.
 
-const cacheHeaderLength = 128;
+const headLength = 256;
 
 /** Runs the bundle in the given folder; without one, says on stderr how to make it and leaves status 2. */
 function start(folder) {
@@ -22,7 +23,7 @@ function start(folder) {
   load(bundle).runInThisContext()({}, require, module, bundle, folder);
 }
 
-/** The bundle as a script, compiled from the code cache beside it where there is one made from this bundle by this Node. */
+/** The bundle as a script: from the code cache beside it where that is whole and made from this bundle by this Node. */
 function load(bundle) {
   const source = readFileSync(bundle, 'utf8');
   const cachedData = readCache(bundle, source);
@@ -33,29 +34,32 @@ function load(bundle) {
   });
 }
 
-/** A cache that V8 itself does not accept (other flags, other build) is dropped by it, and the source compiled as usual. */
+/** A cache that V8 itself does not accept (other flags) is dropped by it, and the source compiled as usual. */
 function readCache(bundle, source) {
   try {
     const cache = readFileSync(cachePath(bundle));
-    return cache.toString('latin1', 0, cacheHeaderLength) === cacheHeader(source)
-      ? cache.subarray(cacheHeaderLength)
-      : undefined;
+    const code = cache.subarray(headLength);
+    return cache.toString('latin1', 0, headLength) === cacheHead(source, code) ? code : undefined;
   } catch {
     return undefined;
   }
 }
 
 /**
- * What a cache must say of itself to be used. V8 compares only the length of the source, so a cache left over from
- * another build could run that build's code: the digest that ends each bundle is compared here instead.
+ * What a cache must say of itself to be used. V8 compares no more than its own version and the length of the source: a
+ * cache of another build could run that build's code, and one with a flipped bit was seen to give a wrong answer. So the
+ * digest that ends each bundle and that of the cached code are compared here.
  */
-function cacheHeader(source) {
-  const digest = source.slice(source.lastIndexOf(' ', source.length - 2) + 1).trim();
-  return `${process.version} ${process.platform} ${process.arch} ${digest}`.padEnd(cacheHeaderLength);
+function cacheHead(source, code) {
+  const sourceDigest = source.slice(-65, -1);
+  const codeDigest = createHash('sha256').update(code).digest('hex');
+  return `${process.version} ${process.platform} ${process.arch} ${sourceDigest} ${codeDigest}`.padEnd(
+    headLength,
+  );
 }
 
 function cachePath(bundle) {
   return bundle.replace(/\.cjs$/, '.cache');
 }
 
-module.exports = { start, load, cacheHeader, cachePath };
+module.exports = { start, load, cacheHead, cachePath };

@@ -1,4 +1,16 @@
-import type { HeldStrip } from './held-strip.ts';
+/** The numbers of a strip that can be out of range, all of them stated. */
+export interface StripNumbers {
+  readonly metal: string;
+  readonly sourceCelsius: number;
+  readonly holdSeconds: number;
+  readonly times: number;
+  readonly thicknessMm: number;
+  readonly freeEndMm?: number;
+  readonly heatedZoneMm: number;
+  readonly emissivity: number;
+  readonly convection: number;
+  readonly ambientCelsius: number;
+}
 
 interface Range {
   readonly what: string;
@@ -13,9 +25,7 @@ interface Range {
  *
  * A misread unit (1.2 m of sheet, 600 °F taken as 600 K) must end here and not as a plausible temperature.
  */
-export function outOfStripRange(
-  strip: Required<Omit<HeldStrip, 'freeEndMm'>> & HeldStrip,
-): string | undefined {
+export function outOfStripRange(strip: StripNumbers): string | undefined {
   const { metal } = strip;
   const ranges: readonly Range[] = [
     { what: 'source temperature', value: strip.sourceCelsius, ...sourceRange(metal), unit: '°C' },
@@ -60,7 +70,7 @@ export function outOfStripRange(
 }
 
 // Aluminium melts from about 585 °C on; the curves of its standard end at 500 and are held level to 600.
-const sourceRange = (metal: HeldStrip['metal']): { readonly least: number; readonly most: number } => ({
+const sourceRange = (metal: string): { readonly least: number; readonly most: number } => ({
   least: 30,
   most: metal === 'aluminium' ? 600 : 1200,
 });
