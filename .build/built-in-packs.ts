@@ -10,8 +10,8 @@ import { root } from './json-schema.ts';
 const rules = 'rules';
 
 /**
- * The packs that come with planish, loaded and proved ahead. Each is one string of JSON, which costs next to nothing until it
- * is parsed. Throws with every fault of a pack that is not right.
+ * The packs that come with planish, loaded and proved ahead, in a function that makes them when they are asked for. Throws with
+ * every fault of a pack that is not right.
  */
 export async function builtInPacksSource(): Promise<string> {
   // Only now: the same run may just have made the dictionary anew.
@@ -26,11 +26,13 @@ export async function builtInPacksSource(): Promise<string> {
     .map((entry) => entry.name)
     .sort()
     .map((name) => load(name, dictionary));
-  const texts = packs.map((pack) => `  ${JSON.stringify(JSON.stringify(pack))},`);
-  return `${header([rules])}/** Each pack as JSON, see src/packs/built-in.ts. */
-export const builtInPackTexts: readonly string[] = [
-${texts.join('\n')}
-];
+  return `${header([rules])}import type { Pack } from '../packs/pack.ts';
+
+export function builtInPacks(): readonly Pack[] {
+  return [
+${packs.map((pack) => `    ${JSON.stringify(pack)},`).join('\n')}
+  ];
+}
 `;
 }
 

@@ -4,7 +4,7 @@ import { builtInPacksSource } from './built-in-packs.ts';
 import { factNames } from './fact-names.ts';
 import type { GeneratedFile } from './generated-file.ts';
 import { root } from './json-schema.ts';
-import { planSchemaText } from './plan-schema.ts';
+import { planSchemaSource } from './plan-schema.ts';
 import { steelTableSource } from './steel-table.ts';
 import { typesModule } from './types-module.ts';
 import { validatorCode, validatorTypes } from './validators.ts';
@@ -23,7 +23,7 @@ export const generatedFiles: readonly GeneratedFile[] = [
     madeFrom: [planSchema],
     make: () => typesModule(planSchema, 'Plan'),
   },
-  { path: 'src/generated/plan-schema.ts', madeFrom: [planSchema], make: () => planSchemaText(planSchema) },
+  { path: 'src/generated/plan-schema.ts', madeFrom: [planSchema], make: () => planSchemaSource(planSchema) },
   {
     path: 'src/generated/validate-plan.js',
     madeFrom: [planSchema],

@@ -1,8 +1,12 @@
 import { header } from './generated-file.ts';
 import { readSchema } from './json-schema.ts';
 
-/** The plan's schema as text: parsed only when a plan has a fault that must be explained. */
-export function planSchemaText(schemaPath: string): string {
-  const text = JSON.stringify(JSON.stringify(readSchema(schemaPath)));
-  return `${header([schemaPath])}export const planSchemaText =\n  ${text};\n`;
+/** The plan's schema in a function: nothing of it is made until a plan has a fault that must be explained. */
+export function planSchemaSource(schemaPath: string): string {
+  return `${header([schemaPath])}import type { SchemaPart } from '../plan/schema-part.ts';
+
+export function planSchema(): SchemaPart {
+  return ${JSON.stringify(readSchema(schemaPath))};
+}
+`;
 }

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { builtInPacks } from '../packs/built-in.ts';
+import { builtInPacks } from '../generated/built-in-packs.ts';
 import { factSchemaVersion } from '../generated/fact-names.ts';
 import type { PlanStage } from '../facts/context.ts';
 import { rememberingStripSolver } from '../facts/strip-solver.ts';

@@ -47,7 +47,12 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, { joint, 
     ),
     'joint.coupon': computed(couponOf(joint.coupon), `${at}/coupon`),
     'joint.adhesive_left_out':
-      joint.factory_adhesive === undefined
+      joint.factory_adhesive === undefined && stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
+        ? unknown(
+            'A part of the joint holds structural adhesive; whether this joint did is not stated.',
+            `${at}/factory_adhesive`,
+          )
+        : joint.factory_adhesive === undefined
         ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
         : computed(
             joint.factory_adhesive && joint.adhesive === undefined && !(method !== undefined && hasAdhesive(method)),

@@ -133,7 +133,7 @@ function seamHeat(
     metal: metal === 'aluminium' ? 'aluminium' : 'steel',
     ...(freeEndMm === undefined ? {} : { freeEndMm }),
   });
-  if (!peak.ok) return { ok: false, reason: `${sentence(peak.reason)}` };
+  if (!peak.ok) return { ok: false, reason: sentence(peak.reason) };
   return {
     ok: true,
     peakCelsius: peak.peakCelsius,

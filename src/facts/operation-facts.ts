@@ -3,7 +3,9 @@ import type { Fact } from './fact.ts';
 import { heatFacts } from './heat-facts.ts';
 import { heatSources } from './heat-sources.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { goesOnWithoutWelding } from './part-kinds.ts';
 import { provisionFacts } from './provision-facts.ts';
+import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
@@ -33,6 +35,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       place,
       'Whether a flame or an arc is at work cannot be told: operation or joint method is not stated.',
     ),
+    'operation.joints_stated': computed(jointsStated(one), `${at}/joints`),
     'operation.hot_or_impact': computedOr(
       operation.off_vehicle === true ? false : anyYes([one.hot, one.straightens]),
       place,
@@ -43,7 +46,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.reason_stated': computed(operation.reason !== undefined, `${at}/reason`),
     ...heatFacts(one),
     'operation.neighbours_stated': computed(
-      (operation.near ?? []).length > 0 || operation.clear_within !== undefined,
+      (operation.near ?? []).length > 0 || (quantityOf(operation.clear_within, 'length') ?? 0) >= lookedAtMm,
       `${at}/near`,
     ),
     'operation.earth_and_units_stated': computed(
@@ -56,6 +59,16 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     ),
     ...provisionFacts(survey, { ...one, part }),
   };
+}
+
+/** How far around hot work it must be looked, mm. Common practice, no source. */
+const lookedAtMm = 300;
+
+const joining: ReadonlySet<string> = new Set(['replace', 'section', 'butt weld', 'weld', 'braze', 'bond', 'rivet']);
+
+function jointsStated({ operation, joints, part }: OperationSurvey): boolean {
+  if (joints.length > 0 || operation.do === undefined || !joining.has(operation.do)) return true;
+  return operation.do === 'replace' && goesOnWithoutWelding(part.part.kind);
 }
 
 function flameOrArc(one: OperationSurvey): TriState {

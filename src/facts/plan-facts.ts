@@ -77,15 +77,16 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
   };
 }
 
-function liftsOrHandlesBattery({ plan, operations }: Survey): boolean {
+function liftsOrHandlesBattery({ plan, operations, partById }: Survey): boolean {
   return (
-    (plan.make_safe?.lifting?.points ?? []).length > 0 ||
     plan.make_safe?.high_voltage?.battery_removed === true ||
-    operations.some(
-      ({ part, operation }) =>
-        (part.part.kind === 'traction battery' || part.part.kind === 'battery tray') && operation.do !== 'leave',
-    )
+    (plan.make_safe?.lifting?.points ?? []).some((id) => isBattery(partById.get(id))) ||
+    operations.some(({ part, operation }) => isBattery(part) && operation.do !== 'leave')
   );
+}
+
+function isBattery(part: PartSurvey | undefined): boolean {
+  return part?.part.kind === 'traction battery' || part?.part.kind === 'battery tray';
 }
 
 function loadPathHit({ part, structural }: PartSurvey): TriState {

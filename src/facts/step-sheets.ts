@@ -97,7 +97,7 @@ function stepDrafts(survey: Survey): readonly StepDraft[] {
       order: 'after the work',
       ...(verify?.high_voltage === undefined
         ? {}
-        : { missing: verify.high_voltage.insulation === undefined ? ['the insulation value'] : [] }),
+        : { missing: recommissioningMissing(verify.high_voltage) }),
     },
     { what: 'bake', at: '/finish/bake', step: finish?.bake, missing: [] },
   ];
@@ -108,7 +108,7 @@ function batteriesMissing(
   survey: Survey,
   low: NonNullable<NonNullable<Survey['plan']['make_safe']>['low_voltage']>,
 ): readonly string[] {
-  const off = new Set<string>(low.batteries ?? []);
+  const off = new Set<string>(low.planned === false && low.done === undefined ? [] : low.batteries);
   const drives = listOf(survey.plan.vehicle.drive);
   const fitted = new Set<string>(['12 V', ...(low.fitted ?? []), ...(drives.includes('mild-hybrid') ? ['48 V'] : [])]);
   return [...fitted].filter((battery) => !off.has(battery)).map((battery) => `the ${battery} battery`);
@@ -129,6 +129,16 @@ function proofMissing(
     ...(volts !== undefined && volts > liveVolts ? [`a reading below ${String(liveVolts)} V`] : []),
     ...(proof.meter_proved_after === true ? [] : ['the meter proved after']),
     ...(whenOf(proof.done)?.minute === undefined ? ['day and time'] : []),
+  ];
+}
+
+function recommissioningMissing(step: {
+  readonly insulation?: string;
+  readonly faults?: string;
+}): readonly string[] {
+  return [
+    ...(step.insulation === undefined ? ['the insulation value'] : []),
+    ...(step.faults === undefined ? ['the faults that are left'] : []),
   ];
 }
 
@@ -163,6 +173,7 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     'step.complete': missing === undefined ? computed(false, at) : computed(missing.length === 0, at),
     'step.missing': computedOr(missingText(draft), at, 'Nothing is missing.'),
     'step.in_order': inOrder(survey, draft),
+    'step.insulation_margin': insulationMargin(survey, draft),
     'step.wait_short':
       wait === undefined || asked === undefined
         ? unknown('The wait, or the wait that the page asks for, is not stated.', '/make_safe/restraints/wait')
@@ -179,17 +190,28 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
   };
 }
 
+/** Insulation where the maker's limit is not stated, Ω/V: that of UN R100 for circuits with alternating current (from memory). */
+const usualInsulation = 500;
+
+function insulationMargin(survey: Survey, { what, at }: StepDraft): Fact {
+  const step = what === 'high-voltage re-commissioning' ? survey.plan.verify?.high_voltage : undefined;
+  const measured = quantityOf(step?.insulation, 'insulation');
+  const place = `${at}/insulation`;
+  if (measured === undefined) return unknown('No insulation value is written.', place);
+  return computed(measured - (quantityOf(step?.limit, 'insulation') ?? usualInsulation), place);
+}
+
 function missingText({ missing, what }: StepDraft): string | undefined {
   if (missing === undefined) return `the whole step (${what})`;
   return missing.join(', ') || undefined;
 }
 
-function inOrder(survey: Survey, { step, order, at }: StepDraft): Fact {
+function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
   if (order === undefined) return unknown('The step has no fixed place.', at);
   const own = whenOf(step?.done);
   if (own === undefined) return unknown('When it was done is not written.', `${at}/done`);
   const work = survey.operations
-    .filter(({ hot, works }) => hot !== false || works !== false)
+    .filter(({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false))
     .map(({ operation }) => whenOf(operation.done))
     .filter((when) => when !== undefined);
   if (work.length === 0) return unknown('When the work was done is not written.', `${at}/done`);

@@ -120,6 +120,7 @@ export interface FactNames {
     | 'operation.alters_structure'
     | 'operation.hot'
     | 'operation.flame_or_arc'
+    | 'operation.joints_stated'
     | 'operation.hot_or_impact'
     | 'operation.citation'
     | 'operation.citation_text'
@@ -210,6 +211,7 @@ export interface FactNames {
     | 'step.complete'
     | 'step.missing'
     | 'step.in_order'
+    | 'step.insulation_margin'
     | 'step.wait_short'
     | 'step.wait_cited'
     | 'step.battery_condition';
@@ -277,7 +279,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.cutting_or_hot_work': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, ground, drilled, welded, brazed or heated on the vehicle.' },
   'plan.electric_welding': { kind: 'plan', type: 'yes-no', description: 'Whether arc or resistance welding is done on the vehicle.' },
   'plan.bake': { kind: 'plan', type: 'yes-no', description: 'Whether the refinish is baked with the vehicle in the booth.' },
-  'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', description: 'Whether the traction battery is taken out or the vehicle is lifted or anchored at a part that is worked on.' },
+  'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', description: 'Whether the traction battery is taken out or worked on, or the vehicle is lifted or anchored at it.' },
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
@@ -364,6 +366,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.alters_structure': { kind: 'operation', type: 'yes-no', description: 'Whether it cuts, joins, heats, straightens or replaces a structural part, so that it must rest on the maker’s procedure.' },
   'operation.hot': { kind: 'operation', type: 'yes-no', description: 'Whether it welds, brazes, heats, grinds or cuts hot on the vehicle.' },
   'operation.flame_or_arc': { kind: 'operation', type: 'yes-no', description: 'Whether a flame, an inductor or an arc is at work on the vehicle, so that heat runs along the sheet; resistance spots alone are not.' },
+  'operation.joints_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
   'operation.hot_or_impact': { kind: 'operation', type: 'yes-no', description: 'Whether it welds, brazes, heats, cuts, grinds, drills or straightens on the vehicle.' },
   'operation.citation': { kind: 'operation', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], description: 'The best that the operation cites: a maker’s procedure or bulletin that covers this vehicle, or how far the best one falls short.' },
   'operation.citation_text': { kind: 'operation', type: 'text', description: 'The citation it rests on, in words, with how it falls short.' },
@@ -421,7 +424,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.factory_count': { kind: 'joint', type: 'count', description: 'Number of factory joints.' },
   'joint.fewer': { kind: 'joint', type: 'count', description: 'Factory count minus count.' },
   'joint.coupon': { kind: 'joint', type: 'word', words: ['planned', 'passed', 'failed', 'none'], description: 'Test coupon.' },
-  'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', description: 'Whether factory adhesive is left out. Where the plan says nothing of factory adhesive, none is taken.' },
+  'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', description: 'Whether factory adhesive is left out. Where the plan says nothing of factory adhesive, none is taken, unless a part of the joint is said to hold it.' },
   'joint.done_count_short': { kind: 'joint', type: 'yes-no', description: 'Whether fewer were made than planned, or the count made is not recorded.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
@@ -447,6 +450,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },
   'step.missing': { kind: 'step', type: 'text', description: 'What is missing.' },
   'step.in_order': { kind: 'step', type: 'yes-no', description: 'Whether it was done before the first operation that needs it (for re-commissioning: after the last).' },
+  'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },

@@ -6,12 +6,12 @@ export interface SheetProperties {
   /** kg/m³, taken as constant. */
   readonly density: number;
   /** W/(m·K) at a temperature in °C. */
-  conductivity(celsius: number): number;
+  readonly conductivity: (celsius: number) => number;
   /** J/(kg·K) at a temperature in °C. */
-  heatCapacity(celsius: number): number;
+  readonly heatCapacity: (celsius: number) => number;
   /**
    * J/kg, the exact integral of `heatCapacity` from an arbitrary zero. The solver uses its differences: a step of
    * 20 K would otherwise jump over the peak at 735 °C and lose a tenth of the heat.
    */
-  enthalpy(celsius: number): number;
+  readonly enthalpy: (celsius: number) => number;
 }

@@ -63,5 +63,5 @@ function isAt(limit: number, value: number): boolean {
 }
 
 function mismatch(expected: string, value: unknown): TypeError {
-  return new TypeError(`the fact should be ${expected} but is ${JSON.stringify(value) ?? String(value)}`);
+  return new TypeError(`the fact should be ${expected} but is ${JSON.stringify(value)}`);
 }

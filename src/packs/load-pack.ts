@@ -152,7 +152,7 @@ function tellSchemaErrors(errors: readonly SchemaError[], list: FaultList): void
     if (keyword === 'if') continue;
     const extra = params['additionalProperty'];
     const pointer = typeof extra === 'string' ? pointerTo(instancePath, extra) : instancePath;
-    const key = `${pointer} ${keyword} ${String(params['missingProperty'] ?? '')}`;
+    const key = JSON.stringify([pointer, keyword, params['missingProperty']]);
     if (told.has(key)) continue;
     told.add(key);
     switch (keyword) {

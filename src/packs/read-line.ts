@@ -75,8 +75,8 @@ function readAsked(asked: Asked, fact: FactEntry, at: string, faults: FaultList)
   return { range: read };
 }
 
-function bound<Key extends 'min' | 'max' | 'above' | 'below'>(
-  key: Key,
+function bound(
+  key: 'min' | 'max' | 'above' | 'below',
   stated: StatedBound | undefined,
   fact: FactEntry,
   at: string,

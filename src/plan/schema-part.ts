@@ -1,4 +1,4 @@
-import { planSchemaText } from '../generated/plan-schema.ts';
+import { planSchema as makePlanSchema } from '../generated/plan-schema.ts';
 
 /** The keywords of the plan's schema that a sentence about a fault is made from. */
 export interface SchemaPart {
@@ -17,16 +17,14 @@ export interface SchemaPart {
   readonly if?: SchemaPart;
   readonly then?: SchemaPart;
   readonly else?: SchemaPart;
+  readonly [keyword: string]: unknown;
 }
 
-let parsed: SchemaPart | undefined;
+let made: SchemaPart | undefined;
 
 function planSchema(): SchemaPart {
-  if (parsed === undefined) {
-    const schema: SchemaPart = JSON.parse(planSchemaText);
-    parsed = schema;
-  }
-  return parsed;
+  made ??= makePlanSchema();
+  return made;
 }
 
 /**
@@ -37,7 +35,7 @@ export function schemaPartAt(root: unknown, steps: readonly string[]): SchemaPar
   let value = root;
   let part = settle(planSchema(), value);
   for (const step of steps) {
-    const next: SchemaPart | undefined = Array.isArray(value) ? part?.items : part?.properties?.[step];
+    const next = Array.isArray(value) ? part.items : part.properties?.[step];
     value = childOf(value, step);
     if (next === undefined) return undefined;
     part = settle(next, value);
