@@ -9,7 +9,7 @@ import { plainValue } from './plain-value.ts';
 import { pointerSteps, pointerTo } from './pointer.ts';
 import type { SchemaError } from './schema-error.ts';
 import { schemaPartAt } from './schema-part.ts';
-import type { SchemaPart } from './schema-part.ts';
+import type { SchemaPart } from './schema-keywords.ts';
 
 export type PlanCheck =
   | { readonly ok: true; readonly plan: Plan; readonly faults: readonly EntryFault[] }

@@ -4,7 +4,7 @@ import { formatFaults } from './formats.ts';
 import { nearestWords } from './nearest-word.ts';
 import type { LocatedNode } from './node.ts';
 import type { SchemaError } from './schema-error.ts';
-import type { SchemaPart } from './schema-part.ts';
+import type { SchemaPart } from './schema-keywords.ts';
 
 export interface EntryExplanation {
   readonly fault: EntryFaultWord;
