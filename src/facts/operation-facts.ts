@@ -3,6 +3,7 @@ import type { Fact } from './fact.ts';
 import { heatFacts } from './heat-facts.ts';
 import { heatSources } from './heat-sources.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { operationNouns } from './operation-noun.ts';
 import { goesOnWithoutWelding } from './part-kinds.ts';
 import { provisionFacts } from './provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
@@ -12,34 +13,43 @@ import type { TriState } from './tri-state.ts';
 
 type OperationFacts = Readonly<Record<FactNames['operation'], Fact>>;
 
+const noWord = 'What is to be done is not stated.';
+const noMethod = 'How it is joined is not stated.';
+
 /** One operation: what it does to its part, on what it rests, how hot it gets. */
 export function operationFacts(survey: Survey, one: OperationSurvey): OperationFacts {
   const { operation, at, part } = one;
   const place = `${at}/do`;
+  const orNoWord = (reason: string): string => (operation.do === undefined ? noWord : reason);
   return {
-    'operation.do': statedOr(operation.do, place, 'What is to be done is not stated.'),
+    'operation.do': statedOr(operation.do, place, noWord),
+    'operation.work': computedOr(
+      operation.do === undefined ? undefined : operationNouns[operation.do],
+      place,
+      noWord,
+    ),
     'operation.extent': statedOr(operation.extent, `${at}/extent`, 'Whether the whole part is meant is not stated.'),
     'operation.at': statedOr(operation.at, `${at}/at`, 'Where the cut lies is not stated.'),
     'operation.zone': statedOr(operation.zone, `${at}/zone`, 'The strength zone of the cut is not stated.'),
     'operation.cuts_part_way': computedOr(
       one.cutsPartWay,
-      operation.do === 'replace' ? `${at}/extent` : place,
-      'Whether the part is cut and joined part-way cannot be told: word or extent is not stated.',
+      operation.do === undefined ? place : `${at}/extent`,
+      orNoWord('Whether it is replaced whole or in part is not stated.'),
     ),
-    'operation.heats': computedOr(one.heats, place, 'What is to be done is not stated.'),
-    'operation.straightens': computedOr(one.straightens, place, 'What is to be done is not stated.'),
+    'operation.heats': computedOr(one.heats, place, noWord),
+    'operation.straightens': computedOr(one.straightens, place, noWord),
     'operation.alters_structure': altersStructure(one),
-    'operation.hot': computedOr(one.hot, place, 'Whether it is hot work cannot be told: operation or joint method is not stated.'),
+    'operation.hot': computedOr(one.hot, place, orNoWord(noMethod)),
     'operation.flame_or_arc': computedOr(
       flameOrArc(one),
       place,
-      'Whether a flame or an arc is at work cannot be told: operation or joint method is not stated.',
+      orNoWord(noMethod),
     ),
     'operation.joints_stated': computed(jointsStated(one), `${at}/joints`),
     'operation.hot_or_impact': computedOr(
       operation.off_vehicle === true ? false : anyYes([one.hot, one.straightens]),
       place,
-      'Whether it is hot work or hammer work cannot be told: operation or joint method is not stated.',
+      orNoWord(noMethod),
     ),
     'operation.citation': computed(one.restsOn?.standing ?? 'none', one.restsOn?.at ?? at),
     'operation.citation_text': computedOr(citationText(one), one.restsOn?.at ?? at, 'Nothing is cited.'),
@@ -87,7 +97,7 @@ function altersStructure({ works, part, at }: OperationSurvey): Fact {
         : undefined;
   if (value !== undefined) return computed(value, `${at}/do`);
   return works === undefined
-    ? unknown('What is to be done is not stated.', `${at}/do`)
+    ? unknown(noWord, `${at}/do`)
     : unknown('Whether the part is structural is neither stated nor clear from its kind.', `${part.at}/structural`);
 }
 

@@ -26,7 +26,9 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
     'part.kind': statedOr(part.kind, `${at}/kind`, 'What kind of part it is, is not stated.'),
     'part.structural': structuralFact(one),
     'part.declared_cosmetic': computed(
-      carriesCrashLoad(part.kind) && part.structural === false,
+      carriesCrashLoad(part.kind) &&
+        part.structural === false &&
+        !listOf(part.cosmetic_by).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/structural`,
     ),
     'part.one_piece':
@@ -47,7 +49,10 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
       `${at}/under`,
       'No part is stated to hide it.',
     ),
-    'part.has_operation': computed(one.operations.length > 0, `${at}/operations`),
+    'part.has_operation': computed(
+      one.operations.some(({ operation }) => operation.do === undefined || answersDamage.has(operation.do)),
+      `${at}/operations`,
+    ),
     'part.may_stay': computed(
       listOf(part.damage?.tolerable_by).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/damage/tolerable_by`,
@@ -78,6 +83,11 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
     'part.shall_done': computedOr(shall?.done, at, 'No pack says what shall be done with it.'),
   };
 }
+
+/** Operations that answer damage, or that another rule asks about; paint, sanding and taking off and on do not. */
+const answersDamage: ReadonlySet<string> = new Set([
+  ...['replace', 'section', 'butt weld', 'heat', 'straighten', 'weld', 'braze', 'bond', 'rivet', 'fill', 'leave'],
+]);
 
 /** Whether a listed reference of a maker's own kind covers this vehicle. */
 export function coversVehicle(survey: Survey, id: string | undefined): boolean {

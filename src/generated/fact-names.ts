@@ -111,6 +111,7 @@ export interface FactNames {
     | 'part.shall_done';
   readonly 'operation':
     | 'operation.do'
+    | 'operation.work'
     | 'operation.extent'
     | 'operation.at'
     | 'operation.zone'
@@ -298,7 +299,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.high_voltage': { kind: 'vehicle', type: 'yes-no', description: 'Whether it carries traction voltage (above 60 V DC).' },
   'vehicle.identity': { kind: 'vehicle', type: 'word', words: ['vin', 'frame number', 'none'], description: 'Kind of number that identifies it.' },
   'vehicle.number': { kind: 'vehicle', type: 'text', description: 'The identification number as read.' },
-  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33).' },
+  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33), or a frame number that of its market; `frame number form` says that a frame number has not.' },
   'vehicle.number_reading': { kind: 'vehicle', type: 'text', description: 'What is wrong with the number’s form, in words.' },
   'vehicle.check_digit': { kind: 'vehicle', type: 'word', words: ['agrees', 'disagrees', 'not a check character', 'not required', 'market unknown and agrees', 'market unknown and disagrees'], description: 'The ninth character against the one computed from the others (49 CFR 565.15).' },
   'vehicle.check_digit_expected': { kind: 'vehicle', type: 'text', description: 'The check character computed.' },
@@ -344,7 +345,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.skin': { kind: 'part', type: 'yes-no', description: 'Whether it is an outer skin that may hide structure.' },
   'part.layer_below': { kind: 'part', type: 'word', words: ['stated and seen', 'stated, not seen', 'nothing there', 'not stated'], description: 'What the plan says of the structural layer under a skin.' },
   'part.hidden_by': { kind: 'part', type: 'text', description: 'The layer that hides it.' },
-  'part.has_operation': { kind: 'part', type: 'yes-no', description: 'Whether anything is proposed for it, or for the part that it comes off with.' },
+  'part.has_operation': { kind: 'part', type: 'yes-no', description: 'Whether an operation is proposed that answers damage: replace, section, weld, straighten and the like, or leave with a reason; not paint, sanding or taking off and on.' },
   'part.may_stay': { kind: 'part', type: 'yes-no', description: 'Whether a cited page says that its damage may stay.' },
   'part.second_hand': { kind: 'part', type: 'yes-no', description: 'Whether a used part goes on.' },
   'part.donor': { kind: 'part', type: 'word', words: ['same', 'other vehicle', 'not fully stated', 'damaged'], description: 'The donor’s maker, model, body and year against the vehicle’s.' },
@@ -357,6 +358,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.shall': { kind: 'part', type: 'text', description: 'What the maker’s document says shall be done with it, by a vehicle pack.' },
   'part.shall_done': { kind: 'part', type: 'yes-no', description: 'Whether an operation of the plan does what the document says shall be done.' },
   'operation.do': { kind: 'operation', type: 'word', words: ['replace', 'section', 'butt weld', 'heat', 'straighten', 'weld', 'braze', 'bond', 'rivet', 'drill', 'grind', 'fill', 'cut for access', 'refinish', 'bake', 'remove and refit', 'leave'], description: 'The operation.' },
+  'operation.work': { kind: 'operation', type: 'text', description: 'The operation as a noun, for sentences: sectioning, heating.' },
   'operation.extent': { kind: 'operation', type: 'word', words: ['whole', 'part'], description: 'How much is replaced.' },
   'operation.at': { kind: 'operation', type: 'text', description: 'Where the cut lies.' },
   'operation.zone': { kind: 'operation', type: 'text', description: 'Strength zone of the cut.' },

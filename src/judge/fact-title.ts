@@ -10,11 +10,6 @@ export function factTitle(dictionary: FactDictionary, name: string): string {
   return end === null ? entry.description : entry.description.slice(0, end.index);
 }
 
-/** With a small first letter, for the middle of a sentence; an abbreviation keeps its capitals. */
-export function uncapitalised(text: string): string {
-  return /^\p{Lu}\p{Ll}/u.test(text) ? text.slice(0, 1).toLowerCase() + text.slice(1) : text;
-}
-
 /** As a sentence of its own. */
 export function asSentence(text: string): string {
   const capital = text.slice(0, 1).toUpperCase() + text.slice(1);

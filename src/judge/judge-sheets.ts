@@ -89,7 +89,7 @@ export function judgeSheets(
     const factOf = (name: string): Fact => lookUp(sheet, name) ?? missing;
     for (const rule of group) if (rule.fromRank <= rank) ask(run, rule, sheet, factOf);
   }
-  const holds = unknownHolds(run.questions, run.answered, order, rules.dictionary);
+  const holds = unknownHolds(run.questions, run.answered, order);
   const { asked, found, lifted, couldNotTell, failed } = run.counts;
   return {
     findings: withFingerprints(orderFindings([...run.drafts, ...holds], order.parts)),
@@ -123,7 +123,9 @@ function ask(run: Run, rule: CompiledRule, sheet: FactSheet, factOf: (name: stri
       case 'unknown':
         run.counts.couldNotTell += 1;
         if (rule.rule.severity === 'note') return;
-        for (const name of answer.facts) run.questions.push({ rule, ...unknownOn(sheet, name) });
+        // Only the first in the order of `when`: what comes after it matters only if the first turns out true. Asking all
+        // at once buries the one missing word under its consequences.
+        for (const name of answer.facts.slice(0, 1)) run.questions.push({ rule, ...unknownOn(sheet, name) });
     }
   } catch (error) {
     run.counts.failed += 1;

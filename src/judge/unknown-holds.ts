@@ -1,12 +1,11 @@
 import type { UnknownFact } from '../facts/fact.ts';
 import type { FactSheet } from '../facts/sheet.ts';
-import type { FactDictionary } from '../packs/fact-dictionary.ts';
 import { sourceSentence } from '../packs/source-sentence.ts';
 import { comparePointers } from './compare-pointers.ts';
 import type { CompiledRule } from './compile-rules.ts';
 import { sheetIdentity, whereabouts } from './draft-finding.ts';
 import type { DraftFinding } from './draft-finding.ts';
-import { asSentence, factTitle, uncapitalised } from './fact-title.ts';
+import { asSentence } from './fact-title.ts';
 import { compareSeverities } from './order-findings.ts';
 import type { PlanOrder } from './plan-order.ts';
 import { joinWords } from './show-facts.ts';
@@ -30,7 +29,6 @@ export function unknownHolds(
   questions: readonly Question[],
   answered: readonly Omit<Question, 'rule'>[],
   order: PlanOrder,
-  dictionary: FactDictionary,
 ): readonly DraftFinding[] {
   const spokenFor = new Set(answered.map(thingOf));
   const groups = new Map<string, Question[]>();
@@ -41,7 +39,7 @@ export function unknownHolds(
     if (group === undefined) groups.set(thing, [question]);
     else group.push(question);
   }
-  return [...groups.values()].map((group) => holdFor(group, order, dictionary));
+  return [...groups.values()].map((group) => holdFor(group, order));
 }
 
 function thingOf({ owner, name, fact }: Omit<Question, 'rule'>): string {
@@ -50,7 +48,7 @@ function thingOf({ owner, name, fact }: Omit<Question, 'rule'>): string {
     : JSON.stringify([fact.at, fact.reason]);
 }
 
-function holdFor(group: readonly Question[], order: PlanOrder, dictionary: FactDictionary): DraftFinding {
+function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
   const askers = [...new Set(group.map((question) => question.rule))].sort(
     (a, b) => compareSeverities(a.rule.severity, b.rule.severity) || a.order - b.order,
   );
@@ -64,10 +62,8 @@ function holdFor(group: readonly Question[], order: PlanOrder, dictionary: FactD
   const [first] = byPlace;
   if (lead === undefined || first === undefined) throw new Error('a hold without a question');
   const names = [...new Set(byPlace.map((question) => question.name))];
-  const titles = names.map((name) => factTitle(dictionary, name));
   const where = whereabouts(first.owner);
   const named = where.partName ?? where.part;
-  const what = joinWords(named === undefined ? titles : titles.map(uncapitalised));
   const ids = joinWords(askers.map((asker) => asker.rule.id));
   return {
     rule: lead.rule.id,
@@ -75,12 +71,13 @@ function holdFor(group: readonly Question[], order: PlanOrder, dictionary: FactD
     severity: 'hold',
     ...where,
     pointer: first.fact.at ?? first.owner.at,
-    message: `${named === undefined ? '' : `${named}: `}${what} ${names.length === 1 ? 'is' : 'are'} not known. ${asSentence(first.fact.reason)}`,
+    // The reason says what is missing; the name of the fact would only say it again in stiffer words.
+    message: `${named === undefined ? '' : `${named}: `}${asSentence(first.fact.reason)}`,
     instead: 'Find it out and state it in the plan, with where it was read.',
     why: `Silence is not permission. What cannot be judged without it: ${ids}.`,
     source: sourceSentence(lead.rule.source),
     facts: names.map((name) => ({ name, from: 'unknown', note: first.fact.reason })),
-    assumptions: [`Asked by ${ids}.`],
+    assumptions: [],
     asksUnknown: true,
     // Not the rules that ask: another one asking next year is no new finding.
     identity: ['unknown', ...names, ...sheetIdentity(first.owner, order)],
