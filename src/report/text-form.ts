@@ -36,7 +36,9 @@ export function textForm(options: TextOptions): ReportForm {
 
 function quietLine(plan: PlanReport, paint: Paint): string {
   if (plan.verdict === 'cleared') return '';
-  return `${visibleText(plan.file)}: ${paint.verdict(plan.verdict, plan.verdict)}, ${countText(plan)}\n`;
+  const [reason] = plan.notJudged;
+  const said = plan.verdict === 'not judged' && reason !== undefined ? visibleText(reason.sentence) : countText(plan);
+  return `${visibleText(plan.file)}: ${paint.verdict(plan.verdict, plan.verdict)}, ${said}\n`;
 }
 
 function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): string {
