@@ -15,7 +15,10 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, { joint, 
   const { count, factory_count: factoryCount, count_done: countDone } = joint;
   return {
     'joint.method': statedOr(method, `${at}/method`, noMethod),
-    'joint.form': statedOr(joint.form, `${at}/form`, 'How the edges meet is not stated.'),
+    'joint.form':
+      joint.form === undefined && method !== undefined && !isArc(method)
+        ? assumed('flange', 'Spots, rivets and adhesive need sheets that lie on each other.', `${at}/form`)
+        : statedOr(joint.form, `${at}/form`, 'How the edges meet is not stated.'),
     'joint.arc': computedOr(method === undefined ? undefined : isArc(method), `${at}/method`, noMethod),
     'joint.spot': computedOr(method === undefined ? undefined : isResistance(method), `${at}/method`, noMethod),
     'joint.welded': computedOr(method === undefined ? undefined : isWelded(method), `${at}/method`, noMethod),

@@ -1,3 +1,4 @@
+import type { Part } from '../generated/plan-types.ts';
 import { adamsPeakCelsius } from '../heat/arc.ts';
 import type { HeldStrip } from '../heat/held-strip.ts';
 import type { PointHistory } from '../heat/point-history.ts';
@@ -5,8 +6,8 @@ import type { DerivationContext } from './context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 import { sourcePeak } from './heat-facts.ts';
 import type { HeatSource } from './heat-sources.ts';
-import { quantityOf } from './quantity-of.ts';
-import type { OperationSurvey } from './survey.ts';
+import { listOf, quantityOf } from './quantity-of.ts';
+import type { OperationSurvey, PartSurvey } from './survey.ts';
 
 /** What the neighbour goes through, or why it cannot be computed. `notes` are the method and what was assumed. */
 export type NeighbourHeat =
@@ -53,6 +54,8 @@ export function neighbourHeat(
 
 /** Thickest sheet of a body, taken for a neighbour whose own thickness is not stated: the thicker, the further heat runs. */
 const thickestSheetMm = 3;
+/** The thickest that the conduction is valid for. */
+const thickestStackMm = 4;
 
 function heldHeat(
   context: DerivationContext,
@@ -80,7 +83,7 @@ function heldHeat(
     assumed = true;
     notes.push('The heated metal is not known: mild steel, the best conductor among steels, is taken.');
   }
-  const { sum, note } = stack(thicknessMm, neighbour);
+  const { sum, note } = stack(thicknessMm, part, neighbour);
   if (note !== undefined) {
     assumed = true;
     notes.push(note);
@@ -103,18 +106,30 @@ function heldHeat(
   return { ok: true, peakCelsius: point.point.peakCelsius, history: point.point, assumed, notes };
 }
 
-/** Sheets in full contact together: the heat runs in all of them. */
-function stack(thicknessMm: number, neighbour: Neighbour): { readonly sum: number; readonly note?: string } {
-  if (neighbour.path !== 'joined') return { sum: thicknessMm };
-  if (neighbour.part === undefined) {
-    return { sum: 2 * thicknessMm, note: 'The joined sheet is taken as thick as the heated one.' };
-  }
-  const other = quantityOf(neighbour.part.part.thickness, 'length');
-  if (other !== undefined) return { sum: Math.min(thicknessMm + other, 4) };
+/**
+ * The sheets that the heat runs in on its way. The distance ends at the neighbour's nearest edge, so up to there it runs in the
+ * heated sheet alone; the second sheet beyond it only takes heat away. A layer that lies on the heated part shares its
+ * heat from the start: both in full contact.
+ */
+function stack(
+  thicknessMm: number,
+  heated: PartSurvey,
+  neighbour: Neighbour,
+): { readonly sum: number; readonly note?: string } {
+  const other = neighbour.part;
+  if (other === undefined || !isLayered(heated, other)) return { sum: thicknessMm };
+  const otherMm = quantityOf(other.part.thickness, 'length');
+  if (otherMm !== undefined) return { sum: Math.min(thicknessMm + otherMm, thickestStackMm) };
   return {
-    sum: Math.min(thicknessMm + thickestSheetMm, 4),
+    sum: Math.min(thicknessMm + thickestSheetMm, thickestStackMm),
     note: `The thickness of ${neighbour.name} is not stated: ${String(thickestSheetMm)} mm is taken.`,
   };
+}
+
+function isLayered({ part: one }: PartSurvey, { part: other }: PartSurvey): boolean {
+  const names = (from: Part, to: Part): boolean =>
+    to.id !== undefined && (listOf(from.under).includes(to.id) || listOf(from.over).includes(to.id));
+  return names(one, other) || names(other, one);
 }
 
 function seamHeat(

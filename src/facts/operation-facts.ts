@@ -98,7 +98,7 @@ function altersStructure({ works, part, at }: OperationSurvey): Fact {
   if (value !== undefined) return computed(value, `${at}/do`);
   return works === undefined
     ? unknown(noWord, `${at}/do`)
-    : unknown('Whether the part is structural is neither stated nor clear from its kind.', `${part.at}/structural`);
+    : unknown('Whether it is structural is neither stated nor clear from its kind.', `${part.at}/structural`);
 }
 
 function citationText({ restsOn }: OperationSurvey): string | undefined {
