@@ -52,9 +52,7 @@ export function neighbourHeat(
   }
 }
 
-/** Thickest sheet of a body, taken for a neighbour whose own thickness is not stated: the thicker, the further heat runs. */
-const thickestSheetMm = 3;
-/** The thickest that the conduction is valid for. */
+/** Two layers of a body together, mm, where the thickness of one is not stated: the thicker, the further heat runs. */
 const thickestStackMm = 4;
 
 function heldHeat(
@@ -119,11 +117,9 @@ function stack(
   const other = neighbour.part;
   if (other === undefined || !isLayered(heated, other)) return { sum: thicknessMm };
   const otherMm = quantityOf(other.part.thickness, 'length');
-  if (otherMm !== undefined) return { sum: Math.min(thicknessMm + otherMm, thickestStackMm) };
-  return {
-    sum: Math.min(thicknessMm + thickestSheetMm, thickestStackMm),
-    note: `The thickness of ${neighbour.name} is not stated: ${String(thickestSheetMm)} mm is taken.`,
-  };
+  if (otherMm !== undefined) return { sum: thicknessMm + otherMm };
+  const sum = Math.max(thicknessMm + 1, thickestStackMm);
+  return { sum, note: `The thickness of ${neighbour.name} is not stated: ${String(sum)} mm for both layers is taken.` };
 }
 
 function isLayered({ part: one }: PartSurvey, { part: other }: PartSurvey): boolean {
