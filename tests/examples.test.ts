@@ -1,0 +1,35 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { judgeText, ruleIds } from './judge-text.ts';
+
+interface Expected {
+  readonly verdict: string;
+  readonly packs?: boolean;
+  readonly rules?: readonly string[];
+  readonly contains?: readonly string[];
+  readonly lifted?: readonly string[];
+}
+
+const expected: { readonly plans: Readonly<Record<string, Expected>> } = parse(
+  readFileSync('examples/expected.yaml', 'utf8'),
+);
+
+describe('the example plans come out as written by hand beside them', () => {
+  test('every plan is spoken for', () => {
+    const files = readdirSync('examples/plans').filter((name) => name.endsWith('.yaml'));
+    expect(Object.keys(expected.plans).sort()).toEqual(files.sort());
+  });
+
+  test.each(Object.entries(expected.plans))('%s', (file, wanted) => {
+    const report = judgeText(
+      readFileSync(`examples/plans/${file}`, 'utf8'),
+      wanted.packs === true ? 'examples/rules/corvane-tarn' : undefined,
+    );
+    expect(report.verdict).toBe(wanted.verdict);
+    if (wanted.rules !== undefined) expect(ruleIds(report)).toEqual(wanted.rules);
+    if (wanted.contains !== undefined)
+      expect(ruleIds(report)).toEqual(expect.arrayContaining([...wanted.contains]));
+    expect([...new Set(report.lifted.map(({ rule }) => rule))].sort()).toEqual(wanted.lifted ?? []);
+  });
+});
