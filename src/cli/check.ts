@@ -69,7 +69,11 @@ export function check(args: readonly string[], options: CheckOptions): number {
       asOf: formatDay(options.asOfDay),
     }),
   );
-  const tally = { plans: 0, heldAtDraft: true, verdicts: { cleared: 0, held: 0, stopped: 0, 'not judged': 0 } };
+  const tally = {
+    plans: 0,
+    heldAtDraft: true,
+    verdicts: { cleared: 0, held: 0, stopped: 0, 'not judged': 0 },
+  };
   let skipped = 0;
   for (const source of sources) {
     if (!listening) break;
@@ -80,7 +84,8 @@ export function check(args: readonly string[], options: CheckOptions): number {
     count(tally, answer.report);
     listening = writeOut(form.plan(answer.report));
   }
-  if (skipped > 0) complain(`${String(skipped)} ${skipped === 1 ? 'file' : 'files'} skipped: rule packs or scenarios.`);
+  if (skipped > 0)
+    complain(`${String(skipped)} ${skipped === 1 ? 'file' : 'files'} skipped: rule packs or scenarios.`);
   if (tally.plans === 0) complain(`No plan was found in: ${args.join(', ')}`);
   const seen = verdictsOf(tally.verdicts);
   const verdict = worstVerdict(seen) ?? 'not judged';

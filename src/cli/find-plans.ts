@@ -40,7 +40,12 @@ export function findPlans(args: readonly string[], workingFolder: string): reado
 }
 
 function below(patterns: readonly string[], folder: string): readonly string[] {
-  const files = globSync([...patterns], { cwd: folder, absolute: true, ignore: leftOut, followSymbolicLinks: false });
+  const files = globSync([...patterns], {
+    cwd: folder,
+    absolute: true,
+    ignore: leftOut,
+    followSymbolicLinks: false,
+  });
   // By code units, so that the order is the same on every machine.
   return files.sort((a, b) => (a < b ? -1 : 1));
 }

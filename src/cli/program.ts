@@ -20,7 +20,11 @@ export function program(): Command {
     .description('judge plans: may work begin, may the vehicle go, and if not, what stops it and where')
     .argument('<plan...>', 'plan files, folders, patterns such as "jobs/**/*.yaml", or - for standard input')
     .addOption(new Option('--format <form>', 'form of the report').choices(['text', 'json']).default('text'))
-    .option('--as-of <date>', 'judge as of this day, such as 2026-10-05 (today in UTC when not given)', dayArgument)
+    .option(
+      '--as-of <date>',
+      'judge as of this day, such as 2026-10-05 (today in UTC when not given)',
+      dayArgument,
+    )
     .addOption(
       new Option('--stage <stage>', 'ask this question instead of the one that each plan asks').choices([
         'draft',
@@ -28,7 +32,12 @@ export function program(): Command {
         'release',
       ]),
     )
-    .option('--rules <folder>', 'folder of a further rule pack, or of several; may be given again', collect, [])
+    .option(
+      '--rules <folder>',
+      'folder of a further rule pack, or of several; may be given again',
+      collect,
+      [],
+    )
     .option('--quiet', 'one line for each plan that is not cleared, nothing else', false)
     .addHelpText('after', checkHelp)
     .exitOverride()

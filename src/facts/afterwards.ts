@@ -98,10 +98,7 @@ function examine(
     at,
     facts: {
       'deviation.rule': statedOr(deviation.rule, `${at}/rule`, 'No rule is named.'),
-      'deviation.matches': computed(
-        matching.length > 1 ? 'several' : (only?.severity ?? 'nothing'),
-        at,
-      ),
+      'deviation.matches': computed(matching.length > 1 ? 'several' : (only?.severity ?? 'nothing'), at),
       'deviation.complete': computed(missing.length === 0, at),
       'deviation.missing': computedOr(missing.join(', ') || undefined, at, 'Nothing is missing.'),
       'deviation.expired': computedOr(
@@ -114,7 +111,11 @@ function examine(
         `${at}/date`,
         'No date is written.',
       ),
-      'deviation.by_author': computedOr(byAuthor, `${at}/by`, 'Who wrote the plan, or who gave the permit, is not named.'),
+      'deviation.by_author': computedOr(
+        byAuthor,
+        `${at}/by`,
+        'Who wrote the plan, or who gave the permit, is not named.',
+      ),
     },
     ...(inForce ? { permit: permitOf(deviation, only) } : {}),
   };
@@ -187,16 +188,23 @@ function signOffFacts(
       at,
     ),
     'sign-off.before_last_step':
-      date === undefined ? unknown(noDate, `${at}/date`) : computed(last !== undefined && date < last, `${at}/date`),
+      date === undefined
+        ? unknown(noDate, `${at}/date`)
+        : computed(last !== undefined && date < last, `${at}/date`),
     'sign-off.dated_ahead':
-      date === undefined ? unknown(noDate, `${at}/date`) : computed(date > survey.context.asOfDay, `${at}/date`),
+      date === undefined
+        ? unknown(noDate, `${at}/date`)
+        : computed(date > survey.context.asOfDay, `${at}/date`),
   };
 }
 
 function lastDatedStep({ plan, operations }: Survey): number | undefined {
   const { make_safe: makeSafe, measurements, finish, verify } = plan;
   const moments = [
-    ...operations.flatMap(({ operation, joints }) => [operation.done, ...joints.map(({ joint }) => joint.done)]),
+    ...operations.flatMap(({ operation, joints }) => [
+      operation.done,
+      ...joints.map(({ joint }) => joint.done),
+    ]),
     makeSafe?.low_voltage?.done,
     makeSafe?.restraints?.done,
     makeSafe?.high_voltage?.isolation?.done,

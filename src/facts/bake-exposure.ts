@@ -31,8 +31,14 @@ export function bakeExposure(
   const heat: NeighbourHeat =
     celsius === undefined
       ? { ok: false, reason: 'The bake temperature is not stated.' }
-      : { ok: true, peakCelsius: celsius, assumed: false, notes: ['The whole vehicle takes the temperature of the bake.'] };
-  const removed = bake?.traction_battery === 'removed' || survey.plan.make_safe?.high_voltage?.battery_removed === true;
+      : {
+          ok: true,
+          peakCelsius: celsius,
+          assumed: false,
+          notes: ['The whole vehicle takes the temperature of the bake.'],
+        };
+  const removed =
+    bake?.traction_battery === 'removed' || survey.plan.make_safe?.high_voltage?.battery_removed === true;
   const facts: ExposureFacts = {
     'exposure.victim': computed('traction battery', at),
     'exposure.name': computed('the traction battery', at),
@@ -53,7 +59,9 @@ export function bakeExposure(
     'exposure.from': computed('bake', at),
     'exposure.distance': unknown('A bake heats the whole vehicle.', at),
     'exposure.path': unknown('A bake heats the whole vehicle.', at),
-    'exposure.peak': heat.ok ? known(heat.peakCelsius, 'stated', `${at}/temperature`) : unknown(heat.reason, at),
+    'exposure.peak': heat.ok
+      ? known(heat.peakCelsius, 'stated', `${at}/temperature`)
+      : unknown(heat.reason, at),
     'exposure.peak_at': unknown('A bake has no such time here.', at),
     ...limitFacts(limitOf(survey.context, bake), heat, at),
     'exposure.over_time': overTime(survey.context, bake, celsius, seconds, at),
@@ -65,7 +73,10 @@ export function bakeExposure(
 type Bake = NonNullable<NonNullable<Survey['plan']['finish']>['bake']>;
 
 /** The stricter of the pack's limit and the maker's figure in the plan. */
-function limitOf(context: DerivationContext, bake: Bake | undefined): NonNullable<ReturnType<DerivationContext['limits']['get']>> {
+function limitOf(
+  context: DerivationContext,
+  bake: Bake | undefined,
+): NonNullable<ReturnType<DerivationContext['limits']['get']>> {
   const limit = context.limits.get('traction battery') ?? {};
   const own = quantityOf(bake?.battery_limit?.temperature, 'temperature');
   return own === undefined
@@ -87,10 +98,15 @@ function overTime(
   const limit = context.limits.get('traction battery')?.timeAbove;
   const own = quantityOf(bake?.battery_limit?.time, 'time');
   const allowed = Math.min(own ?? Infinity, limit?.atMostSeconds ?? Infinity);
-  if (!Number.isFinite(allowed)) return computed(Number.NEGATIVE_INFINITY, at, 'The packs set no such limit for it.');
+  if (!Number.isFinite(allowed))
+    return computed(Number.NEGATIVE_INFINITY, at, 'The packs set no such limit for it.');
   // A bake at shop temperature counts for nothing, however long it takes.
   if (celsius !== undefined && limit !== undefined && celsius < limit.celsius) {
     return computed(-allowed, `${at}/time`);
   }
-  return computedOr(seconds === undefined ? undefined : seconds - allowed, `${at}/time`, 'The bake time is not stated.');
+  return computedOr(
+    seconds === undefined ? undefined : seconds - allowed,
+    `${at}/time`,
+    'The bake time is not stated.',
+  );
 }

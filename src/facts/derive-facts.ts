@@ -72,7 +72,13 @@ function partSheets(
   references: ReadonlyMap<ReferenceSurvey, FactSheet>,
 ): readonly FactSheet[] {
   const belongs = one.part.id === undefined ? {} : { part: one.part.id };
-  const part: FactSheet = { kind: 'part', at: one.at, facts: partFacts(survey, one), standsOn: [vehicle], ...belongs };
+  const part: FactSheet = {
+    kind: 'part',
+    at: one.at,
+    facts: partFacts(survey, one),
+    standsOn: [vehicle],
+    ...belongs,
+  };
   const operations = one.operations.flatMap((operation): readonly FactSheet[] => {
     const sheet: FactSheet = {
       kind: 'operation',
@@ -82,16 +88,14 @@ function partSheets(
       ...belongs,
       operation: operation.at,
     };
-    const joints = operation.joints.map(
-      (joint): FactSheet => ({
-        kind: 'joint',
-        at: joint.at,
-        facts: jointFacts(survey, operation, joint),
-        standsOn: [sheet],
-        ...belongs,
-        operation: operation.at,
-      }),
-    );
+    const joints = operation.joints.map((joint): FactSheet => ({
+      kind: 'joint',
+      at: joint.at,
+      facts: jointFacts(survey, operation, joint),
+      standsOn: [sheet],
+      ...belongs,
+      operation: operation.at,
+    }));
     return [
       sheet,
       ...citationSheets(operation, sheet, references),

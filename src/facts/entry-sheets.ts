@@ -76,7 +76,11 @@ function danglingIds(survey: Survey): readonly EntryFault[] {
     if (id === undefined || known.includes(id)) return;
     const near = nearestWords(id, known).map((one) => `\`${one}\``);
     const hint = near.length === 0 ? '' : ` Nearest known: ${near.join(', ')}.`;
-    faults.push({ fault: 'points nowhere', pointer, sentence: `No ${what} of this plan has the id \`${id}\`.${hint}` });
+    faults.push({
+      fault: 'points nowhere',
+      pointer,
+      sentence: `No ${what} of this plan has the id \`${id}\`.${hint}`,
+    });
   };
   const part = (id: string | undefined, pointer: string): void => {
     point(id, partIds, 'part', pointer);

@@ -21,7 +21,12 @@ export interface Neighbour {
   readonly near?: Near;
 }
 
-export function listedNeighbour(survey: Survey, source: OperationSurvey, near: Near, index: number): Neighbour {
+export function listedNeighbour(
+  survey: Survey,
+  source: OperationSurvey,
+  near: Near,
+  index: number,
+): Neighbour {
   const part = near.part === undefined ? undefined : survey.partById.get(near.part);
   const distanceMm = quantityOf(near.distance, 'length');
   const treatment = near.treatment ?? treatmentByPlan(source, part);

@@ -65,7 +65,12 @@ function isInReach(source: HeatSource, { part, listed, distanceMm }: Neighbour):
   }
 }
 
-function factsOf(survey: Survey, one: OperationSurvey, source: HeatSource, neighbour: Neighbour): ExposureFacts {
+function factsOf(
+  survey: Survey,
+  one: OperationSurvey,
+  source: HeatSource,
+  neighbour: Neighbour,
+): ExposureFacts {
   const { near, at } = neighbour;
   const heat: NeighbourHeat = neighbour.listed
     ? neighbourHeat(survey.context, one, source, neighbour)
@@ -82,7 +87,9 @@ function factsOf(survey: Survey, one: OperationSurvey, source: HeatSource, neigh
     'exposure.listed': computed(neighbour.listed, at),
     'exposure.stays': computed(neighbour.stays, at),
     'exposure.treatment':
-      near?.treatment === undefined ? computed(neighbour.treatment, at) : stated(near.treatment, `${at}/treatment`),
+      near?.treatment === undefined
+        ? computed(neighbour.treatment, at)
+        : stated(near.treatment, `${at}/treatment`),
     'exposure.treatment_cited': computed(
       listOf(near?.cite).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/cite`,
@@ -112,11 +119,19 @@ function limitOf(
   };
 }
 
-function heatFacts(heat: NeighbourHeat, at: string): Pick<ExposureFacts, 'exposure.peak' | 'exposure.peak_at'> {
-  if (!heat.ok) return { 'exposure.peak': unknown(heat.reason, at), 'exposure.peak_at': unknown(heat.reason, at) };
+function heatFacts(
+  heat: NeighbourHeat,
+  at: string,
+): Pick<ExposureFacts, 'exposure.peak' | 'exposure.peak_at'> {
+  if (!heat.ok)
+    return { 'exposure.peak': unknown(heat.reason, at), 'exposure.peak_at': unknown(heat.reason, at) };
   return {
     'exposure.peak': known(heat.peakCelsius, heat.assumed ? 'assumed' : 'computed', at, heat.notes.join(' ')),
-    'exposure.peak_at': computedOr(heat.history?.peakAtSeconds, at, 'One pass of an arc has no such time here.'),
+    'exposure.peak_at': computedOr(
+      heat.history?.peakAtSeconds,
+      at,
+      'One pass of an arc has no such time here.',
+    ),
   };
 }
 

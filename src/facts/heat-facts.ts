@@ -51,7 +51,12 @@ export function sourcePeak(operation: Operation, at: string): Fact {
   const stated = quantityOf(operation.temperature, 'temperature');
   const place = `${at}/temperature`;
   const means = operation.measured_by?.means;
-  const measured = means === 'temperature crayon' || means === 'contact probe' ? 20 : means === 'infra-red on a prepared spot' ? 30 : undefined;
+  const measured =
+    means === 'temperature crayon' || means === 'contact probe'
+      ? 20
+      : means === 'infra-red on a prepared spot'
+        ? 30
+        : undefined;
   const torch = operation.source === 'torch' || operation.source === 'other';
   if (measured === undefined && torch && (stated ?? 0) < unmeasuredTorchCelsius) {
     return assumed(

@@ -26,7 +26,9 @@ export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
     const ofKind = arcs.filter(({ joint }) => (joint.method === 'arc braze') === (kind === 'brazing'));
     if (ofKind.length > 0) sources.push({ kind, ...hottest(survey, ofKind) });
   }
-  const resistance = survey.joints.some(({ joint }) => joint.method !== undefined && isResistance(joint.method));
+  const resistance = survey.joints.some(
+    ({ joint }) => joint.method !== undefined && isResistance(joint.method),
+  );
   if (resistance) sources.push({ kind: 'resistance spot' });
   const { do: word } = survey.operation;
   if (word === 'grind' || word === 'drill' || word === 'cut for access') {
@@ -53,7 +55,8 @@ function hottest(
   if (inputs.includes(undefined)) {
     return {
       joulePerMm2: Math.max(worstJoulePerMm2(), ...inputs.filter((one) => one !== undefined)),
-      assumption: 'The heat input is not stated with voltage, current and travel speed; 200 J/mm for each mm of sheet is taken.',
+      assumption:
+        'The heat input is not stated with voltage, current and travel speed; 200 J/mm for each mm of sheet is taken.',
       joins,
     };
   }
@@ -96,6 +99,9 @@ function joinedIds(survey: OperationSurvey, joints: readonly JointSurvey[]): Rea
   const { id } = survey.part.part;
   return new Set([
     ...(id === undefined ? [] : [id]),
-    ...joints.flatMap(({ joint }) => [...(joint.sheets ?? []), ...(joint.to === undefined ? [] : [joint.to])]),
+    ...joints.flatMap(({ joint }) => [
+      ...(joint.sheets ?? []),
+      ...(joint.to === undefined ? [] : [joint.to]),
+    ]),
   ]);
 }

@@ -7,7 +7,11 @@ import type { JointSurvey, OperationSurvey, PartSurvey, Survey } from './survey.
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
 
 /** One joint or row of joints. */
-export function jointFacts(survey: Survey, operation: OperationSurvey, { joint, at }: JointSurvey): JointFacts {
+export function jointFacts(
+  survey: Survey,
+  operation: OperationSurvey,
+  { joint, at }: JointSurvey,
+): JointFacts {
   const method = joint.method;
   const noMethod = 'How it is joined is not stated.';
   const stack = sheetsOf(survey, operation.part, joint.sheets ?? [], joint.to);
@@ -20,7 +24,11 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, { joint, 
         ? assumed('flange', 'Spots, rivets and adhesive need sheets that lie on each other.', `${at}/form`)
         : statedOr(joint.form, `${at}/form`, 'How the edges meet is not stated.'),
     'joint.arc': computedOr(method === undefined ? undefined : isArc(method), `${at}/method`, noMethod),
-    'joint.spot': computedOr(method === undefined ? undefined : isResistance(method), `${at}/method`, noMethod),
+    'joint.spot': computedOr(
+      method === undefined ? undefined : isResistance(method),
+      `${at}/method`,
+      noMethod,
+    ),
     'joint.welded': computedOr(method === undefined ? undefined : isWelded(method), `${at}/method`, noMethod),
     'joint.to': statedOr(
       joint.to === undefined ? undefined : (survey.partById.get(joint.to)?.name ?? joint.to),
@@ -30,7 +38,9 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, { joint, 
     'joint.classes': classes,
     'joint.unlike_metals': unlikeMetals(classes, at),
     'joint.insulated': computed(
-      joint.insulation !== undefined || joint.adhesive !== undefined || (method !== undefined && hasAdhesive(method)),
+      joint.insulation !== undefined ||
+        joint.adhesive !== undefined ||
+        (method !== undefined && hasAdhesive(method)),
       `${at}/insulation`,
     ),
     'joint.sheets':
@@ -42,7 +52,11 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, { joint, 
       `${at}/sheets`,
     ),
     'joint.count': statedOr(count, `${at}/count`, 'The number of joints is not stated.'),
-    'joint.factory_count': statedOr(factoryCount, `${at}/factory_count`, 'The number of factory joints is not stated.'),
+    'joint.factory_count': statedOr(
+      factoryCount,
+      `${at}/factory_count`,
+      'The number of factory joints is not stated.',
+    ),
     'joint.fewer': computedOr(
       count === undefined || factoryCount === undefined ? undefined : factoryCount - count,
       `${at}/count`,
@@ -50,18 +64,24 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, { joint, 
     ),
     'joint.coupon': computed(couponOf(joint.coupon), `${at}/coupon`),
     'joint.adhesive_left_out':
-      joint.factory_adhesive === undefined && stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
+      joint.factory_adhesive === undefined &&
+      stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
         ? unknown(
             'A part of the joint holds structural adhesive; whether this joint did is not stated.',
             `${at}/factory_adhesive`,
           )
         : joint.factory_adhesive === undefined
-        ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
-        : computed(
-            joint.factory_adhesive && joint.adhesive === undefined && !(method !== undefined && hasAdhesive(method)),
-            `${at}/factory_adhesive`,
-          ),
-    'joint.done_count_short': computed(countDone === undefined || (count !== undefined && countDone < count), `${at}/count_done`),
+          ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
+          : computed(
+              joint.factory_adhesive &&
+                joint.adhesive === undefined &&
+                !(method !== undefined && hasAdhesive(method)),
+              `${at}/factory_adhesive`,
+            ),
+    'joint.done_count_short': computed(
+      countDone === undefined || (count !== undefined && countDone < count),
+      `${at}/count_done`,
+    ),
   };
 }
 
@@ -89,7 +109,8 @@ function classesOf(stack: readonly (PartSurvey | undefined)[], at: string): Fact
 }
 
 function unlikeMetals(classes: Fact, at: string): Fact {
-  if (!classes.known || !Array.isArray(classes.value)) return unknown('A class in the stack is not known.', at);
+  if (!classes.known || !Array.isArray(classes.value))
+    return unknown('A class in the stack is not known.', at);
   const families = new Set(classes.value.map(metalFamily));
   return computed(families.size > 1, at);
 }

@@ -60,7 +60,10 @@ export function makerShall(
   if (shalls.length === 0) return undefined;
   return {
     text: shalls
-      .map(({ pack, statement }) => `${statement.shall.map(nameOperation).join(' or ')} (${whereItSays(statement, pack)})`)
+      .map(
+        ({ pack, statement }) =>
+          `${statement.shall.map(nameOperation).join(' or ')} (${whereItSays(statement, pack)})`,
+      )
       .join('; '),
     done: shalls.every(({ statement }) =>
       statement.shall.some((named) => one.operations.some((operation) => isNamed(named, operation) === true)),
@@ -77,7 +80,8 @@ export function isNamed(named: NamedOperation, { operation }: OperationSurvey): 
   if (named.extent !== undefined && named.extent !== operation.extent) {
     return operation.extent === undefined ? undefined : false;
   }
-  if (named.at !== undefined && (operation.at === undefined || !sameName(named.at, operation.at))) return undefined;
+  if (named.at !== undefined && (operation.at === undefined || !sameName(named.at, operation.at)))
+    return undefined;
   return true;
 }
 
@@ -89,7 +93,10 @@ export function isForbidden(named: NamedOperation, survey: OperationSurvey): boo
 }
 
 /** Whether the citation is of the statement's own document and revision, covers this vehicle and names the place. */
-export function citesStatement(citation: CitationSurvey, statement: MakerStatement): 'yes' | 'other revision' | 'no' {
+export function citesStatement(
+  citation: CitationSurvey,
+  statement: MakerStatement,
+): 'yes' | 'other revision' | 'no' {
   const reference = citation.reference?.reference;
   if (citation.standing !== 'covers' || reference?.document === undefined) return 'no';
   if (!sameName(reference.document, statement.document)) return 'no';
@@ -104,10 +111,16 @@ export function citesStatement(citation: CitationSurvey, statement: MakerStateme
 
 export function whereItSays(statement: MakerStatement, pack: string): string {
   const { document, revision, page } = statement;
-  const parts = [document, ...(revision === undefined ? [] : [`revision ${revision}`]), ...(page === undefined ? [] : [page])];
+  const parts = [
+    document,
+    ...(revision === undefined ? [] : [`revision ${revision}`]),
+    ...(page === undefined ? [] : [page]),
+  ];
   return `${parts.join(', ')}, in pack ${pack}`;
 }
 
 export function nameOperation({ do: word, extent, at }: NamedOperation): string {
-  return [word, ...(extent === undefined ? [] : [extent]), ...(at === undefined ? [] : [`at ${at}`])].join(' ');
+  return [word, ...(extent === undefined ? [] : [extent]), ...(at === undefined ? [] : [`at ${at}`])].join(
+    ' ',
+  );
 }

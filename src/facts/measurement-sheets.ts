@@ -25,22 +25,18 @@ export function measurementSheets(survey: Survey, vehicleSheet: FactSheet): read
     standsOn: [vehicleSheet],
   };
   const tolerance = toleranceOf(measurements);
-  const points = (measurements.points ?? []).map(
-    (point, index): FactSheet => ({
-      kind: 'point',
-      at: `/measurements/points/${String(index)}`,
-      facts: pointFacts(point, `/measurements/points/${String(index)}`, tolerance),
-      standsOn: [whole],
-    }),
-  );
-  const openings = (measurements.openings ?? []).map(
-    (opening, index): FactSheet => ({
-      kind: 'opening',
-      at: `/measurements/openings/${String(index)}`,
-      facts: openingFacts(opening, `/measurements/openings/${String(index)}`, tolerance),
-      standsOn: [whole],
-    }),
-  );
+  const points = (measurements.points ?? []).map((point, index): FactSheet => ({
+    kind: 'point',
+    at: `/measurements/points/${String(index)}`,
+    facts: pointFacts(point, `/measurements/points/${String(index)}`, tolerance),
+    standsOn: [whole],
+  }));
+  const openings = (measurements.openings ?? []).map((opening, index): FactSheet => ({
+    kind: 'opening',
+    at: `/measurements/openings/${String(index)}`,
+    facts: openingFacts(opening, `/measurements/openings/${String(index)}`, tolerance),
+    standsOn: [whole],
+  }));
   return [whole, ...points, ...openings];
 }
 
@@ -70,7 +66,11 @@ function wholeFacts(survey: Survey, measurements: PlanMeasurements): FactsOf<'me
       `${at}/points`,
       'No point was dropped.',
     ),
-    'measurement.system': statedOr(measurements.system, `${at}/system`, 'The kind of measuring system is not stated.'),
+    'measurement.system': statedOr(
+      measurements.system,
+      `${at}/system`,
+      'The kind of measuring system is not stated.',
+    ),
   };
 }
 
@@ -82,12 +82,19 @@ function zeroPointInDamage(survey: Survey, measurements: PlanMeasurements): Fact
       const on = measurements.points?.find((point) => point.name === name)?.on;
       const part = on === undefined ? undefined : survey.partById.get(on)?.part;
       if (part === undefined) return undefined;
-      const kinds = [...(part.damage?.kind === undefined ? [] : [part.damage.kind]), ...(part.damage?.kinds ?? [])];
+      const kinds = [
+        ...(part.damage?.kind === undefined ? [] : [part.damage.kind]),
+        ...(part.damage?.kinds ?? []),
+      ];
       if (kinds.length === 0 || kinds.includes('not yet seen')) return undefined;
       return kinds.some((kind) => kind !== 'none' && kind !== 'scratch' && kind !== 'surface rust');
     }),
   );
-  return computedOr(inDamage, at, 'On which parts the zero points lie, and whether those are sound, is not stated.');
+  return computedOr(
+    inDamage,
+    at,
+    'On which parts the zero points lie, and whether those are sound, is not stated.',
+  );
 }
 
 function dataSheetCovers(survey: Survey, { data_sheet: sheet }: PlanMeasurements): Fact {
@@ -104,7 +111,8 @@ function dataSheetCovers(survey: Survey, { data_sheet: sheet }: PlanMeasurements
       years: years?.ok === true ? { from: years.from, to: years.to } : undefined,
     },
   );
-  if (answer.covers === 'cannot tell') return unknown(answer.reason.replace('The reference', 'The data sheet'), at);
+  if (answer.covers === 'cannot tell')
+    return unknown(answer.reason.replace('The reference', 'The data sheet'), at);
   return computed(answer.covers === 'yes', at, answer.covers === 'no' ? answer.reason : undefined);
 }
 
@@ -112,9 +120,11 @@ function calibration(measurements: PlanMeasurements, asOfDay: number): Fact {
   const at = '/measurements/calibration_due';
   const due = dayOf(measurements.calibration_due);
   if (due === undefined) return unknown('The day on which the calibration is due is not written.', at);
-  const used = [dayOf(measurements.before), dayOf(measurements.before_welding), dayOf(measurements.after)].filter(
-    (day) => day !== undefined,
-  );
+  const used = [
+    dayOf(measurements.before),
+    dayOf(measurements.before_welding),
+    dayOf(measurements.after),
+  ].filter((day) => day !== undefined);
   const last = used.length === 0 ? asOfDay : Math.max(...used);
   return computed(last <= due ? 'in date' : 'overdue', at);
 }

@@ -66,9 +66,11 @@ function heldHeat(
   const thicknessMm = quantityOf(part.part.thickness, 'length');
   if (!peak.known) return { ok: false, reason: peak.reason };
   if (holdSeconds === undefined) return { ok: false, reason: 'How long the heat is held is not stated.' };
-  if (thicknessMm === undefined) return { ok: false, reason: `The sheet thickness of ${part.name} is not stated.` };
+  if (thicknessMm === undefined)
+    return { ok: false, reason: `The sheet thickness of ${part.name} is not stated.` };
   const metal = metalOf(part.material.class);
-  if (metal === undefined) return { ok: false, reason: `Heat in ${part.material.class ?? 'this'} parts is not computed.` };
+  if (metal === undefined)
+    return { ok: false, reason: `Heat in ${part.material.class ?? 'this'} parts is not computed.` };
 
   const notes: string[] = [];
   let assumed = peak.from === 'assumed';
@@ -119,7 +121,10 @@ function stack(
   const otherMm = quantityOf(other.part.thickness, 'length');
   if (otherMm !== undefined) return { sum: thicknessMm + otherMm };
   const sum = Math.max(thicknessMm + 1, thickestStackMm);
-  return { sum, note: `The thickness of ${neighbour.name} is not stated: ${String(sum)} mm for both layers is taken.` };
+  return {
+    sum,
+    note: `The thickness of ${neighbour.name} is not stated: ${String(sum)} mm for both layers is taken.`,
+  };
 }
 
 function isLayered({ part: one }: PartSurvey, { part: other }: PartSurvey): boolean {
@@ -134,7 +139,8 @@ function seamHeat(
   distanceMm: number,
 ): NeighbourHeat {
   const metal = metalOf(part.material.class);
-  if (metal === undefined) return { ok: false, reason: `Heat in ${part.material.class ?? 'this'} parts is not computed.` };
+  if (metal === undefined)
+    return { ok: false, reason: `Heat in ${part.material.class ?? 'this'} parts is not computed.` };
   const freeEndMm = quantityOf(operation.free_end, 'length');
   // The formula knows only heat input by thickness; one millimetre stands for any sheet.
   const peak = adamsPeakCelsius({
@@ -149,7 +155,10 @@ function seamHeat(
     ok: true,
     peakCelsius: peak.peakCelsius,
     assumed: source.assumption !== undefined,
-    notes: [...(source.assumption === undefined ? [] : [source.assumption]), 'Peak beside one pass in thin sheet (Adams), no loss to air.'],
+    notes: [
+      ...(source.assumption === undefined ? [] : [source.assumption]),
+      'Peak beside one pass in thin sheet (Adams), no loss to air.',
+    ],
   };
 }
 

@@ -28,7 +28,11 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       place,
       noWord,
     ),
-    'operation.extent': statedOr(operation.extent, `${at}/extent`, 'Whether the whole part is meant is not stated.'),
+    'operation.extent': statedOr(
+      operation.extent,
+      `${at}/extent`,
+      'Whether the whole part is meant is not stated.',
+    ),
     'operation.at': statedOr(operation.at, `${at}/at`, 'Where the cut lies is not stated.'),
     'operation.zone': statedOr(operation.zone, `${at}/zone`, 'The strength zone of the cut is not stated.'),
     'operation.cuts_part_way': computedOr(
@@ -40,11 +44,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.straightens': computedOr(one.straightens, place, noWord),
     'operation.alters_structure': altersStructure(one),
     'operation.hot': computedOr(one.hot, place, orNoWord(noMethod)),
-    'operation.flame_or_arc': computedOr(
-      flameOrArc(one),
-      place,
-      orNoWord(noMethod),
-    ),
+    'operation.flame_or_arc': computedOr(flameOrArc(one), place, orNoWord(noMethod)),
     'operation.joints_stated': computed(jointsStated(one), `${at}/joints`),
     'operation.hot_or_impact': computedOr(
       operation.off_vehicle === true ? false : anyYes([one.hot, one.straightens]),
@@ -74,7 +74,15 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
 /** How far around hot work it must be looked, mm. Common practice, no source. */
 const lookedAtMm = 300;
 
-const joining: ReadonlySet<string> = new Set(['replace', 'section', 'butt weld', 'weld', 'braze', 'bond', 'rivet']);
+const joining: ReadonlySet<string> = new Set([
+  'replace',
+  'section',
+  'butt weld',
+  'weld',
+  'braze',
+  'bond',
+  'rivet',
+]);
 
 function jointsStated({ operation, joints, part }: OperationSurvey): boolean {
   if (joints.length > 0 || operation.do === undefined || !joining.has(operation.do)) return true;
@@ -85,7 +93,9 @@ function flameOrArc(one: OperationSurvey): TriState {
   if (one.operation.off_vehicle === true || one.hot === false) return false;
   const sources = heatSources(one);
   if (sources.some(({ kind }) => kind === 'heat' || kind === 'arc' || kind === 'brazing')) return true;
-  return one.hot === undefined || one.joints.some(({ joint }) => joint.method === undefined) ? undefined : false;
+  return one.hot === undefined || one.joints.some(({ joint }) => joint.method === undefined)
+    ? undefined
+    : false;
 }
 
 function altersStructure({ works, part, at }: OperationSurvey): Fact {
@@ -104,7 +114,8 @@ function altersStructure({ works, part, at }: OperationSurvey): Fact {
 function citationText({ restsOn }: OperationSurvey): string | undefined {
   if (restsOn === undefined) return undefined;
   const { reference, id, place } = restsOn;
-  if (reference === undefined) return `${id ?? 'a citation without a reference'}, which the plan does not list`;
+  if (reference === undefined)
+    return `${id ?? 'a citation without a reference'}, which the plan does not list`;
   const name = place === undefined ? reference.name : `${reference.name}, ${place}`;
   if (reference.mayPermit === false) return `${name} (${reference.reference.kind ?? 'kind not stated'})`;
   return reference.coverage.covers === 'yes' ? name : `${name}. ${reference.coverage.reason}`;

@@ -17,7 +17,12 @@ type PartFacts = Readonly<Record<FactNames['part'], Fact>>;
 /** One part: what it is, what it carries, what was found on it. */
 export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
   const { part, at } = one;
-  const damage = [...new Set([...(part.damage?.kind === undefined ? [] : [part.damage.kind]), ...(part.damage?.kinds ?? [])])];
+  const damage = [
+    ...new Set([
+      ...(part.damage?.kind === undefined ? [] : [part.damage.kind]),
+      ...(part.damage?.kinds ?? []),
+    ]),
+  ];
   const noDamage = unknown('No damage is stated for the part, not even that there is none.', `${at}/damage`);
   const shall = makerShall(survey, one);
   return {
@@ -86,7 +91,19 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
 
 /** Operations that answer damage, or that another rule asks about; paint, sanding and taking off and on do not. */
 const answersDamage: ReadonlySet<string> = new Set([
-  ...['replace', 'section', 'butt weld', 'heat', 'straighten', 'weld', 'braze', 'bond', 'rivet', 'fill', 'leave'],
+  ...[
+    'replace',
+    'section',
+    'butt weld',
+    'heat',
+    'straighten',
+    'weld',
+    'braze',
+    'bond',
+    'rivet',
+    'fill',
+    'leave',
+  ],
 ]);
 
 /** Whether a listed reference of a maker's own kind covers this vehicle. */
@@ -104,14 +121,20 @@ function structuralFact({ part, at, structural }: PartSurvey): Fact {
   }
   if (part.structural !== undefined) return stated(part.structural, place);
   if (usuallyCosmetic(part.kind)) {
-    return known(false, 'table', `${at}/kind`, 'A part of this kind carries no crash load (common practice).');
+    return known(
+      false,
+      'table',
+      `${at}/kind`,
+      'A part of this kind carries no crash load (common practice).',
+    );
   }
   return computedOr(structural, place, 'Whether it is structural is neither stated nor clear from its kind.');
 }
 
 function damagedFact(damage: readonly string[], none: Fact, at: string): Fact {
   if (damage.length === 0) return none;
-  if (damage.some((kind) => kind !== 'none' && kind !== 'not yet seen')) return computed(true, `${at}/damage`);
+  if (damage.some((kind) => kind !== 'none' && kind !== 'not yet seen'))
+    return computed(true, `${at}/damage`);
   return damage.includes('not yet seen')
     ? unknown('The part was not yet seen.', `${at}/damage`)
     : computed(false, `${at}/damage`);
@@ -122,7 +145,9 @@ function closedSectionWorked({ part, operations }: PartSurvey): TriState {
   if (!closed) return false;
   return anyYes(
     operations.map(({ operation, cutsPartWay, hot, works }) =>
-      cutsPartWay === true || (operation.do === 'replace' && hot !== false) || (works === true && hot === true)
+      cutsPartWay === true ||
+      (operation.do === 'replace' && hot !== false) ||
+      (works === true && hot === true)
         ? true
         : cutsPartWay === undefined && operation.do !== 'replace'
           ? undefined
@@ -136,7 +161,8 @@ function donorFacts(
   { part, at }: PartSurvey,
 ): Readonly<Record<'part.second_hand' | 'part.donor' | 'part.donor_cited', Fact>> {
   const place = `${at}/donor`;
-  const secondHand = part.condition === 'recycled' || part.condition === 'refurbished' || part.donor !== undefined;
+  const secondHand =
+    part.condition === 'recycled' || part.condition === 'refurbished' || part.donor !== undefined;
   return {
     'part.second_hand': computed(secondHand, `${at}/condition`),
     'part.donor': secondHand

@@ -12,7 +12,17 @@ const loadBearing: ReadonlySet<PartKind> = new Set<PartKind>([
 
 /** Kinds that carry none in usual bodies, unless the plan says that this one does. */
 const bolted: ReadonlySet<PartKind> = new Set<PartKind>([
-  ...(['bumper cover', 'fender', 'bonnet', 'boot lid', 'tailgate', 'door skin', 'lamp', 'trim', 'glass'] as const),
+  ...([
+    'bumper cover',
+    'fender',
+    'bonnet',
+    'boot lid',
+    'tailgate',
+    'door skin',
+    'lamp',
+    'trim',
+    'glass',
+  ] as const),
   ...(['seat', 'restraint unit', 'wheel'] as const),
 ]);
 
@@ -23,14 +33,31 @@ const closingSkins: ReadonlySet<PartKind> = new Set<PartKind>([
 
 /** Kinds that close a hollow member. */
 const hollow: ReadonlySet<PartKind> = new Set<PartKind>([
-  ...(['door ring', 'a-pillar', 'b-pillar', 'c-pillar', 'd-pillar', 'sill', 'roof rail', 'front rail'] as const),
+  ...([
+    'door ring',
+    'a-pillar',
+    'b-pillar',
+    'c-pillar',
+    'd-pillar',
+    'sill',
+    'roof rail',
+    'front rail',
+  ] as const),
   ...(['rear rail', 'crossmember'] as const),
 ]);
 
 /** Kinds that are taken off and put on without welding. */
 const withoutWelding: ReadonlySet<PartKind> = new Set<PartKind>([
   ...(['bumper cover', 'fender', 'bonnet', 'boot lid', 'tailgate', 'door', 'lamp', 'trim', 'glass'] as const),
-  ...(['seat', 'restraint unit', 'wheel', 'bumper beam', 'subframe', 'suspension part', 'steering part'] as const),
+  ...([
+    'seat',
+    'restraint unit',
+    'wheel',
+    'bumper beam',
+    'subframe',
+    'suspension part',
+    'steering part',
+  ] as const),
   ...(['battery tray', 'traction battery', 'radiator support'] as const),
 ]);
 

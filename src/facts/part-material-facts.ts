@@ -26,7 +26,8 @@ export function partMaterialFacts(
   survey: Survey,
   { part, at, material }: PartSurvey,
 ): Readonly<Record<MaterialFact & FactNames['part'], Fact>> {
-  const place = part.grade !== undefined ? `${at}/grade` : part.strength !== undefined ? `${at}/strength` : `${at}/class`;
+  const place =
+    part.grade !== undefined ? `${at}/grade` : part.strength !== undefined ? `${at}/strength` : `${at}/class`;
   const note = [...material.notes, ...memoryNote(material)].join(' ') || undefined;
   const tensile = material.tensileMinMpa;
   const strengthIsStated = part.strength !== undefined && quantityOf(part.strength, 'stress') === tensile;
@@ -45,7 +46,11 @@ export function partMaterialFacts(
       yieldMpa.length === 0
         ? unknown('No yield strength is tabled.', place)
         : known(Math.max(...yieldMpa), 'table', place),
-    'part.tensile_text': computedOr(tensileText(tensile, material.class), place, 'Neither strength nor class is known.'),
+    'part.tensile_text': computedOr(
+      tensileText(tensile, material.class),
+      place,
+      'Neither strength nor class is known.',
+    ),
     'part.material_agrees': computed(material.contradictions.length === 0, place),
     'part.material_contradiction': computedOr(
       material.contradictions.map((one) => one.sentence).join(' ') || undefined,
@@ -68,7 +73,9 @@ export function partMaterialFacts(
 
 function memoryNote(material: PartSurvey['material']): readonly string[] {
   const [first] = material.readings;
-  return first?.mark === 'memory' ? [`The table row for ${first.designation} (${first.standard}) is from memory.`] : [];
+  return first?.mark === 'memory'
+    ? [`The table row for ${first.designation} (${first.standard}) is from memory.`]
+    : [];
 }
 
 function tensileText(tensileMpa: number | undefined, strengthClass: string | undefined): string | undefined {
@@ -78,7 +85,10 @@ function tensileText(tensileMpa: number | undefined, strengthClass: string | und
   return strengthClass === undefined ? strength : `${strengthClass}, ${strength}`;
 }
 
-function evidence(survey: Survey, part: PartSurvey['part']): 'maker document' | 'marking on part' | 'hint' | 'none' {
+function evidence(
+  survey: Survey,
+  part: PartSurvey['part'],
+): 'maker document' | 'marking on part' | 'hint' | 'none' {
   const from = part.grade_from;
   if (from === undefined) return 'none';
   if (from.by === 'marking on part') return 'marking on part';

@@ -18,10 +18,23 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     'plan.stage':
       plan.stage === context.stage
         ? stated(context.stage, '/stage')
-        : known(context.stage, 'assumed', '/stage', 'The stage was given with the command, or is the strictest for want of one.'),
+        : known(
+            context.stage,
+            'assumed',
+            '/stage',
+            'The stage was given with the command, or is the strictest for want of one.',
+          ),
     'plan.job_number': statedOr(plan.job?.number, '/job/number', 'No job number is written.'),
-    'plan.author': statedOr(plan.job?.written_by?.name, '/job/written_by', 'Who wrote the plan is not stated.'),
-    'plan.job_opened': statedOr(plan.job?.opened, '/job/opened', 'The day on which the job was opened is not written.'),
+    'plan.author': statedOr(
+      plan.job?.written_by?.name,
+      '/job/written_by',
+      'Who wrote the plan is not stated.',
+    ),
+    'plan.job_opened': statedOr(
+      plan.job?.opened,
+      '/job/opened',
+      'The day on which the job was opened is not written.',
+    ),
     'plan.structural_work': computedOr(
       anyYes(operations.map(({ works, part }) => allYes([works, part.structural]))),
       '/parts',
@@ -73,7 +86,10 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       listOf(restraints?.replacement_list).some((cite) => coversVehicle(survey, cite.reference)),
       '/make_safe/restraints/replacement_list',
     ),
-    'plan.belts_checked': computed(restraints?.belts_checked !== undefined, '/make_safe/restraints/belts_checked'),
+    'plan.belts_checked': computed(
+      restraints?.belts_checked !== undefined,
+      '/make_safe/restraints/belts_checked',
+    ),
   };
 }
 
@@ -91,6 +107,11 @@ function isBattery(part: PartSurvey | undefined): boolean {
 
 function loadPathHit({ part, structural }: PartSurvey): TriState {
   if (!carriesCrashLoad(part.kind) && structural !== true) return false;
-  const kinds = [...(part.damage?.kind === undefined ? [] : [part.damage.kind]), ...(part.damage?.kinds ?? [])];
-  return kinds.some((kind) => kind !== 'none' && kind !== 'not yet seen' && kind !== 'scratch' && kind !== 'surface rust');
+  const kinds = [
+    ...(part.damage?.kind === undefined ? [] : [part.damage.kind]),
+    ...(part.damage?.kinds ?? []),
+  ];
+  return kinds.some(
+    (kind) => kind !== 'none' && kind !== 'not yet seen' && kind !== 'scratch' && kind !== 'surface rust',
+  );
 }

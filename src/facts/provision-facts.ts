@@ -1,6 +1,14 @@
 import type { Fact } from './fact.ts';
 import type { ApplicableStatement } from './maker-statements.ts';
-import { citesStatement, isForbidden, isNamed, nameOperation, packForVehicle, statementsFor, whereItSays } from './maker-statements.ts';
+import {
+  citesStatement,
+  isForbidden,
+  isNamed,
+  nameOperation,
+  packForVehicle,
+  statementsFor,
+  whereItSays,
+} from './maker-statements.ts';
 import { computed, computedOr, unknown } from './make-fact.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
@@ -79,18 +87,29 @@ function permissionsFor(survey: Survey, one: OperationSurvey): readonly Permissi
     for (const [named, shall] of lists) {
       for (const operation of named) {
         const fits = isNamed(operation, one);
-        if (fits !== false) found.push({ ...applicable, shall, open: openPoints(applicable, one, fits === true) });
+        if (fits !== false)
+          found.push({ ...applicable, shall, open: openPoints(applicable, one, fits === true) });
       }
     }
   }
   return found;
 }
 
-function openPoints({ statement }: ApplicableStatement, one: OperationSurvey, placeFits: boolean): readonly OpenPoint[] {
+function openPoints(
+  { statement }: ApplicableStatement,
+  one: OperationSurvey,
+  placeFits: boolean,
+): readonly OpenPoint[] {
   const cited = one.citations.map((citation) => citesStatement(citation, statement));
-  const said = new Set((one.operation.conditions_met ?? []).map((condition) => condition.trim().toLowerCase()));
+  const said = new Set(
+    (one.operation.conditions_met ?? []).map((condition) => condition.trim().toLowerCase()),
+  );
   return [
-    ...(cited.includes('yes') ? [] : cited.includes('other revision') ? (['revision'] as const) : (['not cited'] as const)),
+    ...(cited.includes('yes')
+      ? []
+      : cited.includes('other revision')
+        ? (['revision'] as const)
+        : (['not cited'] as const)),
     ...(placeFits ? [] : (['place'] as const)),
     ...(statement.conditions.every((condition) => said.has(condition.trim().toLowerCase()))
       ? []

@@ -35,11 +35,7 @@ export function referenceFacts(survey: Survey, one: ReferenceSurvey): ReferenceF
             `${at}/covers`,
             one.coverage.covers === 'no' ? one.coverage.reason : undefined,
           ),
-    'reference.looked_up': statedOr(
-      reference.looked_up,
-      `${at}/looked_up`,
-      'No look-up day is written.',
-    ),
+    'reference.looked_up': statedOr(reference.looked_up, `${at}/looked_up`, 'No look-up day is written.'),
     'reference.look_up': lookUpOrder(survey, one),
     'reference.look_up_age': lookUpAge(survey, one),
     'reference.called_missing': computed(
@@ -57,7 +53,11 @@ export function referenceFacts(survey: Survey, one: ReferenceSurvey): ReferenceF
 /** The look-up must lie between the first that the shop had to do with the job and the work that rests on it. */
 function lookUpOrder(survey: Survey, { reference, at }: ReferenceSurvey): Fact {
   const { job } = survey.plan;
-  if (reference.for_job !== undefined && job?.number !== undefined && reference.for_job.trim() !== job.number.trim()) {
+  if (
+    reference.for_job !== undefined &&
+    job?.number !== undefined &&
+    reference.for_job.trim() !== job.number.trim()
+  ) {
     return computed('for another job', `${at}/for_job`);
   }
   const day = dayOf(reference.looked_up);
@@ -67,7 +67,8 @@ function lookUpOrder(survey: Survey, { reference, at }: ReferenceSurvey): Fact {
   const begun = [dayOf(job?.opened), dayOf(job?.first_estimate)].filter((one) => one !== undefined);
   const work = firstWork(survey, reference.id);
   if (work !== undefined && day > work) return computed('after the work', place);
-  if (begun.length === 0) return unknown('The day on which the job was opened is not written.', '/job/opened');
+  if (begun.length === 0)
+    return unknown('The day on which the job was opened is not written.', '/job/opened');
   return computed(day < Math.min(...begun) ? 'before the job' : 'in time', place);
 }
 

@@ -11,7 +11,8 @@ export function undeployedUnitStays(survey: Survey, { part, operations }: PartSu
     if (fitted.some(({ treatment }) => treatment === 'stays')) return true;
     // Taken off only after work that has a lower step, it was there during that work.
     const lastOff = Math.max(0, ...fitted.map(({ step }) => step ?? 0));
-    if (operations.some(({ operation, works }) => works !== false && (operation.step ?? lastOff) < lastOff)) return true;
+    if (operations.some(({ operation, works }) => works !== false && (operation.step ?? lastOff) < lastOff))
+      return true;
     return here.some(({ state, treatment }) => state !== 'deployed' && treatment === undefined)
       ? undefined
       : false;

@@ -64,7 +64,9 @@ function stepDrafts(survey: Survey): readonly StepDraft[] {
       at: `${at}/restraints`,
       step: restraints,
       order: 'before the work',
-      ...(restraints === undefined ? {} : { missing: restraints.units === undefined ? ['the list of units'] : [] }),
+      ...(restraints === undefined
+        ? {}
+        : { missing: restraints.units === undefined ? ['the list of units'] : [] }),
     },
     {
       what: 'high-voltage isolation',
@@ -72,7 +74,9 @@ function stepDrafts(survey: Survey): readonly StepDraft[] {
       step: high?.isolation,
       person: high?.isolation?.by ?? high?.person,
       order: 'before the work',
-      ...(high?.isolation === undefined ? {} : { missing: high.isolation.lock === undefined ? ['lock and tag'] : [] }),
+      ...(high?.isolation === undefined
+        ? {}
+        : { missing: high.isolation.lock === undefined ? ['lock and tag'] : [] }),
     },
     {
       what: 'absence of voltage proved',
@@ -95,9 +99,7 @@ function stepDrafts(survey: Survey): readonly StepDraft[] {
       step: verify?.high_voltage,
       person: verify?.high_voltage?.by ?? high?.person,
       order: 'after the work',
-      ...(verify?.high_voltage === undefined
-        ? {}
-        : { missing: recommissioningMissing(verify.high_voltage) }),
+      ...(verify?.high_voltage === undefined ? {} : { missing: recommissioningMissing(verify.high_voltage) }),
     },
     { what: 'bake', at: '/finish/bake', step: finish?.bake, missing: [] },
   ];
@@ -110,7 +112,11 @@ function batteriesMissing(
 ): readonly string[] {
   const off = new Set<string>(low.planned === false && low.done === undefined ? [] : low.batteries);
   const drives = listOf(survey.plan.vehicle.drive);
-  const fitted = new Set<string>(['12 V', ...(low.fitted ?? []), ...(drives.includes('mild-hybrid') ? ['48 V'] : [])]);
+  const fitted = new Set<string>([
+    '12 V',
+    ...(low.fitted ?? []),
+    ...(drives.includes('mild-hybrid') ? ['48 V'] : []),
+  ]);
   return [...fitted].filter((battery) => !off.has(battery)).map((battery) => `the ${battery} battery`);
 }
 
@@ -176,10 +182,14 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     'step.insulation_margin': insulationMargin(survey, draft),
     'step.wait_short':
       wait === undefined || asked === undefined
-        ? unknown('The wait, or the wait that the page asks for, is not stated.', '/make_safe/restraints/wait')
+        ? unknown(
+            'The wait, or the wait that the page asks for, is not stated.',
+            '/make_safe/restraints/wait',
+          )
         : computed(wait < asked, '/make_safe/restraints/wait'),
     'step.wait_cited': computed(
-      wait !== undefined && listOf(restraints?.wait_cite).some((cite) => coversVehicle(survey, cite.reference)),
+      wait !== undefined &&
+        listOf(restraints?.wait_cite).some((cite) => coversVehicle(survey, cite.reference)),
       '/make_safe/restraints/wait_cite',
     ),
     'step.battery_condition': statedOr(
@@ -215,9 +225,14 @@ function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
     .map(({ operation }) => whenOf(operation.done))
     .filter((when) => when !== undefined);
   if (work.length === 0) return unknown('When the work was done is not written.', `${at}/done`);
-  const answers = work.map((when: When) => (order === 'before the work' ? notAfter(own, when) : notAfter(when, own)));
+  const answers = work.map((when: When) =>
+    order === 'before the work' ? notAfter(own, when) : notAfter(when, own),
+  );
   if (answers.includes(false)) return computed(false, `${at}/done`);
   return answers.includes(undefined)
-    ? unknown('It was done on the day of the work; the times that would tell the order are not written.', `${at}/done`)
+    ? unknown(
+        'It was done on the day of the work; the times that would tell the order are not written.',
+        `${at}/done`,
+      )
     : computed(true, `${at}/done`);
 }

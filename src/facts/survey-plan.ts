@@ -14,9 +14,7 @@ import type { TriState } from './tri-state.ts';
 export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
   const references = surveyReferences(plan);
   const referenceById = firstById(references, (survey) => survey.reference.id);
-  const parts = plan.parts.map((part, index) =>
-    surveyPart(part, `/parts/${String(index)}`, referenceById),
-  );
+  const parts = plan.parts.map((part, index) => surveyPart(part, `/parts/${String(index)}`, referenceById));
   return {
     plan,
     context,
@@ -28,11 +26,7 @@ export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
   };
 }
 
-function surveyPart(
-  part: Part,
-  at: string,
-  referenceById: ReadonlyMap<string, ReferenceSurvey>,
-): PartSurvey {
+function surveyPart(part: Part, at: string, referenceById: ReadonlyMap<string, ReferenceSurvey>): PartSurvey {
   const operations: OperationSurvey[] = [];
   const survey: PartSurvey = {
     part,

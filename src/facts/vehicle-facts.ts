@@ -16,11 +16,7 @@ export function vehicleFacts(vehicle: PlanVehicle): VehicleFacts {
   return {
     'vehicle.named': computed(vehicle.maker !== undefined && vehicle.model !== undefined, at),
     'vehicle.body': statedOr(vehicle.body, `${at}/body`, 'The body style is not stated.'),
-    'vehicle.model_year': statedOr(
-      vehicle.model_year,
-      `${at}/model_year`,
-      'The model year is not stated.',
-    ),
+    'vehicle.model_year': statedOr(vehicle.model_year, `${at}/model_year`, 'The model year is not stated.'),
     'vehicle.model_year_from': statedOr(
       vehicle.model_year_from,
       `${at}/model_year_from`,
@@ -67,7 +63,11 @@ function numberFacts(vehicle: PlanVehicle): Readonly<Record<NumberFact, Fact>> {
   if (vehicle.vin !== undefined) return vinFacts(vehicle, vehicle.vin);
   if (vehicle.frame_number !== undefined) return frameNumberFacts(vehicle.frame_number);
   const none = unknown('Neither identification nor frame number is written.', '/vehicle');
-  return { ...sameForAll(none), 'vehicle.identity': computed('none', '/vehicle'), 'vehicle.training_number': computed(false, '/vehicle') };
+  return {
+    ...sameForAll(none),
+    'vehicle.identity': computed('none', '/vehicle'),
+    'vehicle.training_number': computed(false, '/vehicle'),
+  };
 }
 
 function sameForAll(fact: Fact): Readonly<Record<NumberFact, Fact>> {
@@ -93,7 +93,9 @@ function frameNumberFacts(frameNumber: string): Readonly<Record<NumberFact, Fact
     'vehicle.identity': computed('frame number', at),
     'vehicle.number': stated(frameNumber, at),
     'vehicle.number_form': computed(reading.ok ? 'right' : 'frame number form', at),
-    'vehicle.number_reading': reading.ok ? unknown('Nothing is wrong with the number.', at) : computed(reading.reason, at),
+    'vehicle.number_reading': reading.ok
+      ? unknown('Nothing is wrong with the number.', at)
+      : computed(reading.reason, at),
     'vehicle.check_digit_expected': unknown('A frame number has no check digit.', at),
     'vehicle.years_by_code': unknown('A frame number carries no year.', at),
     'vehicle.training_number': computed(false, at),
@@ -114,8 +116,7 @@ function vinFacts(vehicle: PlanVehicle, vin: string): Readonly<Record<NumberFact
     'vehicle.number_reading': reading.ok
       ? unknown('Nothing is wrong with the number.', at)
       : computed(reading.reason, at),
-    'vehicle.check_digit':
-      seen.checkDigit === 'not in form' ? notInForm : computed(seen.checkDigit, at),
+    'vehicle.check_digit': seen.checkDigit === 'not in form' ? notInForm : computed(seen.checkDigit, at),
     'vehicle.check_digit_expected': computedOr(
       seen.expectedCheckDigit,
       at,
@@ -178,7 +179,10 @@ function serial(seen: ReturnType<typeof examineVin>, notInForm: Fact, noMarket: 
     case 'market unknown':
       return noMarket;
     case 'letter fifth from the end, weight class unknown':
-      return unknown('Whether a letter may stand fifth from the end depends on the weight class.', '/vehicle/weight_class');
+      return unknown(
+        'Whether a letter may stand fifth from the end depends on the weight class.',
+        '/vehicle/weight_class',
+      );
     case 'as required':
     case 'not required':
       return computed(seen.serial, at);

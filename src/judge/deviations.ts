@@ -39,7 +39,10 @@ export function outcomesOf(findings: readonly Finding[]): readonly Outcome[] {
 }
 
 /** Marks the holds that a permit accepts; the first one that fits counts. Stops and notes come out as they went in. */
-export function applyDeviations(findings: readonly Finding[], permits: readonly Permit[]): readonly Finding[] {
+export function applyDeviations(
+  findings: readonly Finding[],
+  permits: readonly Permit[],
+): readonly Finding[] {
   if (permits.length === 0) return findings;
   return findings.map((finding) => {
     if (finding.severity !== 'hold') return finding;

@@ -118,7 +118,8 @@ function ask(run: Run, rule: CompiledRule, sheet: FactSheet, factOf: (name: stri
         return;
       case 'lifted':
         run.counts.lifted += 1;
-        if (answer.by.some((line) => line.fact === 'provision.permits')) run.lifts.push(lift(rule, sheet, factOf));
+        if (answer.by.some((line) => line.fact === 'provision.permits'))
+          run.lifts.push(lift(rule, sheet, factOf));
         return;
       case 'unknown':
         run.counts.couldNotTell += 1;

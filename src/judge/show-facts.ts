@@ -43,9 +43,7 @@ function blurs(numbers: readonly Shown[], shown: readonly string[]): boolean {
   return numbers.some((fact, index) => {
     const text = shown[index] ?? '';
     if (fact.bounds !== undefined && !isWithin(fact.bounds, Number.parseFloat(text))) return true;
-    return numbers.some(
-      (other, at) => at > index && shown[at] === text && !isSame(fact.value, other.value),
-    );
+    return numbers.some((other, at) => at > index && shown[at] === text && !isSame(fact.value, other.value));
   });
 }
 

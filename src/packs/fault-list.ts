@@ -24,7 +24,8 @@ export class FaultList {
 
   atRange(range: Range | undefined, sentence: string, nearest: readonly string[] = []): void {
     const { line, column } = placeOf(this.#source, range ?? { start: 0, end: 0 });
-    const hint = nearest.length === 0 ? '' : ` Nearest known: ${nearest.map((word) => `\`${word}\``).join(', ')}.`;
+    const hint =
+      nearest.length === 0 ? '' : ` Nearest known: ${nearest.map((word) => `\`${word}\``).join(', ')}.`;
     this.faults.push({ file: this.#source.path, line, column, sentence: `${sentence}${hint}`, nearest });
   }
 }

@@ -21,8 +21,7 @@ import { readRule } from './read-rule.ts';
 import { readVersion } from './semantic-version.ts';
 
 export type PackLoading =
-  | { readonly ok: true; readonly pack: Pack }
-  | { readonly ok: false; readonly faults: readonly PackFault[] };
+  { readonly ok: true; readonly pack: Pack } | { readonly ok: false; readonly faults: readonly PackFault[] };
 
 /** Number of the pack format that this planish reads. */
 export const packFormat = 1;
@@ -64,12 +63,20 @@ export function loadPackFolder(folder: string, dictionary: FactDictionary): Pack
     faults.push(...list.faults);
   }
   if (manifest === undefined) {
-    if (faults.length === 0) faults.push(fileFault(path.join(folder, 'pack.yaml'), 'A pack needs a pack.yaml that says what it is.'));
+    if (faults.length === 0)
+      faults.push(
+        fileFault(path.join(folder, 'pack.yaml'), 'A pack needs a pack.yaml that says what it is.'),
+      );
     return { ok: false, faults };
   }
   for (const { name, pack } of topics) {
     if (pack !== manifest.pack) {
-      faults.push(fileFault(path.join(folder, name), `This file belongs to pack \`${pack}\`, not to \`${manifest.pack}\`.`));
+      faults.push(
+        fileFault(
+          path.join(folder, name),
+          `This file belongs to pack \`${pack}\`, not to \`${manifest.pack}\`.`,
+        ),
+      );
     }
   }
   if (faults.length > 0) return { ok: false, faults };
@@ -99,7 +106,13 @@ interface Gathered {
   readonly ids: Map<string, string>;
 }
 
-function gather(file: TopicFile, name: string, dictionary: FactDictionary, list: FaultList, into: Gathered): void {
+function gather(
+  file: TopicFile,
+  name: string,
+  dictionary: FactDictionary,
+  list: FaultList,
+  into: Gathered,
+): void {
   file.rules?.forEach((stated, index) => {
     const at = `/rules/${String(index)}`;
     const before = into.ids.get(stated.id);
@@ -126,7 +139,10 @@ function checkManifest(manifest: Manifest, dictionary: FactDictionary, list: Fau
     list.at('/format', `This planish reads packs of format ${String(packFormat)}.`);
   }
   if (manifest.facts !== dictionary.version) {
-    list.at('/facts', `The pack was written for fact schema ${String(manifest.facts)}; this planish has ${String(dictionary.version)}.`);
+    list.at(
+      '/facts',
+      `The pack was written for fact schema ${String(manifest.facts)}; this planish has ${String(dictionary.version)}.`,
+    );
   }
   if (readVersion(manifest.version) === undefined) list.at('/version', 'A version is three numbers: 1.0.0.');
   if (manifest.vehicle?.years !== undefined) {
@@ -157,7 +173,12 @@ function tellSchemaErrors(errors: readonly SchemaError[], list: FaultList): void
     told.add(key);
     switch (keyword) {
       case 'additionalProperties':
-        list.at(pointer, `\`${String(extra)}\` is not a key that a pack has here.`, nearestWords(String(extra), packKeys), true);
+        list.at(
+          pointer,
+          `\`${String(extra)}\` is not a key that a pack has here.`,
+          nearestWords(String(extra), packKeys),
+          true,
+        );
         break;
       case 'required':
         list.at(pointer, `\`${String(params['missingProperty'])}\` is missing here.`, [], true);
@@ -181,10 +202,35 @@ function tellSchemaErrors(errors: readonly SchemaError[], list: FaultList): void
 
 const packKeys = [
   ...['pack', 'format', 'facts', 'version', 'released', 'title', 'vehicle', 'rules', 'limits', 'provisions'],
-  ...['id', 'topic', 'since', 'until', 'replaced_by', 'judges', 'severity', 'from', 'place', 'when', 'unless'],
+  ...[
+    'id',
+    'topic',
+    'since',
+    'until',
+    'replaced_by',
+    'judges',
+    'severity',
+    'from',
+    'place',
+    'when',
+    'unless',
+  ],
   ...['message', 'instead', 'why', 'source', 'cases', 'finds', 'passes', 'asks', 'victim', 'hold_above'],
   ...['stop_above', 'time_above', 'part', 'sides', 'bodies', 'years', 'document', 'revision', 'published'],
-  ...['page', 'shall', 'shall_not', 'may', 'conditions', 'maker', 'models', 'min', 'max', 'above', 'below', 'known'],
+  ...[
+    'page',
+    'shall',
+    'shall_not',
+    'may',
+    'conditions',
+    'maker',
+    'models',
+    'min',
+    'max',
+    'above',
+    'below',
+    'known',
+  ],
 ];
 
 function wordsOf(values: unknown): string {
@@ -198,11 +244,14 @@ type Files =
 function readFiles(folder: string): Files {
   let names: readonly string[];
   try {
-    names = readdirSync(folder).filter((name) => name.endsWith('.yaml') && name !== 'releases.yaml').sort();
+    names = readdirSync(folder)
+      .filter((name) => name.endsWith('.yaml') && name !== 'releases.yaml')
+      .sort();
   } catch {
     return refuse(folder, 'There is no such folder, or it cannot be read.');
   }
-  if (names.length > mostFiles) return refuse(folder, `The folder holds more than ${String(mostFiles)} files.`);
+  if (names.length > mostFiles)
+    return refuse(folder, `The folder holds more than ${String(mostFiles)} files.`);
   const files: PackFile[] = [];
   let bytes = 0;
   for (const name of names) {
@@ -210,7 +259,8 @@ function readFiles(folder: string): Files {
     const stats = lstatSync(file);
     if (!stats.isFile()) continue;
     bytes += stats.size;
-    if (bytes > mostBytes) return refuse(file, `The pack is larger than ${String(mostBytes / 1024 / 1024)} MiB.`);
+    if (bytes > mostBytes)
+      return refuse(file, `The pack is larger than ${String(mostBytes / 1024 / 1024)} MiB.`);
     const text = decodeText(readFileSync(file));
     if (!text.ok) return refuse(file, text.fault.sentence);
     files.push({ name, text: text.text });

@@ -25,7 +25,8 @@ export function readTemplate(text: string): TemplateReading {
       case '{': {
         const end = text.indexOf('}', at);
         const name = end === -1 ? '' : text.slice(at, end);
-        if (name === '' || /[\s{[\]]/u.test(name)) return refuse('`{` must be followed by the name of a fact and `}`.');
+        if (name === '' || /[\s{[\]]/u.test(name))
+          return refuse('`{` must be followed by the name of a fact and `}`.');
         target.push({ kind: 'fact', name });
         at = end + 1;
         break;

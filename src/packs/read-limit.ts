@@ -17,9 +17,17 @@ export function readLimit(
   const before = faults.faults.length;
   const victims = factEntry(dictionary, 'exposure.victim')?.words ?? [];
   if (!victims.includes(stated.victim)) {
-    faults.at(`${at}/victim`, `\`${stated.victim}\` is nothing that heat is judged at.`, nearestWords(stated.victim, victims));
+    faults.at(
+      `${at}/victim`,
+      `\`${stated.victim}\` is nothing that heat is judged at.`,
+      nearestWords(stated.victim, victims),
+    );
   }
-  const quantity = (given: string | number | undefined, dimension: Dimension, key: string): number | undefined => {
+  const quantity = (
+    given: string | number | undefined,
+    dimension: Dimension,
+    key: string,
+  ): number | undefined => {
     if (given === undefined) return undefined;
     const reading = readQuantity(String(given), dimension);
     if (reading.ok) return reading.value;
@@ -38,7 +46,9 @@ export function readLimit(
     victim: stated.victim,
     ...(hold === undefined ? {} : { holdAboveCelsius: hold }),
     ...(stop === undefined ? {} : { stopAboveCelsius: stop }),
-    ...(celsius === undefined || seconds === undefined ? {} : { timeAbove: { celsius, atMostSeconds: seconds } }),
+    ...(celsius === undefined || seconds === undefined
+      ? {}
+      : { timeAbove: { celsius, atMostSeconds: seconds } }),
     ...(stated.at_work === undefined ? {} : { atWork: stated.at_work }),
     source: stated.source,
     ...(stated.note === undefined ? {} : { note: stated.note }),

@@ -9,7 +9,12 @@ import type { FaultList } from './fault-list.ts';
 import type { Test, Word } from './pack.ts';
 
 /** Reads what one line of `when` or `unless` asks of a fact; undefined when something in it is wrong and was told. */
-export function readTest(stated: StatedTest, fact: FactEntry, at: string, faults: FaultList): Test | undefined {
+export function readTest(
+  stated: StatedTest,
+  fact: FactEntry,
+  at: string,
+  faults: FaultList,
+): Test | undefined {
   if (isAsked(stated)) return readAsked(stated, fact, at, faults);
   const words = isList(stated) ? stated : [stated];
   const read: Word[] = [];

@@ -19,7 +19,11 @@ export function readRule(
   const before = faults.faults.length;
   const kinds = Object.keys(dictionary.kinds);
   if (!kinds.includes(stated.judges)) {
-    faults.at(`${at}/judges`, `\`${stated.judges}\` is not a kind of fact sheet.`, nearestWords(stated.judges, kinds));
+    faults.at(
+      `${at}/judges`,
+      `\`${stated.judges}\` is not a kind of fact sheet.`,
+      nearestWords(stated.judges, kinds),
+    );
     return undefined;
   }
   const see = visibleFacts(stated.judges, dictionary);
@@ -45,7 +49,12 @@ export function readRule(
     lines(given, Array.isArray(stated.unless) ? `${at}/unless/${String(index)}` : `${at}/unless`),
   );
   if (unless.some((one) => JSON.stringify(sorted(one)) === JSON.stringify(sorted(when)))) {
-    faults.at(`${at}/unless`, '`unless` asks the same as `when`: the rule could never find anything.', [], true);
+    faults.at(
+      `${at}/unless`,
+      '`unless` asks the same as `when`: the rule could never find anything.',
+      [],
+      true,
+    );
   }
   if (stated.place !== undefined) fact(stated.place, `${at}/place`, false);
   for (const key of ['message', 'instead'] as const) {
@@ -109,7 +118,10 @@ function checkVersions(stated: StatedRule, at: string, faults: FaultList): void 
   const until = readVersion(stated.until);
   if (until === undefined) faults.at(`${at}/until`, 'A version is three numbers: 1.0.0.');
   else if (since !== undefined && compareVersions(until, since) <= 0) {
-    faults.at(`${at}/until`, `The rule ends with ${stated.until}, which does not come after ${stated.since}.`);
+    faults.at(
+      `${at}/until`,
+      `The rule ends with ${stated.until}, which does not come after ${stated.since}.`,
+    );
   }
 }
 

@@ -21,8 +21,7 @@ export interface ResolvedPacks {
 }
 
 export type Resolution =
-  | { readonly ok: true; readonly packs: ResolvedPacks }
-  | { readonly ok: false; readonly sentence: string };
+  { readonly ok: true; readonly packs: ResolvedPacks } | { readonly ok: false; readonly sentence: string };
 
 /**
  * The layers that a plan is judged by: `general`, then those that it names, in its order, then the others that were given. A
@@ -42,9 +41,14 @@ export function resolvePacks(available: readonly Pack[], pins: readonly string[]
     const [name = '', range, ...more] = pin.split('@');
     const pack = available.find((one) => one.name === name);
     if (pack === undefined) {
-      const near = nearestWords(name, available.map((one) => one.name));
+      const near = nearestWords(
+        name,
+        available.map((one) => one.name),
+      );
       const hint = near.length === 0 ? '' : ` Nearest known: \`${near.join('`, `')}\`.`;
-      return refuse(`The plan asks for the pack \`${pin}\`, which is not here; give its folder with --rules.${hint}`);
+      return refuse(
+        `The plan asks for the pack \`${pin}\`, which is not here; give its folder with --rules.${hint}`,
+      );
     }
     const version = readVersion(pack.version);
     const fits = range === undefined || version === undefined ? true : fitsRange(version, range);
@@ -64,13 +68,16 @@ function layered(packs: readonly Pack[]): Resolution {
   for (const pack of packs) {
     for (const { id } of pack.rules) {
       const owner = owners.get(id);
-      if (owner !== undefined) return refuse(`The packs ${owner} and ${pack.name} both have a rule \`${id}\`.`);
+      if (owner !== undefined)
+        return refuse(`The packs ${owner} and ${pack.name} both have a rule \`${id}\`.`);
       owners.set(id, pack.name);
     }
     for (const limit of pack.limits) {
       const before = limits.get(limit.victim);
       if (before !== undefined && isLooser(limit, before)) {
-        return refuse(`The pack ${pack.name} loosens the limit for \`${limit.victim}\`; a later pack may only tighten it.`);
+        return refuse(
+          `The pack ${pack.name} loosens the limit for \`${limit.victim}\`; a later pack may only tighten it.`,
+        );
       }
       limits.set(limit.victim, before === undefined ? limit : tighter(before, limit));
     }
@@ -92,7 +99,8 @@ function layered(packs: readonly Pack[]): Resolution {
 }
 
 function isLooser(later: Limit, before: Limit): boolean {
-  const above = (a: number | undefined, b: number | undefined): boolean => a !== undefined && b !== undefined && a > b;
+  const above = (a: number | undefined, b: number | undefined): boolean =>
+    a !== undefined && b !== undefined && a > b;
   return (
     above(later.holdAboveCelsius, before.holdAboveCelsius) ||
     above(later.stopAboveCelsius, before.stopAboveCelsius) ||

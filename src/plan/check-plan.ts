@@ -113,8 +113,7 @@ function mend(
       }
     }
     if (!faults.has(pointer)) {
-      const explained =
-        key === undefined ? explainEntry(error, part, given) : explainUnknownKey(key, part);
+      const explained = key === undefined ? explainEntry(error, part, given) : explainUnknownKey(key, part);
       faults.set(pointer, { ...explained, pointer });
     }
     change(takesBlock(part) && key === undefined ? { with: {} } : 'nothing');

@@ -13,7 +13,9 @@ export function findingRange(root: LocatedNode, finding: Finding): Range {
   const located = locate(root, pointer);
   if (located === undefined) return firstLine(root);
   if (!located.exists) return located.key ?? firstLineAt(root, nearest(root, pointer));
-  const isUnknownKey = finding.facts.some(({ name, value }) => name === 'entry.fault' && value === 'unknown key');
+  const isUnknownKey = finding.facts.some(
+    ({ name, value }) => name === 'entry.fault' && value === 'unknown key',
+  );
   const node = nodeAt(root, pointerSteps(pointer));
   if (located.key !== undefined && (isUnknownKey || node?.kind !== 'scalar')) return located.key;
   return node === undefined ? located.value : firstLine(node);

@@ -37,7 +37,8 @@ export function textForm(options: TextOptions): ReportForm {
 function quietLine(plan: PlanReport, paint: Paint): string {
   if (plan.verdict === 'cleared') return '';
   const [reason] = plan.notJudged;
-  const said = plan.verdict === 'not judged' && reason !== undefined ? visibleText(reason.sentence) : countText(plan);
+  const said =
+    plan.verdict === 'not judged' && reason !== undefined ? visibleText(reason.sentence) : countText(plan);
   return `${visibleText(plan.file)}: ${paint.verdict(plan.verdict, plan.verdict)}, ${said}\n`;
 }
 
@@ -50,7 +51,9 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
 
   for (const reason of plan.notJudged) {
     const where =
-      reason.place === undefined ? '' : `Line ${String(reason.place.line)}, column ${String(reason.place.column)}: `;
+      reason.place === undefined
+        ? ''
+        : `Line ${String(reason.place.line)}, column ${String(reason.place.column)}: `;
     const rule = reason.rule === undefined ? '' : `Rule ${reason.rule} could not be asked: `;
     lines.push('', ...wrapText(visibleText(`${where}${rule}${reason.sentence}`), columns, indent));
   }
@@ -68,8 +71,17 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
   if (plan.lifted.length > 0) {
     lines.push('', `${indent}${paint.strong('Lifted by the maker’s statement')}`);
     for (const { rule, by, part: on, operation } of plan.lifted) {
-      const what = [operation, on === undefined ? undefined : `of ${on}`].filter((word) => word !== undefined).join(' ');
-      lines.push(...wrapText(visibleText(`${rule}${what === '' ? '' : ` (${what})`}: ${by}.`), columns, deep, `${indent}${indent}`));
+      const what = [operation, on === undefined ? undefined : `of ${on}`]
+        .filter((word) => word !== undefined)
+        .join(' ');
+      lines.push(
+        ...wrapText(
+          visibleText(`${rule}${what === '' ? '' : ` (${what})`}: ${by}.`),
+          columns,
+          deep,
+          `${indent}${indent}`,
+        ),
+      );
     }
   }
   lines.push('', '');
@@ -121,7 +133,9 @@ function findingLines({ finding, place }: PlacedFinding, columns: number, paint:
     add('Accepted', `by ${by}, ${role}, on ${date}, until ${expires}: ${reason}`);
   }
   const where = `Line ${String(place.line)}, column ${String(place.column)}. Rule ${finding.rule} of pack ${finding.pack}; source: ${finding.source}.`;
-  lines.push(...wrapText(visibleText(where), columns, `${deep}${indent}`, deep).map((line) => paint.faint(line)));
+  lines.push(
+    ...wrapText(visibleText(where), columns, `${deep}${indent}`, deep).map((line) => paint.faint(line)),
+  );
   return lines;
 }
 

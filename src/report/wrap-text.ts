@@ -19,7 +19,12 @@ function widthOf(text: string): number {
  * Breaks a text at blanks so that no line is wider than `columns`, each line beginning with `indent` (the first with
  * `firstIndent`). A word that is wider than a line stands alone and is not cut: a document number must stay searchable.
  */
-export function wrapText(text: string, columns: number, indent: string, firstIndent = indent): readonly string[] {
+export function wrapText(
+  text: string,
+  columns: number,
+  indent: string,
+  firstIndent = indent,
+): readonly string[] {
   const lines: string[] = [];
   let line = firstIndent;
   let width = firstIndent.length;

@@ -125,7 +125,10 @@ describe('folders', () => {
 
   test('a plan that is reached twice is judged once', () => {
     write('once/plan.yaml', readFileSync(cleared, 'utf8'));
-    const result = runPlanish(['check', ...day, '--format', 'json', 'once', 'once/plan.yaml', 'once/*.yaml'], { folder });
+    const result = runPlanish(
+      ['check', ...day, '--format', 'json', 'once', 'once/plan.yaml', 'once/*.yaml'],
+      { folder },
+    );
     expect(JSON.parse(result.stdout)).toMatchObject({ plans: [{ file: 'once/plan.yaml' }] });
   });
 });
@@ -143,7 +146,16 @@ describe('the report', () => {
     const schema: unknown = JSON.parse(readFileSync('schemas/report.schema.json', 'utf8'));
     const ajv = new Ajv2020({ strict: true, allErrors: true, allowUnionTypes: true });
     const validate = ajv.compile(schema as object);
-    const result = runPlanish(['check', ...day, '--format', 'json', '--rules', 'examples/rules', 'examples/plans', 'nowhere.yaml']);
+    const result = runPlanish([
+      'check',
+      ...day,
+      '--format',
+      'json',
+      '--rules',
+      'examples/rules',
+      'examples/plans',
+      'nowhere.yaml',
+    ]);
     validate(JSON.parse(result.stdout));
     expect(validate.errors ?? []).toEqual([]);
   });
@@ -155,7 +167,13 @@ describe('the report', () => {
     const other = runPlanish(args, {
       input,
       folder: tmpdir(),
-      env: { TZ: 'Pacific/Kiritimati', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8', FORCE_COLOR: '1', COLUMNS: '200' },
+      env: {
+        TZ: 'Pacific/Kiritimati',
+        LANG: 'tr_TR.UTF-8',
+        LC_ALL: 'tr_TR.UTF-8',
+        FORCE_COLOR: '1',
+        COLUMNS: '200',
+      },
     });
     expect(other.stdout).toBe(first.stdout);
     expect(first.stdout).not.toBe('');
@@ -188,7 +206,10 @@ describe('the report', () => {
   });
 
   test('hostile text in a plan cannot act on the terminal', () => {
-    const plan = readFileSync(cleared, 'utf8').replace('name: Door ring, left', 'name: "Door \u200e\u200b ring"');
+    const plan = readFileSync(cleared, 'utf8').replace(
+      'name: Door ring, left',
+      'name: "Door \u200e\u200b ring"',
+    );
     const file = write('hostile.yaml', plan.replace('extent: whole', 'extent: part'));
     const { stdout } = runPlanish(['check', ...day, file]);
     expect(stdout).toContain('\\u{200E}\\u{200B}');
@@ -198,10 +219,14 @@ describe('the report', () => {
   test('a report of megabytes arrives whole through a slow pipe', async () => {
     const plan = readFileSync('examples/plans/student-plan.yaml', 'utf8');
     for (let n = 0; n < 60; n += 1) write(`many/plan-${String(n)}.yaml`, plan);
-    const child = spawn(process.execPath, [path.resolve('bin/planish.js'), 'check', ...day, '--format', 'json', 'many'], {
-      cwd: folder,
-      stdio: ['ignore', 'pipe', 'inherit'],
-    });
+    const child = spawn(
+      process.execPath,
+      [path.resolve('bin/planish.js'), 'check', ...day, '--format', 'json', 'many'],
+      {
+        cwd: folder,
+        stdio: ['ignore', 'pipe', 'inherit'],
+      },
+    );
     let text = '';
     for await (const chunk of child.stdout) {
       text += String(chunk);
@@ -213,10 +238,14 @@ describe('the report', () => {
   });
 
   test('a reader that goes away ends it quietly', async () => {
-    const child = spawn(process.execPath, [path.resolve('bin/planish.js'), 'check', ...day, '--format', 'json', 'many'], {
-      cwd: folder,
-      stdio: ['ignore', 'pipe', 'pipe'],
-    });
+    const child = spawn(
+      process.execPath,
+      [path.resolve('bin/planish.js'), 'check', ...day, '--format', 'json', 'many'],
+      {
+        cwd: folder,
+        stdio: ['ignore', 'pipe', 'pipe'],
+      },
+    );
     child.stdout.once('data', () => child.stdout.destroy());
     let said = '';
     child.stderr.on('data', (chunk) => {

@@ -66,5 +66,12 @@ export function box(id: string, index: number, facts: Readonly<Record<string, Fa
 
 export function thing(on: FactSheet, index: number, facts: Readonly<Record<string, Fact>>): FactSheet {
   const at = `${on.at}/operations/${String(index)}`;
-  return { kind: 'operation', at, facts, standsOn: [on], operation: at, ...(on.part === undefined ? {} : { part: on.part }) };
+  return {
+    kind: 'operation',
+    at,
+    facts,
+    standsOn: [on],
+    operation: at,
+    ...(on.part === undefined ? {} : { part: on.part }),
+  };
 }

@@ -13,7 +13,12 @@ describe('findings', () => {
     const rules = compiled([rule({ id: 'sharp-in-red', judges: 'operation', when: [red, sharp] })]);
     const a = box('a', 0, { 'box.colour': known('red') });
     const b = box('b', 1, { 'box.colour': known('green') });
-    const sheets = [a, b, thing(a, 0, { 'thing.sharp': known(true) }), thing(b, 0, { 'thing.sharp': known(true) })];
+    const sheets = [
+      a,
+      b,
+      thing(a, 0, { 'thing.sharp': known(true) }),
+      thing(b, 0, { 'thing.sharp': known(true) }),
+    ];
     const { findings } = judgeSheets(sheets, rules, 'release');
     expect(findings.map(({ rule: id, part, pointer }) => [id, part, pointer])).toEqual([
       ['sharp-in-red', 'a', '/parts/0/operations/0'],
@@ -29,7 +34,12 @@ describe('findings', () => {
 
   test('the message shows the value with its unit and drops what is unknown', () => {
     const rules = compiled([
-      rule({ id: 'big', judges: 'part', when: [{ fact: 'box.weight', test: { range: { above: 10 } } }], message: '{part.name} is {box.weight}[ and {box.colour}].' }),
+      rule({
+        id: 'big',
+        judges: 'part',
+        when: [{ fact: 'box.weight', test: { range: { above: 10 } } }],
+        message: '{part.name} is {box.weight}[ and {box.colour}].',
+      }),
     ]);
     const sheets = [
       box('a', 0, { 'box.weight': known(12.5), 'box.colour': unknown('not said') }),
@@ -48,7 +58,9 @@ describe('findings', () => {
       rule({ id: 'd-stop', judges: 'part', when: [red] }),
     ]);
     const sheets = ['z', 'a'].map((id, index) => box(id, index, { 'box.colour': known('red') }));
-    const order = judgeSheets(sheets, rules, 'draft').findings.map(({ part, rule: id }) => `${String(part)} ${id}`);
+    const order = judgeSheets(sheets, rules, 'draft').findings.map(
+      ({ part, rule: id }) => `${String(part)} ${id}`,
+    );
     expect(order).toEqual(['z d-stop', 'z c-hold', 'z b-note', 'a d-stop', 'a c-hold', 'a b-note']);
   });
 
@@ -57,7 +69,11 @@ describe('findings', () => {
       rule({ id: 'one', judges: 'part', when: [red] }),
       rule({ id: 'two', judges: 'operation', when: [red, sharp], severity: 'hold' }),
     ]);
-    const boxes = [0, 1, 2].map((n) => box(`p${String(n)}`, n, { 'box.colour': n === 1 ? unknown('not said', `/parts/${String(n)}/c`) : known('red') }));
+    const boxes = [0, 1, 2].map((n) =>
+      box(`p${String(n)}`, n, {
+        'box.colour': n === 1 ? unknown('not said', `/parts/${String(n)}/c`) : known('red'),
+      }),
+    );
     const sheets = [...boxes, ...boxes.map((one) => thing(one, 0, { 'thing.sharp': known(true) }))];
     const expected = JSON.stringify(judgeSheets(sheets, rules, 'draft').findings);
     fc.assert(
@@ -77,24 +93,39 @@ describe('unknowns', () => {
       rule({ id: 'second', judges: 'operation', when: [red, sharp] }),
     ]);
     const a = box('a', 0, { 'box.colour': noColour });
-    const sheets = [a, thing(a, 0, { 'thing.sharp': known(true) }), thing(a, 1, { 'thing.sharp': known(true) })];
+    const sheets = [
+      a,
+      thing(a, 0, { 'thing.sharp': known(true) }),
+      thing(a, 1, { 'thing.sharp': known(true) }),
+    ];
     const { findings } = judgeSheets(sheets, rules, 'draft');
     expect(findings).toHaveLength(1);
-    expect(findings[0]).toMatchObject({ severity: 'hold', asksUnknown: true, pointer: '/parts/0/colour', message: 'Box a: The colour is not stated.' });
+    expect(findings[0]).toMatchObject({
+      severity: 'hold',
+      asksUnknown: true,
+      pointer: '/parts/0/colour',
+      message: 'Box a: The colour is not stated.',
+    });
     expect(findings[0]?.why).toContain('first and second');
   });
 
   test('only the first unknown line is asked', () => {
     const rules = compiled([rule({ id: 'both', judges: 'operation', when: [red, sharp] })]);
     const a = box('a', 0, { 'box.colour': noColour });
-    const { findings } = judgeSheets([a, thing(a, 0, { 'thing.sharp': unknown('not said') })], rules, 'draft');
+    const { findings } = judgeSheets(
+      [a, thing(a, 0, { 'thing.sharp': unknown('not said') })],
+      rules,
+      'draft',
+    );
     expect(findings.map(({ message }) => message)).toEqual(['Box a: The colour is not stated.']);
   });
 
   test('a false line beside the unknown one asks nothing', () => {
     const rules = compiled([rule({ id: 'both', judges: 'operation', when: [red, sharp] })]);
     const a = box('a', 0, { 'box.colour': noColour });
-    expect(judgeSheets([a, thing(a, 0, { 'thing.sharp': known(false) })], rules, 'draft').findings).toEqual([]);
+    expect(judgeSheets([a, thing(a, 0, { 'thing.sharp': known(false) })], rules, 'draft').findings).toEqual(
+      [],
+    );
   });
 
   test('a note asks nothing', () => {
@@ -116,16 +147,24 @@ describe('lifts and failures', () => {
   const permitted = { fact: 'provision.permits', test: { anyOf: [true] } };
 
   test('a permission lifts the rule and is told', () => {
-    const rules = compiled([rule({ id: 'sharp', judges: 'operation', when: [sharp], unless: [[permitted]] })]);
+    const rules = compiled([
+      rule({ id: 'sharp', judges: 'operation', when: [sharp], unless: [[permitted]] }),
+    ]);
     const a = box('a', 0, {});
-    const facts = { 'thing.sharp': known(true), 'provision.permits': known(true), 'provision.by': known('D-1, page 3') };
+    const facts = {
+      'thing.sharp': known(true),
+      'provision.permits': known(true),
+      'provision.by': known('D-1, page 3'),
+    };
     const { findings, lifts } = judgeSheets([a, thing(a, 0, facts)], rules, 'draft');
     expect(findings).toEqual([]);
     expect(lifts).toMatchObject([{ rule: 'sharp', part: 'a', by: 'D-1, page 3' }]);
   });
 
   test('an unknown permission lifts nothing', () => {
-    const rules = compiled([rule({ id: 'sharp', judges: 'operation', when: [sharp], unless: [[permitted]] })]);
+    const rules = compiled([
+      rule({ id: 'sharp', judges: 'operation', when: [sharp], unless: [[permitted]] }),
+    ]);
     const a = box('a', 0, {});
     const facts = { 'thing.sharp': known(true), 'provision.permits': unknown('no pack') };
     expect(judgeSheets([a, thing(a, 0, facts)], rules, 'draft').findings).toHaveLength(1);
@@ -145,16 +184,26 @@ describe('lifts and failures', () => {
 });
 
 describe('deviations', () => {
-  const rules = compiled([rule({ id: 'reddish', judges: 'part', when: [red], severity: 'hold' }), rule({ id: 'red-stop', judges: 'part', when: [{ fact: 'box.weight', test: { range: { above: 1 } } }] })]);
+  const rules = compiled([
+    rule({ id: 'reddish', judges: 'part', when: [red], severity: 'hold' }),
+    rule({ id: 'red-stop', judges: 'part', when: [{ fact: 'box.weight', test: { range: { above: 1 } } }] }),
+  ]);
   const deviation = { by: 'N', role: 'r', date: '2026-10-01', reason: 'x', expires: '2026-11-01' };
 
   test('a permit accepts the one hold that it is for; a stop takes none', () => {
-    const sheets = ['a', 'b'].map((id, n) => box(id, n, { 'box.colour': known('red'), 'box.weight': known(n) }));
+    const sheets = ['a', 'b'].map((id, n) =>
+      box(id, n, { 'box.colour': known('red'), 'box.weight': known(n) }),
+    );
     const judged = judgePlan(sheets, rules, 'draft', (found) => ({
       sheets: [],
       permits: found
         .filter(({ part }) => part === 'a')
-        .map(({ rule: id, part, fingerprint }) => ({ rule: id, ...(part === undefined ? {} : { part }), fingerprint, deviation })),
+        .map(({ rule: id, part, fingerprint }) => ({
+          rule: id,
+          ...(part === undefined ? {} : { part }),
+          fingerprint,
+          deviation,
+        })),
     }));
     expect(judged.findings.map(({ part, deviation: accepted }) => [part, accepted?.by])).toEqual([
       ['a', 'N'],

@@ -12,8 +12,12 @@ describe('what a line makes of a fact', () => {
 
   test('a fact of another type than the test is a defect, never a pass', () => {
     expect(() => truthOf({ anyOf: ['mild'] }, { known: true, value: 3, from: 'stated' })).toThrow(TypeError);
-    expect(() => truthOf({ range: { above: 3 } }, { known: true, value: 'mild', from: 'stated' })).toThrow(TypeError);
-    expect(() => truthOf({ range: { above: 3 } }, { known: true, value: Number.NaN, from: 'stated' })).toThrow(TypeError);
+    expect(() => truthOf({ range: { above: 3 } }, { known: true, value: 'mild', from: 'stated' })).toThrow(
+      TypeError,
+    );
+    expect(() =>
+      truthOf({ range: { above: 3 } }, { known: true, value: Number.NaN, from: 'stated' }),
+    ).toThrow(TypeError);
   });
 
   test('no limit set: the margin is minus infinity and over nothing', () => {
@@ -33,7 +37,9 @@ describe('what a rule answers', () => {
         truths.map((truth, index) => {
           const fact = `${prefix}.${String(index)}`;
           facts[fact] =
-            truth === 'unknown' ? { known: false, reason: 'not stated' } : { known: true, value: truth === 'true', from: 'stated' };
+            truth === 'unknown'
+              ? { known: false, reason: 'not stated' }
+              : { known: true, value: truth === 'true', from: 'stated' };
           return { fact, test: { anyOf: [true] } };
         });
       const rule: Rule = {

@@ -7,7 +7,19 @@ import { compareVersions, fitsRange, readVersion } from '../../src/packs/semanti
 import { rule } from '../judge/invented-pack.ts';
 
 function pack(name: string, given: Partial<Pack> = {}): Pack {
-  return { name, version: '1.0.0', released: false, title: name, format: 1, facts: 1, rules: [], limits: [], provisions: [], digest: `sha256:${name}`, ...given };
+  return {
+    name,
+    version: '1.0.0',
+    released: false,
+    title: name,
+    format: 1,
+    facts: 1,
+    rules: [],
+    limits: [],
+    provisions: [],
+    digest: `sha256:${name}`,
+    ...given,
+  };
 }
 
 function limit(stopAboveCelsius: number): Limit {
@@ -18,12 +30,19 @@ const general = pack('general', { limits: [limit(150)] });
 
 describe('layers', () => {
   test('general first, then as pinned, then what was given besides', () => {
-    const resolved = resolvePacks([pack('shop'), pack('tarn', { version: '2026.1.0' }), general], ['tarn@2026', 'general@1']);
+    const resolved = resolvePacks(
+      [pack('shop'), pack('tarn', { version: '2026.1.0' }), general],
+      ['tarn@2026', 'general@1'],
+    );
     expect(resolved.ok && resolved.packs.layers.map(({ name }) => name)).toEqual(['general', 'tarn', 'shop']);
   });
 
   test.each([
-    ['absent', ['trn@1'], 'asks for the pack `trn@1`, which is not here; give its folder with --rules. Nearest known: `tarn`.'],
+    [
+      'absent',
+      ['trn@1'],
+      'asks for the pack `trn@1`, which is not here; give its folder with --rules. Nearest known: `tarn`.',
+    ],
     ['of another version', ['tarn@2'], 'asks for `tarn@2`; here is tarn 1.0.0.'],
     ['of another minor version', ['tarn@1.1'], 'asks for `tarn@1.1`; here is tarn 1.0.0.'],
     ['not readable', ['tarn@spring'], '`tarn@spring` is not a pack with a version'],
@@ -34,7 +53,10 @@ describe('layers', () => {
 
   test('one rule id in two packs is refused', () => {
     const one = rule({ id: 'same', judges: 'part', when: [] });
-    const resolved = resolvePacks([pack('general', { rules: [one] }), pack('tarn', { rules: [one] })], undefined);
+    const resolved = resolvePacks(
+      [pack('general', { rules: [one] }), pack('tarn', { rules: [one] })],
+      undefined,
+    );
     expect(resolved.ok ? '' : resolved.sentence).toContain('both have a rule `same`');
   });
 

@@ -1,0 +1,121 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { builtInPacks } from '../../src/generated/built-in-packs.ts';
+import { factDictionary } from '../../src/generated/fact-names.ts';
+import { factsOf, readTemplate } from '../../src/packs/message-template.ts';
+import { sheetsOf } from '../derive-text.ts';
+
+const nothing = 'format: 1\nvehicle: {}\nparts:\n  - {}\n';
+const hollow = `format: 1
+vehicle: { vin: X, drive: [] }
+references: [{}]
+make_safe: { low_voltage: {}, restraints: { units: [{}] }, high_voltage: { isolation: {}, proof_of_absence: {}, quarantine: {} } }
+parts:
+  - operations: [{ do: heat, near: [{}, { part: nobody }], joints: [{}], cite: {} }, {}, { do: section, cite: [{ reference: x }] }]
+measurements: { points: [{}], openings: [{}], zero_points: [] }
+finish: { bake: {}, cavities: [{}] }
+verify: { high_voltage: {} }
+deviations: [{}]
+sign_off: {}
+typo: 1
+`;
+const plans = [
+  ['nothing', nothing],
+  ['hollow', hollow],
+  ...readdirSync('examples/plans').map(
+    (name) => [name, readFileSync(`examples/plans/${name}`, 'utf8')] as const,
+  ),
+] as const;
+
+describe('the seam: every fact of the schema is on every sheet of its kind, of its declared form', () => {
+  test.each(plans)('%s', (_name, text) => {
+    for (const sheet of sheetsOf(text)) {
+      const expected = Object.entries(factDictionary)
+        .filter(([, entry]) => entry.kind === sheet.kind)
+        .map(([name]) => name);
+      expect([sheet.kind, Object.keys(sheet.facts).sort()]).toEqual([sheet.kind, expected.sort()]);
+      for (const [name, fact] of Object.entries(sheet.facts)) {
+        if (!fact.known) {
+          expect([name, fact.reason.length > 5]).toEqual([name, true]);
+          continue;
+        }
+        const entry = factDictionary[name];
+        expect([name, isOfType(fact.value, entry?.type ?? '')]).toEqual([name, true]);
+        const words = entry?.words;
+        if (words !== undefined) {
+          const given: readonly string[] = typeof fact.value === 'object' ? fact.value : [String(fact.value)];
+          expect([name, given.filter((word) => !words.includes(word))]).toEqual([name, []]);
+        }
+        if (fact.from === 'assumed') expect([name, fact.note !== undefined]).toEqual([name, true]);
+      }
+    }
+  });
+
+  test('the two plans that state nothing meet every kind of sheet', () => {
+    const kinds = new Set([...sheetsOf(nothing), ...sheetsOf(hollow)].map(({ kind }) => kind));
+    expect(
+      [...new Set(Object.values(factDictionary).map(({ kind }) => kind))].filter((kind) => !kinds.has(kind)),
+    ).toEqual([
+      // An exposure or citation needs something that is pointed at.
+      'citation',
+    ]);
+  });
+});
+
+function isOfType(value: unknown, type: string): boolean {
+  switch (type) {
+    case 'yes-no':
+      return typeof value === 'boolean';
+    case 'count':
+      return Number.isInteger(value);
+    case 'number':
+      return typeof value === 'number' && !Number.isNaN(value);
+    case 'words':
+      return Array.isArray(value);
+    default:
+      return typeof value === 'string';
+  }
+}
+
+// Facts that no rule of the general pack reads: for vehicle packs and for reports. A fact that is neither read nor named here is
+// one that nobody needs.
+const informative = new Set([
+  ...['plan.job_number', 'plan.author', 'plan.signed', 'plan.vehicle_pack', 'plan.bake'],
+  ...['reference.kind', 'reference.cited'],
+  ...[
+    'reference.covers_vehicle',
+    'reference.id_repeated',
+    'part.id',
+    'part.family',
+    'part.tensile',
+    'part.yield',
+  ],
+  ...[
+    'part.thickness',
+    'part.coating',
+    'part.hidden_by',
+    'part.id_repeated',
+    'operation.extent',
+    'operation.source',
+  ],
+  ...['operation.peak', 'operation.reason_stated', 'provision.says', 'provision.by'],
+  ...['exposure.path', 'exposure.peak_at', 'exposure.time_above_limit'],
+  ...[],
+]);
+
+test('every fact is read by a rule or named as informative', () => {
+  const read = new Set(
+    builtInPacks().flatMap(({ rules }) =>
+      rules.flatMap(({ when, unless, message, instead, place }) => [
+        ...[...when, ...unless.flat()].map(({ fact }) => fact),
+        ...[message, instead].flatMap((text) => {
+          const template = readTemplate(text);
+          return template.ok ? factsOf(template.segments) : [];
+        }),
+        ...(place === undefined ? [] : [place]),
+      ]),
+    ),
+  );
+  const unread = Object.keys(factDictionary).filter((name) => !read.has(name));
+  expect(unread.sort()).toEqual([...informative].sort());
+});

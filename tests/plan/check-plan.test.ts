@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import { checkPlan } from '../../src/plan/check-plan.ts';
+import { readYaml } from '../../src/plan/read-yaml.ts';
+
+function check(text: string): ReturnType<typeof checkPlan> {
+  const yaml = readYaml(text);
+  if (!yaml.ok) throw new Error(yaml.faults[0]?.sentence);
+  return checkPlan(yaml.root);
+}
+
+function faultsIn(body: string): readonly string[] {
+  const checked = check(`format: 1\nvehicle: {}\n${body}`);
+  if (!checked.ok) throw new Error(checked.faults[0]?.sentence);
+  return checked.faults.map(({ fault, pointer, sentence }) => `${fault} ${pointer} ${sentence}`);
+}
+
+describe('a plan that cannot be judged', () => {
+  test.each([
+    ['a list', '- 1\n', 'block of keys'],
+    ['no format', 'vehicle: {}\nparts: []\n', 'no `format`'],
+    ['no vehicle', 'format: 1\nparts: []\n', 'no `vehicle`'],
+    ['no parts', 'format: 1\nvehicle: {}\n', 'no `parts`'],
+    ['format 2', 'format: 2\nvehicle: {}\nparts: []\n', '`format: 1`'],
+    ['format in quotes', 'format: "1"\nvehicle: {}\nparts: []\n', '`format: 1`'],
+    ['parts that are a block', 'format: 1\nvehicle: {}\nparts: {}\n', 'list of parts'],
+    ['parts left empty', 'format: 1\nvehicle: {}\nparts:\n', 'list of parts'],
+    ['a vehicle that is a word', 'format: 1\nvehicle: Tarn\nparts: []\n', '`vehicle` must be'],
+  ])('%s', (_name, text, said) => {
+    const checked = check(text);
+    expect(checked.ok).toBe(false);
+    if (!checked.ok) expect(checked.faults.map(({ sentence }) => sentence).join(' ')).toContain(said);
+  });
+});
+
+describe('an entry that cannot be read is told, and is unknown from then on', () => {
+  test.each([
+    [
+      'unknown key',
+      'parts: [{ strenght: 1500 MPa }]',
+      'unknown key /parts/0/strenght `strenght` is not a key that a plan has here. Nearest known: `strength`.',
+    ],
+    ['a key people use', 'parts: []\nmaker: X', 'unknown key /maker'],
+    [
+      'unknown word',
+      'parts: [{ operations: [{ do: weldd }] }]',
+      'unknown word /parts/0/operations/0/do `weldd` is not a word known here. Nearest known: `weld`.',
+    ],
+    ['a synonym', 'parts: [{ operations: [{ do: splice }] }]', 'Nearest known: `section`.'],
+    ['a synonym of a part', 'parts: [{ kind: rocker }]', 'Nearest known: `sill`.'],
+    [
+      'a bare number',
+      'parts: [{ thickness: 1.4 }]',
+      'unreadable quantity /parts/0/thickness "1.4" has no unit',
+    ],
+    ['a decimal comma', 'parts: [{ thickness: "1,4 mm" }]', 'unreadable quantity /parts/0/thickness'],
+    ['a unit of another kind', 'parts: [{ thickness: 600 °C }]', 'unreadable quantity /parts/0/thickness'],
+    ['no such date', 'parts: []\njob: { opened: 2026-02-30 }', 'no such date /job/opened'],
+    ['a date the other way round', 'parts: []\njob: { opened: 05/10/2026 }', 'no such date /job/opened'],
+    [
+      'a year with a letter',
+      'parts: []\nreferences: [{ covers: { years: 2O21 } }]',
+      'no such date /references/0/covers/years',
+    ],
+    [
+      'yes for true',
+      'parts: [{ structural: yes }]',
+      'wrong kind /parts/0/structural Here stands `yes`; expected is true or false.',
+    ],
+    ['a list for a word', 'parts: [{ kind: [sill] }]', 'wrong kind /parts/0/kind'],
+    [
+      'a block for a list',
+      'parts: [{ operations: { do: heat } }]',
+      'wrong kind /parts/0/operations Here stands a block of keys; expected is a list.',
+    ],
+    [
+      'a year out of range',
+      'parts: []\nreferences: []\nmeasurements: {}\nverify: {}\ndamage: {}\nstage: begin',
+      'unknown word /stage',
+    ],
+    [
+      'a word in a list of citations',
+      'parts: [{ operations: [{ cite: [M1] }] }]',
+      'wrong kind /parts/0/operations/0/cite/0',
+    ],
+    ['a prototype key', 'parts: [{ __proto__: { structural: false } }]', 'unknown key /parts/0/__proto__'],
+  ])('%s', (_name, body, expected) => {
+    expect(faultsIn(body).join('\n')).toContain(expected);
+  });
+
+  test('one fault is told once', () => {
+    expect(faultsIn('parts: [{ thickness: 1.4, operations: [{ do: splice, hold: 5 }] }]')).toHaveLength(3);
+  });
+
+  test('what is wrong is taken out and the rest stays', () => {
+    const checked = check('format: 1\nvehicle: {}\nparts: [{ id: a, thickness: 1.4, kind: sill }]\n');
+    expect(checked.ok && checked.plan.parts).toEqual([{ id: 'a', kind: 'sill' }]);
+  });
+
+  test('an operation nobody can read is still an operation', () => {
+    const checked = check('format: 1\nvehicle: {}\nparts: [{ operations: [section, { do: heat }] }]\n');
+    expect(checked.ok && checked.plan.parts[0]?.operations).toEqual([{}, { do: 'heat' }]);
+  });
+});
+
+describe('what is no fault', () => {
+  test('a key with nothing behind it counts as left out', () => {
+    const checked = check('format: 1\nvehicle: { maker: }\njob:\nparts: [{ thickness: , operations: }]\n');
+    expect(checked).toMatchObject({ ok: true, faults: [] });
+    expect(checked.ok && checked.plan).toEqual({ format: 1, vehicle: {}, parts: [{}] });
+  });
+
+  test('a number where text belongs is read as it is written', () => {
+    const checked = check(
+      'format: 1\nvehicle: {}\nreferences: [{ revision: 1.10, document: 0042 }]\nparts: []\n',
+    );
+    expect(checked.ok && checked.plan.references?.[0]).toEqual({ revision: '1.10', document: '0042' });
+    expect(checked).toMatchObject({ ok: true, faults: [] });
+  });
+});

@@ -1,0 +1,253 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { isMap, isScalar, isSeq, parseDocument, visit } from 'yaml';
+import type { Document } from 'yaml';
+import { verdicts } from '../src/judge/verdict.ts';
+import { judgeText, ruleIds } from './judge-text.ts';
+
+// What must hold of every plan, tried on the example plans with changes made at random.
+
+const names = [
+  'ring-replaced-whole',
+  'ring-sectioned-by-old-document',
+  'rail-heated-near-pillar',
+  'door-skin-cosmetic',
+  'electric-sill',
+  'student-plan',
+] as const;
+const plans = names.map((name) => readFileSync(`examples/plans/${name}.yaml`, 'utf8'));
+const anyPlan = fc.constantFrom(...plans);
+const rail = plans[2] ?? '';
+
+function rank(text: string): number {
+  return verdicts.indexOf(judgeText(text).verdict);
+}
+
+function sameJudgement(one: string, other: string): void {
+  const [a, b] = [judgeText(one), judgeText(other)];
+  expect([b.verdict, ruleIds(b, ['stop', 'hold', 'note'])]).toEqual([
+    a.verdict,
+    ruleIds(a, ['stop', 'hold', 'note']),
+  ]);
+}
+
+function edited(text: string, edit: (document: Document.Parsed) => void): string {
+  const document = parseDocument(text);
+  edit(document);
+  return document.toString({ lineWidth: 0 });
+}
+
+describe('changes that mean nothing change nothing', () => {
+  test('the order of keys', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.infiniteStream(fc.double({ min: 0, max: 1, noNaN: true })), (text, random) => {
+        const shuffled = edited(text, (document) => {
+          visit(document, {
+            Map: (_key, map) => {
+              map.items = map.items
+                .map((item) => ({ item, at: Number(random.next().value) }))
+                .sort((a, b) => a.at - b.at)
+                .map(({ item }) => item);
+            },
+          });
+        });
+        sameJudgement(text, shuffled);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('the order of parts and of references', () => {
+    fc.assert(
+      fc.property(
+        anyPlan,
+        fc.constantFrom('parts', 'references'),
+        fc.integer({ min: 1, max: 5 }),
+        (text, key, by) => {
+          const turned = edited(text, (document) => {
+            const list = document.get(key);
+            if (!isSeq(list)) return;
+            const cut = by % Math.max(1, list.items.length);
+            list.items = [...list.items.slice(cut), ...list.items.slice(0, cut)];
+          });
+          sameJudgement(text, turned);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  test('comments', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.stringMatching(/^[a-z0-9 :{}[\]'"-]{0,30}$/u), (text, comment) => {
+        const commented = text
+          .split('\n')
+          .flatMap((line) => (/^ *(?:- )?\w+:/u.test(line) ? [`# ${comment}`, line] : [line]))
+          .join('\n');
+        sameJudgement(text, commented);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  test('units', () => {
+    const other: readonly (readonly [RegExp, (value: number) => string])[] = [
+      // Factors of NIST SP 811, exact.
+      [/^(-?[\d.]+) mm$/u, (mm) => `${String(mm / 25.4)} in`],
+      [/^(-?[\d.]+) mm$/u, (mm) => `${String(mm / 10)} cm`],
+      [/^([\d.]+) °C$/u, (celsius) => `${String(celsius * 1.8 + 32)} °F`],
+      [/^([\d.]+) °C$/u, (celsius) => `${String(celsius + 273.15)} K`],
+      [/^([\d.]+) MPa$/u, (mpa) => `${String(mpa / 6.894757293168)} ksi`],
+      [/^([\d.]+) s$/u, (seconds) => `${String(seconds / 60)} min`],
+      [/^([\d.]+) min$/u, (minutes) => `${String(minutes * 60)} s`],
+    ];
+    fc.assert(
+      fc.property(anyPlan, fc.constantFrom(...other), (text, [pattern, convert]) => {
+        const converted = edited(text, (document) => {
+          visit(document, {
+            Scalar: (_key, node) => {
+              const match = typeof node.value === 'string' ? pattern.exec(node.value) : null;
+              if (match !== null) node.value = convert(Number(match[1]));
+            },
+          });
+        });
+        sameJudgement(text, converted);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe('what makes a plan worse never improves its verdict', () => {
+  test('a citation taken out', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.nat(), (text, pick) => {
+        const without = edited(text, (document) => {
+          const owners: { delete: (key: string) => boolean }[] = [];
+          visit(document, { Map: (_key, map) => void (map.has('cite') && owners.push(map)) });
+          owners[pick % Math.max(1, owners.length)]?.delete('cite');
+        });
+        expect(rank(without)).toBeGreaterThanOrEqual(rank(text));
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test('a reference taken out', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.nat(), (text, pick) => {
+        const without = edited(text, (document) => {
+          const list = document.get('references');
+          if (isSeq(list) && list.items.length > 0) list.items.splice(pick % list.items.length, 1);
+        });
+        expect(rank(without)).toBeGreaterThanOrEqual(rank(text));
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test('hotter, longer, nearer, more often', () => {
+    const heat = fc.record({
+      celsius: fc.integer({ min: 100, max: 800 }),
+      seconds: fc.integer({ min: 5, max: 200 }),
+      times: fc.integer({ min: 1, max: 3 }),
+      distance: fc.integer({ min: 5, max: 120 }),
+    });
+    const write = ({
+      celsius,
+      seconds,
+      times,
+      distance,
+    }: {
+      celsius: number;
+      seconds: number;
+      times: number;
+      distance: number;
+    }): string =>
+      rail
+        .replace('temperature: 600 °C', `temperature: ${String(celsius)} °C`)
+        .replace('hold: 60 s', `hold: ${String(seconds)} s`)
+        .replace('times: 1', `times: ${String(times)}`)
+        .replace('distance: 10 mm', `distance: ${String(distance)} mm`);
+    fc.assert(
+      fc.property(
+        heat,
+        fc.nat(100),
+        fc.nat(60),
+        fc.nat(1),
+        fc.nat(20),
+        (mild, hotter, longer, more, nearer) => {
+          const worse = {
+            celsius: mild.celsius + hotter,
+            seconds: mild.seconds + longer,
+            times: mild.times + more,
+            distance: Math.max(1, mild.distance - nearer),
+          };
+          expect(rank(write(worse))).toBeGreaterThanOrEqual(rank(write(mild)));
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  test('a stronger part', () => {
+    const plan = (mpa: number, word: string): string =>
+      rail
+        .replace('grade: HC340LA', `strength: ${String(mpa)} MPa`)
+        .replace('distance: 10 mm', 'distance: 60 mm')
+        .replace('do: heat', `do: ${word}`);
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 200, max: 2000 }),
+        fc.nat(800),
+        fc.constantFrom('heat', 'section', 'straighten', 'butt weld', 'replace'),
+        (mpa, more, word) => {
+          expect(rank(plan(mpa + more, word))).toBeGreaterThanOrEqual(rank(plan(mpa, word)));
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  test('a step that is left out of making safe', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.constantFrom('low_voltage', 'restraints', 'high_voltage'), (text, key) => {
+        const without = edited(text, (document) => {
+          const block = document.get('make_safe');
+          if (isMap(block)) block.delete(key);
+        });
+        expect(rank(without)).toBeGreaterThanOrEqual(rank(text));
+      }),
+    );
+  });
+});
+
+test('a further document that only explains never makes a plan worse', () => {
+  fc.assert(
+    fc.property(
+      anyPlan,
+      fc.constantFrom('training', 'general guidance', 'public standard', 'maker manual', 'memory'),
+      fc.boolean(),
+      (text, kind, placed) => {
+        const more = edited(text, (document) => {
+          const list = document.get('references');
+          if (!isSeq(list)) return;
+          list.add(document.createNode({ id: 'extra', kind, title: 'It explains' }));
+          visit(document, {
+            Pair: (_key, pair) => {
+              if (!isScalar(pair.key) || pair.key.value !== 'cite' || !isMap(pair.value)) return undefined;
+              pair.value = document.createNode([
+                pair.value.toJSON(),
+                { reference: 'extra', ...(placed ? { at: 'p. 1' } : {}) },
+              ]);
+              return visit.SKIP;
+            },
+          });
+        });
+        expect(rank(more)).toBeLessThanOrEqual(rank(text));
+      },
+    ),
+    { numRuns: 40 },
+  );
+});
