@@ -3,6 +3,7 @@ import path from 'node:path';
 import { checkCases } from '../src/judge/check-cases.ts';
 import { loadPackFolder } from '../src/packs/load-pack.ts';
 import type { FactDictionary } from '../src/packs/fact-dictionary.ts';
+import type { PackPlace } from '../src/packs/pack-fault.ts';
 import type { Pack } from '../src/packs/pack.ts';
 import { header } from './generated-file.ts';
 import { root } from './json-schema.ts';
@@ -39,14 +40,15 @@ ${packs.map((pack) => `    ${JSON.stringify(pack)},`).join('\n')}
 function load(name: string, dictionary: FactDictionary): Pack {
   const folder = path.join(rules, name);
   const loaded = loadPackFolder(folder, dictionary);
-  if (!loaded.ok) {
-    const lines = loaded.faults.map(
-      ({ file, line, column, sentence }) =>
-        `${file}, line ${String(line)}, column ${String(column)}: ${sentence}`,
-    );
-    throw new Error(lines.join('\n'));
+  if (!loaded.ok) throw new Error(loaded.faults.map((fault) => atPlace(fault, fault.sentence)).join('\n'));
+  const failed = checkCases(loaded.pack, loaded.placeOfCase);
+  if (failed.length > 0) {
+    throw new Error(failed.map(({ place, sentence }) => atPlace(place, sentence)).join('\n'));
   }
-  const failed = checkCases(loaded.pack);
-  if (failed.length > 0) throw new Error(failed.map(({ sentence }) => sentence).join('\n'));
   return loaded.pack;
+}
+
+function atPlace(place: PackPlace | undefined, sentence: string): string {
+  if (place === undefined) return sentence;
+  return `${place.file}, line ${String(place.line)}, column ${String(place.column)}: ${sentence}`;
 }

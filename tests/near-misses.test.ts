@@ -91,6 +91,20 @@ describe('near misses stay cleared', () => {
       rail,
       [['distance: 60 mm, path: same sheet }', 'distance: 5 mm, path: same sheet, treatment: removed }']],
     ],
+    [
+      'a seam on a structural flange where the factory made no row of joints',
+      ring,
+      [
+        ['grade: 22MnB5+AS150', 'grade: HC340LA'],
+        ['method: resistance spot', 'method: arc seam'],
+        ['factory_count: 42', 'factory_count: 0'],
+      ],
+    ],
+    [
+      'a rail straightened with heat by every figure that a heat needs',
+      rail,
+      [['- do: heat', '- do: straighten\n        method: with heat']],
+    ],
     ['a crease in a cosmetic skin', skin, []],
     ['a cosmetic skin of aluminium', skin, [['class: mild', 'class: aluminium']]],
     ['an electric car whose door skin is painted', skin, [['drive: combustion', 'drive: battery-electric']]],

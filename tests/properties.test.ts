@@ -1,24 +1,17 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isMap, isScalar, isSeq, parseDocument, visit } from 'yaml';
-import type { Document } from 'yaml';
+import type { Document, YAMLMap } from 'yaml';
 import { verdicts } from '../src/judge/verdict.ts';
+import { anyPlan, examplePlans } from './any-plan.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
 
-// What must hold of every plan, tried on the example plans with changes made at random.
+// What must hold of every plan, tried on the example plans and on plans at random, with changes made at random.
 
-const names = [
-  'ring-replaced-whole',
-  'ring-sectioned-by-old-document',
-  'rail-heated-near-pillar',
-  'door-skin-cosmetic',
-  'electric-sill',
-  'student-plan',
-] as const;
-const plans = names.map((name) => readFileSync(`examples/plans/${name}.yaml`, 'utf8'));
-const anyPlan = fc.constantFrom(...plans);
-const rail = plans[2] ?? '';
+const rail = examplePlans[2] ?? '';
+
+/** At draft what is not there yet is not asked, so taking a poor citation out may mend it; from start on it may not. */
+const anyStartedPlan = anyPlan.map((text) => text.replace('stage: draft', 'stage: start'));
 
 function rank(text: string): number {
   return verdicts.indexOf(judgeText(text).verdict);
@@ -63,18 +56,20 @@ describe('changes that mean nothing change nothing', () => {
       fc.property(
         anyPlan,
         fc.constantFrom('parts', 'references'),
-        fc.integer({ min: 1, max: 5 }),
-        (text, key, by) => {
+        fc.infiniteStream(fc.double({ min: 0, max: 1, noNaN: true })),
+        (text, key, random) => {
           const turned = edited(text, (document) => {
             const list = document.get(key);
             if (!isSeq(list)) return;
-            const cut = by % Math.max(1, list.items.length);
-            list.items = [...list.items.slice(cut), ...list.items.slice(0, cut)];
+            list.items = list.items
+              .map((item) => ({ item, at: Number(random.next().value) }))
+              .sort((a, b) => a.at - b.at)
+              .map(({ item }) => item);
           });
           sameJudgement(text, turned);
         },
       ),
-      { numRuns: 30 },
+      { numRuns: 60 },
     );
   });
 
@@ -122,7 +117,7 @@ describe('changes that mean nothing change nothing', () => {
 describe('what makes a plan worse never improves its verdict', () => {
   test('a citation taken out', () => {
     fc.assert(
-      fc.property(anyPlan, fc.nat(), (text, pick) => {
+      fc.property(anyStartedPlan, fc.nat(), (text, pick) => {
         const without = edited(text, (document) => {
           const owners: { delete: (key: string) => boolean }[] = [];
           visit(document, { Map: (_key, map) => void (map.has('cite') && owners.push(map)) });
@@ -136,7 +131,7 @@ describe('what makes a plan worse never improves its verdict', () => {
 
   test('a reference taken out', () => {
     fc.assert(
-      fc.property(anyPlan, fc.nat(), (text, pick) => {
+      fc.property(anyStartedPlan, fc.nat(), (text, pick) => {
         const without = edited(text, (document) => {
           const list = document.get('references');
           if (isSeq(list) && list.items.length > 0) list.items.splice(pick % list.items.length, 1);
@@ -192,33 +187,85 @@ describe('what makes a plan worse never improves its verdict', () => {
   });
 
   test('a stronger part', () => {
-    const plan = (mpa: number, word: string): string =>
+    const plan = (mpa: number, word: string, distance: number): string =>
       rail
         .replace('grade: HC340LA', `strength: ${String(mpa)} MPa`)
-        .replace('distance: 10 mm', 'distance: 60 mm')
+        .replace('distance: 10 mm', `distance: ${String(distance)} mm`)
         .replace('do: heat', `do: ${word}`);
     fc.assert(
       fc.property(
         fc.integer({ min: 200, max: 2000 }),
         fc.nat(800),
-        fc.constantFrom('heat', 'section', 'straighten', 'butt weld', 'replace'),
-        (mpa, more, word) => {
-          expect(rank(plan(mpa + more, word))).toBeGreaterThanOrEqual(rank(plan(mpa, word)));
+        fc.constantFrom('heat', 'heat', 'section', 'straighten', 'butt weld', 'replace'),
+        fc.integer({ min: 20, max: 60 }),
+        (mpa, more, word, distance) => {
+          const [weak, strong] = [plan(mpa, word, distance), plan(mpa + more, word, distance)];
+          expect(rank(strong)).toBeGreaterThanOrEqual(rank(weak));
         },
       ),
       { numRuns: 60 },
     );
   });
 
+  test('on any plan: hotter, longer, nearer, more often', () => {
+    const changes = [
+      ['temperature', /^(\d+) °C$/u, (celsius: number, more: number) => `${String(celsius + more)} °C`],
+      ['hold', /^(\d+) s$/u, (seconds: number, more: number) => `${String(seconds + more)} s`],
+      ['distance', /^(\d+) mm$/u, (mm: number, more: number) => `${String(Math.max(1, mm - more))} mm`],
+      ['times', /^(\d+)$/u, (times: number) => times + 1],
+    ] as const;
+    fc.assert(
+      fc.property(
+        anyPlan,
+        fc.constantFrom(...changes),
+        fc.integer({ min: 1, max: 200 }),
+        (text, [key, pattern, worse], more) => {
+          const hotter = edited(text, (document) => {
+            visit(document, {
+              Pair: (_key, pair) => {
+                if (!isScalar(pair.key) || pair.key.value !== key || !isScalar(pair.value)) return;
+                const match = pattern.exec(String(pair.value.value));
+                if (match !== null) pair.value.value = worse(Number(match[1]), more);
+              },
+            });
+          });
+          expect(rank(hotter)).toBeGreaterThanOrEqual(rank(text));
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+
+  test('on any plan: a stronger part, where nothing disagrees with its strength', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.integer({ min: 1, max: 800 }), fc.nat(), (text, more, which) => {
+        const stronger = edited(text, (document) => {
+          const parts: YAMLMap[] = [];
+          visit(document, { Map: (_key, map) => void (map.has('strength') && parts.push(map)) });
+          const part = parts[which % Math.max(1, parts.length)];
+          if (part === undefined || part.has('grade') || part.has('class')) return;
+          const mpa = Number.parseFloat(String(part.get('strength')));
+          part.set('strength', `${String(mpa + more)} MPa`);
+        });
+        expect(rank(stronger)).toBeGreaterThanOrEqual(rank(text));
+      }),
+      { numRuns: 100 },
+    );
+  });
+
   test('a step that is left out of making safe', () => {
     fc.assert(
-      fc.property(anyPlan, fc.constantFrom('low_voltage', 'restraints', 'high_voltage'), (text, key) => {
-        const without = edited(text, (document) => {
-          const block = document.get('make_safe');
-          if (isMap(block)) block.delete(key);
-        });
-        expect(rank(without)).toBeGreaterThanOrEqual(rank(text));
-      }),
+      fc.property(
+        anyStartedPlan,
+        fc.constantFrom('low_voltage', 'restraints', 'high_voltage'),
+        (text, key) => {
+          const without = edited(text, (document) => {
+            const block = document.get('make_safe');
+            if (isMap(block)) block.delete(key);
+          });
+          expect(rank(without)).toBeGreaterThanOrEqual(rank(text));
+        },
+      ),
     );
   });
 });

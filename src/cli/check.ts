@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { builtInPacks } from '../generated/built-in-packs.ts';
 import { factSchemaVersion } from '../generated/fact-names.ts';
 import type { PlanStage } from '../facts/context.ts';
@@ -19,6 +18,7 @@ import { findPlans } from './find-plans.ts';
 import { judgeSource, unread } from './judge-source.ts';
 import type { JudgingRun, SourceAnswer } from './judge-source.ts';
 import type { PlanSource } from './plan-source.ts';
+import { readStandardInput } from './read-standard-input.ts';
 import { loadGivenPacks } from './given-packs.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
@@ -76,13 +76,13 @@ export function check(args: readonly string[], options: CheckOptions): number {
   };
   let skipped = 0;
   for (const source of sources) {
-    if (!listening) break;
     const answer = answerTo(run, source);
     if (answer.kind === 'skipped') skipped += 1;
     if (answer.kind === 'not a plan') complain(`${source.shown}: not a plan.`);
     if (answer.kind !== 'plan') continue;
     count(tally, answer.report);
-    listening = writeOut(form.plan(answer.report));
+    // A reader that has gone away changes nothing of the exit status: the rest is judged unheard.
+    if (listening) listening = writeOut(form.plan(answer.report));
   }
   if (skipped > 0)
     complain(`${String(skipped)} ${skipped === 1 ? 'file' : 'files'} skipped: rule packs or scenarios.`);
@@ -112,12 +112,17 @@ function verdictsOf(counts: Readonly<Record<Verdict, number>>): readonly Verdict
 
 function answerTo(run: JudgingRun, source: PlanSource): SourceAnswer {
   if (source.kind === 'nothing found') return { kind: 'plan', report: unread(source.shown, source.sentence) };
-  if (source.kind === 'standard input') return judgeSource(run, source.shown, readFileSync(0), true);
-  const file = readPlanFile(source.path);
+  const file = source.kind === 'file' ? readPlanFile(source.path) : readStandardInput();
   if (!file.ok) return { kind: 'plan', report: unread(source.shown, file.fault.sentence) };
-  return judgeSource(run, source.shown, file.bytes, source.named);
+  try {
+    return judgeSource(run, source.shown, file.bytes, source.kind !== 'file' || source.named);
+  } catch (error) {
+    // A defect of planish that one plan brings out must not keep the others from being judged.
+    const reason = error instanceof Error ? error.message : String(error);
+    return { kind: 'plan', report: unread(source.shown, `planish itself failed on this plan: ${reason}.`) };
+  }
 }
 
 function complain(line: string): void {
-  process.stderr.write(`planish: ${visibleText(line)}\n`);
+  writeOut(`planish: ${visibleText(line)}\n`, 'complaints');
 }

@@ -2,68 +2,98 @@ import { statSync } from 'node:fs';
 import path from 'node:path';
 import { globSync, isDynamicPattern } from 'tinyglobby';
 import type { PlanSource } from './plan-source.ts';
+import { yamlFilesBelow } from './yaml-files-below.ts';
 
-const yamlFiles = ['**/*.yaml', '**/*.yml'];
-const leftOut = ['**/node_modules/**', '**/.git/**'];
+type FoundFile = Extract<PlanSource, { readonly kind: 'file' }>;
 
 /**
  * What the arguments of a command name: files as they are, folders with the YAML files below them, glob patterns, `-` for
- * standard input. In the order of the arguments, each folder sorted by name; a file that is reached twice comes once.
+ * standard input. In the order of the arguments, each folder sorted by name; a file that is reached twice comes once, and
+ * counts as named when any argument names it.
  */
 export function findPlans(args: readonly string[], workingFolder: string): readonly PlanSource[] {
-  const seen = new Set<string>();
-  const sources: PlanSource[] = [];
-  const add = (file: string, named: boolean): void => {
-    const full = path.resolve(workingFolder, file);
-    if (seen.has(full)) return;
-    seen.add(full);
-    sources.push({ kind: 'file', path: full, shown: shownPath(full, workingFolder), named });
-  };
+  const sources = new Map<string, PlanSource>();
   for (const arg of args) {
-    if (arg === '-') {
-      sources.push({ kind: 'standard input', shown: '(standard input)' });
-      continue;
-    }
-    if (isFolder(path.resolve(workingFolder, arg))) {
-      const files = below(yamlFiles, path.resolve(workingFolder, arg));
-      for (const file of files) add(file, false);
-      if (files.length === 0) sources.push(nothing(arg, 'No YAML file lies in this folder.'));
-    } else if (isDynamicPattern(arg) && !exists(path.resolve(workingFolder, arg))) {
-      const files = below([arg.replaceAll('\\', '/')], workingFolder);
-      for (const file of files) add(file, true);
-      if (files.length === 0) sources.push(nothing(arg, 'No file matches this pattern.'));
-    } else {
-      add(arg, true);
+    for (const source of sourcesOf(arg, workingFolder)) {
+      const key = source.kind === 'file' ? `file ${source.path}` : `${source.kind} ${source.shown}`;
+      const before = sources.get(key);
+      if (before === undefined) sources.set(key, source);
+      else if (before.kind === 'file' && source.kind === 'file' && source.named) {
+        sources.set(key, { ...before, named: true });
+      }
     }
   }
-  return sources;
+  return [...sources.values()];
 }
 
-function below(patterns: readonly string[], folder: string): readonly string[] {
-  const files = globSync([...patterns], {
-    cwd: folder,
+function sourcesOf(arg: string, workingFolder: string): readonly PlanSource[] {
+  // An empty name would be the working folder, and a shop's script with an empty variable would pass.
+  if (arg === '') return [nothing("''", 'An empty name is no file, folder or pattern.')];
+  if (arg === '-') return [{ kind: 'standard input', shown: '(standard input)' }];
+  const full = path.resolve(workingFolder, arg);
+  const show = path.isAbsolute(arg) ? slashed : (file: string) => shownPath(file, workingFolder);
+  const file = (found: string, named: boolean): FoundFile => ({
+    kind: 'file',
+    path: found,
+    shown: show(found),
+    named,
+  });
+  if (isFolder(full)) {
+    const { files, closed } = yamlFilesBelow(full);
+    const unseen = closed.map((folder) => nothing(show(folder), 'This folder cannot be looked into.'));
+    if (files.length + unseen.length === 0) return [nothing(arg, 'No YAML file lies in this folder.')];
+    return [...files.map((found) => file(found, false)), ...unseen];
+  }
+  if (isDynamicPattern(arg) && !exists(full)) {
+    const files = matching(slashed(arg), workingFolder);
+    return files.length === 0
+      ? [nothing(arg, 'No file matches this pattern.')]
+      : files.map((found) => file(found, true));
+  }
+  return [file(full, true)];
+}
+
+function matching(pattern: string, workingFolder: string): readonly string[] {
+  const files = globSync([pattern], {
+    cwd: workingFolder,
     absolute: true,
-    ignore: leftOut,
-    followSymbolicLinks: false,
+    ignore: ['**/node_modules/**', '**/.git/**'],
+    expandDirectories: false,
   });
   // By code units, so that the order is the same on every machine.
-  return files.sort((a, b) => (a < b ? -1 : 1));
+  return files.sort();
 }
 
 function nothing(shown: string, sentence: string): PlanSource {
   return { kind: 'nothing found', shown, sentence };
 }
 
-/** Relative to the working folder with `/`, the same string in every form of the report. */
+/**
+ * As the argument names it: a whole path stays whole, any other is relative to the working folder. So the same arguments give
+ * the same report from whatever folder it is asked.
+ */
 function shownPath(full: string, workingFolder: string): string {
   const relative = path.relative(workingFolder, full);
-  return (relative === '' ? '.' : relative).replaceAll(path.sep, '/');
+  return slashed(relative === '' ? '.' : relative);
+}
+
+function slashed(file: string): string {
+  return file.replaceAll(path.sep, '/');
 }
 
 function isFolder(file: string): boolean {
-  return statSync(file, { throwIfNoEntry: false })?.isDirectory() === true;
+  return look(file)?.isDirectory() === true;
 }
 
 function exists(file: string): boolean {
-  return statSync(file, { throwIfNoEntry: false }) !== undefined;
+  return look(file) !== undefined;
+}
+
+/** A name that the system refuses to look up (too long, a ring of links) is told when it is read. */
+function look(file: string): ReturnType<typeof statSync> | undefined {
+  try {
+    return statSync(file);
+  } catch {
+    return undefined;
+  }
 }

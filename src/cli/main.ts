@@ -1,5 +1,7 @@
 import { CommanderError } from 'commander';
+import { visibleText } from '../report/visible-text.ts';
 import { program } from './program.ts';
+import { writeOut } from './write-out.ts';
 
 try {
   program().parse();
@@ -9,7 +11,10 @@ try {
     process.exitCode = error.exitCode === 0 ? 0 : 2;
   } else {
     const reason = error instanceof Error ? error.message : String(error);
-    process.stderr.write(`planish: it failed on its own account, and judged nothing to its end: ${reason}\n`);
+    writeOut(
+      `planish: it failed on its own account, and judged nothing to its end: ${visibleText(reason)}\n`,
+      'complaints',
+    );
     process.exitCode = 2;
   }
 }

@@ -3,6 +3,7 @@ import { readDate } from '../quantity/iso-date.ts';
 import { check } from './check.ts';
 import { wantsColour } from './colour-choice.ts';
 import { version } from './version.ts';
+import { writeOut } from './write-out.ts';
 
 const millisecondsADay = 86_400_000;
 
@@ -13,6 +14,11 @@ export function program(): Command {
     .version(version, '--version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .showSuggestionAfterError()
+    // Streams would end with a stack trace where the reader has gone away.
+    .configureOutput({
+      writeOut: (text) => void writeOut(text),
+      writeErr: (text) => void writeOut(text, 'complaints'),
+    })
     .exitOverride();
 
   planish

@@ -1,14 +1,18 @@
 import { writeSync } from 'node:fs';
 
+export type Stream = 'output' | 'complaints';
+
+const descriptors: Readonly<Record<Stream, number>> = { output: 1, complaints: 2 };
+
 /**
- * Writes to standard output and returns when the text has left: a report of megabytes is cut at the pipe's size when the process
- * ends with writes pending. A reader that has gone away (EPIPE) ends the writing quietly.
+ * Writes to standard output (or standard error) and returns when the text has left: a report of megabytes is cut at the pipe's
+ * size when the process ends with writes pending. False when the reader has gone away (EPIPE), which is no fault.
  */
-export function writeOut(text: string): boolean {
+export function writeOut(text: string, stream: Stream = 'output'): boolean {
   let bytes = new TextEncoder().encode(text);
   while (bytes.length > 0) {
     try {
-      bytes = bytes.subarray(writeSync(1, bytes));
+      bytes = bytes.subarray(writeSync(descriptors[stream], bytes));
     } catch (error) {
       const code = error instanceof Error && 'code' in error ? error.code : undefined;
       if (code === 'EPIPE') return false;

@@ -203,7 +203,7 @@ function lastDatedStep({ plan, operations }: Survey): number | undefined {
   const moments = [
     ...operations.flatMap(({ operation, joints }) => [
       operation.done,
-      ...joints.map(({ joint }) => joint.done),
+      ...joints.flatMap(({ joint }) => [joint.done, joint.adhesive?.cured]),
     ]),
     makeSafe?.low_voltage?.done,
     makeSafe?.restraints?.done,
@@ -212,6 +212,9 @@ function lastDatedStep({ plan, operations }: Survey): number | undefined {
     measurements?.before,
     measurements?.before_welding,
     measurements?.after,
+    finish?.sealer?.done,
+    finish?.primer?.done,
+    finish?.underbody?.done,
     finish?.bake?.done,
     ...(finish?.cavities ?? []).map(({ done }) => done),
     verify?.scan_before?.done,

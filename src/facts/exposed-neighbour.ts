@@ -21,17 +21,20 @@ export interface Neighbour {
   readonly near?: Near;
 }
 
-export function listedNeighbour(
+/**
+ * What one entry under `near` names: a part, an item, or an item at a part. The last are two neighbours, for the adhesive in a
+ * flange and the flange itself stand different heat.
+ */
+export function listedNeighbours(
   survey: Survey,
   source: OperationSurvey,
   near: Near,
   index: number,
-): Neighbour {
+): readonly Neighbour[] {
   const part = near.part === undefined ? undefined : survey.partById.get(near.part);
   const distanceMm = quantityOf(near.distance, 'length');
   const treatment = near.treatment ?? treatmentByPlan(source, part);
-  return {
-    ...neighbourOf(part, near.item, near.name ?? near.part),
+  const entry = {
     at: `${source.at}/near/${String(index)}`,
     listed: true,
     ...(distanceMm === undefined ? {} : { distanceMm }),
@@ -40,6 +43,14 @@ export function listedNeighbour(
     stays: treatment === 'stays' || (treatment === 'shielded' && near.path !== 'through air'),
     near,
   };
+  if (part === undefined || near.item === undefined) {
+    return [{ ...neighbourOf(part, near.item, near.name ?? near.part), ...entry }];
+  }
+  const itemName = near.name ?? `${near.item} at ${part.name}`;
+  return [
+    { ...neighbourOf(part, undefined, undefined), ...entry },
+    { ...neighbourOf(undefined, near.item, itemName), ...entry },
+  ];
 }
 
 /** A part that is joined to or layered with the heated one and that the plan's list leaves out. */

@@ -3,7 +3,7 @@ import { tensileLeft } from '../heat/tempering.ts';
 import { coversVehicle } from './part-facts.ts';
 import type { HeatLimit } from './context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
-import { listedNeighbour, unlistedNeighbour } from './exposed-neighbour.ts';
+import { listedNeighbours, unlistedNeighbour } from './exposed-neighbour.ts';
 import type { Fact } from './fact.ts';
 import { heatSources } from './heat-sources.ts';
 import type { HeatSource } from './heat-sources.ts';
@@ -28,7 +28,9 @@ export function exposureSheets(
 ): readonly FactSheet[] {
   const sources = heatSources(one);
   if (sources.length === 0) return [];
-  const listed = (one.operation.near ?? []).map((near, index) => listedNeighbour(survey, one, near, index));
+  const listed = (one.operation.near ?? []).flatMap((near, index) =>
+    listedNeighbours(survey, one, near, index),
+  );
   const named = new Set(listed.map(({ part }) => part));
   const unlisted =
     one.operation.off_vehicle === true

@@ -68,9 +68,12 @@ function heldHeat(
   if (holdSeconds === undefined) return { ok: false, reason: 'How long the heat is held is not stated.' };
   if (thicknessMm === undefined)
     return { ok: false, reason: `The sheet thickness of ${part.name} is not stated.` };
-  const metal = metalOf(part.material.class);
+  const { class: strengthClass, provenance } = part.material;
+  // A strength alone does not tell the alloy. Were it to choose the curve, a stronger steel would pass where a weaker one does not.
+  const byStrengthAlone = strengthClass !== undefined && provenance === 'computed';
+  const metal = metalOf(byStrengthAlone ? undefined : strengthClass);
   if (metal === undefined)
-    return { ok: false, reason: `Heat in ${part.material.class ?? 'this'} parts is not computed.` };
+    return { ok: false, reason: `Heat in ${strengthClass ?? 'this'} parts is not computed.` };
 
   const notes: string[] = [];
   let assumed = peak.from === 'assumed';
@@ -79,7 +82,7 @@ function heldHeat(
     assumed = true;
     notes.push('The number of heatings is not stated: two are taken.');
   }
-  if (part.material.class === undefined) {
+  if (strengthClass === undefined || byStrengthAlone) {
     assumed = true;
     notes.push('The heated metal is not known: mild steel, the best conductor among steels, is taken.');
   }

@@ -14,13 +14,17 @@ import type { TriState } from './tri-state.ts';
 type OperationFacts = Readonly<Record<FactNames['operation'], Fact>>;
 
 const noWord = 'What is to be done is not stated.';
-const noMethod = 'How it is joined is not stated.';
+const notJoined = 'How it is joined is not stated.';
+const coldOrHot = 'Whether it is straightened cold or with heat is not stated.';
 
 /** One operation: what it does to its part, on what it rests, how hot it gets. */
 export function operationFacts(survey: Survey, one: OperationSurvey): OperationFacts {
   const { operation, at, part } = one;
   const place = `${at}/do`;
   const orNoWord = (reason: string): string => (operation.do === undefined ? noWord : reason);
+  const straightens = operation.do === 'straighten';
+  const noMethod = orNoWord(straightens ? coldOrHot : notJoined);
+  const methodAt = straightens ? `${at}/method` : place;
   return {
     'operation.do': statedOr(operation.do, place, noWord),
     'operation.work': computedOr(
@@ -40,16 +44,16 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       operation.do === undefined ? place : `${at}/extent`,
       orNoWord('Whether it is replaced whole or in part is not stated.'),
     ),
-    'operation.heats': computedOr(one.heats, place, noWord),
+    'operation.heats': computedOr(one.heats, methodAt, noMethod),
     'operation.straightens': computedOr(one.straightens, place, noWord),
     'operation.alters_structure': altersStructure(one),
-    'operation.hot': computedOr(one.hot, place, orNoWord(noMethod)),
-    'operation.flame_or_arc': computedOr(flameOrArc(one), place, orNoWord(noMethod)),
+    'operation.hot': computedOr(one.hot, methodAt, noMethod),
+    'operation.flame_or_arc': computedOr(flameOrArc(one), methodAt, noMethod),
     'operation.joints_stated': computed(jointsStated(one), `${at}/joints`),
     'operation.hot_or_impact': computedOr(
       operation.off_vehicle === true ? false : anyYes([one.hot, one.straightens]),
       place,
-      orNoWord(noMethod),
+      noMethod,
     ),
     'operation.citation': computed(one.restsOn?.standing ?? 'none', one.restsOn?.at ?? at),
     'operation.citation_text': computedOr(citationText(one), one.restsOn?.at ?? at, 'Nothing is cited.'),

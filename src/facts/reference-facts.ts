@@ -1,4 +1,5 @@
 import type { FactNames } from '../generated/fact-names.ts';
+import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { computed, statedOr, unknown } from './make-fact.ts';
 import { dayOf, listOf, whenOf } from './quantity-of.ts';
@@ -91,15 +92,18 @@ function lookUpAge(survey: Survey, { reference, at }: ReferenceSurvey): Fact {
 
 function revisionInPack(survey: Survey, { reference, at }: ReferenceSurvey): Fact {
   const place = `${at}/revision`;
+  const { document } = reference;
   const known = survey.context.makers
     .flatMap((maker) => maker.statements)
-    .filter((statement) => statement.document === reference.document);
+    .filter((statement) => document !== undefined && sameName(statement.document, document));
   if (known.length === 0) return computed('not in the packs', place);
   if (reference.revision === undefined) return unknown('The revision is not stated.', place);
   const newest = known.reduce((best, statement) =>
     (statement.published ?? '') > (best.published ?? '') ? statement : best,
   );
-  if (newest.revision === undefined || newest.revision === reference.revision) return computed('same', place);
+  if (newest.revision === undefined || sameName(newest.revision, reference.revision)) {
+    return computed('same', place);
+  }
   // Revision marks have no order of their own; the days of publication do.
   const own = dayOf(reference.published);
   const inPack = dayOf(newest.published);

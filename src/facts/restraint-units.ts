@@ -18,6 +18,14 @@ export function undeployedUnitStays(survey: Survey, { part, operations }: PartSu
       : false;
   }
   if ((part.holds ?? []).some(isPyrotechnic)) return true;
+  // A unit that is left on without its place may sit at any part.
+  if ((units ?? []).some(isFittedSomewhere)) return undefined;
   // A list that leaves this part out says that nothing sits here; no list at all says nothing.
   return units === undefined && usuallyCarriesRestraintUnit(part.kind) ? undefined : false;
+}
+
+type Unit = NonNullable<NonNullable<NonNullable<Survey['plan']['make_safe']>['restraints']>['units']>[number];
+
+function isFittedSomewhere({ at, state, treatment }: Unit): boolean {
+  return at === undefined && state !== 'deployed' && (treatment === undefined || treatment === 'stays');
 }

@@ -72,10 +72,18 @@ function structural(part: Part): TriState {
   return undefined;
 }
 
-/** The strongest zone counts for a part with several; where the cut lies in one of them is another question. */
+/**
+ * The strongest zone counts for a part with several; where the cut lies in one of them is another question. A zone that states
+ * no material of its own is of the part's; one whose material is not known leaves the part's unknown, unless another is the
+ * strongest that there is.
+ */
 function materialOf(part: Part): SettledMaterial {
   const whole = settleMaterial(statedMaterial(part));
-  const zones = (part.zones ?? []).map((zone) => settleMaterial(statedMaterial(zone)));
+  const zones = (part.zones ?? []).map((zone) =>
+    zone.grade === undefined && zone.strength === undefined && zone.class === undefined
+      ? whole
+      : settleMaterial(statedMaterial(zone)),
+  );
   let strongest = whole;
   for (const zone of zones) {
     if (zone.class === undefined) continue;
@@ -83,7 +91,9 @@ function materialOf(part: Part): SettledMaterial {
       strongest = zone;
     }
   }
-  return { ...strongest, contradictions: [whole, ...zones].flatMap((one) => one.contradictions) };
+  const open = zones.find((zone) => zone.class === undefined);
+  const counts = open === undefined || strongest.class === 'press-hardened' ? strongest : open;
+  return { ...counts, contradictions: [whole, ...zones].flatMap((one) => one.contradictions) };
 }
 
 function statedMaterial(from: Pick<Part, 'grade' | 'strength' | 'class'>): StatedMaterial {

@@ -1,4 +1,6 @@
 import type { Fact } from '../facts/fact.ts';
+import type { CasePlaces } from '../packs/load-pack.ts';
+import type { PackPlace } from '../packs/pack-fault.ts';
 import type { Case, Pack, Rule } from '../packs/pack.ts';
 import { askRule } from './ask-rule.ts';
 import type { Answer } from './ask-rule.ts';
@@ -9,23 +11,30 @@ export interface FailedCase {
   readonly list: keyof Rule['cases'];
   readonly index: number;
   readonly sentence: string;
+  /** Where the case stands, when the pack was just loaded from its files. */
+  readonly place?: PackPlace;
 }
 
 const notInCase: Fact = { known: false, reason: 'The case does not say' };
 
-/** Puts every rule of a pack to its own cases. A pack with a failed case is not used. */
-export function checkCases(pack: Pack): readonly FailedCase[] {
+/**
+ * Puts every rule of a pack to its own cases. A pack with a failed case is not used; whoever loads a pack from a folder does
+ * this too, and hands in the loader's `placeOfCase`.
+ */
+export function checkCases(pack: Pack, placeOfCase?: CasePlaces): readonly FailedCase[] {
   return pack.rules.flatMap((rule) =>
     (['finds', 'passes', 'asks'] as const).flatMap((list) =>
       rule.cases[list].flatMap((one, index): readonly FailedCase[] => {
         const got = answerTo(rule, one);
         if (isAsClaimed(list, got)) return [];
+        const place = placeOfCase?.(rule.id, list, index);
         return [
           {
             rule: rule.id,
             list,
             index,
             sentence: `The rule \`${rule.id}\` does not prove itself: case ${String(index + 1)} of \`${list}\` comes out as ${got.kind}${got.kind === 'unknown' ? ` (${got.facts.join(', ')})` : ''}.`,
+            ...(place === undefined ? {} : { place }),
           },
         ];
       }),

@@ -1,7 +1,6 @@
 import type { Limit as StatedLimit } from '../generated/pack-types.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
-import { nearestWords } from '../plan/nearest-word.ts';
 import { factEntry } from './fact-dictionary.ts';
 import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
@@ -20,7 +19,7 @@ export function readLimit(
     faults.at(
       `${at}/victim`,
       `\`${stated.victim}\` is nothing that heat is judged at.`,
-      nearestWords(stated.victim, victims),
+      faults.nearest(stated.victim, victims),
     );
   }
   const quantity = (
@@ -40,6 +39,9 @@ export function readLimit(
   const seconds = quantity(stated.time_above?.at_most, 'time', 'time_above/at_most');
   if (hold !== undefined && stop !== undefined && hold > stop) {
     faults.at(`${at}/hold_above`, 'The hold begins above the stop: the two ends cross.');
+  }
+  if (stated.hold_above === undefined && stated.stop_above === undefined && stated.time_above === undefined) {
+    faults.at(at, 'A limit says `hold_above`, `stop_above` or `time_above`.');
   }
   if (faults.faults.length > before) return undefined;
   return {

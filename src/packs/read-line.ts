@@ -1,5 +1,4 @@
 import type { Asked, Bound as StatedBound, Test as StatedTest } from '../generated/pack-types.ts';
-import { nearestWords } from '../plan/nearest-word.ts';
 import { pointerTo } from '../plan/pointer.ts';
 import { dimensions } from '../quantity/dimension.ts';
 import type { Dimension } from '../quantity/dimension.ts';
@@ -16,6 +15,11 @@ export function readTest(
   faults: FaultList,
 ): Test | undefined {
   if (isAsked(stated)) return readAsked(stated, fact, at, faults);
+  if (fact.type === 'number') {
+    // 0.055 in and 1.397 mm are one thickness and two numbers; a rule that hung on it would miss the plan it is for.
+    faults.at(at, 'A measured value is asked by a range, never for one exact number: {min: …, max: …}.');
+    return undefined;
+  }
   const words = isList(stated) ? stated : [stated];
   const read: Word[] = [];
   for (const [index, word] of words.entries()) {
@@ -33,7 +37,7 @@ export function readValue(word: Word, fact: FactEntry, at: string, faults: Fault
     case 'words': {
       const known = fact.words ?? [];
       if (typeof word === 'string' && known.includes(word)) return word;
-      faults.at(at, `\`${String(word)}\` is not a word of this fact.`, nearestWords(String(word), known));
+      faults.at(at, `\`${String(word)}\` is not a word of this fact.`, faults.nearest(String(word), known));
       return undefined;
     }
     case 'text':

@@ -1,11 +1,14 @@
 import type { Provision as StatedProvision } from '../generated/pack-types.ts';
-import { nearestWords } from '../plan/nearest-word.ts';
+import type { Side } from '../generated/plan-types.ts';
 import { readDate } from '../quantity/iso-date.ts';
 import { readYears } from '../quantity/year-range.ts';
 import { factEntry } from './fact-dictionary.ts';
 import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
 import type { ProvidedOperation, Provision } from './pack.ts';
+
+/** Sides that a part of a plan may have. `both` is none of them: a statement for both sides leaves them out. */
+const sides: readonly string[] = ['left', 'right', 'centre'] satisfies readonly Side[];
 
 /** Reads a maker's statement that has the form of the schema; undefined when something in it cannot be right. */
 export function readProvision(
@@ -17,8 +20,17 @@ export function readProvision(
   const before = faults.faults.length;
   const parts = factEntry(dictionary, 'part.kind')?.words ?? [];
   if (!parts.includes(stated.part)) {
-    faults.at(`${at}/part`, `\`${stated.part}\` is not a kind of part.`, nearestWords(stated.part, parts));
+    faults.at(`${at}/part`, `\`${stated.part}\` is not a kind of part.`, faults.nearest(stated.part, parts));
   }
+  // A side that no part has would keep the statement from ever applying, a prohibition as well.
+  stated.sides?.forEach((side, index) => {
+    if (sides.includes(side)) return;
+    faults.at(
+      `${at}/sides/${String(index)}`,
+      `\`${side}\` is not a side: ${sides.join(', ')}; left out, the statement holds for all.`,
+      faults.nearest(side, sides),
+    );
+  });
   const years = readYears(stated.years);
   if (!years.ok) faults.at(`${at}/years`, years.reason);
   if (stated.published !== undefined) {
@@ -37,7 +49,7 @@ export function readProvision(
       faults.at(
         `${at}/${key}/${String(index)}`,
         `\`${text}\` is not an operation, such as \`replace whole\` or \`section at B\`.`,
-        nearestWords(first, words),
+        faults.nearest(first, words),
       );
       return [];
     });

@@ -1,5 +1,4 @@
 import type { Case as StatedCase, Lines, Rule as StatedRule } from '../generated/pack-types.ts';
-import { nearestWords } from '../plan/nearest-word.ts';
 import { pointerTo } from '../plan/pointer.ts';
 import { factEntry, visibleKinds } from './fact-dictionary.ts';
 import type { FactDictionary, FactEntry } from './fact-dictionary.ts';
@@ -22,15 +21,18 @@ export function readRule(
     faults.at(
       `${at}/judges`,
       `\`${stated.judges}\` is not a kind of fact sheet.`,
-      nearestWords(stated.judges, kinds),
+      faults.nearest(stated.judges, kinds),
     );
     return undefined;
+  }
+  if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/u.test(stated.id)) {
+    faults.at(`${at}/id`, 'The id of a rule has lower-case letters, digits and single hyphens between them.');
   }
   const see = visibleFacts(stated.judges, dictionary);
   const fact = (name: string, place: string, onKey: boolean): FactEntry | undefined => {
     const entry = factEntry(dictionary, name);
     if (entry === undefined) {
-      faults.at(place, `There is no fact \`${name}\`.`, nearestWords(name, see), onKey);
+      faults.at(place, `There is no fact \`${name}\`.`, faults.nearest(name, see), onKey);
     } else if (!see.includes(name)) {
       faults.at(place, `A rule that judges ${stated.judges} sheets cannot see \`${name}\`.`, [], onKey);
       return undefined;
@@ -48,7 +50,7 @@ export function readRule(
   const unless = listOf(stated.unless).map((given, index) =>
     lines(given, Array.isArray(stated.unless) ? `${at}/unless/${String(index)}` : `${at}/unless`),
   );
-  if (unless.some((one) => JSON.stringify(sorted(one)) === JSON.stringify(sorted(when)))) {
+  if (unless.some((one) => one.length > 0 && areSame(one, when))) {
     faults.at(
       `${at}/unless`,
       '`unless` asks the same as `when`: the rule could never find anything.',
@@ -61,6 +63,12 @@ export function readRule(
     const template = readTemplate(stated[key]);
     if (!template.ok) faults.at(`${at}/${key}`, template.sentence);
     else for (const name of factsOf(template.segments)) fact(name, `${at}/${key}`, false);
+  }
+  if (/[{}]/u.test(stated.why)) {
+    faults.at(
+      `${at}/why`,
+      '`why` is printed as it stands; facts are filled into `message` and `instead` only.',
+    );
   }
   checkVersions(stated, at, faults);
   const cases = (given: readonly StatedCase[] | undefined, key: string): readonly Case[] =>
@@ -107,14 +115,28 @@ function isList(unless: readonly Lines[] | Lines): unless is readonly Lines[] {
   return Array.isArray(unless);
 }
 
-function sorted(lines: readonly Line[]): readonly Line[] {
-  return lines.toSorted((a, b) => (a.fact < b.fact ? -1 : 1));
+/** Whatever the order in which lines, words and ends are written. Lines that were refused are not there: none equals none. */
+function areSame(one: readonly Line[], other: readonly Line[]): boolean {
+  const form = (lines: readonly Line[]): string => JSON.stringify(lines.map(lineForm).sort());
+  return form(one) === form(other);
+}
+
+function lineForm({ fact, test }: Line): string {
+  if ('anyOf' in test) return JSON.stringify([fact, test.anyOf.map((word) => JSON.stringify(word)).sort()]);
+  if ('known' in test) return JSON.stringify([fact, test.known]);
+  const { min, max, above, below } = test.range;
+  return JSON.stringify([fact, min, max, above, below]);
 }
 
 function checkVersions(stated: StatedRule, at: string, faults: FaultList): void {
   const since = readVersion(stated.since);
   if (since === undefined) faults.at(`${at}/since`, 'A version is three numbers: 1.0.0.');
-  if (stated.until === undefined) return;
+  if (stated.until === undefined) {
+    if (stated.replaced_by !== undefined) {
+      faults.at(`${at}/replaced_by`, 'A rule that another one replaces has an `until`.', [], true);
+    }
+    return;
+  }
   const until = readVersion(stated.until);
   if (until === undefined) faults.at(`${at}/until`, 'A version is three numbers: 1.0.0.');
   else if (since !== undefined && compareVersions(until, since) <= 0) {

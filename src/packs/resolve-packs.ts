@@ -1,6 +1,9 @@
 import type { HeatLimit, MakerStatements } from '../facts/context.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
-import type { Limit, Pack, Rule } from './pack.ts';
+import type { CoveredVehicle } from '../vehicle/coverage.ts';
+import { mergeLimits } from './merge-limits.ts';
+import { packCovers } from './pack-covers.ts';
+import type { Pack, Rule } from './pack.ts';
 import { rulesInForce } from './rules-in-force.ts';
 import { fitsRange, readVersion } from './semantic-version.ts';
 
@@ -18,6 +21,14 @@ export interface ResolvedPacks {
   readonly layers: readonly Layer[];
   readonly limits: ReadonlyMap<string, HeatLimit>;
   readonly makers: readonly MakerStatements[];
+  /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
+  readonly setAside: readonly SetAside[];
+}
+
+export interface SetAside {
+  readonly name: string;
+  readonly version: string;
+  readonly reason: string;
 }
 
 export type Resolution =
@@ -26,8 +37,14 @@ export type Resolution =
 /**
  * The layers that a plan is judged by: `general`, then those that it names, in its order, then the others that were given. A
  * pack that is named and not there, or there in another version, leaves the plan unjudged: half the rules are none.
+ * With `vehicle`, the rules and limits of packs that are known to be for another one are set aside; where the plan says too
+ * little to tell, they count. Without it, those of every pack count.
  */
-export function resolvePacks(available: readonly Pack[], pins: readonly string[] | undefined): Resolution {
+export function resolvePacks(
+  available: readonly Pack[],
+  pins: readonly string[] | undefined,
+  vehicle?: CoveredVehicle,
+): Resolution {
   const ordered: Pack[] = [];
   for (const pack of available) {
     if (available.filter(({ name }) => name === pack.name).length > 1) {
@@ -51,7 +68,7 @@ export function resolvePacks(available: readonly Pack[], pins: readonly string[]
       );
     }
     const version = readVersion(pack.version);
-    const fits = range === undefined || version === undefined ? true : fitsRange(version, range);
+    const fits = range === undefined ? true : version && fitsRange(version, range);
     if (fits === undefined || more.length > 0) {
       return refuse(`\`${pin}\` is not a pack with a version; write ${name}@1 or ${name}@1.0.0.`);
     }
@@ -59,59 +76,53 @@ export function resolvePacks(available: readonly Pack[], pins: readonly string[]
     if (!ordered.includes(pack)) ordered.push(pack);
   }
   for (const pack of available) if (!ordered.includes(pack)) ordered.push(pack);
-  return layered(ordered);
+  return layered(ordered, vehicle);
 }
 
-function layered(packs: readonly Pack[]): Resolution {
+function layered(packs: readonly Pack[], vehicle: CoveredVehicle | undefined): Resolution {
   const owners = new Map<string, string>();
-  const limits = new Map<string, Limit>();
   for (const pack of packs) {
+    // The loader refuses both; a pack made otherwise would lose its rules, or what the maker forbids, without a word.
+    if (readVersion(pack.version) === undefined) {
+      return refuse(
+        `The version of the pack ${pack.name} cannot be read; it is three numbers, such as 1.0.0.`,
+      );
+    }
+    if (pack.vehicle === undefined && pack.provisions.length > 0) {
+      return refuse(`The pack ${pack.name} holds statements of a maker and names no vehicle.`);
+    }
     for (const { id } of pack.rules) {
       const owner = owners.get(id);
       if (owner !== undefined)
         return refuse(`The packs ${owner} and ${pack.name} both have a rule \`${id}\`.`);
       owners.set(id, pack.name);
     }
-    for (const limit of pack.limits) {
-      const before = limits.get(limit.victim);
-      if (before !== undefined && isLooser(limit, before)) {
-        return refuse(
-          `The pack ${pack.name} loosens the limit for \`${limit.victim}\`; a later pack may only tighten it.`,
-        );
-      }
-      limits.set(limit.victim, before === undefined ? limit : tighter(before, limit));
-    }
   }
+  const setAside: SetAside[] = [];
+  const counting = packs.filter((pack) => {
+    const answer = vehicle === undefined ? undefined : packCovers(pack, vehicle);
+    if (answer?.covers !== 'no') return true;
+    const reason = answer.reason.replace('The reference', 'The pack');
+    setAside.push({ name: pack.name, version: pack.version, reason });
+    return false;
+  });
+  const merged = mergeLimits(counting);
+  if (!merged.ok) return refuse(merged.sentence);
   return {
     ok: true,
     packs: {
-      layers: packs.map(({ name, version, digest, released, rules }) => ({
+      layers: counting.map(({ name, version, digest, released, rules }) => ({
         name,
         version,
         digest,
         released,
         rules: rulesInForce(rules, version),
       })),
-      limits,
+      limits: merged.limits,
       makers: packs.flatMap(makerStatements),
+      setAside,
     },
   };
-}
-
-function isLooser(later: Limit, before: Limit): boolean {
-  const above = (a: number | undefined, b: number | undefined): boolean =>
-    a !== undefined && b !== undefined && a > b;
-  return (
-    above(later.holdAboveCelsius, before.holdAboveCelsius) ||
-    above(later.stopAboveCelsius, before.stopAboveCelsius) ||
-    above(later.timeAbove?.celsius, before.timeAbove?.celsius) ||
-    above(later.timeAbove?.atMostSeconds, before.timeAbove?.atMostSeconds)
-  );
-}
-
-/** What the later pack leaves out stays as it was. */
-function tighter(before: Limit, later: Limit): Limit {
-  return { ...before, ...later };
 }
 
 function makerStatements(pack: Pack): readonly MakerStatements[] {

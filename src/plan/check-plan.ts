@@ -112,7 +112,7 @@ function mend(
         continue;
       }
     }
-    if (!faults.has(pointer)) {
+    if (!faults.has(pointer) && !isKnockOn(error, pointer, faults)) {
       const explained = key === undefined ? explainEntry(error, part, given) : explainUnknownKey(key, part);
       faults.set(pointer, { ...explained, pointer });
     }
@@ -120,6 +120,11 @@ function mend(
   }
   // From the back, so that the indexes of what is still to be taken out stay right.
   for (const { list, index } of emptied.toSorted((a, b) => b.index - a.index)) list.splice(index, 1);
+}
+
+/** A list that is too short only since an entry, told already, was taken out of it. */
+function isKnockOn(error: SchemaError, pointer: string, faults: ReadonlyMap<string, EntryFault>): boolean {
+  return error.keyword === 'minItems' && [...faults.keys()].some((told) => told.startsWith(`${pointer}/`));
 }
 
 type Replacement = 'nothing' | { readonly with: unknown };

@@ -53,7 +53,9 @@ export function explainEntry(
 /** A key that the schema does not know at this place. */
 export function explainUnknownKey(key: string, part: SchemaPart | undefined): EntryExplanation {
   const known = Object.keys(part?.properties ?? {});
-  const near = nearestWords(key, known, keySynonyms);
+  // A word that the plan takes elsewhere would send the author to the wrong place.
+  const synonyms = new Map([...keySynonyms].filter(([, word]) => known.includes(word)));
+  const near = nearestWords(key, known, synonyms);
   return {
     fault: 'unknown key',
     sentence: `\`${excerpt(key)}\` is not a key that a plan has here.${hint(near, known)}`,

@@ -16,12 +16,16 @@ export function schemaPartAt(root: unknown, steps: readonly string[]): SchemaPar
   let value = root;
   let part = settle(planSchema(), value);
   for (const step of steps) {
-    const next = Array.isArray(value) ? part.items : part.properties?.[step];
+    const next = Array.isArray(value) ? part.items : propertyOf(part, step);
     value = childOf(value, step);
     if (next === undefined) return undefined;
     part = settle(next, value);
   }
   return part;
+}
+
+function propertyOf({ properties }: SchemaPart, key: string): SchemaPart | undefined {
+  return properties !== undefined && Object.hasOwn(properties, key) ? properties[key] : undefined;
 }
 
 /** Follows `$ref` and the choice of `if`, keeping a description that stands beside the reference. */

@@ -5,7 +5,7 @@ import type { LocatedNode, Range } from '../plan/node.ts';
 import { pointerSteps } from '../plan/pointer.ts';
 
 /**
- * The stretch of the plan that a finding points at: a value that is wrong, the key of a block or of something unknown, the key
+ * The stretch of the plan that a finding points at: a value that is wrong, the key of a block, of something unknown or of nothing, the key
  * of the nearest entry above something that is missing. Of an entry in a list its first line, never the whole block.
  */
 export function findingRange(root: LocatedNode, finding: Finding): Range {
@@ -17,7 +17,8 @@ export function findingRange(root: LocatedNode, finding: Finding): Range {
     ({ name, value }) => name === 'entry.fault' && value === 'unknown key',
   );
   const node = nodeAt(root, pointerSteps(pointer));
-  if (located.key !== undefined && (isUnknownKey || node?.kind !== 'scalar')) return located.key;
+  const isValue = node?.kind === 'scalar' && node.range.end > node.range.start;
+  if (located.key !== undefined && (isUnknownKey || !isValue)) return located.key;
   return node === undefined ? located.value : firstLine(node);
 }
 

@@ -78,8 +78,9 @@ function findingAsJson({ finding, place }: PlacedFinding): object {
 }
 
 function factAsJson(fact: UsedFact): object {
-  // Minus infinity stands for "no limit is set"; JSON has no number for it and the note says so.
-  const hasValue = fact.value !== undefined && fact.value !== Number.NEGATIVE_INFINITY;
+  // Minus infinity stands for "no limit is set", infinity for "to the end"; JSON has no number for them and the note says so.
+  const isEndless = typeof fact.value === 'number' && !Number.isFinite(fact.value);
+  const hasValue = fact.value !== undefined && !isEndless;
   return {
     name: fact.name,
     ...(hasValue ? { value: fact.value } : {}),

@@ -26,7 +26,7 @@ export interface SeverityCounts {
 
 /** What a report says of one plan. Everything is computed before; a form only writes it down. */
 export interface PlanReport {
-  /** Path as shown: relative to the working folder, with `/`. */
+  /** Path as shown, with `/`: whole where the argument was, else relative to the working folder. */
   readonly file: string;
   readonly stage?: Stage;
   /** `sha256:` and the digest of the file's bytes; absent when it could not be read. */

@@ -1,10 +1,10 @@
 /**
  * Characters that could move the cursor, turn the line round or hide text: C0, DEL and C1 controls, marks and overrides of
- * writing direction, line and paragraph separators, zero-width signs.
+ * writing direction, line and paragraph separators, zero-width signs, the soft hyphen, marks of annotation and tag characters.
  */
 const hidden =
   // eslint-disable-next-line no-control-regex -- these are the characters it is about
-  /[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/gu;
+  /[\u0000-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/gu;
 
 /** Text from a file or a path, with such characters shown by their number instead of acting: `\u{202E}`. */
 export function visibleText(text: string): string {

@@ -2,8 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
 import { factDictionary } from '../../src/generated/fact-names.ts';
-import { factsOf, readTemplate } from '../../src/packs/message-template.ts';
+import { factsOf as factsInText, readTemplate } from '../../src/packs/message-template.ts';
+import type { FactSheet } from '../../src/facts/sheet.ts';
+import { canonicalUnit, dimensions } from '../../src/quantity/dimension.ts';
 import { sheetsOf } from '../derive-text.ts';
+import { factsOf } from './facts-of.ts';
+import { fullPlan, fullPlanPack } from './full-plan.ts';
 
 const nothing = 'format: 1\nvehicle: {}\nparts:\n  - {}\n';
 const hollow = `format: 1
@@ -27,9 +31,18 @@ const plans = [
   ),
 ] as const;
 
+const full = factsOf(fullPlan, {
+  statements: fullPlanPack,
+  found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
+}).sheets;
+const sheetsOfPlans: readonly (readonly [string, readonly FactSheet[]])[] = [
+  ...plans.map(([name, text]) => [name, sheetsOf(text)] as const),
+  ['everything', full],
+];
+
 describe('the seam: every fact of the schema is on every sheet of its kind, of its declared form', () => {
-  test.each(plans)('%s', (_name, text) => {
-    for (const sheet of sheetsOf(text)) {
+  test.each(sheetsOfPlans)('%s', (_name, sheets) => {
+    for (const sheet of sheets) {
       const expected = Object.entries(factDictionary)
         .filter(([, entry]) => entry.kind === sheet.kind)
         .map(([name]) => name);
@@ -47,6 +60,31 @@ describe('the seam: every fact of the schema is on every sheet of its kind, of i
           expect([name, given.filter((word) => !words.includes(word))]).toEqual([name, []]);
         }
         if (fact.from === 'assumed') expect([name, fact.note !== undefined]).toEqual([name, true]);
+      }
+    }
+  });
+
+  test('every fact is known on some sheet of the plan that states everything or of the one full of slips', () => {
+    const known = new Set(
+      [...full, ...sheetsOf(hollow)].flatMap(({ facts }) =>
+        Object.entries(facts).flatMap(([name, fact]) => (fact.known ? [name] : [])),
+      ),
+    );
+    expect(Object.keys(factDictionary).filter((name) => !known.has(name))).toEqual([]);
+  });
+
+  test('every number is in the one unit of its dimension, or is a count', () => {
+    for (const [name, { type, unit, dimension }] of Object.entries(factDictionary)) {
+      const known = dimensions.find((one) => one === dimension);
+      if (type === 'number') expect([name, unit]).toEqual([name, known && canonicalUnit[known]]);
+      else expect([name, unit]).toEqual([name, undefined]);
+    }
+  });
+
+  test('a fact of the plan names a key of the plan where it stands', () => {
+    for (const sheet of full) {
+      for (const [name, fact] of Object.entries(sheet.facts)) {
+        expect([name, fact.at ?? '']).toEqual([name, expect.stringMatching(/^(?:\/[\w-]+)*$/u)]);
       }
     }
   });
@@ -110,7 +148,7 @@ test('every fact is read by a rule or named as informative', () => {
         ...[...when, ...unless.flat()].map(({ fact }) => fact),
         ...[message, instead].flatMap((text) => {
           const template = readTemplate(text);
-          return template.ok ? factsOf(template.segments) : [];
+          return template.ok ? factsInText(template.segments) : [];
         }),
         ...(place === undefined ? [] : [place]),
       ]),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Limit, Pack } from '../../src/packs/pack.ts';
+import type { Limit, Pack, Provision } from '../../src/packs/pack.ts';
 import { readProvidedOperation } from '../../src/packs/read-provision.ts';
 import { resolvePacks } from '../../src/packs/resolve-packs.ts';
 import { rulesInForce } from '../../src/packs/rules-in-force.ts';
@@ -24,6 +24,19 @@ function pack(name: string, given: Partial<Pack> = {}): Pack {
 
 function limit(stopAboveCelsius: number): Limit {
   return { victim: 'glass', stopAboveCelsius, source: { practice: 'common' } };
+}
+
+function provision(given: Partial<Provision>): Provision {
+  return {
+    part: 'door ring',
+    years: { from: 2020, to: 2022 },
+    document: 'BRM-TRN-3120',
+    shall: [],
+    shallNot: [{ do: 'section' }],
+    may: [],
+    conditions: [],
+    ...given,
+  };
 }
 
 const general = pack('general', { limits: [limit(150)] });
@@ -65,6 +78,81 @@ describe('layers', () => {
     expect(tighter.ok && tighter.packs.limits.get('glass')?.stopAboveCelsius).toBe(120);
     const looser = resolvePacks([general, pack('tarn', { limits: [limit(151)] })], undefined);
     expect(looser.ok ? '' : looser.sentence).toContain('loosens the limit');
+  });
+
+  test('a thing that only the later pack limits is limited, and what it leaves out stays', () => {
+    const tarn = pack('tarn', {
+      limits: [
+        { victim: 'glass', holdAboveCelsius: 90, source: { practice: 'common' } },
+        { victim: 'sealer', stopAboveCelsius: 100, source: { practice: 'common' } },
+      ],
+    });
+    const resolved = resolvePacks([tarn, general], undefined);
+    expect(resolved.ok && resolved.packs.limits.get('glass')).toMatchObject({
+      holdAboveCelsius: 90,
+      stopAboveCelsius: 150,
+    });
+    expect(resolved.ok && resolved.packs.limits.get('sealer')?.stopAboveCelsius).toBe(100);
+  });
+
+  test.each([
+    ['a higher hold', { holdAboveCelsius: 81 }],
+    ['a longer time', { timeAbove: { celsius: 80, atMostSeconds: 601 } }],
+    ['a time from a higher temperature on', { timeAbove: { celsius: 81, atMostSeconds: 600 } }],
+  ])('%s is looser', (_name, given) => {
+    const source = { practice: 'common' };
+    const first = {
+      victim: 'glass',
+      holdAboveCelsius: 80,
+      timeAbove: { celsius: 80, atMostSeconds: 600 },
+      source,
+    };
+    const resolved = resolvePacks(
+      [
+        pack('general', { limits: [first] }),
+        pack('tarn', { limits: [{ victim: 'glass', source, ...given }] }),
+      ],
+      undefined,
+    );
+    expect(resolved.ok ? '' : resolved.sentence).toContain('loosens the limit for `glass`');
+  });
+
+  test('statements of the maker hold for the bodies of the pack unless they name their own', () => {
+    const tarn = pack('tarn', {
+      version: '2026.1.0',
+      vehicle: { maker: 'Corvane', models: ['Tarn'], bodies: ['wagon'] },
+      provisions: [provision({}), provision({ bodies: ['saloon'] })],
+    });
+    const resolved = resolvePacks([general, tarn], undefined);
+    expect(resolved.ok && resolved.packs.makers).toMatchObject([
+      {
+        pack: 'tarn 2026.1.0',
+        maker: 'Corvane',
+        models: ['Tarn'],
+        statements: [{ bodies: ['wagon'] }, { bodies: ['saloon'] }],
+      },
+    ]);
+  });
+
+  test('a pack of which a part would be lost is refused', () => {
+    const noVehicle = resolvePacks([general, pack('tarn', { provisions: [provision({})] })], undefined);
+    expect(noVehicle.ok ? '' : noVehicle.sentence).toContain('names no vehicle');
+    const noVersion = resolvePacks([general, pack('tarn', { version: 'spring' })], undefined);
+    expect(noVersion.ok ? '' : noVersion.sentence).toContain('The version of the pack tarn cannot be read');
+  });
+
+  test('a pack given twice is refused', () => {
+    const resolved = resolvePacks([general, pack('tarn'), pack('tarn')], undefined);
+    expect(resolved.ok ? '' : resolved.sentence).toBe('The pack tarn was given more than once.');
+  });
+
+  test('of the rules of a layer those of its version are in force', () => {
+    const rules = [
+      { ...rule({ id: 'old', judges: 'part', when: [] }), until: '1.1.0' },
+      { ...rule({ id: 'new', judges: 'part', when: [] }), since: '1.1.0' },
+    ];
+    const resolved = resolvePacks([pack('general', { version: '1.1.0', rules })], ['general@1.1']);
+    expect(resolved.ok && resolved.packs.layers[0]?.rules.map(({ id }) => id)).toEqual(['new']);
   });
 
   test('without the general pack nothing is judged', () => {

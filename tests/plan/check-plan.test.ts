@@ -91,6 +91,51 @@ describe('an entry that cannot be read is told, and is unknown from then on', ()
     expect(faultsIn('parts: [{ thickness: 1.4, operations: [{ do: splice, hold: 5 }] }]')).toHaveLength(3);
   });
 
+  test('a list that is too short only because a wrong entry was taken out is not told again', () => {
+    expect(faultsIn('parts: []\nmeasurements: { points: [{ nominal: [0 mm, ten, 1 mm] }] }')).toEqual([
+      expect.stringMatching(/^unreadable quantity \/measurements\/points\/0\/nominal\/1 /u),
+    ]);
+    expect(faultsIn('parts: []\nmeasurements: { points: [{ nominal: [0 mm, 1 mm] }] }')).toEqual([
+      expect.stringMatching(/^wrong kind \/measurements\/points\/0\/nominal /u),
+    ]);
+  });
+
+  test('a coordinate with one axis missing is no coordinate', () => {
+    const checked = check(
+      'format: 1\nvehicle: {}\nparts: []\nmeasurements: { points: [{ name: A, nominal: [0 mm, ~, 1 mm] }] }\n',
+    );
+    expect(checked.ok && checked.plan.measurements?.points).toEqual([{ name: 'A' }]);
+    expect(checked.ok && checked.faults.map(({ pointer }) => pointer)).toEqual([
+      '/measurements/points/0/nominal',
+    ]);
+  });
+
+  test('one wrong entry of a list does not take its neighbours with it', () => {
+    const checked = check(
+      'format: 1\nvehicle: {}\nparts: [{ under: [a, { b: 1 }, c], damage: { kinds: [dent, dnet, kink] } }]\n',
+    );
+    expect(checked.ok && checked.plan.parts).toEqual([
+      { under: ['a', 'c'], damage: { kinds: ['dent', 'kink'] } },
+    ]);
+    expect(checked.ok && checked.faults).toHaveLength(2);
+  });
+
+  test.each([
+    ['a sign-off', 'parts: []\nsign_off: yes', '/sign_off'],
+    ['a citation by its bare id', 'parts: [{ operations: [{ cite: M1 }] }]', '/parts/0/operations/0/cite'],
+    ['damage in a word', 'parts: [{ damage: dent }]', '/parts/0/damage'],
+    ['one neighbour without its list', 'parts: [{ operations: [{ near: { part: a } }] }]', '/near'],
+    ['a time in a date', 'parts: []\njob: { opened: 2026-10-05T10:00 }', '/job/opened'],
+    ['a number of heatings below one', 'parts: [{ operations: [{ times: 0 }] }]', '/times'],
+    ['an id of no letters', 'parts: [{ id: "" }]', '/parts/0/id'],
+    ['more text than a key takes', `parts: [{ note: ${'x'.repeat(2001)} }]`, '/parts/0/note'],
+    ['more pins than a plan takes', `parts: []\nrules: [${'a@1, '.repeat(21)}]`, '/rules'],
+  ])('%s is one fault at its place', (_name, body, pointer) => {
+    const faults = faultsIn(body);
+    expect(faults).toHaveLength(1);
+    expect(faults[0]).toContain(`${pointer} `);
+  });
+
   test('what is wrong is taken out and the rest stays', () => {
     const checked = check('format: 1\nvehicle: {}\nparts: [{ id: a, thickness: 1.4, kind: sill }]\n');
     expect(checked.ok && checked.plan.parts).toEqual([{ id: 'a', kind: 'sill' }]);
@@ -107,6 +152,25 @@ describe('what is no fault', () => {
     const checked = check('format: 1\nvehicle: { maker: }\njob:\nparts: [{ thickness: , operations: }]\n');
     expect(checked).toMatchObject({ ok: true, faults: [] });
     expect(checked.ok && checked.plan).toEqual({ format: 1, vehicle: {}, parts: [{}] });
+  });
+
+  test('a part with nothing behind its dash is a part', () => {
+    const checked = check(
+      'format: 1\nvehicle: {}\nparts:\n  -\n  - { id: a, operations: [~, { do: heat }] }\n',
+    );
+    expect(checked).toMatchObject({ ok: true, faults: [] });
+    expect(checked.ok && checked.plan.parts).toEqual([{}, { id: 'a', operations: [{}, { do: 'heat' }] }]);
+  });
+
+  test('ids that are numbers meet each other as they are written', () => {
+    const checked = check(
+      'format: 1\nvehicle: {}\nparts: [{ id: 007 }, { id: b, under: 007, over: [1.0] }]\n',
+    );
+    expect(checked).toMatchObject({ ok: true, faults: [] });
+    expect(checked.ok && checked.plan.parts).toEqual([
+      { id: '007' },
+      { id: 'b', under: '007', over: ['1.0'] },
+    ]);
   });
 
   test('a number where text belongs is read as it is written', () => {

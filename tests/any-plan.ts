@@ -1,0 +1,170 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { stringify } from 'yaml';
+
+// Whole plans at random, most of them bad, of all that rules ask about: for what must hold of every plan.
+
+const pick = <T>(...values: readonly T[]): fc.Arbitrary<T> => fc.constantFrom(...values);
+const maybe = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
+  fc.option(value, { nil: undefined });
+const amount = (least: number, most: number, unit: string): fc.Arbitrary<string> =>
+  fc.integer({ min: least, max: most }).map((number) => `${String(number)} ${unit}`);
+
+const partIds = ['p0', 'p1', 'p2'] as const;
+const referenceIds = ['own', 'old', 'course', 'bare'] as const;
+
+const cite = fc.record({
+  reference: pick(...referenceIds, 'nowhere'),
+  at: maybe(pick('p. 4', 'section 2')),
+});
+
+const references = [
+  {
+    id: 'own',
+    kind: 'maker procedure',
+    document: 'BRM-1',
+    revision: 'D',
+    published: '2021-02-01',
+    covers: { maker: 'Corvane', model: 'Tarn', bodies: ['all'], years: '2020-2022' },
+    looked_up: '2026-10-06',
+  },
+  {
+    id: 'old',
+    kind: 'maker procedure',
+    document: 'BRM-0',
+    revision: 'A',
+    covers: { maker: 'Corvane', model: 'Tarn', bodies: ['all'], years: '2015-2019' },
+    looked_up: '2026-09-01',
+  },
+  { id: 'course', kind: 'training', title: 'A course' },
+  { id: 'bare', kind: 'maker bulletin', covers: { maker: 'Corvane', model: 'Tarn', years: '2021' } },
+];
+
+const near = fc.record({
+  part: maybe(pick(...partIds)),
+  item: maybe(pick('structural adhesive', 'wiring', 'airbag', 'foam')),
+  distance: maybe(amount(5, 150, 'mm')),
+  path: maybe(pick('same sheet', 'joined', 'through air')),
+  treatment: maybe(pick('stays', 'removed', 'shielded', 'renewed')),
+});
+
+const joint = fc.record({
+  to: maybe(pick(...partIds)),
+  method: maybe(pick('resistance spot', 'plug weld', 'arc seam', 'adhesive', 'blind rivet')),
+  form: maybe(pick('flange', 'lap', 'open butt')),
+  count: maybe(fc.integer({ min: 1, max: 60 })),
+  factory_count: maybe(fc.integer({ min: 1, max: 60 })),
+  coupon: maybe(pick('planned', 'passed', 'failed')),
+  settings: maybe(
+    fc.record({ heat_input: fc.integer({ min: 5, max: 40 }).map((n) => `${String(n / 100)} kJ/mm`) }),
+  ),
+});
+
+const operation = fc.record({
+  do: maybe(
+    pick(
+      'replace',
+      'section',
+      'butt weld',
+      'heat',
+      'heat',
+      'straighten',
+      'weld',
+      'drill',
+      'refinish',
+      'leave',
+      'fill',
+    ),
+  ),
+  step: maybe(fc.integer({ min: 1, max: 30 })),
+  extent: maybe(pick('whole', 'part')),
+  at: maybe(pick('B', 'C')),
+  method: maybe(pick('cold', 'with heat')),
+  cite: maybe(fc.oneof(cite, fc.array(cite, { maxLength: 3 }))),
+  source: maybe(pick('torch', 'induction')),
+  temperature: maybe(amount(50, 900, '°C')),
+  hold: maybe(amount(5, 300, 's')),
+  times: maybe(fc.integer({ min: 1, max: 4 })),
+  measured_by: maybe(fc.record({ means: pick('temperature crayon', 'contact probe', 'infra-red', 'none') })),
+  near: maybe(fc.array(near, { maxLength: 3 })),
+  clear_within: maybe(amount(100, 400, 'mm')),
+  joints: maybe(fc.array(joint, { maxLength: 2 })),
+});
+
+const material = fc.oneof(
+  fc.record({ strength: amount(200, 1900, 'MPa') }),
+  fc.record({ grade: pick('HC340LA', 'DC04', '22MnB5+AS150', 'HCT780X', 'XQ-17') }),
+  fc.record({ class: pick('mild', 'ultra-high-strength', 'aluminium') }),
+  fc.constant({}),
+);
+
+const part = fc
+  .record({
+    kind: maybe(pick('door ring', 'b-pillar', 'sill', 'front rail', 'side panel', 'bonnet', 'bracket')),
+    structural: maybe(fc.boolean()),
+    over: maybe(pick(...partIds)),
+    joined_to: maybe(fc.array(pick(...partIds), { maxLength: 2 })),
+    thickness: maybe(fc.integer({ min: 6, max: 25 }).map((tenths) => `${String(tenths / 10)} mm`)),
+    grade_from: maybe(fc.record({ reference: pick(...referenceIds), at: fc.constant('p. 3') })),
+    damage: maybe(
+      fc.record({
+        kind: pick('none', 'dent', 'kink', 'tear', 'bend'),
+        found_by: maybe(pick('seen', 'measured')),
+      }),
+    ),
+    operations: maybe(fc.array(operation, { maxLength: 2 })),
+  })
+  .chain((fixed) => material.map((of) => ({ ...fixed, ...of })));
+
+const plan = fc
+  .record({
+    stage: maybe(pick('draft', 'start', 'release')),
+    job: maybe(
+      fc.constant({
+        number: 'K-1',
+        opened: '2026-10-05',
+        written_by: { name: 'R. Amsel', role: 'estimator' },
+      }),
+    ),
+    vehicle: fc.record({
+      maker: maybe(fc.constant('Corvane')),
+      model: maybe(fc.constant('Tarn')),
+      body: maybe(fc.constant('wagon')),
+      model_year: maybe(pick(2018, 2021)),
+      market: maybe(pick('european-union', 'united-states')),
+      vin: maybe(pick('0CVZZZ8TZM0002207', '0CVZZZAT6M0002207')),
+      drive: maybe(pick('combustion', 'battery-electric', 'mild-hybrid')),
+    }),
+    references: fc.subarray(references),
+    make_safe: maybe(
+      fc.record({
+        low_voltage: maybe(fc.constant({ planned: true, batteries: ['12 V'] })),
+        restraints: maybe(fc.constant({ planned: true, units: [] })),
+        high_voltage: maybe(
+          fc.constant({ planned: true, battery_condition: 'sound', isolation: { planned: true } }),
+        ),
+      }),
+    ),
+    parts: fc.array(part, { minLength: 1, maxLength: partIds.length }),
+  })
+  .map((fixed) =>
+    stringify(
+      { format: 1, ...fixed, parts: fixed.parts.map((one, index) => ({ id: partIds[index], ...one })) },
+      { keepUndefined: false, aliasDuplicateObjects: false },
+    ),
+  );
+
+export const examplePlans: readonly string[] = [
+  'ring-replaced-whole',
+  'ring-sectioned-by-old-document',
+  'rail-heated-near-pillar',
+  'door-skin-cosmetic',
+  'electric-sill',
+  'student-plan',
+].map((name) => readFileSync(`examples/plans/${name}.yaml`, 'utf8'));
+
+/** One of the example plans, or one at random. */
+export const anyPlan: fc.Arbitrary<string> = fc.oneof(
+  { weight: 1, arbitrary: fc.constantFrom(...examplePlans) },
+  { weight: 2, arbitrary: plan },
+);

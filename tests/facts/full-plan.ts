@@ -1,0 +1,128 @@
+import type { Deriving } from './facts-of.ts';
+
+/** A plan that states whatever a plan can state, so that every fact is known on one of its sheets. It is no good plan. */
+export const fullPlan = `format: 1
+stage: release
+job: { number: K-1, opened: 2026-10-05, first_estimate: 2026-10-01, written_by: { name: R. Amsel, role: estimator } }
+vehicle:
+  maker: Corvane
+  model: Tarn
+  body: wagon
+  model_year: 2021
+  model_year_from: maker look-up
+  vin: 0CVZZZAT6M0002207
+  confirmed_at: door label
+  market: united-states
+  weight_class: light
+  drive: [plug-in-hybrid, mild-hybrid]
+references:
+  - { id: own, kind: maker procedure, title: Ring, document: BRM-1, revision: D, published: 2021-02-01, looked_up: 2026-10-06, calls: [own], covers: { maker: Corvane, model: Tarn, bodies: [wagon], years: 2020-2022 } }
+  - { id: own, kind: training }
+make_safe:
+  low_voltage: { planned: true, done: 2026-10-07T08:00, batteries: [12 V, 48 V], by: { name: A, qualification: q }, cite: { reference: own, at: p. 1 } }
+  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }], deployed: true, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
+  high_voltage:
+    planned: true
+    battery_condition: sound
+    person: { name: L, qualification: level 2 }
+    isolation: { planned: true, done: 2026-10-07T08:30, lock: K-7 }
+    proof_of_absence: { planned: true, done: 2026-10-07T08:40, meter_proved_before: true, reading: 0.2 V }
+  lifting: { points: [sill] }
+damage: { direct: [ring], indirect: { looked_at: [roof gap], found: none } }
+parts:
+  - id: skin
+    name: Side panel
+    kind: side panel
+    structural: false
+    over: ring
+    class: mild
+    strength: 300 MPa
+    thickness: 0.7 mm
+    coating: zinc
+    damage: { kind: tear, found_by: seen, tolerable_by: { reference: own, at: p. 1 } }
+    operations:
+      - { id: cut, do: section, step: 5, at: B, zone: foot, extent: part, reason: To reach the ring., cite: { reference: own, at: p. 4 }, fire_watch: 30 min, earth_clamp: here, control_units: none }
+  - id: ring
+    name: Door ring
+    kind: door ring
+    side: left
+    one_piece: true
+    under: skin
+    grade: 22MnB5+AS150
+    strength: 420 MPa
+    grade_from: { reference: own, at: p. 4 }
+    thickness: 1.4 mm
+    zones: [{ name: foot, strength: 600 MPa }]
+    condition: recycled
+    donor: { vin: 0CVZZZ8TZM0009999, maker: Corvane, model: Tarn, body: wagon, model_year: 2021, damage: none, cite: { reference: own, at: p. 5 } }
+    damage: { kind: kink, found_by: outer panel cut back }
+    operations:
+      - do: section
+        at: C
+        done: 2026-10-08
+        cite: { reference: own, at: p. 14 }
+        joints:
+          - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape }
+        near: [{ item: wiring, distance: 20 mm, path: joined }]
+      - { do: section, at: B, cite: { reference: own, at: p. 14 } }
+  - id: sill
+    kind: sill
+    grade: HC340LA
+    thickness: 1.2 mm
+    joined_to: [ring]
+    operations:
+      - do: heat
+        source: induction
+        temperature: 600 °C
+        hold: 60 s
+        times: 1
+        measured_by: { means: contact probe }
+        cooling: still air
+        near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }]
+        clear_within: 300 mm
+  - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
+measurements:
+  system: optical
+  calibration_due: 2027-01-01
+  data_sheet: { maker: Corvane, model: Tarn, body: wagon, years: 2020-2022 }
+  tolerance: 3 mm
+  before: 2026-10-06
+  after: 2026-10-09
+  zero_points: [Z1]
+  points:
+    - { name: Z1, on: tunnel, nominal: [0 mm, 0 mm, 0 mm], before: [0 mm, 0 mm, 0 mm], after: [0 mm, 0 mm, 0 mm] }
+    - { name: Z2, on: ring, nominal: [0 mm, 0 mm, 0 mm], before: [1 mm, 0 mm, 0 mm] }
+  openings: [{ name: door, diagonals_after: [1200 mm, 1201 mm] }]
+finish:
+  cavities: [{ part: ring, primer: epoxy, wax: yes }]
+  bake: { temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
+verify: { high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V } }
+deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
+sign_off: { date: 2026-10-20 }
+typo: 1
+`;
+
+export const fullPlanPack: NonNullable<Deriving['statements']> = [
+  {
+    part: 'door ring',
+    years: { from: 2020, to: 2022 },
+    document: 'BRM-1',
+    revision: 'D',
+    published: '2021-02-01',
+    page: 'p. 14',
+    shall: [{ do: 'replace', extent: 'whole' }],
+    shallNot: [],
+    may: [{ do: 'section', at: 'B' }],
+    conditions: [],
+  },
+  {
+    part: 'side panel',
+    years: { from: 2020, to: 2022 },
+    document: 'BRM-2',
+    revision: 'A',
+    shall: [],
+    shallNot: [{ do: 'section' }],
+    may: [],
+    conditions: [],
+  },
+];

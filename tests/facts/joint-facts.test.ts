@@ -1,0 +1,125 @@
+import { describe, expect, test } from 'vitest';
+import { factsOf } from './facts-of.ts';
+
+const joint = (entries: string, part = 'grade: HC340LA, thickness: 1.2 mm'): ReturnType<typeof factsOf> =>
+  factsOf(`parts:
+  - { id: own, ${part}, operations: [{ do: replace, joints: [{ ${entries} }] }] }
+  - { id: hard, name: Pillar, grade: 22MnB5, thickness: 1.4 mm }
+  - { id: light, class: aluminium, thickness: 1.1 mm }
+  - { id: dark, name: Bracket }
+  - { id: glued, class: mild, thickness: 0.8 mm, holds: [structural adhesive] }`);
+
+describe('the stack', () => {
+  test('is the part itself, the sheets, and the other side', () => {
+    expect(joint('sheets: [own, hard]').value('joint.classes')).toEqual(['high-strength', 'press-hardened']);
+    expect(joint('to: hard').value('joint.classes')).toEqual(['high-strength', 'press-hardened']);
+    expect(joint('sheets: [own], to: glued').value('joint.classes')).toEqual(['high-strength', 'mild']);
+    expect(joint('sheets: [own]').value('joint.classes')).toEqual(['high-strength']);
+  });
+
+  test('with a sheet that is not known the classes are not, unless hardened steel is there already', () => {
+    expect(joint('to: dark').value('joint.classes')).toMatch(/^\? .*Bracket/u);
+    expect(joint('sheets: [own, gone]').value('joint.classes')).toMatch(/^\? /u);
+    expect(joint('sheets: [hard, dark]').value('joint.classes')).toEqual(['high-strength', 'press-hardened']);
+    expect(joint('to: hard', 'kind: sill').value('joint.classes')).toEqual(['press-hardened']);
+  });
+
+  test('unlike metals', () => {
+    expect(joint('to: light').value('joint.unlike_metals')).toBe(true);
+    expect(joint('to: hard').value('joint.unlike_metals')).toBe(false);
+    expect(joint('to: dark').fact('joint.unlike_metals').known).toBe(false);
+  });
+
+  test('thicknesses are stated when every sheet has one', () => {
+    expect(joint('to: hard').value('joint.thicknesses_stated')).toBe(true);
+    expect(joint('to: dark').value('joint.thicknesses_stated')).toBe(false);
+    expect(joint('to: gone').value('joint.thicknesses_stated')).toBe(false);
+  });
+
+  test('the number of sheets is the one that is listed', () => {
+    expect(joint('sheets: [own, hard, glued]').value('joint.sheets')).toBe(3);
+    expect(joint('to: hard').fact('joint.sheets').known).toBe(false);
+  });
+
+  test('the other part is called as the shop calls it', () => {
+    expect(joint('to: hard').value('joint.to')).toBe('Pillar');
+    expect(joint('to: gone').value('joint.to')).toBe('gone');
+    expect(joint('count: 1').fact('joint.to').known).toBe(false);
+  });
+});
+
+describe('how it is joined', () => {
+  test('a method that is not stated leaves open what hangs on it', () => {
+    for (const name of ['joint.method', 'joint.arc', 'joint.spot', 'joint.welded', 'joint.form']) {
+      expect([name, joint('to: hard').fact(name).known]).toEqual([name, false]);
+    }
+  });
+
+  test('spots, rivets and adhesive lie on a flange; a seam may meet edge to edge and has to say', () => {
+    expect(joint('method: resistance spot').fact('joint.form')).toMatchObject({
+      value: 'flange',
+      from: 'assumed',
+    });
+    expect(joint('method: arc seam').fact('joint.form').known).toBe(false);
+    expect(joint('method: arc seam, form: lap').fact('joint.form')).toMatchObject({
+      value: 'lap',
+      from: 'stated',
+    });
+  });
+
+  test('insulated by a layer that is named, or by adhesive', () => {
+    expect(joint('method: blind rivet').value('joint.insulated')).toBe(false);
+    expect(joint('method: blind rivet, insulation: tape').value('joint.insulated')).toBe(true);
+    expect(joint('method: adhesive and rivet').value('joint.insulated')).toBe(true);
+    expect(joint('method: blind rivet, adhesive: { product: P }').value('joint.insulated')).toBe(true);
+  });
+});
+
+describe('how many', () => {
+  test('fewer than the factory by the difference; more is below zero', () => {
+    expect(joint('factory_count: 42, count: 40').value('joint.fewer')).toBe(2);
+    expect(joint('factory_count: 42, count: 42').value('joint.fewer')).toBe(0);
+    expect(joint('factory_count: 42, count: 56').value('joint.fewer')).toBe(-14);
+    expect(joint('factory_count: 42').fact('joint.fewer').known).toBe(false);
+    expect(joint('count: 42').fact('joint.fewer').known).toBe(false);
+  });
+
+  test('what was made is short when it is not recorded or less than planned', () => {
+    expect(joint('count: 40').value('joint.done_count_short')).toBe(true);
+    expect(joint('count: 40, count_done: 39').value('joint.done_count_short')).toBe(true);
+    expect(joint('count: 40, count_done: 40').value('joint.done_count_short')).toBe(false);
+  });
+});
+
+test.each([
+  ['to: hard', 'none'],
+  ['coupon: planned', 'planned'],
+  ['coupon: passed', 'passed'],
+  ['coupon: { result: failed }', 'failed'],
+  ['coupon: {}', 'planned'],
+  ['coupon: pased', 'none'],
+])('the coupon of { %s } is %s', (entries, expected) => {
+  expect(joint(entries).value('joint.coupon')).toBe(expected);
+});
+
+describe('adhesive of the factory', () => {
+  const leftOut = (entries: string): ReturnType<typeof factsOf> => joint(entries);
+
+  test.each([
+    ['factory_adhesive: true', true],
+    ['factory_adhesive: true, method: resistance spot', true],
+    ['factory_adhesive: true, method: adhesive and spot', false],
+    ['factory_adhesive: true, adhesive: { product: P }', false],
+    ['factory_adhesive: false', false],
+  ])('{ %s } is left out: %s', (entries, expected) => {
+    expect(leftOut(entries).value('joint.adhesive_left_out')).toBe(expected);
+  });
+
+  test('not stated: assumed none, unless a sheet of the stack holds some', () => {
+    expect(leftOut('to: hard').fact('joint.adhesive_left_out')).toMatchObject({
+      value: false,
+      from: 'assumed',
+    });
+    expect(leftOut('to: glued').fact('joint.adhesive_left_out').known).toBe(false);
+  });
+});

@@ -1,0 +1,174 @@
+import { describe, expect, test } from 'vitest';
+import { factsOf, tarn } from './facts-of.ts';
+
+const part = (entries: string, rest = tarn): ReturnType<typeof factsOf> =>
+  factsOf(`${rest}\nparts:\n  - { ${entries} }\n`);
+
+describe('what a part carries', () => {
+  test.each([
+    ['kind: b-pillar', true, 'table'],
+    ['kind: b-pillar, structural: true', true, 'stated'],
+    ['kind: b-pillar, structural: false', true, 'table'],
+    ['kind: bonnet', false, 'table'],
+    ['kind: bonnet, structural: true', true, 'stated'],
+    ['kind: side panel, structural: false', false, 'stated'],
+  ])('{ %s }: structural %s, by %s', (entries, value, from) => {
+    expect(part(entries).fact('part.structural')).toMatchObject({ known: true, value, from });
+  });
+
+  test('where neither kind nor plan says, it is not known', () => {
+    expect(part('kind: bracket').fact('part.structural')).toMatchObject({
+      known: false,
+      at: '/parts/0/structural',
+    });
+  });
+
+  test('a crash part called cosmetic is declared so only where the maker’s page for this car does', () => {
+    const called = 'kind: b-pillar, structural: false';
+    expect(part(called).value('part.declared_cosmetic')).toBe(true);
+    expect(part(`${called}, cosmetic_by: { reference: old, at: p. 1 }`).value('part.declared_cosmetic')).toBe(
+      true,
+    );
+    expect(part(`${called}, cosmetic_by: { reference: course }`).value('part.declared_cosmetic')).toBe(true);
+    expect(part(`${called}, cosmetic_by: { reference: own, at: p. 1 }`).value('part.declared_cosmetic')).toBe(
+      false,
+    );
+    expect(part('kind: side panel, structural: false').value('part.declared_cosmetic')).toBe(false);
+  });
+
+  test('a door ring counts as one piece, and that is said to be assumed', () => {
+    expect(part('kind: door ring').fact('part.one_piece')).toMatchObject({ value: true, from: 'assumed' });
+    expect(part('kind: door ring, one_piece: false').fact('part.one_piece')).toMatchObject({
+      value: false,
+      from: 'stated',
+    });
+    expect(part('kind: sill').fact('part.one_piece').known).toBe(false);
+  });
+});
+
+describe('damage', () => {
+  test.each([
+    ['{ kind: kink }', ['kink'], true],
+    ['{ kinds: [dent, tear] }', ['dent', 'tear'], true],
+    ['{ kind: dent, kinds: [dent, tear] }', ['dent', 'tear'], true],
+    ['{ kind: none }', ['none'], false],
+    ['{ kind: not yet seen, kinds: [kink] }', ['not yet seen', 'kink'], true],
+  ])('%s', (damage, kinds, damaged) => {
+    const derived = part(`damage: ${damage}`);
+    expect(derived.value('part.damage')).toEqual(kinds);
+    expect(derived.value('part.damaged')).toBe(damaged);
+  });
+
+  test('nothing said, or not yet looked, is neither damaged nor sound', () => {
+    for (const entries of ['kind: sill', 'damage: {}', 'damage: { kind: not yet seen }']) {
+      expect([entries, part(entries).fact('part.damaged').known]).toEqual([entries, false]);
+    }
+  });
+
+  test('damage may stay only by the maker’s page for this car', () => {
+    const by = (id: string): string => `damage: { kind: dent, tolerable_by: { reference: ${id}, at: p. 1 } }`;
+    expect(part(by('own')).value('part.may_stay')).toBe(true);
+    expect(part(by('old')).value('part.may_stay')).toBe(false);
+    expect(part(by('course')).value('part.may_stay')).toBe(false);
+    expect(part(by('nobody')).value('part.may_stay')).toBe(false);
+  });
+
+  test('paint, sanding and taking off answer no damage; leaving with a reason is an answer to be judged', () => {
+    for (const word of ['refinish', 'grind', 'remove and refit', 'bake', 'drill', 'cut for access']) {
+      expect([word, part(`operations: [{ do: ${word} }]`).value('part.has_operation')]).toEqual([
+        word,
+        false,
+      ]);
+    }
+    for (const word of ['replace', 'straighten', 'fill', 'leave', 'section']) {
+      expect([word, part(`operations: [{ do: ${word} }]`).value('part.has_operation')]).toEqual([word, true]);
+    }
+    expect(part('operations: [{}]').value('part.has_operation')).toBe(true);
+    expect(part('kind: sill').value('part.has_operation')).toBe(false);
+  });
+});
+
+describe('a second-hand part', () => {
+  const donor =
+    'vin: 0CVZZZ8TZM0009999, maker: Corvane, model: Tarn, body: wagon, model_year: 2021, damage: none';
+  const agrees = (entries: string): unknown =>
+    part(`condition: recycled, donor: { ${entries} }`).value('part.donor');
+
+  test('comes from the same maker, model, body and year, or not', () => {
+    expect(agrees(donor)).toBe('same');
+    expect(agrees(donor.replace('2021', '2020'))).toBe('other vehicle');
+    expect(agrees(donor.replace('wagon', 'saloon'))).toBe('other vehicle');
+    expect(agrees('model: Ilex')).toBe('other vehicle');
+    expect(agrees(donor.replace('Tarn', ' tarn '))).toBe('same');
+  });
+
+  test('and what is not said of it is not taken for granted', () => {
+    expect(agrees('')).toBe('not fully stated');
+    expect(agrees(donor.replace(', damage: none', ''))).toBe('not fully stated');
+    expect(agrees(donor.replace('vin: 0CVZZZ8TZM0009999, ', ''))).toBe('not fully stated');
+    expect(agrees(donor.replace('body: wagon, ', ''))).toBe('not fully stated');
+    expect(part('condition: recycled').value('part.donor')).toBe('not fully stated');
+  });
+
+  test('damage of the donor counts', () => {
+    expect(agrees(donor.replace('damage: none', 'damage: hit from behind'))).toBe('damaged');
+    expect(agrees(donor.replace('damage: none', 'damage: None seen'))).toBe('same');
+  });
+
+  test('is what says so, or names a donor', () => {
+    expect(part('condition: refurbished').value('part.second_hand')).toBe(true);
+    expect(part('donor: {}').value('part.second_hand')).toBe(true);
+    expect(part('condition: new').value('part.second_hand')).toBe(false);
+    expect(part('kind: sill').fact('part.donor').known).toBe(false);
+    expect(part('donor: { cite: { reference: own } }').value('part.donor_cited')).toBe(true);
+    expect(part('donor: { cite: { reference: old } }').value('part.donor_cited')).toBe(false);
+  });
+});
+
+describe('hollow members', () => {
+  const worked = (entries: string): unknown => part(entries).value('part.closed_section_worked');
+
+  test.each([
+    ['kind: sill, operations: [{ do: section }]', true],
+    ['kind: sill, operations: [{ do: replace, extent: whole }]', true],
+    ['kind: sill, operations: [{ do: heat }]', true],
+    ['kind: sill, operations: [{ do: straighten, method: cold }]', false],
+    ['kind: sill, operations: [{ do: refinish }]', false],
+    ['kind: sill', false],
+    ['kind: bonnet, operations: [{ do: section }]', false],
+    ['kind: bracket, closed_section: true, operations: [{ do: weld }]', true],
+    ['kind: sill, closed_section: false, operations: [{ do: weld }]', false],
+  ])('{ %s }: %s', (entries, expected) => {
+    expect(worked(entries)).toBe(expected);
+  });
+
+  test('what is done to it by no known word is open', () => {
+    expect(worked('kind: sill, operations: [{}]')).toMatch(/^\? /u);
+  });
+
+  test('inside, primer and wax together protect, for that very part', () => {
+    const finish = (cavity: string): unknown =>
+      part('id: s, kind: sill', `${tarn}\nfinish: { cavities: [${cavity}] }`).value('part.inside_protected');
+    expect(finish('{ part: s, primer: epoxy, wax: through the holes }')).toBe(true);
+    expect(finish('{ part: s, wax: through the holes }')).toBe(false);
+    expect(finish('{ part: s, primer: epoxy }, { part: s, wax: yes }')).toBe(false);
+    expect(finish('{ part: other, primer: epoxy, wax: x }')).toBe(false);
+    expect(finish('{ primer: epoxy, wax: x }')).toBe(false);
+  });
+});
+
+test('a point of lifting is the part that the plan names', () => {
+  const lifted = (points: string): unknown =>
+    part('id: s', `${tarn}\nmake_safe: { lifting: { points: [${points}] } }`).value('part.lifted_on');
+  expect(lifted('s')).toBe(true);
+  expect(lifted('other')).toBe(false);
+  expect(part('kind: sill', `${tarn}\nmake_safe: { lifting: { points: [s] } }`).value('part.lifted_on')).toBe(
+    false,
+  );
+});
+
+test('what hides it is named as the shop calls it', () => {
+  const derived = factsOf('parts: [{ id: r, under: [s, gone] }, { id: s, name: Side panel }]');
+  expect(derived.value('part.hidden_by', '/parts/0')).toBe('Side panel, gone');
+  expect(derived.fact('part.hidden_by', '/parts/1').known).toBe(false);
+});

@@ -1,0 +1,227 @@
+import { describe, expect, test } from 'vitest';
+import type { MakerStatement } from '../../src/facts/context.ts';
+import { factsOf, tarn } from './facts-of.ts';
+
+const statement: MakerStatement = {
+  part: 'door ring',
+  years: { from: 2020, to: 2022 },
+  document: 'BRM-1',
+  revision: 'D',
+  published: '2021-02-01',
+  page: 'p. 12-19',
+  shall: [],
+  shallNot: [],
+  may: [],
+  conditions: [],
+};
+const may: MakerStatement = { ...statement, may: [{ do: 'section', at: 'B' }] };
+const cite = 'cite: { reference: own, at: p. 14 }';
+
+function provision(
+  statements: readonly MakerStatement[],
+  operation: string,
+  part = 'kind: door ring, side: left',
+  rest = tarn,
+): ReturnType<typeof factsOf> {
+  return factsOf(`${rest}\nparts: [{ ${part}, operations: [{ ${operation} }] }]`, { statements });
+}
+
+describe('a permission counts only when all of it is met', () => {
+  const atB = `do: section, at: B, ${cite}`;
+
+  test('the operation, the place, the document with its revision and a place in it', () => {
+    const derived = provision([may], atB);
+    expect(derived.value('provision.permits')).toBe(true);
+    expect(derived.value('provision.says')).toBe('may');
+    expect(derived.value('provision.by')).toBe('BRM-1, revision D, p. 12-19, in pack corvane-tarn 1.0.0');
+    expect(derived.fact('provision.open').known).toBe(false);
+  });
+
+  test.each<readonly [string, string, readonly string[]]>([
+    ['not cited', 'do: section, at: B', ['not cited']],
+    ['cited by the course', 'do: section, at: B, cite: { reference: course, at: p. 1 }', ['not cited']],
+    [
+      'cited by the document of the years before',
+      'do: section, at: B, cite: { reference: old, at: p. 1 }',
+      ['not cited'],
+    ],
+    ['cited without a place in it', 'do: section, at: B, cite: { reference: own }', ['not cited']],
+    ['at another place', `do: section, at: C, ${cite}`, ['place']],
+    ['at no stated place', `do: section, ${cite}`, ['place']],
+    ['both', 'do: section, at: C', ['not cited', 'place']],
+  ])('%s: open', (_name, operation, open) => {
+    const derived = provision([may], operation);
+    expect(derived.value('provision.permits')).toBe(false);
+    expect(derived.value('provision.open')).toEqual(open);
+    expect(derived.fact('provision.by').known).toBe(false);
+  });
+
+  test('another revision than the pack’s', () => {
+    const derived = provision([{ ...may, revision: 'E' }], atB);
+    expect(derived.value('provision.permits')).toBe(false);
+    expect(derived.value('provision.open')).toEqual(['revision']);
+    expect(derived.value('provision.open_text')).toContain('another revision than E');
+  });
+
+  test('a pack without revision goes by the day of publication', () => {
+    const dated = (published: string): MakerStatement => {
+      const { revision: _revision, ...rest } = may;
+      return { ...rest, published };
+    };
+    expect(provision([dated('2021-02-01')], atB).value('provision.permits')).toBe(true);
+    expect(provision([dated('2021-02-02')], atB).value('provision.permits')).toBe(false);
+  });
+
+  test('every condition must be said to be met, capitals aside', () => {
+    const conditioned = { ...may, conditions: ['Insert of 30 mm', 'coupon before the weld'] };
+    const met = (list: string): unknown =>
+      provision([conditioned], `${atB}, conditions_met: [${list}]`).value('provision.permits');
+    expect(met('')).toBe(false);
+    expect(met('insert of 30 mm')).toBe(false);
+    expect(met('coupon before the weld, " insert of 30 MM"')).toBe(true);
+  });
+
+  test.each<readonly [string, Partial<MakerStatement>]>([
+    ['other years', { years: { from: 2015, to: 2019 } }],
+    ['another kind of part', { part: 'b-pillar' }],
+    ['the other side', { sides: ['right'] }],
+    ['another body', { bodies: ['saloon'] }],
+    ['another operation', { may: [{ do: 'replace', extent: 'part' }] }],
+  ])('a statement for %s is silent here', (_name, change) => {
+    const derived = provision([{ ...may, ...change }], atB);
+    expect(derived.value('provision.permits')).toBe(false);
+    expect(derived.fact('provision.open').known).toBe(false);
+    expect(derived.value('provision.says')).not.toBe('may');
+  });
+
+  test('in doubt about side, body or year it does not permit', () => {
+    expect(provision([{ ...may, sides: ['left'] }], atB, 'kind: door ring').value('provision.permits')).toBe(
+      false,
+    );
+    const noYear = tarn.replace(', model_year: 2021', '');
+    expect(provision([may], atB, undefined, noYear).value('provision.permits')).toBe(false);
+  });
+
+  test('a pack of another maker or model says nothing', () => {
+    const other = tarn.replace('maker: Corvane, model: Tarn, body', 'maker: Corvane, model: Ilex, body');
+    const derived = provision([may], atB, undefined, other);
+    expect(derived.fact('provision.says').known).toBe(false);
+    expect(derived.value('provision.permits')).toBe(false);
+  });
+
+  test('a shall permits what it demands', () => {
+    const shall = { ...statement, shall: [{ do: 'replace', extent: 'whole' as const }] };
+    const derived = provision([shall], `do: replace, extent: whole, ${cite}`);
+    expect(derived.value('provision.says')).toBe('shall');
+    expect(derived.value('provision.permits')).toBe(true);
+    expect(provision([shall], `do: replace, ${cite}`).value('provision.permits')).toBe(false);
+  });
+});
+
+describe('a prohibition', () => {
+  const forbids = (statements: readonly MakerStatement[], operation: string, part?: string): unknown =>
+    provision(statements, operation, part).value('provision.forbids');
+  const not = (word: string, more = {}): MakerStatement => ({
+    ...statement,
+    shallNot: [{ do: word, ...more }],
+  });
+
+  test('counts whether the plan cites it or not', () => {
+    expect(forbids([not('section')], 'do: section')).toBe(true);
+    expect(provision([not('section')], 'do: section').value('provision.says')).toBe('shall not');
+    expect(forbids([not('section')], 'do: weld')).toBe(false);
+  });
+
+  test('of sectioning meets every way of cutting and joining part-way', () => {
+    expect(forbids([not('section')], 'do: butt weld')).toBe(true);
+    expect(forbids([not('section')], 'do: replace, extent: part')).toBe(true);
+    expect(forbids([not('section')], 'do: weld, joints: [{ method: arc seam, form: open butt }]')).toBe(true);
+    expect(forbids([not('section')], 'do: replace, extent: whole')).toBe(false);
+  });
+
+  test('of heat meets straightening with heat', () => {
+    expect(forbids([not('heat')], 'do: straighten, method: with heat')).toBe(true);
+    expect(forbids([not('heat')], 'do: straighten, method: cold')).toBe(false);
+  });
+
+  test('of one place counts where the place is not stated', () => {
+    expect(forbids([not('section', { at: 'B' })], 'do: section, at: B')).toBe(true);
+    expect(forbids([not('section', { at: 'B' })], 'do: section')).toBe(true);
+  });
+
+  test('counts in doubt about side or year', () => {
+    expect(forbids([{ ...not('section'), sides: ['left'] }], 'do: section', 'kind: door ring')).toBe(true);
+    expect(
+      forbids([{ ...not('section'), sides: ['left'] }], 'do: section', 'kind: door ring, side: right'),
+    ).toBe(false);
+  });
+
+  test('in general yields to the place that the same page draws', () => {
+    const both = { ...may, shallNot: [{ do: 'section' }] };
+    expect(forbids([both], `do: section, at: B, ${cite}`)).toBe(false);
+    expect(forbids([both], `do: section, at: C, ${cite}`)).toBe(true);
+    expect(forbids([both], 'do: section, at: B')).toBe(true);
+  });
+
+  test('of a later page wins over an older permission', () => {
+    const newer = { ...not('section'), document: 'BUL-2', published: '2022-05-01' };
+    const older = { ...not('section'), document: 'BUL-0', published: '2020-05-01' };
+    expect(forbids([may, newer], `do: section, at: B, ${cite}`)).toBe(true);
+    expect(provision([may, newer], `do: section, at: B, ${cite}`).value('provision.permits')).toBe(false);
+    expect(forbids([may, older], `do: section, at: B, ${cite}`)).toBe(false);
+  });
+});
+
+describe('what a part shall get', () => {
+  const shall = { ...statement, shall: [{ do: 'replace', extent: 'whole' as const }] };
+
+  test('is done when an operation of the plan does it', () => {
+    expect(provision([shall], 'do: replace, extent: whole').value('part.shall_done')).toBe(true);
+    expect(provision([shall], 'do: section').value('part.shall_done')).toBe(false);
+    expect(provision([shall], 'do: replace').value('part.shall_done')).toBe(false);
+    expect(provision([shall], 'do: section').value('part.shall')).toBe(
+      'replace whole (BRM-1, revision D, p. 12-19, in pack corvane-tarn 1.0.0)',
+    );
+  });
+
+  test('is unknown where no pack says', () => {
+    expect(provision([may], 'do: section').fact('part.shall_done').known).toBe(false);
+  });
+});
+
+describe('without a pack', () => {
+  test('silence is not permission, and the entry to type in is filled from the plan', () => {
+    const derived = factsOf(
+      `${tarn}\nparts: [{ kind: door ring, operations: [{ do: section, at: B, ${cite} }] }]`,
+    );
+    expect(derived.value('provision.permits')).toBe(false);
+    expect(derived.fact('provision.says').known).toBe(false);
+    expect(derived.value('provision.to_type_in')).toBe(
+      '{part: "door ring", years: "2021", document: "BRM-1", revision: "D", page: "p. 14", may: ["section at B"]}',
+    );
+  });
+
+  test('what the plan does not know is left to be filled in', () => {
+    const derived = factsOf('parts: [{ operations: [{}] }]');
+    expect(derived.value('provision.to_type_in')).toBe(
+      '{part: "…", years: "…", document: "…", revision: "…", page: "…", may: ["…"]}',
+    );
+  });
+
+  test('a document that does not cover the vehicle is not offered', () => {
+    const derived = factsOf(
+      `${tarn}\nparts: [{ kind: sill, operations: [{ do: section, cite: { reference: old, at: p. 1 } }] }]`,
+    );
+    expect(derived.value('provision.to_type_in')).toContain('document: "…"');
+  });
+
+  test('whether there is a pack for the vehicle', () => {
+    expect(factsOf(tarn).value('plan.vehicle_pack')).toBe(false);
+    expect(factsOf(tarn, { statements: [statement] }).value('plan.vehicle_pack')).toBe(true);
+    expect(
+      factsOf('vehicle: { maker: Corvane }', { statements: [statement] }).fact('plan.vehicle_pack').known,
+    ).toBe(false);
+    const late = factsOf(tarn.replace('model_year: 2021', 'model_year: 2025'), { statements: [statement] });
+    expect(late.value('plan.vehicle_pack')).toBe(false);
+  });
+});

@@ -1,0 +1,128 @@
+import { describe, expect, test } from 'vitest';
+import { factsOf } from './facts-of.ts';
+
+const job = 'job: { number: K-1, opened: 2026-10-05 }';
+const reference = (
+  entries: string,
+  rest = job,
+  statements?: Parameters<typeof factsOf>[1],
+): ReturnType<typeof factsOf> => factsOf(`${rest}\nreferences: [{ id: m, ${entries} }]`, statements);
+
+describe('when it was looked up', () => {
+  const lookUp = (entries: string, rest = job): unknown =>
+    reference(entries, rest).value('reference.look_up');
+
+  test('between the beginning of the job and the as-of date, both included', () => {
+    expect(lookUp('looked_up: 2026-10-04')).toBe('before the job');
+    expect(lookUp('looked_up: 2026-10-05')).toBe('in time');
+    expect(lookUp('looked_up: 2026-10-21')).toBe('in time');
+    expect(lookUp('looked_up: 2026-10-22')).toBe('after the as-of date');
+  });
+
+  test('the first estimate may lie before the opening', () => {
+    const early = 'job: { number: K-1, opened: 2026-10-05, first_estimate: 2026-10-01 }';
+    expect(lookUp('looked_up: 2026-10-01', early)).toBe('in time');
+    expect(lookUp('looked_up: 2026-09-30', early)).toBe('before the job');
+    const late = 'job: { number: K-1, opened: 2026-10-05, first_estimate: 2026-10-10 }';
+    expect(lookUp('looked_up: 2026-10-04', late)).toBe('before the job');
+    expect(lookUp('looked_up: 2026-10-05', late)).toBe('in time');
+    expect(lookUp('looked_up: 2026-10-01', 'job: { first_estimate: 2026-10-01 }')).toBe('in time');
+  });
+
+  test('after the work that rests on it', () => {
+    const done = (day: string): string =>
+      `${job}\nparts: [{ operations: [{ do: heat, done: ${day}, cite: { reference: m } }] }]`;
+    expect(lookUp('looked_up: 2026-10-08', done('2026-10-07'))).toBe('after the work');
+    expect(lookUp('looked_up: 2026-10-08', done('2026-10-08'))).toBe('in time');
+    expect(lookUp('looked_up: 2026-10-08', done('2026-10-09T08:00'))).toBe('in time');
+  });
+
+  test('for another job', () => {
+    expect(lookUp('looked_up: 2026-10-08, for_job: K-2')).toBe('for another job');
+    expect(lookUp('looked_up: 2026-10-08, for_job: " K-1 "')).toBe('in time');
+    expect(lookUp('for_job: K-2')).toBe('for another job');
+  });
+
+  test('without its day, or without that of the job, it is not known', () => {
+    expect(reference('kind: maker procedure').fact('reference.look_up').known).toBe(false);
+    expect(reference('looked_up: 2026-10-08', 'job: {}').fact('reference.look_up')).toMatchObject({
+      known: false,
+      at: '/job/opened',
+    });
+    expect(reference('looked_up: 2026-02-30').fact('reference.look_up').known).toBe(false);
+  });
+
+  test('its age is counted to the signature, or to the as-of date', () => {
+    const age = (rest: string): unknown =>
+      reference('looked_up: 2026-10-01', rest).value('reference.look_up_age');
+    expect(age(job)).toBe(20);
+    expect(age(`${job}\nsign_off: { date: 2026-10-11 }`)).toBe(10);
+    expect(age(`${job}\nsign_off: { date: 2026-09-11 }`)).toBe(0);
+    expect(reference('id2: x').fact('reference.look_up_age').known).toBe(false);
+  });
+});
+
+describe('what it is', () => {
+  test('what is written of it and what is not', () => {
+    const derived = reference('document: B-1, published: 2021-02-01');
+    const names = ['reference.document_stated', 'reference.revision_stated', 'reference.published_stated'];
+    expect(names.map((name) => derived.value(name))).toEqual([true, false, true]);
+  });
+
+  test('whether structural work rests on it, and whether it is cited at all', () => {
+    const resting = (part: string): readonly unknown[] => {
+      const derived = reference('kind: maker procedure', `${job}\nparts: [{ ${part} }]`);
+      return [derived.value('reference.rested_on'), derived.value('reference.cited')];
+    };
+    const cite = 'cite: { reference: m }';
+    expect(resting(`kind: sill, operations: [{ do: heat, ${cite} }]`)).toEqual([true, true]);
+    expect(resting(`kind: bonnet, operations: [{ do: heat, ${cite} }]`)).toEqual([false, true]);
+    expect(resting(`kind: sill, operations: [{ do: refinish, ${cite} }]`)).toEqual([false, true]);
+    expect(resting('kind: sill, operations: [{ do: heat }]')).toEqual([false, false]);
+    expect(resting(`kind: bracket, operations: [{ ${cite} }]`)).toEqual([true, true]);
+  });
+
+  test('a document that it calls must be listed', () => {
+    expect(reference('calls: [m]').value('reference.called_missing')).toBe(false);
+    expect(reference('calls: [m, other]').value('reference.called_missing')).toBe(true);
+  });
+
+  test('of two with one id the second is a repetition', () => {
+    const derived = factsOf('references: [{ id: m }, { id: m }, {}]');
+    expect(
+      ['/references/0', '/references/1', '/references/2'].map((at) =>
+        derived.value('reference.id_repeated', at),
+      ),
+    ).toEqual([false, true, false]);
+  });
+});
+
+describe('against the packs', () => {
+  const statement = {
+    ...{ part: 'sill', years: { from: 2020, to: 2022 }, shall: [], shallNot: [], may: [], conditions: [] },
+    ...{ document: 'B-1', revision: 'D', published: '2021-02-01' },
+  };
+  const revision = (entries: string, ...statements: readonly (typeof statement)[]): unknown =>
+    reference(entries, job, { statements }).value('reference.revision_in_pack');
+
+  test('the days of publication say which revision is newer', () => {
+    expect(revision('document: B-2, revision: A', statement)).toBe('not in the packs');
+    expect(revision('document: B-1, revision: D', statement)).toBe('same');
+    expect(revision('document: B-1, revision: C, published: 2020-01-01', statement)).toBe('pack is newer');
+    expect(revision('document: B-1, revision: E, published: 2022-01-01', statement)).toBe('pack is older');
+    expect(revision('document: B-1, revision: C', statement)).toMatch(/^\? /u);
+    expect(revision('document: B-1', statement)).toMatch(/^\? /u);
+  });
+
+  test('a document is the same whatever its capitals', () => {
+    expect(revision('document: b-1, revision: d', statement)).toBe('same');
+    expect(revision('document: b-1, revision: C, published: 2020-01-01', statement)).toBe('pack is newer');
+  });
+
+  test('of several statements of one document the newest counts', () => {
+    const newer = { ...statement, revision: 'E', published: '2023-01-01' };
+    const plan = 'document: B-1, revision: D, published: 2021-02-01';
+    expect(revision(plan, statement, newer)).toBe('pack is newer');
+    expect(revision(plan, newer, statement)).toBe('pack is newer');
+  });
+});

@@ -1,0 +1,108 @@
+import { describe, expect, test } from 'vitest';
+import { operationTraits } from '../../src/facts/survey-operation.ts';
+import { surveyOf } from './facts-of.ts';
+
+/** What an operation does, as letters: c(uts part-way) h(eats) s(traightens) w(orks) o(hot) e(lectric); `?` after what is open. */
+function traits(operation: string, part = 'kind: sill'): string {
+  const [one] = surveyOf(`parts: [{ ${part}, operations: [${operation}] }]`).operations;
+  if (one === undefined) throw new Error('no operation');
+  const { cutsPartWay, heats, straightens, works, hot, electricWelding } = operationTraits(
+    one.operation,
+    one.part.part,
+  );
+  const letters = { c: cutsPartWay, h: heats, s: straightens, w: works, o: hot, e: electricWelding };
+  return Object.entries(letters)
+    .map(([letter, value]) => (value === undefined ? `${letter}?` : value ? letter : ''))
+    .join('');
+}
+
+const spots = 'joints: [{ method: resistance spot }]';
+const rivets = 'joints: [{ method: blind rivet }]';
+
+describe('what an operation does is read off its word', () => {
+  test.each([
+    ['{ do: section }', 'cwoe'],
+    ['{ do: butt weld }', 'cwoe'],
+    ['{ do: heat }', 'hwo'],
+    ['{ do: straighten, method: cold }', 'sw'],
+    ['{ do: straighten, method: with heat }', 'hswo'],
+    ['{ do: weld }', 'woe'],
+    ['{ do: braze }', 'woe'],
+    ['{ do: bond }', 'w'],
+    ['{ do: rivet }', 'w'],
+    ['{ do: drill }', 'wo'],
+    ['{ do: cut for access }', 'cwo'],
+    ['{ do: grind }', 'o'],
+    ['{ do: remove and refit }', ''],
+    ['{ do: fill }', ''],
+    ['{ do: refinish }', ''],
+    ['{ do: bake }', ''],
+    ['{ do: leave }', ''],
+    ['{ do: replace, extent: whole }', 'woe'],
+    ['{ do: replace, extent: part }', 'cwoe'],
+    ['{ do: replace }', 'c?woe'],
+    ['{}', 'c?h?s?w?o?e?'],
+  ])('%s: %s', (operation, expected) => {
+    expect(traits(operation)).toBe(expected);
+  });
+});
+
+describe('and off its joints', () => {
+  test.each([
+    [`{ do: replace, extent: whole, ${spots} }`, 'woe'],
+    [`{ do: replace, extent: whole, ${rivets} }`, 'w'],
+    [`{ do: section, ${rivets} }`, 'cwo'],
+    ['{ do: replace, extent: whole, joints: [{}] }', 'wo?e?'],
+    ['{ do: replace, extent: whole, joints: [{}, { method: plug weld }] }', 'woe'],
+    ['{ do: replace, extent: whole, joints: [{ method: laser seam }] }', 'wo'],
+    // Called whole, but joined end to end: it is cut part-way.
+    ['{ do: replace, extent: whole, joints: [{ method: arc seam, form: open butt }] }', 'cwoe'],
+    ['{ do: weld, joints: [{ method: arc seam, form: butt with insert }] }', 'cwoe'],
+    ['{ do: weld, joints: [{ method: laser seam }] }', 'wo'],
+    ['{ do: rivet, joints: [{ method: blind rivet, form: open butt }] }', 'cw'],
+    [`{ do: remove and refit, ${spots} }`, 'oe'],
+    // A cut or a weld does not hide behind a harmless word.
+    ['{ do: leave, joints: [{ method: arc seam, form: open butt }] }', 'cwoe'],
+    ['{ do: heat, joints: [{ method: blind rivet, form: butt with insert }] }', 'chwo'],
+    [`{ do: straighten, method: cold, ${spots} }`, 'swoe'],
+    ['{ do: refinish, joints: [{}] }', 'o?e?'],
+    [`{ do: fill, ${rivets} }`, ''],
+    // Without a word the joints still say what they say.
+    [`{ ${spots} }`, 'c?h?s?w?oe'],
+    ['{ joints: [{ form: open butt }] }', 'ch?s?wo?e?'],
+    [`{ ${rivets} }`, 'c?h?s?w?o?e?'],
+  ])('%s: %s', (operation, expected) => {
+    expect(traits(operation)).toBe(expected);
+  });
+
+  test('a part that is bolted or glued on goes on without welding, unless a joint says otherwise', () => {
+    expect(traits('{ do: replace, extent: whole }', 'kind: bonnet')).toBe('w');
+    expect(traits('{ do: replace }', 'kind: lamp')).toBe('w');
+    expect(traits('{ do: replace, extent: part }', 'kind: bumper cover')).toBe('cw');
+    expect(traits(`{ do: replace, extent: whole, ${spots} }`, 'kind: bonnet')).toBe('woe');
+    expect(traits('{ do: replace, extent: whole }', 'name: of no kind')).toBe('woe');
+  });
+});
+
+describe('heat in straightening', () => {
+  test.each([
+    'source: torch',
+    'temperature: 600 °C',
+    'hold: 20 s',
+    'times: 1',
+    'measured_by: { means: none }',
+  ])('%s says that there is heat, whatever the method says', (entry) => {
+    expect(traits(`{ do: straighten, ${entry} }`)).toBe('hswo');
+    expect(traits(`{ do: straighten, method: cold, ${entry} }`)).toBe('hswo');
+  });
+
+  test('nothing said is no answer, for it and for all that hangs on it', () => {
+    expect(traits('{ do: straighten }')).toBe('h?swo?');
+  });
+});
+
+test('off the vehicle nothing of the vehicle is hot or carries current; the part is worked on all the same', () => {
+  expect(traits('{ do: section, off_vehicle: true }')).toBe('cw');
+  expect(traits('{ do: heat, off_vehicle: true }')).toBe('hw');
+  expect(traits('{ do: section, off_vehicle: false }')).toBe('cwoe');
+});
