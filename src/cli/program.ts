@@ -2,6 +2,7 @@ import { Command, InvalidArgumentError, Option } from 'commander';
 import { readDate } from '../quantity/iso-date.ts';
 import { check } from './check.ts';
 import { wantsColour } from './colour-choice.ts';
+import { steel } from './steel.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
 
@@ -58,7 +59,32 @@ export function program(): Command {
         columns: 80,
       });
     });
+
+  planish
+    .command('steel')
+    .description('say what a material designation, a strength or a word of the trade stands for')
+    .argument(
+      '<designation...>',
+      'such as 22MnB5+AS150, "DP 980", 6016-T4, "217 ksi"; several are shown side by side',
+    )
+    .addOption(new Option('--format <form>', 'form of the answer').choices(['text', 'json']).default('text'))
+    .option('--find', 'name known grades that a misspelt one resembles', false)
+    .addHelpText('after', steelHelp)
+    .exitOverride()
+    .action((designations: string[], options: SteelArguments) => {
+      process.exitCode = steel(designations, {
+        format: options.format,
+        find: options.find,
+        colour: wantsColour(process.env, process.stdout.isTTY),
+        columns: 80,
+      });
+    });
   return planish;
+}
+
+interface SteelArguments {
+  readonly format: 'text' | 'json';
+  readonly find: boolean;
 }
 
 interface CheckArguments {
@@ -87,3 +113,12 @@ Examples:
   planish check jobs/K-2207.yaml
   planish check --rules rules/ --as-of 2026-10-05 jobs/
   planish check --format json - < plan.yaml`;
+
+const steelHelp = `
+Exit status: 0 all known; 1 one is ambiguous or unknown; 2 one is no designation at all.
+
+Examples:
+  planish steel 22MnB5+AS150
+  planish steel HC340LA CR300LA SPFC440
+  planish steel --format json "1.5 GPa"
+  planish steel --find HCT98X`;

@@ -53,28 +53,31 @@ function repeatedIds(survey: Survey): readonly EntryFault[] {
     ['parts', survey.parts.map((one) => one.part.id)],
     ['references', survey.references.map((one) => one.reference.id)],
   ] as const;
-  return lists.flatMap(([name, ids]) =>
-    ids.flatMap((id, index): readonly EntryFault[] =>
-      id === undefined || ids.indexOf(id) === index
-        ? []
-        : [
-            {
-              fault: 'repeated id',
-              pointer: `/${name}/${String(index)}/id`,
-              sentence: `The id \`${id}\` is borne by an earlier entry too; what points at it means the earlier one.`,
-            },
-          ],
-    ),
-  );
+  const faults: EntryFault[] = [];
+  for (const [name, ids] of lists) {
+    const borne = new Set<string>();
+    ids.forEach((id, index) => {
+      if (id === undefined) return;
+      if (borne.has(id)) {
+        faults.push({
+          fault: 'repeated id',
+          pointer: `/${name}/${String(index)}/id`,
+          sentence: `The id \`${id}\` is borne by an earlier entry too; what points at it means the earlier one.`,
+        });
+      }
+      borne.add(id);
+    });
+  }
+  return faults;
 }
 
 function danglingIds(survey: Survey): readonly EntryFault[] {
   const faults: EntryFault[] = [];
-  const partIds = [...survey.partById.keys()];
-  const referenceIds = [...survey.referenceById.keys()];
-  const point = (id: string | undefined, known: readonly string[], what: string, pointer: string): void => {
-    if (id === undefined || known.includes(id)) return;
-    const near = nearestWords(id, known).map((one) => `\`${one}\``);
+  const partIds = new Set(survey.partById.keys());
+  const referenceIds = new Set(survey.referenceById.keys());
+  const point = (id: string | undefined, known: ReadonlySet<string>, what: string, pointer: string): void => {
+    if (id === undefined || known.has(id)) return;
+    const near = nearestWords(id, [...known]).map((one) => `\`${one}\``);
     const hint = near.length === 0 ? '' : ` Nearest known: ${near.join(', ')}.`;
     faults.push({
       fault: 'points nowhere',
@@ -126,11 +129,13 @@ function danglingIds(survey: Survey): readonly EntryFault[] {
   finish?.cavities?.forEach((cavity, n) => {
     part(cavity.part, `/finish/cavities/${String(n)}/part`);
   });
-  const points = (measurements?.points ?? []).flatMap(({ name }) => (name === undefined ? [] : [name]));
+  const points = new Set(
+    (measurements?.points ?? []).flatMap(({ name }) => (name === undefined ? [] : [name])),
+  );
   measurements?.points?.forEach(({ on }, n) => {
     part(on, `/measurements/points/${String(n)}/on`);
   });
-  if (points.length > 0) {
+  if (points.size > 0) {
     measurements?.zero_points?.forEach((name, n) => {
       point(name, points, 'measured point', `/measurements/zero_points/${String(n)}`);
     });

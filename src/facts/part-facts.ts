@@ -4,6 +4,7 @@ import type { Fact } from './fact.ts';
 import { anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown } from './make-fact.ts';
+import { partMaterialDoubts } from './part-material-doubts.ts';
 import { partMaterialFacts } from './part-material-facts.ts';
 import { carriesCrashLoad, closesHollowMember, usuallyCosmetic } from './part-kinds.ts';
 import { makerShall } from './maker-statements.ts';
@@ -43,6 +44,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
           ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
           : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
     ...partMaterialFacts(survey, one),
+    ...partMaterialDoubts(survey, one),
     'part.damage': damage.length === 0 ? noDamage : stated(damage, `${at}/damage`),
     'part.damaged': damagedFact(damage, noDamage, at),
     'part.skin': computed(hidesStructure(part, damage), `${at}/kind`),

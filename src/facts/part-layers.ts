@@ -22,8 +22,9 @@ export function layerBelow(
 ): 'stated and seen' | 'stated, not seen' | 'nothing there' | 'not stated' {
   const { part } = one;
   const listed = listOf(part.over).map((id) => survey.partById.get(id));
-  const pointing = survey.parts.filter(
-    (other) => other !== one && part.id !== undefined && listOf(other.part.under).includes(part.id),
+  const { id } = part;
+  const pointing = (id === undefined ? [] : (survey.namedBy.get(id) ?? [])).filter(
+    (other) => other !== one && id !== undefined && listOf(other.part.under).includes(id),
   );
   const layers = new Set([...listed.filter((layer) => layer !== undefined), ...pointing]);
   if (listed.includes(undefined)) return 'stated, not seen';

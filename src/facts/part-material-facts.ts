@@ -67,7 +67,10 @@ export function partMaterialFacts(
       part.coating !== undefined
         ? stated(part.coating, `${at}/coating`)
         : computedOr(material.coating, place, 'The coating is not stated.'),
-    'part.zones': computed((part.zones ?? []).length > 0, `${at}/zones`),
+    'part.zones': computed(
+      (part.zones ?? []).length > 0 || material.severalStrengths === true,
+      (part.zones ?? []).length > 0 ? `${at}/zones` : place,
+    ),
   };
 }
 

@@ -1,8 +1,8 @@
 import { solveHeldStrip } from '../heat/held-strip.ts';
 import type { HeldStrip, StripAnswer } from '../heat/held-strip.ts';
 
-/** Enough for any job folder with like heats; beyond it the oldest answers go, so that memory stays flat. */
-const mostKept = 256;
+/** Enough for any job folder with like heats; each takes half a megabyte. Beyond it the oldest answers go, so that memory stays flat. */
+const mostKept = 64;
 
 /** The strip solver of one run: equal heats are computed once. */
 export function rememberingStripSolver(): (strip: HeldStrip) => StripAnswer {

@@ -9,6 +9,7 @@ import type { OperationSurvey, PartSurvey, ReferenceSurvey, Survey } from './sur
 import { operationTraits } from './survey-operation.ts';
 import { bestCitation, surveyCitations, surveyReferences } from './survey-references.ts';
 import type { TriState } from './tri-state.ts';
+import { twinParts } from './twin-parts.ts';
 
 /** Looks everything in a plan up once: ids, citations, materials, what each operation does. */
 export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
@@ -22,6 +23,8 @@ export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
     referenceById,
     parts,
     partById: firstById(parts, (survey) => survey.part.id),
+    twins: twinParts(parts),
+    namedBy: byNamedId(parts),
     operations: parts.flatMap((part) => part.operations),
   };
 }
@@ -35,6 +38,7 @@ function surveyPart(part: Part, at: string, referenceById: ReadonlyMap<string, R
     material: materialOf(part),
     structural: structural(part),
     operations,
+    names: namedIds(part),
   };
   part.operations?.forEach((operation, index) => {
     operations.push(surveyOperation(operation, `${at}/operations/${String(index)}`, survey, referenceById));
@@ -93,7 +97,13 @@ function materialOf(part: Part): SettledMaterial {
   }
   const open = zones.find((zone) => zone.class === undefined);
   const counts = open === undefined || strongest.class === 'press-hardened' ? strongest : open;
-  return { ...counts, contradictions: [whole, ...zones].flatMap((one) => one.contradictions) };
+  const all = [...new Set([whole, ...zones])];
+  const ambiguity = all.flatMap((one) => (one.ambiguity === undefined ? [] : [one.ambiguity])).join(' ');
+  return {
+    ...counts,
+    ...(ambiguity === '' ? {} : { ambiguity }),
+    contradictions: [whole, ...zones].flatMap((one) => one.contradictions),
+  };
 }
 
 function statedMaterial(from: Pick<Part, 'grade' | 'strength' | 'class'>): StatedMaterial {
@@ -103,6 +113,30 @@ function statedMaterial(from: Pick<Part, 'grade' | 'strength' | 'class'>): State
     ...(tensileMpa === undefined ? {} : { tensileMpa }),
     ...(from.class === undefined ? {} : { class: from.class }),
   };
+}
+
+function namedIds(part: Part): ReadonlySet<string> {
+  const ids = new Set([...listOf(part.under), ...listOf(part.over), ...(part.joined_to ?? [])]);
+  for (const { joints } of part.operations ?? []) {
+    for (const { sheets, to } of joints ?? []) {
+      for (const id of sheets ?? []) ids.add(id);
+      if (to !== undefined) ids.add(to);
+    }
+  }
+  return ids;
+}
+
+/** Turned round once, since asking every part about every other is what a long plan would spend its time on. */
+function byNamedId(parts: readonly PartSurvey[]): ReadonlyMap<string, readonly PartSurvey[]> {
+  const byId = new Map<string, PartSurvey[]>();
+  for (const part of parts) {
+    for (const id of part.names) {
+      const namers = byId.get(id);
+      if (namers === undefined) byId.set(id, [part]);
+      else namers.push(part);
+    }
+  }
+  return byId;
 }
 
 /** The first bearer of an id counts; a second one is a fault of the plan's form. */

@@ -71,6 +71,8 @@ export interface PartSurvey {
   /** As stated, and always for a kind that carries crash load. */
   readonly structural: TriState;
   readonly operations: readonly OperationSurvey[];
+  /** Ids of the parts that it says it is joined to or layered with. */
+  readonly names: ReadonlySet<string>;
 }
 
 /** A plan with everything looked up once: what the fact sheets are written from. */
@@ -81,5 +83,9 @@ export interface Survey {
   readonly referenceById: ReadonlyMap<string, ReferenceSurvey>;
   readonly parts: readonly PartSurvey[];
   readonly partById: ReadonlyMap<string, PartSurvey>;
+  /** The same part of the other side, where one stands before it in the plan. */
+  readonly twins: ReadonlyMap<PartSurvey, PartSurvey>;
+  /** The parts that name an id, in the order of the plan. */
+  readonly namedBy: ReadonlyMap<string, readonly PartSurvey[]>;
   readonly operations: readonly OperationSurvey[];
 }

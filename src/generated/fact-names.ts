@@ -92,6 +92,17 @@ export interface FactNames {
     | 'part.thickness'
     | 'part.coating'
     | 'part.zones'
+    | 'part.material_ambiguous'
+    | 'part.material_question'
+    | 'part.hardened'
+    | 'part.weldability'
+    | 'part.carbon_equivalent'
+    | 'part.coating_agrees'
+    | 'part.coating_contradiction'
+    | 'part.thickness_fits'
+    | 'part.thickness_range'
+    | 'part.twin_differs'
+    | 'part.twin_difference'
     | 'part.damage'
     | 'part.damaged'
     | 'part.skin'
@@ -339,7 +350,18 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.material_evidence': { kind: 'part', type: 'word', words: ['maker document', 'marking on part', 'hint', 'none'], description: 'What the statement of the material rests on. Magnet, spark, file, hardness and memory are hints.' },
   'part.thickness': { kind: 'part', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet thickness.' },
   'part.coating': { kind: 'part', type: 'word', words: ['none', 'zinc', 'zinc-iron', 'zinc-magnesium', 'zinc-aluminium', 'aluminium-zinc', 'aluminium-silicon', 'zinc-nickel'], description: 'Metal coating.' },
-  'part.zones': { kind: 'part', type: 'yes-no', description: 'Whether it has zones of different strength.' },
+  'part.zones': { kind: 'part', type: 'yes-no', description: 'Whether it has zones of different strength, as stated or by its grade: a tailored blank, a soft zone.' },
+  'part.material_ambiguous': { kind: 'part', type: 'yes-no', description: 'Whether the grade can be read in more than one way, or not surely. The strongest reading counts until it is settled.' },
+  'part.material_question': { kind: 'part', type: 'text', description: 'Why the grade can be read in more than one way, and what would settle it.' },
+  'part.hardened': { kind: 'part', type: 'yes-no', description: 'Whether the part counts as hardened: press-hardened steel does on a body, whatever its delivered strength.' },
+  'part.weldability': { kind: 'part', type: 'text', description: 'Carbon equivalents of the grade in words, with what they rest on.' },
+  'part.carbon_equivalent': { kind: 'part', type: 'number', description: 'Carbon equivalent of the International Institute of Welding in per cent, of the typical composition or of the limits of the standard.' },
+  'part.coating_agrees': { kind: 'part', type: 'yes-no', description: 'Whether the stated coating and the coating in the grade can both be true.' },
+  'part.coating_contradiction': { kind: 'part', type: 'text', description: 'What of the coating does not agree.' },
+  'part.thickness_fits': { kind: 'part', type: 'yes-no', description: 'Whether the stated thickness lies in the range for which the standard of the grade is written; yes where that range is not known.' },
+  'part.thickness_range': { kind: 'part', type: 'text', description: 'Range of thickness for which the standard of the grade is written, in words.' },
+  'part.twin_differs': { kind: 'part', type: 'yes-no', description: 'Whether the same part of the other side, earlier in the plan, is stated with another material or thickness.' },
+  'part.twin_difference': { kind: 'part', type: 'text', description: 'What differs from the same part of the other side.' },
   'part.damage': { kind: 'part', type: 'words', words: ['none', 'scratch', 'dent', 'crease', 'bend', 'kink', 'tear', 'crack', 'burn', 'surface rust', 'rusted through', 'split spot welds', 'deployed', 'not yet seen'], description: 'Kinds of damage.' },
   'part.damaged': { kind: 'part', type: 'yes-no', description: 'Whether it is damaged.' },
   'part.skin': { kind: 'part', type: 'yes-no', description: 'Whether it is an outer skin that may hide structure.' },

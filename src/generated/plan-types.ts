@@ -732,7 +732,7 @@ export interface Material {
   readonly thickness?: Length;
 }
 
-/** Material designation as the maker or the standard writes it, with its coating if known: 22MnB5+AS150, HC340LAD+Z100, CR590Y980T-DP, 6016-T4. */
+/** Material designation as the maker or the standard writes it, with its coating if known: by EN, VDA 239, SAE, ASTM, JIS, JFS, GB/T or as a steel number. A standard may stand before it, a state (as delivered, hardened, baked) or a thickness behind it; the sheets of a tailored blank are joined with a plus. A word of the trade (boron, mild, AHSS), a strength (1.5 GPa, 217 ksi) or a bare number is read too, and what it leaves open counts as its strongest. */
 export type Grade = string;
 
 /** Strength class in words. A grade or a strength says more; where both stand here the stronger counts. */

@@ -1,19 +1,4 @@
-import { eastAsianWidth } from 'get-east-asian-width';
-
-/** Every character of plain English is one column wide; only other text needs the table of widths. */
-const plain = /^[\x20-\x7e]*$/u;
-
-/** Marks that sit on the letter before them. */
-const combining = /^\p{M}$/u;
-
-function widthOf(text: string): number {
-  if (plain.test(text)) return text.length;
-  let width = 0;
-  for (const character of text) {
-    if (!combining.test(character)) width += eastAsianWidth(character.codePointAt(0) ?? 0);
-  }
-  return width;
-}
+import { textWidth } from './text-width.ts';
 
 /**
  * Breaks a text at blanks so that no line is wider than `columns`, each line beginning with `indent` (the first with
@@ -31,7 +16,7 @@ export function wrapText(
   let empty = true;
   for (const word of text.split(/ +/u)) {
     if (word === '') continue;
-    const wide = widthOf(word);
+    const wide = textWidth(word);
     if (!empty && width + 1 + wide > columns) {
       lines.push(line);
       line = indent;

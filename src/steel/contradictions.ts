@@ -35,7 +35,7 @@ export function contradictions(stated: Stated): readonly Contradiction[] {
   if (first !== undefined && !agrees) {
     found.push({
       between: ['grade', 'class'],
-      sentence: `${named(first)} is ${first.class}, but the class is stated as ${statedClass}.`,
+      sentence: `${named(first)} ${first.weakestClass === undefined ? `is ${first.class}` : standsAt(first)}, but the class is stated as ${statedClass}.`,
     });
   }
   if (tensileMpa !== undefined && !(agrees && fits) && !classFitsStrength(statedClass, tensileMpa)) {
@@ -63,12 +63,14 @@ function classAgrees(material: Material, stated: StrengthClass, tensileMpa: numb
 /** The grade at the head of a sentence; a trade word gets its capital. */
 function named(material: Material): string {
   const { designation } = material;
+  if (material.weakestClass !== undefined) return `The word for ${designation} steel`;
   if (!/\d/.test(designation)) return designation.charAt(0).toUpperCase() + designation.slice(1);
   return material.class === 'press-hardened' ? `${designation} (${material.condition})` : designation;
 }
 
 function standsAt(material: Material): string {
-  const { tensileMinMpa, tensileMaxMpa, yieldMinMpa } = material;
+  const { tensileMinMpa, tensileMaxMpa, yieldMinMpa, weakestClass } = material;
+  if (weakestClass !== undefined) return `covers ${weakestClass} to ${material.class}`;
   if (tensileMinMpa !== undefined) {
     return tensileMaxMpa === undefined
       ? `has at least ${tensileMinMpa} MPa tensile strength`
@@ -81,5 +83,6 @@ function standsAt(material: Material): string {
 
 function deliveredHint(material: Material, tensileMpa: number): string {
   if (material.class !== 'press-hardened' || tensileMpa >= 1200) return '';
+  if (material.weakestClass !== undefined) return '';
   return ' That may be its strength before hardening; on the body it counts as hardened.';
 }

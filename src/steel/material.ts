@@ -3,13 +3,19 @@ import type { GradeMark, GradeRow, GradeState } from './grade-row.ts';
 import { classInFamily, steelFamily } from './steel-family.ts';
 import type { StrengthClass } from './strength-class.ts';
 
+/** How a designation was read: a row of the table, the way its standard forms names, a word of the trade, or a number. */
+export type MaterialOrigin = 'table' | 'grammar' | 'trade word' | 'strength';
+
 export interface Material {
   readonly designation: string;
   /** Standard and year; several, joined by " / ", where they list the grade alike. */
   readonly standard: string;
   /** Family in trade words: 'dual-phase', 'press-hardening steel', 'bake-hardening', … */
   readonly family: string;
+  /** The class that counts: the strongest that the designation allows. */
   readonly class: StrengthClass;
+  /** The weakest class that a word such as "high tensile" also covers; left out where the class is the only one. */
+  readonly weakestClass?: StrengthClass;
   readonly tensileMinMpa?: number;
   readonly tensileMaxMpa?: number;
   readonly yieldMinMpa?: number;
@@ -18,9 +24,10 @@ export interface Material {
   readonly condition: GradeState;
   /** Whether the row was seen in a public copy of the standard, is from memory, or is trade practice. */
   readonly mark: GradeMark;
+  readonly from: MaterialOrigin;
 }
 
-export function materialOfRow(row: GradeRow, coating: Coating | undefined): Material {
+export function materialOfRow(row: GradeRow, coating: Coating | undefined, from: MaterialOrigin): Material {
   const { designation, standard, familyKey, state, mark, ...strengths } = row;
   const family = steelFamily(familyKey);
   return {
@@ -32,5 +39,6 @@ export function materialOfRow(row: GradeRow, coating: Coating | undefined): Mate
     ...(coating === undefined ? {} : { coating }),
     condition: state,
     mark,
+    from,
   };
 }

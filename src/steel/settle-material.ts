@@ -2,6 +2,7 @@ import type { Coating } from './coating.ts';
 import type { Contradiction } from './contradictions.ts';
 import { contradictions } from './contradictions.ts';
 import type { DesignationReading, Material } from './read-designation.ts';
+import { narrowClassWord } from './narrow-class-word.ts';
 import { readDesignation } from './read-designation.ts';
 import type { StrengthClass } from './strength-class.ts';
 import { classOfTensile, steelRank, strongest } from './strength-class.ts';
@@ -24,6 +25,10 @@ export interface SettledMaterial {
   readonly provenance: 'table' | 'stated' | 'computed';
   /** Why the class is unknown, and what would settle it; present exactly when `class` is not. */
   readonly reason?: string;
+  /** Why the grade can be read in more than one way, or not surely, and what would settle it. */
+  readonly ambiguity?: string;
+  /** True for a grade that stands for sheets or zones of different strength: a tailored blank, a soft zone. */
+  readonly severalStrengths?: true;
   readonly notes: readonly string[];
   readonly contradictions: readonly Contradiction[];
 }
@@ -31,16 +36,38 @@ export interface SettledMaterial {
 /** From here a steel of unknown family may be press-hardened as well as martensitic, in MPa. Common practice. */
 const pressHardenedFromMpa = 1200;
 
+/** Enough for the steels of a folder of plans; beyond it the oldest answers go, so that memory stays flat. */
+const mostKept = 256;
+const answers = new Map<string, SettledMaterial>();
+
 /**
  * Settles what a part is made of from its stated grade, tensile strength (MPa) and class. The strongest of them counts;
  * what cannot be true together is told, not decided.
+ *
+ * The answer hangs on what is stated alone and is kept: reading a designation tries its whole grammar, and the parts of a
+ * body, and the plans of a folder, name the same few steels again and again.
  */
 export function settleMaterial(stated: StatedMaterial): SettledMaterial {
+  const key = JSON.stringify([stated.grade, String(stated.tensileMpa), stated.class]);
+  const before = answers.get(key);
+  if (before !== undefined) return before;
+  const answer = settle(stated);
+  const [oldest] = answers.keys();
+  if (answers.size >= mostKept && oldest !== undefined) answers.delete(oldest);
+  answers.set(key, answer);
+  return answer;
+}
+
+function settle(stated: StatedMaterial): SettledMaterial {
   const notes: string[] = [];
   const tensileMpa = usableStrength(stated.tensileMpa, notes);
   const reading = stated.grade === undefined ? undefined : readDesignation(stated.grade);
-  const readings = reading?.known === true ? reading.readings : [];
-  if (reading?.known === true && reading.note !== undefined) notes.push(reading.note);
+  const read = reading?.known === true ? reading.readings : [];
+  const readings = read.map((one) => narrowClassWord(one, tensileMpa, stated.class));
+  // A strength or class beside a class word answers what the word leaves open.
+  const narrowed = readings.some((one, index) => one !== read[index]);
+  const ambiguity = reading?.known === true && !narrowed ? reading.ambiguity : undefined;
+  if (reading?.known === true && !narrowed && reading.note !== undefined) notes.push(reading.note);
 
   const gradeClass = strongest(readings.map((one) => one.class));
   const bandClass = tensileMpa === undefined ? undefined : bandThatCounts(readings, tensileMpa, stated.class);
@@ -73,6 +100,10 @@ export function settleMaterial(stated: StatedMaterial): SettledMaterial {
     ...(readings[0]?.coating === undefined ? {} : { coating: readings[0].coating }),
     readings,
     provenance: settled === undefined ? 'stated' : provenance,
+    ...(ambiguity === undefined ? {} : { ambiguity }),
+    ...(reading?.known === true && (reading.blank !== undefined || reading.softZone === true)
+      ? { severalStrengths: true }
+      : {}),
     notes,
     contradictions: found,
   };

@@ -1,3 +1,4 @@
+import type { StatedState } from './designation-forms.ts';
 import type { GradeRow } from './grade-row.ts';
 
 export interface SettledState {
@@ -10,25 +11,29 @@ export interface SettledState {
  * state is stated, and even then it keeps its class, since the part is hardened before it is fitted. Aluminium counts as
  * delivered: the gain of the paint oven is not promised by the standard.
  */
-export function settleState(
-  rows: readonly GradeRow[],
-  stated: 'hardened' | 'as delivered' | undefined,
-): SettledState {
+export function settleState(rows: readonly GradeRow[], stated: StatedState | undefined): SettledState {
   const boron = rows.filter(
     (row) => row.familyKey === 'press_hardening' || row.familyKey === 'quenched_tempered_boron',
   );
   const [firstBoron] = boron;
   if (firstBoron !== undefined) return boronState(rows, firstBoron.designation, stated);
+  if (stated === 'paint baked') return bakedState(rows);
   const delivered = rows.filter((row) => row.state !== 'paint baked');
   if (delivered.length === 0 || delivered.length === rows.length) return { rows, notes: [] };
   return { rows: delivered, notes: ['After the paint oven the sheet stands higher than delivered.'] };
 }
 
-function boronState(
-  rows: readonly GradeRow[],
-  name: string,
-  stated: 'hardened' | 'as delivered' | undefined,
-): SettledState {
+/** Strengths after the paint oven where the table has them; they are typical, not promised. */
+function bakedState(rows: readonly GradeRow[]): SettledState {
+  const baked = rows.filter((row) => row.state === 'paint baked');
+  if (baked.length > 0) return { rows: baked, notes: ['Strengths after the paint oven are typical ones.'] };
+  return {
+    rows,
+    notes: ['The table has no strengths after the paint oven; those of the delivered sheet are given.'],
+  };
+}
+
+function boronState(rows: readonly GradeRow[], name: string, stated: StatedState | undefined): SettledState {
   const hardened = rows.filter((row) => row.state === 'hardened');
   const delivered = rows.filter((row) => row.state === 'as delivered');
   if (stated === 'as delivered') {
@@ -40,7 +45,7 @@ function boronState(
   const tempered = rows.some((row) => row.familyKey === 'quenched_tempered_boron');
   const [before] = delivered;
   const notes: string[] = [];
-  if (stated === undefined && (tempered || before !== undefined)) {
+  if (stated !== 'hardened' && (tempered || before !== undefined)) {
     notes.push(`The state of ${name} is not stated; it counts as hardened.`);
   }
   if (before?.tensileMinMpa !== undefined && hardened.length > 0) {

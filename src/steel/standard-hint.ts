@@ -26,15 +26,14 @@ export interface HintSplit {
 }
 
 /** Ways to read a key as standard and grade, the one without a standard first: only the grade table can tell. */
-export function hintSplits(key: string): readonly HintSplit[] {
-  const splits: HintSplit[] = [{ rest: key }];
+export function* hintSplits(key: string): Generator<HintSplit, void> {
+  yield { rest: key };
   for (let at = Math.min(longestReference, key.length - 2); at >= 4; at--) {
     const head = key.slice(0, at);
     if (!reference.test(head)) continue;
     const standard = standardKey(head);
-    splits.push(standard === 'WNR' ? { rest: key.slice(at) } : { standard, rest: key.slice(at) });
+    yield standard === 'WNR' ? { rest: key.slice(at) } : { standard, rest: key.slice(at) };
   }
-  return splits;
 }
 
 /** True when a row's standard is the one named: parts and years may be missing on either side. */

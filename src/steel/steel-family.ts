@@ -8,6 +8,8 @@ export interface SteelFamily {
   readonly floor: StrengthClass;
   /** True where the family is a treatment, not a kind of steel, so that only the strength tells the class. */
   readonly byStrength?: true;
+  /** True where the name keeps the family back: the strongest class counts that any family has at such a strength. */
+  readonly byStrongest?: true;
 }
 
 /** Families by their key in the grade table. Which class a family belongs to is common practice. */
@@ -31,6 +33,7 @@ const families: Readonly<Record<string, SteelFamily>> = {
   twip: { word: 'TWIP', floor: 'advanced high-strength' },
   quench_partition: { word: 'quench-and-partition', floor: 'advanced high-strength' },
   complex_phase: { word: 'complex-phase', floor: 'advanced high-strength' },
+  unnamed: { word: 'steel whose family the name keeps back', floor: 'mild', byStrongest: true },
   martensitic: { word: 'martensitic', floor: 'ultra-high-strength' },
   press_hardening: { word: 'press-hardening steel', floor: 'press-hardened' },
   // The same boron steels are quenched and tempered for machine parts and press-hardened for bodies; a grade on a body
@@ -70,8 +73,28 @@ export function classInFamily(
   const known = Math.max(tensileMinMpa ?? 0, yieldMinMpa ?? 0);
   if (steelRank(family.floor) === undefined || known <= 0) return family.floor;
   const band = classOfTensile(known);
+  if (family.byStrongest === true) return strongestAt(band, tensileMinMpa, yieldMinMpa);
   const counts = family.byStrength === true || band === 'ultra-high-strength';
   return counts ? (strongest([family.floor, band]) ?? family.floor) : family.floor;
+}
+
+/** Lowest minimum tensile strength (SAE J2745) and yield (EN 10338) of multiphase sheet in the grade table, in MPa. */
+const multiphaseFrom = { tensileMpa: 440, yieldMpa: 250 };
+
+/** From here press-hardened steel is as likely as martensitic, tensile strength in MPa. Common practice. */
+const pressHardenedFromMpa = 1200;
+
+function strongestAt(
+  band: StrengthClass,
+  tensileMinMpa: number | undefined,
+  yieldMinMpa: number | undefined,
+): StrengthClass {
+  if ((tensileMinMpa ?? yieldMinMpa ?? 0) >= pressHardenedFromMpa) return 'press-hardened';
+  const multiphase =
+    tensileMinMpa === undefined
+      ? (yieldMinMpa ?? 0) >= multiphaseFrom.yieldMpa
+      : tensileMinMpa >= multiphaseFrom.tensileMpa;
+  return (multiphase ? strongest([band, 'advanced high-strength']) : band) ?? band;
 }
 
 /** Floor of the family that has this trade word; undefined for a word that is no family's. */

@@ -26,6 +26,7 @@ const familyMinima: Readonly<Partial<Record<StrengthClass, number>>> = {
 export function strengthFits(material: Material, tensileMpa: number): boolean {
   const ceiling = ceilings[material.class];
   if (ceiling !== undefined && tensileMpa > ceiling) return false;
+  if (material.weakestClass !== undefined) return withinRange(material, tensileMpa);
   const lowest = material.tensileMinMpa ?? material.yieldMinMpa;
   if (lowest !== undefined && tensileMpa < lowest * (1 - tradeStep)) return false;
   if (material.tensileMaxMpa !== undefined) return tensileMpa <= material.tensileMaxMpa * (1 + tradeStep);
@@ -57,6 +58,12 @@ export function classFitsStrength(stated: StrengthClass, tensileMpa: number): bo
     return stated === 'advanced high-strength' || stated === 'press-hardened';
   const stronger = (steelRank(stated) ?? 0) > (steelRank(band) ?? 0);
   return stronger && tensileMpa >= (familyMinima[stated] ?? Infinity);
+}
+
+/** A class word stands for every strength from its weakest class upwards. */
+function withinRange(material: Material, tensileMpa: number): boolean {
+  const weakest = steelRank(material.weakestClass ?? material.class) ?? 0;
+  return (steelRank(classOfTensile(tensileMpa)) ?? 0) >= weakest;
 }
 
 function withinOneClass(rank: number, tensileMpa: number): boolean {

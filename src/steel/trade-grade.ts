@@ -7,6 +7,7 @@ const prefixes: Readonly<Record<string, string>> = {
   DH: 'dual_phase_high_ductility',
   CP: 'complex_phase',
   TRIP: 'trip',
+  TR: 'trip',
   TWIP: 'twip',
   QP: 'quench_partition',
   FB: 'ferrite_bainite',
@@ -22,6 +23,15 @@ const standardSteps: ReadonlyMap<number, number> = new Map([
   [800, 780],
   [1000, 980],
   [1200, 1180],
+]);
+
+/** Steps of tensile strength in MPa that sheet is made in and the trade speaks of; a figure beside them is a slip. Practice. */
+const knownSteps: ReadonlySet<number> = new Set([
+  ...[
+    440, 450, 490, 500, 550, 560, 580, 590, 600, 650, 690, 700, 750, 760, 780, 800, 850, 900, 950, 980, 1000,
+  ],
+  ...[1050, 1100, 1150, 1180, 1200, 1250, 1270, 1300, 1310, 1320, 1350, 1370, 1400, 1470, 1500, 1600, 1700],
+  ...[1800, 1850, 1900, 2000, 2100, 2200],
 ]);
 
 /** Words that name a material without a grade, by comparison key. Common practice; no strength goes with them. */
@@ -44,11 +54,16 @@ const words: Readonly<Record<string, readonly string[]>> = {
   composite_gfrp: ['GLASSFIBRE', 'GLASSFIBER', 'FIBREGLASS', 'FIBERGLASS'],
 };
 
+const familyOfWord: ReadonlyMap<string, string> = new Map(
+  Object.entries(words).flatMap(([familyKey, spellings]) =>
+    spellings.map((word): readonly [string, string] => [word, familyKey]),
+  ),
+);
+
 /** Reads a trade name or word as a row marked practice; undefined for anything else. */
 export function tradeGrade(key: string): GradeRow | undefined {
-  for (const [familyKey, spellings] of Object.entries(words)) {
-    if (spellings.includes(key)) return row(steelFamily(familyKey).word, familyKey);
-  }
+  const ofWord = familyOfWord.get(key);
+  if (ofWord !== undefined) return row(steelFamily(ofWord).word, ofWord);
   const match = /^([A-Z]{2,4})(\d{3,4})$/.exec(key) ?? /^(\d{3,4})([A-Z]{2,4})$/.exec(key);
   if (match === null) return undefined;
   const [, first = '', second = ''] = match;
@@ -59,6 +74,12 @@ export function tradeGrade(key: string): GradeRow | undefined {
   // The number of a press-hardened name is a nominal class after hardening, not a minimum.
   if (familyKey === 'press_hardening') return row(`${letters}${figures}`, familyKey);
   return row(`${letters}${figures}`, familyKey, standardSteps.get(step) ?? step);
+}
+
+/** Whether the figure of a trade name is one that sheet is made in. Names without a figure have none that could be wrong. */
+export function isTradeStep(designation: string): boolean {
+  const figures = /\d{3,4}/.exec(designation)?.[0];
+  return figures === undefined || knownSteps.has(Number(figures));
 }
 
 function row(designation: string, familyKey: string, tensileMinMpa?: number): GradeRow {

@@ -81,6 +81,7 @@ parts:
         near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }]
         clear_within: 300 mm
   - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
+  - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR4-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }
 measurements:
   system: optical
   calibration_due: 2027-01-01

@@ -49,10 +49,20 @@ const accepted: readonly (readonly [string, Readonly<Record<string, unknown>>])[
   ['SAE J2329 CR3EC', { class: 'mild', yieldMinMpa: 140, yieldMaxMpa: 205, tensileMinMpa: 270 }],
 ];
 
-/** Stated limit: names that their standard's rule of formation reads, but that have no row in the grade table. */
-const beyondTheTable = ['60 kgf/mm2 class', '217 ksi', 'CR290Y490T-GI-E', 'JSC1470Y', 'A5052P-O'];
+/** Names that have no row in the table and are read by the way their standard forms names, or as a strength; what they give. */
+const beyondTheTable: readonly (readonly [string, Readonly<Record<string, unknown>>])[] = [
+  ['60 kgf/mm2 class', { tensileMinMpa: 590 }],
+  ['217 ksi', { tensileMinMpa: 1496 }],
+  ['CR290Y490T-GI-E', { yieldMinMpa: 290, tensileMinMpa: 490, coating: 'zinc' }],
+  ['JSC1470Y', { family: 'dual-phase', tensileMinMpa: 1470, class: 'ultra-high-strength' }],
+  ['A5052P-O', { class: 'aluminium', family: 'aluminium 5xxx' }],
+];
 
-const refused = ['CR980Y700T-DP', 'CR440Y480T-DP', 'UHSS', '1500', 'HC340'];
+/** Swapped figures, a misprint, a name cut short: no class at all. */
+const refused = ['CR980Y700T-DP', 'CR440Y480T-DP', 'HC340'];
+
+/** A class word and a bare number have a class only by their strongest reading, and are never simply known. */
+const ambiguous = ['CR4', 'UHSS', '1500', '217 ksi', 'CR290Y490T-GI-E', 'JSC1470Y'];
 
 describe('names as the standards form them', () => {
   it.each(accepted)('%s', (name, expected) => {
@@ -61,12 +71,24 @@ describe('names as the standards form them', () => {
     expect(reading.readings[0]).toMatchObject(expected);
   });
 
-  it('CR4 alone is ambiguous: its rank rises in VDA 239-100, SAE J2329 and IS 513-1 and falls in BS 1449', () => {
-    const reading = readDesignation('CR4');
-    expect(reading.known && reading.readings.length).toBeGreaterThan(1);
+  it.each(beyondTheTable)('%s, beyond the table', (name, expected) => {
+    const reading = readDesignation(name);
+    if (!reading.known) throw new Error(reading.reason);
+    expect(reading.readings[0]).toMatchObject(expected);
   });
 
-  it.each([...refused, ...beyondTheTable])('%s gives no class', (name) => {
+  it.each(ambiguous)('%s is ambiguous', (name) => {
+    const reading = readDesignation(name);
+    expect(reading.known && reading.ambiguity).toMatch(/\.$/);
+  });
+
+  it('CR4 alone has several readings: its rank rises in VDA 239-100, SAE J2329 and IS 513-1 and falls in BS 1449', () => {
+    const reading = readDesignation('CR4');
+    expect(reading.known && reading.readings.length).toBeGreaterThan(1);
+    expect(reading.known && reading.ambiguity).toContain('BS 1449');
+  });
+
+  it.each(refused)('%s gives no class', (name) => {
     const reading = readDesignation(name);
     expect(reading.known).toBe(false);
     expect(!reading.known && reading.reason).toMatch(/\.$/);

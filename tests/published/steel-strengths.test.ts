@@ -53,6 +53,15 @@ const rows: readonly (readonly [string, string, 'memory' | 'copy', Readonly<Reco
   // EN 10149-2:2013, thermomechanically rolled
   ['S700MC', 'EN 10149-2', 'copy', { yieldMinMpa: 700, tensileMinMpa: 750, tensileMaxMpa: 950 }],
   ['S355MC', 'EN 10149-2', 'copy', { yieldMinMpa: 355, tensileMinMpa: 430, tensileMaxMpa: 550 }],
+  ['S315MC', 'EN 10149-2', 'copy', { yieldMinMpa: 315, tensileMinMpa: 390, tensileMaxMpa: 510 }],
+  ['S420MC', 'EN 10149-2', 'copy', { yieldMinMpa: 420, tensileMinMpa: 480, tensileMaxMpa: 620 }],
+  ['S460MC', 'EN 10149-2', 'copy', { yieldMinMpa: 460, tensileMinMpa: 520, tensileMaxMpa: 670 }],
+  ['S500MC', 'EN 10149-2', 'copy', { yieldMinMpa: 500, tensileMinMpa: 550, tensileMaxMpa: 700 }],
+  // EN 10139:1998, mechanical properties of DC01 strip, work hardened
+  ['DC01+C390', 'EN 10139', 'copy', { yieldMinMpa: 310, tensileMinMpa: 390, tensileMaxMpa: 540 }],
+  ['DC01+C440', 'EN 10139', 'copy', { yieldMinMpa: 360, tensileMinMpa: 440, tensileMaxMpa: 590 }],
+  ['DC01+C490', 'EN 10139', 'copy', { yieldMinMpa: 420, tensileMinMpa: 490, tensileMaxMpa: 640 }],
+  ['DC01+C590', 'EN 10139', 'copy', { yieldMinMpa: 520, tensileMinMpa: 590, tensileMaxMpa: 740 }],
   // VDA 239-100:2016, mechanical properties
   [
     'CR330Y590T-DP',

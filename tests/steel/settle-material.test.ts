@@ -19,6 +19,10 @@ describe('settling grade, strength and class', () => {
     [{ grade: 'no such grade', tensileMpa: 500 }, 'high-strength', 'computed'],
     [{ grade: '1.4310+C1500', tensileMpa: 1500 }, 'stainless', 'table'],
     [{ class: 'aluminium', tensileMpa: 250 }, 'aluminium', 'stated'],
+    [{ grade: 'UHSS' }, 'press-hardened', 'table'],
+    [{ grade: 'HSS', tensileMpa: 450 }, 'high-strength', 'table'],
+    [{ grade: 'UHSS', class: 'ultra-high-strength' }, 'ultra-high-strength', 'table'],
+    [{ grade: 'DC04 + HC260LA' }, 'high-strength', 'table'],
   ] as const)('%j is %s (%s)', (stated, expected, provenance) => {
     expect(settleMaterial(stated)).toMatchObject({ class: expected, provenance, contradictions: [] });
   });
@@ -34,7 +38,6 @@ describe('settling grade, strength and class', () => {
 
   it.each([
     [{}, 'Neither grade nor strength nor class'],
-    [{ grade: 'UHSS' }, 'bodies disagree'],
     [{ grade: 'DCO4' }, 'looks like DC04'],
     [{ tensileMpa: -3 }, 'cannot be'],
     [{ grade: 'EN AW-6016-T4', class: 'mild' }, 'different materials'],
@@ -43,6 +46,25 @@ describe('settling grade, strength and class', () => {
     const settled = settleMaterial(stated);
     expect(settled.class).toBeUndefined();
     expect(settled.reason).toContain(words);
+  });
+
+  it.each([
+    [{ grade: 'UHSS' }, 'bodies disagree'],
+    [{ grade: '600' }, 'without a unit'],
+    [{ grade: 'CR4' }, 'state the standard'],
+    [{ grade: '1.5 GPa' }, 'martensitic or press-hardened'],
+    [{ grade: 'JSC1470Y' }, 'no row'],
+  ])('%j is ambiguous: %s', (stated, words) => {
+    expect(settleMaterial(stated).ambiguity).toContain(words);
+  });
+
+  it.each([
+    { grade: 'HC340LA' },
+    { grade: '22MnB5' },
+    { grade: 'HSS', tensileMpa: 450 },
+    { class: 'mild' as const },
+  ])('%j is not ambiguous', (stated) => {
+    expect(settleMaterial(stated).ambiguity).toBeUndefined();
   });
 
   it('says that a strength alone may hide press-hardened steel', () => {
@@ -89,6 +111,8 @@ describe('contradictions', () => {
     [{ grade: 'HCT980X', class: 'mild' }, ['grade–class']],
     [{ grade: '22MnB5', class: 'mild' }, ['grade–class']],
     [{ grade: 'EN AW-6016-T4', class: 'mild' }, ['grade–class']],
+    [{ grade: 'HSS', tensileMpa: 300 }, ['grade–strength']],
+    [{ grade: 'AHSS', class: 'mild' }, ['grade–class']],
     [{ tensileMpa: 1500, class: 'mild' }, ['strength–class']],
     [{ tensileMpa: 300, class: 'press-hardened' }, ['strength–class']],
     [{ tensileMpa: 900, class: 'press-hardened' }, ['strength–class']],
@@ -168,6 +192,8 @@ describe('whatever is stated', () => {
           const stronger = settleMaterial({ tensileMpa: mpa + more }).class;
           if (weaker === undefined || stronger === undefined) throw new Error('a strength gives a class');
           expect(steelRank(stronger)).toBeGreaterThanOrEqual(steelRank(weaker) ?? Infinity);
+          // A strength beside a class word answers what the word leaves open.
+          if (grade === 'UHSS') return;
           const withGrade = settleMaterial({ grade, tensileMpa: mpa });
           const alone = settleMaterial({ grade }).class;
           if (withGrade.class === undefined || alone === undefined) return;

@@ -1,0 +1,62 @@
+import type { GradeState } from './grade-row.ts';
+import { hintSplits } from './standard-hint.ts';
+
+export type StatedState = Extract<GradeState, 'hardened' | 'as delivered' | 'paint baked'>;
+
+/** One way to take a key apart: what is left is to be a grade. */
+export interface DesignationForm {
+  readonly grade: string;
+  /** The named standard as a comparison key. */
+  readonly standard?: string;
+  readonly statedState?: StatedState;
+  /** Two sheets with a plastic core. */
+  readonly laminated?: true;
+  /** Hardened with zones that were kept soft. */
+  readonly softZone?: true;
+}
+
+/**
+ * Ways to read a key as standard, grade, size and state, the least stripped first: only table and grammar can tell. They are
+ * made one by one, since most names are found as they stand.
+ */
+export function* designationForms(key: string): Generator<DesignationForm, void> {
+  for (const { standard, rest } of hintSplits(key)) {
+    for (const sized of withoutSize(rest)) {
+      for (const form of withoutWords(sized)) yield standard === undefined ? form : { ...form, standard };
+    }
+  }
+}
+
+/** The key itself, then without a thickness or width at its end: 1.2 mm, t=1.2, 1.2T, x 1250. */
+function* withoutSize(key: string): Generator<string, void> {
+  const size = /^(?:[T@]?=?\d{1,2}(?:\.\d+)?MM|T=\d(?:\.\d+)?|\d\.\d{1,2}T?|X\d{2,4}(?:MM)?)$/;
+  yield key;
+  for (let at = key.length - 1; at >= Math.max(2, key.length - longestSize); at--) {
+    if (size.test(key.slice(at))) yield key.slice(0, at).replace(/[,;/]$/, '');
+  }
+}
+
+const longestSize = 10;
+
+const state = /^(.+?)[,;:]?(ASDELIVERED|UNHARDENED|PRESSHARDENED|HARDENED|QUENCHED|PAINTBAKED|BAKED)$/;
+const laminatedWords = String.raw`(?:LAMINATED?|SANDWICH|SOUNDDAMP(?:ING|ED)|SOUNDDEADENING)(?:SHEET|STEEL)?`;
+const laminated = new RegExp(
+  `^(?:${laminatedWords}[,;:]?(?<after>.{3,})|(?<before>.{3,}?)[,;:]?${laminatedWords})$`,
+);
+const softZone = /^(.+?)[,;:]?(?:WITH)?(?:SOFTZONES?|TAILOR(?:ED)?TEMPERED|PARTIALLYHARDENED)$/;
+
+function* withoutWords(key: string): Generator<DesignationForm, void> {
+  yield { grade: key };
+  const named = state.exec(key);
+  if (named?.[1] !== undefined) yield { grade: named[1], statedState: stateOf(named[2] ?? '') };
+  const layers = laminated.exec(key)?.groups;
+  const skin = layers?.['after'] ?? layers?.['before'];
+  if (skin !== undefined) yield { grade: skin, laminated: true };
+  const soft = softZone.exec(key)?.[1];
+  if (soft !== undefined) yield { grade: soft, softZone: true };
+}
+
+function stateOf(word: string): StatedState {
+  if (word.endsWith('BAKED')) return 'paint baked';
+  return word.startsWith('AS') || word.startsWith('UN') ? 'as delivered' : 'hardened';
+}

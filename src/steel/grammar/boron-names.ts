@@ -1,0 +1,11 @@
+import type { NameForm } from './name-form.ts';
+import { europeanCoat } from './name-form.ts';
+
+/** Boron steels named by their chemistry (EN 10027-1: hundredths of a per cent of carbon, then the alloying elements). */
+export const boronNames: readonly NameForm[] = [
+  {
+    standards: ['EN 10083-3'],
+    form: new RegExp(String.raw`^(?:[1-4]\d)(?:MNB|MNCRB|MNSIB|MNCRMOB|MNMOB)\d(?:-?\d)?${europeanCoat}$`),
+    read: () => ({ familyKey: 'press_hardening', state: 'hardened' }),
+  },
+];

@@ -1,0 +1,85 @@
+import type { GradeState } from '../grade-row.ts';
+
+/** The named groups of a matched form. */
+export type NameParts = Readonly<Record<string, string | undefined>>;
+
+/** What a name says by the way it is formed. Strengths in MPa. */
+export interface NameContent {
+  /** Key of the family table; `unnamed` where the letters that tell it are missing. */
+  readonly familyKey: string;
+  readonly yieldMinMpa?: number;
+  readonly tensileMinMpa?: number;
+  readonly state?: GradeState;
+}
+
+/** A name that has the form and yet cannot be right. */
+export interface NameFault {
+  readonly fault: string;
+}
+
+/** One rule by which a standard forms its names. */
+export interface NameForm {
+  /** Standards that form names so, the usual one first; empty for the wording of the trade. */
+  readonly standards: readonly string[];
+  /** Matches a whole comparison key. Every repetition in it is bounded, so that its time is that of one pass. */
+  readonly form: RegExp;
+  /** Undefined where the figures are none that such names have. */
+  readonly read: (parts: NameParts) => NameContent | NameFault | undefined;
+  /** The name is too short to be sure of without its standard. */
+  readonly onlyNamed?: true;
+  /** Nothing but the family hangs on the figures, so a name without a row of the table is as sure as one with it. */
+  readonly open?: true;
+}
+
+/** What may follow a grade of EN and GB standards: +Z100MB, +ZE75/75, +AS150, +ZA130MCO. */
+export const europeanCoat = String.raw`(?:\+(?<coat>ZE|ZN|ZF|ZA|ZM|AZ|AS|Z)(?:\d{2,3}(?:\/\d{2,3})?)?[NMR]?[ABC]?[CPOSUL]{0,3})?`;
+
+/** What may follow a grade of VDA 239: -GI50/50-U, -UC. */
+export const vdaCoat = String.raw`(?:(?<coat>UNC|UC|GI|GA|EG|ZM|ZA|AS|AZ)(?:\d{2,3}(?:\/\d{2,3})?)?)?[UE]?`;
+
+/** A strength out of a name, in MPa; undefined for figures that no sheet's name has. Steps of 5 are common to all standards. */
+export function figure(text: string | undefined, least: number, most: number): number | undefined {
+  const value = Number(text);
+  return value >= least && value <= most && value % 5 === 0 ? value : undefined;
+}
+
+export function ofTensile(familyKey: string | undefined, text: string | undefined): NameContent | undefined {
+  const tensileMinMpa = figure(text, 260, 2200);
+  return familyKey === undefined || tensileMinMpa === undefined ? undefined : { familyKey, tensileMinMpa };
+}
+
+export function ofYield(familyKey: string | undefined, text: string | undefined): NameContent | undefined {
+  const yieldMinMpa = figure(text, 100, 1500);
+  return familyKey === undefined || yieldMinMpa === undefined ? undefined : { familyKey, yieldMinMpa };
+}
+
+/** Dual-phase sheet of the standards has at least 1.35 times its minimum yield; below this a figure is misprinted. */
+const leastDualPhaseRatio = 1.25;
+
+/** A name with both strengths: they must stand in their order, and far enough apart for the family. */
+export function ofPair(
+  familyKey: string | undefined,
+  yieldText: string | undefined,
+  tensileText: string | undefined,
+  order: string,
+): NameContent | NameFault | undefined {
+  const yieldMinMpa = figure(yieldText, 100, 2200);
+  const tensileMinMpa = figure(tensileText, 100, 2200);
+  if (familyKey === undefined || yieldMinMpa === undefined || tensileMinMpa === undefined) return undefined;
+  if (yieldMinMpa >= tensileMinMpa) {
+    return {
+      fault: `gives a yield (${yieldMinMpa} MPa) that is not below its tensile strength (${tensileMinMpa} MPa); ${order}. Read the drawing again.`,
+    };
+  }
+  if (familyKey.startsWith('dual_phase') && tensileMinMpa / yieldMinMpa < leastDualPhaseRatio) {
+    return {
+      fault: `has its yield (${yieldMinMpa} MPa) too near its tensile strength (${tensileMinMpa} MPa) for dual-phase steel; one of the figures is probably misprinted. Read the drawing again.`,
+    };
+  }
+  return { familyKey, yieldMinMpa, tensileMinMpa };
+}
+
+/** The value of a key in a small table that came from user text. */
+export function entry(table: Readonly<Record<string, string>>, key: string | undefined): string | undefined {
+  return key !== undefined && Object.hasOwn(table, key) ? table[key] : undefined;
+}

@@ -1,0 +1,70 @@
+import type { Coating } from '../coating.ts';
+import { coatingOfCode } from '../coating.ts';
+import type { GradeRow } from '../grade-row.ts';
+import { isStandard } from '../standard-hint.ts';
+import { aluminiumNames } from './aluminium-names.ts';
+import { americanNames } from './american-names.ts';
+import { boronNames } from './boron-names.ts';
+import { chineseNames } from './chinese-names.ts';
+import { europeanNames } from './european-names.ts';
+import { germanNames } from './german-names.ts';
+import { japaneseNames } from './japanese-names.ts';
+import type { NameForm } from './name-form.ts';
+import { numberNames } from './number-names.ts';
+import { tradePairs } from './trade-pairs.ts';
+import { vdaNames } from './vda-names.ts';
+
+export type NameAnswer =
+  | {
+      readonly row: GradeRow;
+      readonly coating?: Coating;
+      /** True where only the family hangs on the name, so that the missing row of the table takes nothing away. */
+      readonly sure: boolean;
+    }
+  | { readonly fault: string };
+
+const forms: readonly NameForm[] = [
+  ...europeanNames,
+  ...boronNames,
+  ...vdaNames,
+  ...chineseNames,
+  ...japaneseNames,
+  ...americanNames,
+  ...germanNames,
+  ...numberNames,
+  ...aluminiumNames,
+  ...tradePairs,
+];
+
+/**
+ * Reads a comparison key by the way the standards form their names; the first form that fits counts. `standard` is the one
+ * that the text names, as a comparison key: forms of others are then passed over.
+ */
+export function readName(key: string, standard: string | undefined): NameAnswer | undefined {
+  for (const { form, standards, read, onlyNamed, open } of forms) {
+    if (standard === undefined ? onlyNamed === true : !isOneOf(standards, standard)) continue;
+    const match = form.exec(key);
+    if (match === null) continue;
+    const content = read(match.groups ?? {});
+    if (content === undefined) continue;
+    if ('fault' in content) return content;
+    const coating = coatingOfCode(match.groups?.['coat'] ?? '');
+    const trade = standards.length === 0;
+    return {
+      row: {
+        designation: key,
+        standard: trade ? 'trade name' : standards.join(' / '),
+        ...content,
+        state: content.state ?? (trade ? 'unknown' : 'as delivered'),
+        mark: trade ? 'practice' : 'memory',
+      },
+      ...(coating === undefined ? {} : { coating }),
+      sure: trade || open === true,
+    };
+  }
+  return undefined;
+}
+
+function isOneOf(standards: readonly string[], named: string): boolean {
+  return standards.some((one) => isStandard(one, named));
+}

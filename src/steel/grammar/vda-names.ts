@@ -1,0 +1,44 @@
+import type { NameForm } from './name-form.ts';
+import { entry, figure, ofPair, ofYield, vdaCoat } from './name-form.ts';
+
+const phases = {
+  DP: 'dual_phase',
+  DH: 'dual_phase_high_ductility',
+  TR: 'trip',
+  CP: 'complex_phase',
+  CH: 'complex_phase',
+  MS: 'martensitic',
+  FB: 'ferrite_bainite',
+  QP: 'quench_partition',
+};
+
+const yieldLetters = { IF: 'high_strength_if', BH: 'bake_hardening', LA: 'hsla' };
+
+/** Names of VDA 239-100 (yield with Y first, tensile strength with T second) and 239-500; from memory. */
+export const vdaNames: readonly NameForm[] = [
+  {
+    standards: ['VDA 239-100'],
+    form: new RegExp(
+      String.raw`^(?:CR|HR)(?<re>\d{3,4})Y(?<rm>\d{3,4})T(?<t>DP|DH|TR|CP|CH|MS|FB|QP)?${vdaCoat}$`,
+    ),
+    read: ({ re, rm, t }) =>
+      ofPair(
+        t === undefined ? 'unnamed' : entry(phases, t),
+        re,
+        rm,
+        'the yield comes first, as in CR330Y590T-DP',
+      ),
+  },
+  {
+    standards: ['VDA 239-100', 'GB/T 20564'],
+    form: new RegExp(String.raw`^(?:CR|HR)(?<re>\d{3,4})(?<t>IF|BH|LA)${vdaCoat}$`),
+    read: ({ re, t }) => ofYield(entry(yieldLetters, t), re),
+  },
+  {
+    // The number is a nominal class after hardening, so it gives no minimum.
+    standards: ['VDA 239-500'],
+    form: new RegExp(String.raw`^(?:CR|HR)(?<rm>\d{3,4})T(?:MB|PS|MS|LA)(?:DS|IS)?${vdaCoat}$`),
+    read: ({ rm }) =>
+      figure(rm, 400, 2200) === undefined ? undefined : { familyKey: 'press_hardening', state: 'hardened' },
+  },
+];

@@ -1,0 +1,83 @@
+// What `steel` costs: a thousand designations beside reading their answers back from JSON, each as a process of its own and within
+// one; and the share of the tables in a cold check. Run: tsx tests/bench/steel.ts
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { csvRows } from '../../.build/steel-table.ts';
+import { describeDesignation } from '../../src/steel/describe-designation.ts';
+import { gradeTable } from '../../src/steel/grade-table.ts';
+
+const root = path.dirname(path.dirname(import.meta.dirname));
+const planish = path.join(root, 'bin/planish.js');
+const work = mkdtempSync(path.join(tmpdir(), 'planish-bench-'));
+const env = { ...process.env, NO_COLOR: '1' };
+Reflect.deleteProperty(env, 'NODE_EXTRA_CA_CERTS');
+
+// The first look-up unpacks the tables; it has to come before anything that is measured.
+const unpacking = elapsed(() => gradeTable());
+
+try {
+  const names = csvRows(readFileSync(path.join(root, 'src/steel/data/grades.csv'), 'utf8')).map(
+    (row) => row['designation'] ?? '',
+  );
+  const coats = ['', '+Z100MB', ' 1.2 mm', '+AS150'];
+  const thousand = Array.from(
+    { length: 1000 },
+    (_, n) => `${names[n % names.length] ?? ''}${coats[n % coats.length] ?? ''}`,
+  );
+  const command = [planish, 'steel', '--format', 'json', ...thousand];
+  const answers = path.join(work, 'answers.json');
+  writeFileSync(answers, run(command));
+  const read = ['-e', `JSON.parse(require('node:fs').readFileSync(${JSON.stringify(answers)}, 'utf8'))`];
+
+  const pairs = Array.from(
+    { length: 11 },
+    () => [elapsed(() => run(command)), elapsed(() => run(read))] as const,
+  );
+  tell('1,000 designations : reading their JSON, process each', median(pairs.map(([a, b]) => a / b)), '≤ 2');
+
+  const text = readFileSync(answers, 'utf8');
+  const describeAll = (): void => {
+    for (const name of thousand) describeDesignation(name, { find: false });
+  };
+  const within = Array.from(
+    { length: 21 },
+    () => [elapsed(describeAll), elapsed(() => JSON.parse(text))] as const,
+  );
+  tell('the same within one process', median(within.map(([a, b]) => a / b)), 'for reading');
+  tell('microseconds a designation', median(within.map(([a]) => a)), 'for reading');
+
+  const cold = Array.from({ length: 11 }, () =>
+    elapsed(() => run([planish, 'check', '--as-of', '2026-10-21', 'examples/bench/200-lines.yaml'])),
+  );
+  tell('unpacking the tables : a cold check', unpacking / median(cold), '≤ 0.05');
+} finally {
+  rmSync(work, { recursive: true, force: true });
+}
+
+function run(command: readonly string[]): string {
+  const { stdout, error } = spawnSync(process.execPath, command, {
+    cwd: root,
+    env,
+    encoding: 'utf8',
+    maxBuffer: 256 * 1024 * 1024,
+  });
+  if (error !== undefined) throw error;
+  return stdout;
+}
+
+/** Milliseconds. */
+function elapsed(what: () => unknown): number {
+  const started = process.hrtime.bigint();
+  what();
+  return Number(process.hrtime.bigint() - started) / 1e6;
+}
+
+function median(values: readonly number[]): number {
+  return values.toSorted((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
+}
+
+function tell(what: string, value: number, asked: string): void {
+  process.stdout.write(`${what.padEnd(56)} ${value.toFixed(3).padStart(9)}  ${asked}\n`);
+}
