@@ -32,13 +32,25 @@ try {
   compare('200 lines, cold : bare node', '≤ 4.0', 21, [planish, ...cold], bare);
 
   const plain = folder('plain', 2000, (n) => base.replaceAll('K-2207', `K-${String(n)}`));
-  const check = (where: string, ...more: readonly string[]): readonly string[] => [planish, 'check', '--as-of', '2026-10-21', ...more, where];
+  const check = (where: string, ...more: readonly string[]): readonly string[] => [
+    planish,
+    'check',
+    '--as-of',
+    '2026-10-21',
+    ...more,
+    where,
+  ];
   compare('2,000 plans, text : package yaml alone', '≤ 1.3', 5, check(plain), [parseOnly, plain]);
-  compare('2,000 plans, JSON : package yaml alone', '≤ 1.3', 5, check(plain, '--format', 'json'), [parseOnly, plain]);
+  compare('2,000 plans, JSON : package yaml alone', '≤ 1.3', 5, check(plain, '--format', 'json'), [
+    parseOnly,
+    plain,
+  ]);
 
   // A heat of its own in every plan: no two are alike.
   const hot = folder('hot', 2000, (n) =>
-    heated.replace('600 °C', `${String(500 + (n % 100))}.${String(Math.floor(n / 100))} °C`).replaceAll('K-2211', `K-${String(n)}`),
+    heated
+      .replace('600 °C', `${String(500 + (n % 100))}.${String(Math.floor(n / 100))} °C`)
+      .replaceAll('K-2211', `K-${String(n)}`),
   );
   compare('2,000 plans with distinct heat : package yaml', '≤ 5', 3, check(hot), [parseOnly, hot]);
 
@@ -50,18 +62,27 @@ try {
 
 process.stdout.write(`Node ${process.version}\n\n`);
 for (const { what, ratio, asked, figures } of rows) {
-  process.stdout.write(`${what.padEnd(48)} ${ratio.toFixed(2).padStart(6)}  ${asked.padEnd(10)} ${figures}\n`);
+  process.stdout.write(
+    `${what.padEnd(48)} ${ratio.toFixed(2).padStart(6)}  ${asked.padEnd(10)} ${figures}\n`,
+  );
 }
 
 function folder(name: string, count: number, text: (n: number) => string): string {
   const where = path.join(work, name);
   mkdirSync(where);
-  for (let n = 0; n < count; n += 1) writeFileSync(path.join(where, `plan-${String(n).padStart(5, '0')}.yaml`), text(n));
+  for (let n = 0; n < count; n += 1)
+    writeFileSync(path.join(where, `plan-${String(n).padStart(5, '0')}.yaml`), text(n));
   return where;
 }
 
 /** The two commands in turn; the ratio is the median of the ratios of neighbouring runs. */
-function compare(what: string, asked: string, runs: number, one: readonly string[], other: readonly string[]): void {
+function compare(
+  what: string,
+  asked: string,
+  runs: number,
+  one: readonly string[],
+  other: readonly string[],
+): void {
   milliseconds(one);
   milliseconds(other);
   const pairs = Array.from({ length: runs }, () => [milliseconds(one), milliseconds(other)] as const);
@@ -75,13 +96,19 @@ function compare(what: string, asked: string, runs: number, one: readonly string
 
 function memory(): void {
   const peaks = [500, 2000, 8000].map((count) => {
-    const where = folder(`memory-${String(count)}`, count, (n) => base.replaceAll('K-2207', `K-${String(n)}`));
-    const { stderr } = spawnSync(process.execPath, ['-r', peak, planish, 'check', '--as-of', '2026-10-21', '--format', 'json', where], {
-      cwd: root,
-      env,
-      encoding: 'utf8',
-      maxBuffer: 1024 * 1024 * 1024,
-    });
+    const where = folder(`memory-${String(count)}`, count, (n) =>
+      base.replaceAll('K-2207', `K-${String(n)}`),
+    );
+    const { stderr } = spawnSync(
+      process.execPath,
+      ['-r', peak, planish, 'check', '--as-of', '2026-10-21', '--format', 'json', where],
+      {
+        cwd: root,
+        env,
+        encoding: 'utf8',
+        maxBuffer: 1024 * 1024 * 1024,
+      },
+    );
     return Number(/peak (\d+)/u.exec(stderr)?.[1]) / 1024;
   });
   rows.push({
@@ -98,7 +125,9 @@ function length(): void {
   const costs = [2000, 20_000].map((lines) => {
     const file = path.join(work, `long-${String(lines)}.yaml`);
     writeFileSync(file, longPlan(lines));
-    const times = Array.from({ length: 5 }, () => milliseconds([planish, 'check', '--as-of', '2026-10-21', file]));
+    const times = Array.from({ length: 5 }, () =>
+      milliseconds([planish, 'check', '--as-of', '2026-10-21', file]),
+    );
     return { lines, each: (median(times) - start) / lines };
   });
   rows.push({
@@ -133,7 +162,11 @@ function longPlan(lines: number): string {
 
 function milliseconds(command: readonly string[]): number {
   const started = process.hrtime.bigint();
-  const { error } = spawnSync(process.execPath, command, { cwd: root, env, stdio: ['ignore', 'ignore', 'ignore'] });
+  const { error } = spawnSync(process.execPath, command, {
+    cwd: root,
+    env,
+    stdio: ['ignore', 'ignore', 'ignore'],
+  });
   if (error !== undefined) throw error;
   return Number(process.hrtime.bigint() - started) / 1e6;
 }
