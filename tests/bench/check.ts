@@ -1,5 +1,6 @@
 // What `check` costs, side by side in one run: a cold start beside bare Node, many plans beside package yaml parsing the same files,
-// memory by the number of plans, time by the length of a plan. Run: npm run bench
+// memory by the number of plans, time by the length of a plan. Two busy cores are needed: with one of them taken by something else,
+// planish loses more than the parser alone, which has no second thread. Run: npm run bench
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -11,6 +12,10 @@ const parseOnly = path.join(import.meta.dirname, 'parse-only.mjs');
 const peak = path.join(import.meta.dirname, 'print-peak-memory.cjs');
 const base = readFileSync(path.join(root, 'examples/bench/200-lines.yaml'), 'utf8');
 const heated = readFileSync(path.join(root, 'examples/plans/rail-heated-near-pillar.yaml'), 'utf8');
+/** Good and bad plans without a heat of their own: what a folder of a shop holds. */
+const mixed = ['door-skin-cosmetic', 'electric-sill', 'ring-end-piece-by-drawn-cut', 'ring-replaced-whole']
+  .concat(['ring-sectioned-by-old-document', 'student-plan'])
+  .map((name) => readFileSync(path.join(root, `examples/plans/${name}.yaml`), 'utf8'));
 const work = mkdtempSync(path.join(tmpdir(), 'planish-bench-'));
 
 // Node reads extra certificates at each start, which doubles bare Node's time and would flatter every ratio.
@@ -44,6 +49,13 @@ try {
   compare('2,000 plans, JSON : package yaml alone', '≤ 1.3', 5, check(plain, '--format', 'json'), [
     parseOnly,
     plain,
+  ]);
+
+  const many = folder('many', 2000, (n) => `${mixed[n % mixed.length] ?? ''}# copy ${String(n)}\n`);
+  compare('2,000 plans good and bad, text : package yaml', '≤ 1.3', 3, check(many), [parseOnly, many]);
+  compare('2,000 plans good and bad, JSON : package yaml', '≤ 1.3', 3, check(many, '--format', 'json'), [
+    parseOnly,
+    many,
   ]);
 
   // A heat of its own in every plan: no two are alike.
