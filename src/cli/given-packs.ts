@@ -23,7 +23,9 @@ export function loadGivenPacks(folders: readonly string[]): GivenPacks {
         lines.push(...loaded.faults.map(faultLine));
         continue;
       }
-      lines.push(...checkCases(loaded.pack).map(({ sentence }) => `${one}: ${sentence}`));
+      for (const { place, sentence } of checkCases(loaded.pack, loaded.placeOfCase)) {
+        lines.push(place === undefined ? `${one}: ${sentence}` : faultLine({ ...place, sentence }));
+      }
       packs.push(loaded.pack);
     }
   }
@@ -39,6 +41,6 @@ function packFolders(folder: string): readonly string[] {
     .filter((inner) => existsSync(path.join(inner, 'pack.yaml')));
 }
 
-function faultLine({ file, line, column, sentence }: PackFault): string {
+function faultLine({ file, line, column, sentence }: Omit<PackFault, 'nearest'>): string {
   return `${file}, line ${String(line)}, column ${String(column)}: ${sentence}`;
 }

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import type { Plan } from '../generated/plan-types.ts';
 import type { DerivationContext, PlanStage } from '../facts/context.ts';
 import { deriveFacts } from '../facts/derive-facts.ts';
 import { compileRules } from '../judge/compile-rules.ts';
@@ -27,7 +28,7 @@ export interface JudgingRun {
   /** Overrides what the plans ask. */
   readonly stage?: PlanStage;
   readonly solveStrip: DerivationContext['solveStrip'];
-  /** Packs resolved and compiled for each set of pins met so far. */
+  /** Packs resolved and compiled for each set of pins, and each vehicle where packs tell vehicles apart, met so far. */
   readonly resolved: Map<string, PinnedRules>;
 }
 
@@ -59,7 +60,7 @@ export function judgeSource(run: JudgingRun, file: string, bytes: Uint8Array, na
   if (!checked.ok) return notJudged(source, checked.faults, digest);
   const { plan, faults } = checked;
 
-  const pinned = pinnedRules(run, plan.rules);
+  const pinned = pinnedRules(run, plan);
   if (!pinned.ok) return notJudged(source, [{ sentence: pinned.sentence, range: yaml.root.range }], digest);
   const stage = run.stage ?? plan.stage ?? 'release';
   const context: DerivationContext = {
@@ -95,11 +96,14 @@ export function judgeSource(run: JudgingRun, file: string, bytes: Uint8Array, na
   };
 }
 
-function pinnedRules(run: JudgingRun, pins: readonly string[] | undefined): PinnedRules {
-  const key = JSON.stringify(pins ?? []);
+function pinnedRules(run: JudgingRun, { rules: pins, vehicle }: Plan): PinnedRules {
+  const { maker, model, body, model_year: modelYear } = vehicle;
+  // Only a pack that is for some vehicles makes the vehicle matter; else one answer serves every plan of the run.
+  const which = run.packs.some((pack) => pack.vehicle !== undefined) ? { maker, model, body, modelYear } : {};
+  const key = JSON.stringify([pins ?? [], which]);
   const before = run.resolved.get(key);
   if (before !== undefined) return before;
-  const resolved = resolvePacks(run.packs, pins);
+  const resolved = resolvePacks(run.packs, pins, which);
   const answer: PinnedRules = resolved.ok
     ? { ok: true, packs: resolved.packs, rules: compileRules(resolved.packs, run.dictionary) }
     : resolved;
