@@ -87,9 +87,49 @@ describe('near misses stay cleared', () => {
     ['the pillar 40 mm from 600 °C held for a minute', rail, [['distance: 60 mm', 'distance: 40 mm']]],
     ['heat held for 90 s', rail, [['hold: 60 s', 'hold: 90 s']]],
     [
-      'the pillar near by comes off first',
+      'the wiring near by comes off first',
       rail,
-      [['distance: 60 mm, path: same sheet }', 'distance: 5 mm, path: same sheet, treatment: removed }']],
+      [
+        [
+          'distance: 60 mm, path: same sheet }',
+          'distance: 60 mm, path: same sheet }\n          - { item: wiring, distance: 5 mm, path: same sheet, treatment: removed }',
+        ],
+      ],
+    ],
+    [
+      'the adhesive near by is renewed',
+      rail,
+      [
+        [
+          'distance: 60 mm, path: same sheet }',
+          'distance: 60 mm, path: same sheet }\n          - { item: structural adhesive, distance: 5 mm, path: same sheet, treatment: renewed }',
+        ],
+      ],
+    ],
+    [
+      'the pillar near by is replaced whole after the heat',
+      rail,
+      [
+        ['distance: 60 mm, path: same sheet }', 'distance: 5 mm, path: same sheet, treatment: renewed }'],
+        [
+          '    damage: { kind: none, found_by: seen }\n',
+          '    damage: { kind: bend, found_by: seen }\n    operations: [{ do: replace, step: 20, extent: whole, cite: { reference: rail, at: p. 9 }, joints: [{ to: floor, method: resistance spot, form: flange, sheets: [a-pillar-r, floor], factory_count: 20, count: 20, coupon: planned }] }]\n',
+        ],
+        [
+          'part: rail-r, planned: true',
+          'part: a-pillar-r, planned: true, primer: Epoxy, wax: After heat }\n    - { part: rail-r, planned: true',
+        ],
+      ],
+    ],
+    [
+      'an airbag that stays far from the heat',
+      rail,
+      [
+        [
+          'distance: 60 mm, path: same sheet }',
+          'distance: 60 mm, path: same sheet }\n          - { item: airbag, distance: 1500 mm, path: joined }',
+        ],
+      ],
     ],
     [
       'a seam on a structural flange where the factory made no row of joints',

@@ -1,5 +1,5 @@
 import type { DerivationContext } from './context.ts';
-import { coversVehicle } from './part-facts.ts';
+import { coversVehicle } from './maker-evidence.ts';
 import { limitFacts } from './exposure-sheets.ts';
 import type { ExposureFacts } from './exposure-sheets.ts';
 import { assumed, computed, computedOr, known, stated, unknown } from './make-fact.ts';
@@ -12,7 +12,7 @@ import type { Survey } from './survey.ts';
 export function isBaked(survey: Survey): boolean {
   return (
     survey.plan.finish?.bake !== undefined ||
-    survey.operations.some(({ operation }) => operation.do === 'bake' && operation.off_vehicle !== true)
+    survey.operations.some(({ operation, offVehicle }) => operation.do === 'bake' && !offVehicle)
   );
 }
 

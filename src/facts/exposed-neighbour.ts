@@ -1,11 +1,16 @@
 import type { Item, Near, Path, Treatment } from '../generated/plan-types.ts';
 import { victimOf } from './exposure-victim.ts';
 import type { VictimWord } from './exposure-victim.ts';
-import { quantityOf } from './quantity-of.ts';
+import { heldItems } from './held-items.ts';
+import { coversVehicle } from './maker-evidence.ts';
+import { itemPresence, partPresence } from './neighbour-presence.ts';
+import type { Presence } from './neighbour-presence.ts';
+import { isPyrotechnic } from './part-kinds.ts';
+import { listOf, quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 
 /** One neighbour of one heat source, whatever is known of it. */
-export interface Neighbour {
+export interface Neighbour extends Presence {
   readonly at: string;
   readonly listed: boolean;
   readonly name: string;
@@ -16,14 +21,12 @@ export interface Neighbour {
   readonly distanceMm?: number;
   readonly path?: Path;
   readonly treatment: Treatment;
-  /** Stays in reach of the heat: not off the vehicle, not renewed afterwards, not shielded from what comes through air. */
-  readonly stays: boolean;
   readonly near?: Near;
 }
 
 /**
- * What one entry under `near` names: a part, an item, or an item at a part. The last are two neighbours, for the adhesive in a
- * flange and the flange itself stand different heat.
+ * What one entry under `near` names: a part with what it holds, an item, or an item at a part. The adhesive in a flange and the
+ * flange itself stand different heat, so each is a neighbour of its own.
  */
 export function listedNeighbours(
   survey: Survey,
@@ -31,57 +34,115 @@ export function listedNeighbours(
   near: Near,
   index: number,
 ): readonly Neighbour[] {
+  const { operation } = source;
   const part = near.part === undefined ? undefined : survey.partById.get(near.part);
   const distanceMm = quantityOf(near.distance, 'length');
-  const treatment = near.treatment ?? treatmentByPlan(source, part);
+  const treatment = near.treatment ?? (part === undefined ? 'stays' : treatmentByPlan(part, operation.step));
+  const isCited = listOf(near.cite).some((cite) => coversVehicle(survey, cite.reference));
   const entry = {
     at: `${source.at}/near/${String(index)}`,
     listed: true,
     ...(distanceMm === undefined ? {} : { distanceMm }),
     ...(near.path === undefined ? {} : { path: near.path }),
     treatment,
-    stays: treatment === 'stays' || (treatment === 'shielded' && near.path !== 'through air'),
     near,
   };
-  if (part === undefined || near.item === undefined) {
-    return [{ ...neighbourOf(part, near.item, near.name ?? near.part), ...entry }];
+  const ofItem = (item: Item, name: string): Neighbour => ({
+    ...entry,
+    ...itemPresence(item, treatment, near.path, isCited),
+    item,
+    name,
+    victim: item,
+  });
+  if (part === undefined) {
+    if (near.item !== undefined) return [ofItem(near.item, near.name ?? near.item)];
+    const name = near.name ?? near.part ?? 'a neighbour without a name';
+    return [{ ...entry, name, stays: treatment !== 'removed' }];
   }
-  const itemName = near.name ?? `${near.item} at ${part.name}`;
+  const itself: Neighbour = {
+    ...entry,
+    ...partOf(part),
+    ...partPresence(part, treatment, near.path, operation.step),
+  };
+  const named =
+    near.item === undefined ? [] : [ofItem(near.item, near.name ?? `${near.item} at ${part.name}`)];
+  const isNamed = namedAt(operation.near ?? [], near.part);
+  const held = heldItems(survey, part, operation.step).filter(
+    ({ item }) => part !== source.part && !isNamed(item),
+  );
   return [
-    { ...neighbourOf(part, undefined, undefined), ...entry },
-    { ...neighbourOf(undefined, near.item, itemName), ...entry },
+    itself,
+    ...named,
+    ...held.map(({ item, name, stays }): Neighbour => {
+      const alone = ofItem(item, name);
+      // Off with its part; spoilt and renewed only by itself.
+      const treated = treatment === 'removed' ? { ...alone, ...presenceOf(itself) } : alone;
+      return treated.stays === true && stays === undefined
+        ? { ...treated, stays: undefined, open: noOrder(name) }
+        : treated;
+    }),
   ];
 }
 
-/** A part that is joined to or layered with the heated one and that the plan's list leaves out. */
-export function unlistedNeighbour(source: OperationSurvey, part: PartSurvey): Neighbour {
-  const treatment = treatmentByPlan(source, part);
-  return {
-    ...neighbourOf(part, undefined, undefined),
-    at: source.at,
-    listed: false,
-    treatment,
-    stays: treatment === 'stays',
-  };
+/** What the plan's list leaves out: a part that is joined to or layered with the heated one, and what it and the heated one hold. */
+export function unlistedNeighbours(
+  survey: Survey,
+  source: OperationSurvey,
+  linked: readonly PartSurvey[],
+): readonly Neighbour[] {
+  const { operation, at } = source;
+  const entry = { at, listed: false, treatment: 'stays' as const };
+  const holding = (part: PartSurvey): readonly Neighbour[] =>
+    heldItems(survey, part, operation.step).map(({ item, name, stays }) => ({
+      ...entry,
+      item,
+      name,
+      victim: item,
+      stays,
+      open: noOrder(name),
+    }));
+  const around = linked.flatMap((part): readonly Neighbour[] => {
+    const treatment = treatmentByPlan(part, operation.step);
+    if (treatment !== 'stays') return [{ ...entry, ...partOf(part), treatment, stays: false }];
+    return [{ ...entry, ...partOf(part), stays: true }, ...holding(part)];
+  });
+  // The old part goes whole, with what it holds; units at the part itself are asked for as such.
+  if (operation.do === 'replace' && source.cutsPartWay === false) return around;
+  const named = new Set((operation.near ?? []).map(({ item }) => item));
+  const own = (source.part.part.holds ?? []).filter((item) => !named.has(item) && !isPyrotechnic(item));
+  return [
+    ...around,
+    ...own.map((item) => ({
+      ...entry,
+      item,
+      name: `${item} at ${source.part.name}`,
+      victim: item,
+      stays: true,
+    })),
+  ];
 }
 
-function neighbourOf(
-  part: PartSurvey | undefined,
-  item: Item | undefined,
-  name: string | undefined,
-): Pick<Neighbour, 'name' | 'part' | 'item' | 'victim' | 'assumption'> {
-  if (part !== undefined) {
-    const { word, assumption } = victimOf(part);
-    return { name: part.name, part, victim: word, ...(assumption === undefined ? {} : { assumption }) };
-  }
-  if (item !== undefined) return { name: name ?? item, item, victim: item };
-  return { name: name ?? 'a neighbour without a name' };
+function noOrder(name: string): string {
+  return `Whether ${name} is off before this step is not stated.`;
+}
+
+function presenceOf({ stays, open }: Presence): Presence {
+  return open === undefined ? { stays } : { stays, open };
+}
+
+function namedAt(near: readonly Near[], part: string | undefined): (item: Item) => boolean {
+  const items = new Set(near.filter((one) => one.part === part).map(({ item }) => item));
+  return (item) => items.has(item);
+}
+
+function partOf(part: PartSurvey): Pick<Neighbour, 'name' | 'part' | 'victim' | 'assumption'> {
+  const { word, assumption } = victimOf(part);
+  return { name: part.name, part, victim: word, ...(assumption === undefined ? {} : { assumption }) };
 }
 
 /** What the plan's other operations do with the neighbour by the time of the heat. Needs the order of steps to count. */
-function treatmentByPlan(source: OperationSurvey, part: PartSurvey | undefined): Treatment {
-  const step = source.operation.step;
-  if (part === undefined || step === undefined) return 'stays';
+function treatmentByPlan(part: PartSurvey, step: number | undefined): Treatment {
+  if (step === undefined) return 'stays';
   for (const { operation } of part.operations) {
     if (operation.step === undefined) continue;
     const isOff =

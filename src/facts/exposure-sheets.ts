@@ -1,9 +1,9 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import { tensileLeft } from '../heat/tempering.ts';
-import { coversVehicle } from './part-facts.ts';
+import { coversVehicle } from './maker-evidence.ts';
 import type { HeatLimit } from './context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
-import { listedNeighbours, unlistedNeighbour } from './exposed-neighbour.ts';
+import { listedNeighbours, unlistedNeighbours } from './exposed-neighbour.ts';
 import type { Fact } from './fact.ts';
 import { heatSources } from './heat-sources.ts';
 import type { HeatSource } from './heat-sources.ts';
@@ -32,12 +32,8 @@ export function exposureSheets(
     listedNeighbours(survey, one, near, index),
   );
   const named = new Set(listed.map(({ part }) => part));
-  const unlisted =
-    one.operation.off_vehicle === true
-      ? []
-      : [...linkedParts(survey, one.part)]
-          .filter((part) => !named.has(part))
-          .map((part) => unlistedNeighbour(one, part));
+  const linked = one.offVehicle ? [] : [...linkedParts(survey, one.part)].filter((part) => !named.has(part));
+  const unlisted = unlistedNeighbours(survey, one, linked);
   return sources.flatMap((source) =>
     [...listed, ...unlisted]
       .filter((neighbour) => isInReach(source, neighbour))
@@ -87,7 +83,7 @@ function factsOf(
           : assumed(neighbour.victim, neighbour.assumption, at),
     'exposure.name': computed(neighbour.name, at),
     'exposure.listed': computed(neighbour.listed, at),
-    'exposure.stays': computed(neighbour.stays, at),
+    'exposure.stays': computedOr(neighbour.stays, at, neighbour.open ?? 'Whether it stays is not stated.'),
     'exposure.treatment':
       near?.treatment === undefined
         ? computed(neighbour.treatment, at)

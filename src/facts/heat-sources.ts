@@ -2,6 +2,7 @@ import { assumedHeatInput, heatInput } from '../heat/arc.ts';
 import type { ArcProcess } from '../heat/arc.ts';
 import type { Joint, JointMethod } from '../generated/plan-types.ts';
 import { isArc, isResistance } from './joint-methods.ts';
+import { goesOnWithoutWelding } from './part-kinds.ts';
 import { quantityOf } from './quantity-of.ts';
 import type { JointSurvey, OperationSurvey } from './survey.ts';
 
@@ -31,10 +32,7 @@ export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
   );
   if (resistance) sources.push({ kind: 'resistance spot' });
   const { do: word } = survey.operation;
-  if (word === 'grind' || word === 'drill' || word === 'cut for access') {
-    sources.push({ kind: 'cutting or grinding' });
-  }
-  const weldsUnsaid = survey.hot === true && sources.length === 0;
+  const weldsUnsaid = survey.hot === true && sources.length === 0 && !isCuttingAlone(word);
   if (weldsUnsaid) {
     sources.push({
       kind: word === 'braze' ? 'brazing' : 'arc',
@@ -43,7 +41,29 @@ export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
       joins: joinedIds(survey, []),
     });
   }
+  // What heat or an arc reaches, sparks need not be asked about again.
+  if (cuts(survey) && sources.every(({ kind }) => kind === 'resistance spot')) {
+    sources.push({ kind: 'cutting or grinding' });
+  }
   return sources;
+}
+
+type Word = OperationSurvey['operation']['do'];
+
+function isCuttingAlone(word: Word): boolean {
+  return word === 'grind' || word === 'drill' || word === 'cut for access';
+}
+
+/** Cut, ground or drilled on the vehicle: what is welded on anew was cut out first. */
+function cuts({ operation, part, hot, offVehicle }: OperationSurvey): boolean {
+  if (offVehicle || hot === false) return false;
+  const { do: word } = operation;
+  return (
+    isCuttingAlone(word) ||
+    word === 'section' ||
+    word === 'butt weld' ||
+    (word === 'replace' && !goesOnWithoutWelding(part.part.kind))
+  );
 }
 
 function hottest(

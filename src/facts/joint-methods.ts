@@ -29,6 +29,11 @@ export function isWelded(method: JointMethod): boolean {
   return isArc(method) || isResistance(method);
 }
 
+/** Made for good: to undo it a sheet is drilled, cut or torn. */
+export function isPermanent(method: JointMethod): boolean {
+  return method !== 'bolt' && method !== 'hem';
+}
+
 export function hasAdhesive(method: JointMethod): boolean {
   return method === 'adhesive' || method === 'adhesive and spot' || method === 'adhesive and rivet';
 }

@@ -1,5 +1,11 @@
 import type { Survey } from './survey.ts';
 
+/** Whether a listed reference of a maker's own kind covers this vehicle. */
+export function coversVehicle(survey: Survey, id: string | undefined): boolean {
+  const reference = id === undefined ? undefined : survey.referenceById.get(id);
+  return reference?.coverage.covers === 'yes' && reference.reference.kind?.startsWith('maker') === true;
+}
+
 /**
  * What a statement of the material rests on when it points at a reference: another vehicle's page, or one whose coverage
  * cannot be told, is no more than a hint.

@@ -15,6 +15,8 @@ type OperationFacts = Readonly<Record<FactNames['operation'], Fact>>;
 
 const noWord = 'What is to be done is not stated.';
 const notJoined = 'How it is joined is not stated.';
+const wholeAndCut =
+  'It is to be replaced whole, and yet the place of a cut or an insert is stated: which of the two is meant?';
 const coldOrHot = 'Whether it is straightened cold or with heat is not stated.';
 
 /** One operation: what it does to its part, on what it rests, how hot it gets. */
@@ -42,7 +44,9 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.cuts_part_way': computedOr(
       one.cutsPartWay,
       operation.do === undefined ? place : `${at}/extent`,
-      orNoWord('Whether it is replaced whole or in part is not stated.'),
+      orNoWord(
+        operation.extent === 'whole' ? wholeAndCut : 'Whether it is replaced whole or in part is not stated.',
+      ),
     ),
     'operation.heats': computedOr(one.heats, methodAt, noMethod),
     'operation.straightens': computedOr(one.straightens, place, noWord),
@@ -51,7 +55,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.flame_or_arc': computedOr(flameOrArc(one), methodAt, noMethod),
     'operation.joints_stated': computed(jointsStated(one), `${at}/joints`),
     'operation.hot_or_impact': computedOr(
-      operation.off_vehicle === true ? false : anyYes([one.hot, one.straightens]),
+      one.offVehicle ? false : anyYes([one.hot, one.straightens]),
       place,
       noMethod,
     ),
@@ -94,7 +98,7 @@ function jointsStated({ operation, joints, part }: OperationSurvey): boolean {
 }
 
 function flameOrArc(one: OperationSurvey): TriState {
-  if (one.operation.off_vehicle === true || one.hot === false) return false;
+  if (one.offVehicle || one.hot === false) return false;
   const sources = heatSources(one);
   if (sources.some(({ kind }) => kind === 'heat' || kind === 'arc' || kind === 'brazing')) return true;
   return one.hot === undefined || one.joints.some(({ joint }) => joint.method === undefined)

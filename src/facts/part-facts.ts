@@ -7,6 +7,7 @@ import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown
 import { partMaterialDoubts } from './part-material-doubts.ts';
 import { partMaterialFacts } from './part-material-facts.ts';
 import { carriesCrashLoad, closesHollowMember, usuallyCosmetic } from './part-kinds.ts';
+import { coversVehicle } from './maker-evidence.ts';
 import { makerShall } from './maker-statements.ts';
 import { layerBelow, hidesStructure } from './part-layers.ts';
 import { undeployedUnitStays } from './restraint-units.ts';
@@ -107,12 +108,6 @@ const answersDamage: ReadonlySet<string> = new Set([
     'leave',
   ],
 ]);
-
-/** Whether a listed reference of a maker's own kind covers this vehicle. */
-export function coversVehicle(survey: Survey, id: string | undefined): boolean {
-  const reference = id === undefined ? undefined : survey.referenceById.get(id);
-  return reference?.coverage.covers === 'yes' && reference.reference.kind?.startsWith('maker') === true;
-}
 
 function structuralFact({ part, at, structural }: PartSurvey): Fact {
   const place = `${at}/structural`;

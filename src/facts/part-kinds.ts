@@ -61,6 +61,9 @@ const withoutWelding: ReadonlySet<PartKind> = new Set<PartKind>([
   ...(['battery tray', 'traction battery', 'radiator support'] as const),
 ]);
 
+/** Kinds that are welded or bonded to a carrier which itself comes off: a door lies on the bench with its skin. */
+const onCarrierThatComesOff: ReadonlySet<PartKind> = new Set<PartKind>(['door skin', 'door beam', 'bracket']);
+
 /** Kinds in which airbags or pretensioners usually sit. */
 const carriesUnits: ReadonlySet<PartKind> = new Set<PartKind>([
   ...(['roof rail', 'a-pillar', 'b-pillar', 'c-pillar', 'd-pillar', 'door ring', 'seat'] as const),
@@ -84,6 +87,11 @@ export function closesHollowMember(kind: PartKind | undefined): boolean {
 
 export function goesOnWithoutWelding(kind: PartKind | undefined): boolean {
   return kind !== undefined && withoutWelding.has(kind);
+}
+
+/** Whether a part of the kind can be cut or welded with the part off the vehicle; of the body itself it cannot. */
+export function canBeWorkedOffVehicle(kind: PartKind | undefined): boolean {
+  return goesOnWithoutWelding(kind) || (kind !== undefined && onCarrierThatComesOff.has(kind));
 }
 
 export function usuallyCarriesRestraintUnit(kind: PartKind | undefined): boolean {

@@ -4,7 +4,7 @@ import type { Fact } from './fact.ts';
 import { packForVehicle } from './maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { carriesCrashLoad } from './part-kinds.ts';
-import { coversVehicle } from './part-facts.ts';
+import { coversVehicle } from './maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';

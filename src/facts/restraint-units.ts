@@ -1,31 +1,49 @@
 import { isPyrotechnic, usuallyCarriesRestraintUnit } from './part-kinds.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import type { TriState } from './tri-state.ts';
+import { anyYes } from './tri-state.ts';
 
-/** Whether an undeployed airbag, pretensioner or other unit stays fitted at the part. */
+export type RestraintUnit = NonNullable<
+  NonNullable<NonNullable<Survey['plan']['make_safe']>['restraints']>['units']
+>[number];
+
+/** Whether an undeployed airbag, pretensioner or other unit stays fitted at the part while the part is worked on. */
 export function undeployedUnitStays(survey: Survey, { part, operations }: PartSurvey): TriState {
   const units = survey.plan.make_safe?.restraints?.units;
-  const here = (units ?? []).filter((unit) => part.id !== undefined && unit.at === part.id);
+  const here = unitsAt(survey, part.id);
   if (here.length > 0) {
-    const fitted = here.filter(({ state }) => state !== 'deployed');
-    if (fitted.some(({ treatment }) => treatment === 'stays')) return true;
-    // Taken off only after work that has a lower step, it was there during that work.
-    const lastOff = Math.max(0, ...fitted.map(({ step }) => step ?? 0));
-    if (operations.some(({ operation, works }) => works !== false && (operation.step ?? lastOff) < lastOff))
-      return true;
-    return here.some(({ state, treatment }) => state !== 'deployed' && treatment === undefined)
-      ? undefined
-      : false;
+    const worked = operations.filter(({ works }) => works !== false).map(({ operation }) => operation.step);
+    // On a part that nothing is done to, it matters only whether the unit goes at all.
+    const steps = worked.length === 0 ? [Infinity] : worked;
+    return anyYes(here.flatMap((unit) => steps.map((step) => isOn(unit, step))));
   }
   if ((part.holds ?? []).some(isPyrotechnic)) return true;
   // A unit that is left on without its place may sit at any part.
   if ((units ?? []).some(isFittedSomewhere)) return undefined;
-  // A list that leaves this part out says that nothing sits here; no list at all says nothing.
-  return units === undefined && usuallyCarriesRestraintUnit(part.kind) ? undefined : false;
+  // A list that leaves this part out says that nothing sits here; no list says nothing, and an empty one on a car hardly more.
+  const nothingSaid = (units ?? []).length === 0 && survey.plan.vehicle.restraints === undefined;
+  return nothingSaid && usuallyCarriesRestraintUnit(part.kind) ? undefined : false;
 }
 
-type Unit = NonNullable<NonNullable<NonNullable<Survey['plan']['make_safe']>['restraints']>['units']>[number];
+export function unitsAt(survey: Survey, id: string | undefined): readonly RestraintUnit[] {
+  if (id === undefined) return [];
+  return (survey.plan.make_safe?.restraints?.units ?? []).filter(({ at }) => at === id);
+}
 
-function isFittedSomewhere({ at, state, treatment }: Unit): boolean {
+/** Whether a unit can no longer fire at the part when the work of a step begins: deployed, or taken off by then. */
+export function wasOffBefore(unit: RestraintUnit, step: number | undefined): TriState {
+  if (unit.state === 'deployed') return true;
+  if (unit.treatment === 'stays') return false;
+  if (unit.treatment === undefined) return undefined;
+  if (unit.step === undefined) return true;
+  return step === undefined ? undefined : unit.step <= step;
+}
+
+function isOn(unit: RestraintUnit, step: number | undefined): TriState {
+  const off = wasOffBefore(unit, step);
+  return off === undefined ? undefined : !off;
+}
+
+function isFittedSomewhere({ at, state, treatment }: RestraintUnit): boolean {
   return at === undefined && state !== 'deployed' && (treatment === undefined || treatment === 'stays');
 }

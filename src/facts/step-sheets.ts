@@ -2,7 +2,7 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { Cites, Person, Planned } from '../generated/plan-types.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
-import { coversVehicle } from './part-facts.ts';
+import { coversVehicle } from './maker-evidence.ts';
 import { listOf, notAfter, quantityOf, whenOf } from './quantity-of.ts';
 import type { When } from './quantity-of.ts';
 import type { FactSheet } from './sheet.ts';

@@ -1,13 +1,14 @@
 import type { Joint, Operation, Part } from '../generated/plan-types.ts';
-import { isElectric, isWelded } from './joint-methods.ts';
-import { goesOnWithoutWelding } from './part-kinds.ts';
+import { isElectric, isPermanent, isWelded } from './joint-methods.ts';
+import { canBeWorkedOffVehicle, goesOnWithoutWelding } from './part-kinds.ts';
+import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey } from './survey.ts';
 import type { TriState } from './tri-state.ts';
 import { anyYes } from './tri-state.ts';
 
 type Traits = Pick<
   OperationSurvey,
-  'cutsPartWay' | 'heats' | 'straightens' | 'works' | 'hot' | 'electricWelding'
+  'cutsPartWay' | 'heats' | 'straightens' | 'works' | 'hot' | 'electricWelding' | 'offVehicle'
 >;
 
 const nothing: Traits = {
@@ -17,6 +18,7 @@ const nothing: Traits = {
   works: false,
   hot: false,
   electricWelding: false,
+  offVehicle: false,
 };
 
 const cannotTell: Traits = {
@@ -26,25 +28,30 @@ const cannotTell: Traits = {
   works: undefined,
   hot: undefined,
   electricWelding: undefined,
+  offVehicle: false,
 };
 
-/** What an operation does to its part, read off its word and its joints; nothing of whether it may. */
+/**
+ * What an operation does to its part, read off its word and off whatever else is said of it; nothing of whether it may. The word
+ * alone is not believed: a cut could hide behind `leave`, a torch behind `bake`, a welding on the body behind `off_vehicle`.
+ */
 export function operationTraits(operation: Operation, part: Part): Traits {
-  const traits = withJoints(traitsOfWord(operation, part), operation.joints ?? []);
-  // Off the vehicle nothing of the vehicle is heated or carries current.
-  return operation.off_vehicle === true ? { ...traits, hot: false, electricWelding: false } : traits;
+  const ofWord = traitsOfWord(operation, part);
+  const traits = withHeat(withJoints(ofWord, operation.joints ?? []), operation);
+  return isOffVehicle(operation, part)
+    ? { ...traits, hot: false, electricWelding: false, offVehicle: true }
+    : traits;
 }
 
-/**
- * Whatever the word: a joint that is stated gets made. What is joined end to end was cut, and a weld is hot. Without this a cut
- * could hide behind `leave`.
- */
+/** A joint that is stated gets made. What is joined end to end was cut, a weld is hot, and what is welded back was cut free. */
 function withJoints(traits: Traits, joints: readonly Joint[]): Traits {
   if (joints.length === 0) return traits;
-  const { hot, electricWelding } = joining(joints);
+  const { hot, electricWelding, permanent } = joining(joints);
+  const isCut = joints.some(isButt);
   return {
     ...traits,
-    ...(joints.some(isButt) ? { cutsPartWay: true, works: true } : {}),
+    ...(isCut ? { cutsPartWay: true } : {}),
+    works: anyYes([traits.works, permanent, isCut]),
     hot: anyYes([traits.hot, hot]),
     electricWelding: anyYes([traits.electricWelding, electricWelding]),
   };
@@ -52,6 +59,24 @@ function withJoints(traits: Traits, joints: readonly Joint[]): Traits {
 
 function isButt({ form }: Joint): boolean {
   return form === 'open butt' || form === 'butt with insert';
+}
+
+/** Hotter than any drying of paint or adhesive in a shop, °C. Common practice, no source. */
+const warmestDryingCelsius = 100;
+
+/** A flame or an inductor heats, whatever the word; so does anything hotter than drying. */
+function withHeat(traits: Traits, { source, temperature }: Operation): Traits {
+  const celsius = quantityOf(temperature, 'temperature');
+  const byFlame = source === 'torch' || source === 'induction' || source === 'other';
+  if (!byFlame && (celsius === undefined || celsius <= warmestDryingCelsius)) return traits;
+  return { ...traits, heats: true, works: true, hot: true };
+}
+
+/** Off the vehicle nothing of the vehicle is heated or carries current. What is part of the body cannot be welded off it. */
+function isOffVehicle({ do: word, off_vehicle: off }: Operation, part: Part): boolean {
+  if (off !== true) return false;
+  const isSurface = word === 'fill' || word === 'refinish' || word === 'bake' || word === 'grind';
+  return isSurface || canBeWorkedOffVehicle(part.kind);
 }
 
 /** What the word alone says; what the joints add comes after. */
@@ -65,7 +90,7 @@ function traitsOfWord(operation: Operation, part: Part): Traits {
     case 'butt weld':
       return { ...nothing, cutsPartWay: true, works: true, hot: true, electricWelding: arc };
     case 'replace': {
-      const partWay = operation.extent === undefined ? undefined : operation.extent === 'part';
+      const partWay = replacedInPart(operation);
       const byItself = arc && goesOnWithoutWelding(part.kind);
       const welded = arc && !byItself;
       return {
@@ -111,8 +136,22 @@ function isWithHeat({ method, source, temperature, hold, times, measured_by }: O
   return method === 'cold' ? false : undefined;
 }
 
-function joining(joints: readonly Joint[]): { readonly hot: TriState; readonly electricWelding: TriState } {
+/** Said to be whole with a place of a cut or with an insert, it is neither. */
+function replacedInPart({ extent, at, joints }: Operation): TriState {
+  if (extent !== 'whole') return extent === undefined ? undefined : true;
+  const namesCut = at !== undefined || (joints ?? []).some(({ insert }) => insert !== undefined);
+  return namesCut ? undefined : false;
+}
+
+interface Joining {
+  readonly hot: TriState;
+  readonly electricWelding: TriState;
+  readonly permanent: TriState;
+}
+
+function joining(joints: readonly Joint[]): Joining {
   return {
+    permanent: anyYes(joints.map(({ method }) => (method === undefined ? undefined : isPermanent(method)))),
     hot: anyYes(joints.map(({ method }) => (method === undefined ? undefined : isWelded(method)))),
     electricWelding: anyYes(
       joints.map(({ method }) => (method === undefined ? undefined : isElectric(method))),

@@ -56,6 +56,8 @@ export interface OperationSurvey {
   /** Welds, brazes, heats, grinds or cuts on the vehicle. */
   readonly hot: TriState;
   readonly electricWelding: TriState;
+  /** Done with the part off the vehicle: stated, and possible for such a part. */
+  readonly offVehicle: boolean;
 }
 
 export interface JointSurvey {

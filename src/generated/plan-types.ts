@@ -662,7 +662,7 @@ export type Insulation = string;
 /** Share with the sign: 25 %. */
 export type Percent = string;
 
-/** That the step is planned: true, or the step in words. */
+/** That the step is planned: true, or the step in words; false where it is not. */
 export type Planned = boolean | string;
 
 /** A named person. */

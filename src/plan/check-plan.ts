@@ -3,6 +3,7 @@ import { validatePlan } from '../generated/validate-plan.js';
 import type { EntryFault } from './entry-fault.ts';
 import { explainEntry, explainUnknownKey } from './explain-entry.ts';
 import type { ReadFault } from './fault.ts';
+import { dropLeftBlank } from './left-blank.ts';
 import { nodeAt } from './node-at.ts';
 import type { LocatedNode } from './node.ts';
 import { plainValue } from './plain-value.ts';
@@ -20,13 +21,14 @@ const mostRounds = 8;
 
 /**
  * Holds a located plan against the plan schema. What does not fit is taken out, so that its value is unknown, and is told as
- * an entry fault; a plan without `format`, `vehicle` or `parts` cannot be judged at all. A key with nothing behind it counts
- * as left out.
+ * an entry fault; a plan without `format`, `vehicle` or `parts` cannot be judged at all. A key with nothing behind it, or a
+ * text that says nothing, counts as left out.
  */
 export function checkPlan(root: LocatedNode): PlanCheck {
   const refused = refusal(root);
   if (refused.length > 0) return { ok: false, faults: refused };
   const value = plainValue(root);
+  dropLeftBlank(value);
   const faults = new Map<string, EntryFault>();
   for (let round = 0; round < mostRounds; round += 1) {
     if (validatePlan(value)) return { ok: true, plan: value, faults: [...faults.values()] };

@@ -29,7 +29,7 @@ export function explainEntry(
     case 'format':
       return written === undefined ? wrongKind('text', given) : badFormat(written, part);
     case 'type':
-      return part?.format !== undefined && written !== undefined
+      return part?.format !== undefined && part.format !== 'step-in-words' && written !== undefined
         ? badFormat(written, part)
         : wrongKind(expectedKind(part), given);
     case 'minimum':
@@ -104,12 +104,18 @@ function listed(words: readonly string[]): string {
 function badFormat(written: string, part: SchemaPart | undefined): EntryExplanation {
   const format = part?.format ?? '';
   const reason = formatFaults[format]?.(written.replace(/^(["'])(.*)\1$/su, '$2'));
-  const dated = format === 'calendar-date' || format === 'moment' || format === 'years';
   return {
-    fault: dated ? 'no such date' : 'unreadable quantity',
+    fault: faultOfFormat[format] ?? 'unreadable quantity',
     sentence: reason ?? `${written} cannot be read here.`,
   };
 }
+
+const faultOfFormat: Readonly<Record<string, EntryFaultWord>> = {
+  'calendar-date': 'no such date',
+  moment: 'no such date',
+  years: 'no such date',
+  'step-in-words': 'wrong kind',
+};
 
 function wrongKind(expected: string, given: LocatedNode | undefined): EntryExplanation {
   return { fault: 'wrong kind', sentence: `Here stands ${givenKind(given)}; expected is ${expected}.` };

@@ -10,7 +10,7 @@ export type FormatFault = (text: string) => string | undefined;
 
 /**
  * The formats that the plan's schema names: one a dimension (`energy per length` is written `energy-per-length`), and the
- * forms of dates, years and coordinates. The validator asks whether, the findings ask why: both ask here.
+ * forms of dates, years, coordinates and planned steps. The validator asks whether, the findings ask why: both ask here.
  */
 export const formatFaults: Readonly<Record<string, FormatFault>> = {
   ...Object.fromEntries(dimensions.map((dimension) => [formatOf(dimension), faultOf(dimension)])),
@@ -18,7 +18,16 @@ export const formatFaults: Readonly<Record<string, FormatFault>> = {
   'calendar-date': (text) => reasonOf(readDate(text)),
   moment: (text) => reasonOf(readMoment(text)),
   years: (text) => reasonOf(readYears(text)),
+  'step-in-words': deniedStep,
 };
+
+/** YAML reads a bare `no` as text; taken for the step in words it would say the opposite of what its author meant. */
+function deniedStep(text: string): string | undefined {
+  const isDenied = /^(?:no|not|none|never|false|off|not (?:yet|planned|needed|done))[.!]?$/iu.test(
+    text.trim(),
+  );
+  return isDenied ? `\`${text}\` names no step; a step that is not planned is written \`false\`.` : undefined;
+}
 
 /** The same as yes or no, for the compiled validator. */
 export const formats: Readonly<Record<string, (text: string) => boolean>> = Object.fromEntries(

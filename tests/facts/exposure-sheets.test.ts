@@ -73,7 +73,7 @@ describe('what is exposed to which heat', () => {
 
   test('off the vehicle only what the plan lists', () => {
     const parts = (near: string): string =>
-      `  - { id: h, joined_to: [n], operations: [{ do: heat, off_vehicle: true, near: [${near}] }] }\n  - { id: n }`;
+      `  - { id: h, kind: door, joined_to: [n], operations: [{ do: heat, off_vehicle: true, near: [${near}] }] }\n  - { id: n }`;
     expect(seen(parts(''))).toEqual([]);
     expect(seen(parts('{ item: foam }'))).toHaveLength(1);
   });
@@ -139,9 +139,10 @@ describe('what stays in reach of the heat', () => {
   test.each([
     ['treatment: stays', true],
     ['path: joined', true],
-    ['treatment: removed', false],
-    ['treatment: renewed', false],
-    ['treatment: emptied', false],
+    // The word alone moves nothing: no operation of the plan takes it off.
+    ['treatment: removed', undefined],
+    ['treatment: renewed', undefined],
+    ['treatment: emptied', true],
     ['treatment: shielded, path: through air', false],
     // A shield stops flame and sparks, not the heat in the metal.
     ['treatment: shielded, path: joined', true],
@@ -169,8 +170,147 @@ describe('what stays in reach of the heat', () => {
     expect(stays('path: joined', replaced('extent: whole'))).toBe(true);
   });
 
+  test('what is said to be off or renewed must be so by its own operations, as far as steps are written', () => {
+    for (const said of ['treatment: removed', 'treatment: renewed']) {
+      const refit = (steps: string): unknown => stays(said, `operations: [{ do: remove and refit${steps} }]`);
+      expect(refit('')).toBe(false);
+      expect(refit(', step: 5, refit_step: 15')).toBe(false);
+      expect(refit(', step: 5')).toBe(false);
+      expect(refit(', step: 10')).toBeUndefined();
+      expect(refit(', step: 5, refit_step: 10')).toBeUndefined();
+      const replace = (entries: string): unknown => stays(said, `operations: [{ do: replace, ${entries} }]`);
+      expect(replace('extent: whole')).toBe(false);
+      expect(replace('extent: whole, step: 11')).toBe(false);
+      expect(replace('extent: whole, step: 5')).toBeUndefined();
+      expect(replace('extent: part, step: 11')).toBeUndefined();
+      expect(replace('step: 11')).toBeUndefined();
+    }
+    expect(stays('treatment: removed', 'kind: fender, operations: [{ do: replace, step: 11 }]')).toBe(false);
+  });
+
   test('what the entry itself says comes before what the steps say', () => {
     expect(stays('treatment: stays', 'operations: [{ do: replace, extent: whole, step: 20 }]')).toBe(true);
+  });
+});
+
+describe('an item stays unless what is said of it makes it harmless', () => {
+  const stays = (near: string): unknown =>
+    seen(`  - { id: h, operations: [{ do: heat, near: [{ ${near} }] }] }`, tarn)[0]?.stays;
+
+  test.each([
+    ['item: airbag, treatment: removed', false],
+    ['item: airbag, treatment: renewed', true],
+    ['item: airbag, treatment: emptied', true],
+    ['item: belt pretensioner, treatment: renewed', true],
+    ['item: traction battery, treatment: renewed', true],
+    ['item: high-voltage cable, treatment: renewed', true],
+    ['item: fuel tank, treatment: renewed', true],
+    ['item: gas cylinder, treatment: renewed', true],
+    ['item: structural adhesive, treatment: renewed', false],
+    ['item: cavity wax, treatment: renewed', false],
+    ['item: structural adhesive, treatment: emptied', true],
+    ['item: brake line, treatment: emptied', false],
+    // An emptied tank is full of vapour until it is purged, as a page of the maker says.
+    ['item: fuel tank, treatment: emptied', true],
+    ['item: fuel tank, treatment: emptied, cite: { reference: old, at: p. 1 }', true],
+    ['item: fuel tank, treatment: emptied, cite: { reference: own, at: p. 1 }', false],
+  ])('{ %s }: %s', (near, expected) => {
+    expect(stays(near)).toBe(expected);
+  });
+});
+
+describe('what a part holds takes the heat with it', () => {
+  const heated = (near: string, more = ''): string =>
+    `  - { id: h, name: Rail, ${more} operations: [{ do: heat, step: 10, near: [${near}] }] }`;
+  const pillar = '  - { id: n, name: Pillar, holds: [foam, airbag] }';
+  const namesAndStays = (parts: string, rest = ''): readonly unknown[] =>
+    seen(parts, rest).map(({ name, listed, stays }) => [name, listed, stays]);
+
+  test('the items of a listed part, where they are not listed apart', () => {
+    expect(namesAndStays(`${heated('{ part: n, path: joined }')}\n${pillar}`)).toEqual([
+      ['Pillar', true, true],
+      ['foam at Pillar', true, true],
+      ['airbag at Pillar', true, true],
+    ]);
+    expect(
+      namesAndStays(`${heated('{ part: n }, { part: n, item: foam, treatment: removed }')}\n${pillar}`),
+    ).toEqual([
+      ['Pillar', true, true],
+      ['airbag at Pillar', true, true],
+      ['Pillar', true, undefined],
+      ['foam at Pillar', true, false],
+      ['airbag at Pillar', true, undefined],
+    ]);
+  });
+
+  test('with a part that comes off they come off; with one that is renewed an airbag is still there', () => {
+    const off = `${pillar.slice(0, -2)}, operations: [{ do: remove and refit, step: 1, refit_step: 20 }] }`;
+    expect(
+      namesAndStays(`${heated('{ part: n, treatment: removed }')}\n${off}`).map((one) => String(one)),
+    ).toEqual(['Pillar,true,false', 'foam at Pillar,true,false', 'airbag at Pillar,true,false']);
+    const later = `${pillar.slice(0, -2)}, operations: [{ do: replace, extent: whole, step: 20 }] }`;
+    expect(namesAndStays(`${heated('{ part: n, treatment: renewed }')}\n${later}`)).toEqual([
+      ['Pillar', true, false],
+      ['foam at Pillar', true, false],
+      ['airbag at Pillar', true, true],
+    ]);
+  });
+
+  test('the restraint units listed at it, unless they are off by then', () => {
+    const units = (entries: string): string =>
+      `make_safe: { restraints: { units: [{ unit: curtain airbag, at: n, state: undeployed, ${entries} }] } }`;
+    const of = (entries: string, near = '{ part: n, path: joined }'): unknown =>
+      namesAndStays(`${heated(near)}\n  - { id: n, name: Pillar }`, units(entries))[1];
+    expect(of('treatment: stays')).toEqual(['curtain airbag at Pillar', true, true]);
+    expect(of('treatment: removed, step: 20')).toEqual(['curtain airbag at Pillar', true, true]);
+    expect(of('treatment: removed, step: 2')).toBeUndefined();
+    expect(of('treatment: removed')).toBeUndefined();
+    expect(of('name: Curtain left')).toEqual(['Curtain left', true, undefined]);
+  });
+
+  test('what the heated part itself holds and the plan does not list', () => {
+    expect(namesAndStays(heated('', 'holds: [foam, cavity wax],'))).toEqual([
+      ['foam at Rail', false, true],
+      ['cavity wax at Rail', false, true],
+    ]);
+    expect(namesAndStays(heated('{ item: foam, treatment: removed }', 'holds: [foam],'))).toEqual([
+      ['foam', true, false],
+    ]);
+  });
+
+  test('the old part goes whole, with what it holds', () => {
+    const welded = (extent: string): string =>
+      `  - { id: h, name: Rail, holds: [foam], operations: [{ do: replace, extent: ${extent}, joints: [{ method: plug weld }] }] }`;
+    expect(namesAndStays(welded('whole'))).toEqual([]);
+    expect(namesAndStays(welded('part'))).toEqual([['foam at Rail', false, true]]);
+  });
+
+  test('what a joined part holds that is not listed', () => {
+    expect(namesAndStays(`${heated('', 'joined_to: [n],')}\n${pillar}`)).toEqual([
+      ['Pillar', false, true],
+      ['foam at Pillar', false, true],
+      ['airbag at Pillar', false, true],
+    ]);
+  });
+});
+
+describe('sparks of cutting', () => {
+  const from = (operation: string, kind = 'sill'): readonly unknown[] =>
+    seen(
+      `  - { id: h, kind: ${kind}, operations: [{ ${operation}, near: [{ item: fuel line, distance: 50 mm }] }] }`,
+    ).map((one) => one.from);
+  const spots = 'joints: [{ method: resistance spot }]';
+
+  test('come with whatever is cut out and welded on anew', () => {
+    expect(from(`do: section, ${spots}`)).toEqual(['cutting or grinding']);
+    expect(from(`do: replace, extent: whole, ${spots}`)).toEqual(['cutting or grinding']);
+    expect(from('do: drill')).toEqual(['cutting or grinding']);
+    expect(from(`do: weld, ${spots}`)).toEqual([]);
+    expect(from('do: replace, extent: whole', 'bonnet')).toEqual([]);
+  });
+
+  test('are not asked about beside an arc, which reaches as far', () => {
+    expect(from('do: section, joints: [{ method: arc seam }]')).toEqual(['arc']);
   });
 });
 

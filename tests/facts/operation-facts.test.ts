@@ -21,6 +21,13 @@ describe('what it does', () => {
     }
   });
 
+  test('said to be whole and yet to be cut, it is asked which', () => {
+    const value = operation('do: replace, extent: whole, at: B', 'kind: sill').value(
+      'operation.cuts_part_way',
+    );
+    expect(value).toMatch(/^\? It is to be replaced whole, and yet/u);
+  });
+
   test('an unreadable word says so instead', () => {
     expect(operation('do: splice').value('operation.do')).toBe(
       '? What the plan writes there cannot be read.',
@@ -45,7 +52,15 @@ describe('what it does', () => {
   test('heat and blows on the vehicle, none off it', () => {
     expect(operation('do: straighten, method: cold').value('operation.hot_or_impact')).toBe(true);
     expect(operation('do: weld').value('operation.hot_or_impact')).toBe(true);
-    expect(operation('do: weld, off_vehicle: true').value('operation.hot_or_impact')).toBe(false);
+    expect(operation('do: weld, off_vehicle: true', 'kind: door').value('operation.hot_or_impact')).toBe(
+      false,
+    );
+    expect(operation('do: weld, off_vehicle: true', 'kind: door').value('operation.flame_or_arc')).toBe(
+      false,
+    );
+    expect(operation('do: weld, off_vehicle: true', 'kind: sill').value('operation.hot_or_impact')).toBe(
+      true,
+    );
     expect(operation('do: refinish').value('operation.hot_or_impact')).toBe(false);
   });
 
@@ -55,7 +70,7 @@ describe('what it does', () => {
     ['do: weld, joints: [{ method: resistance spot }]', false],
     ['do: weld, joints: [{ method: arc braze }]', true],
     ['do: weld, joints: [{ method: resistance spot }, { method: plug weld }]', true],
-    ['do: weld, off_vehicle: true', false],
+    ['do: grind, off_vehicle: true', false],
     ['do: refinish', false],
   ])('{ %s } has flame or arc: %s', (entries, expected) => {
     expect(operation(entries).value('operation.flame_or_arc')).toBe(expected);

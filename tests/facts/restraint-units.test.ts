@@ -12,7 +12,8 @@ describe('an undeployed unit at the part', () => {
   test.each([
     ['no list of units', undefined, 'open'],
     ['a list that leaves the part out', '{ at: other, state: undeployed, treatment: stays }', false],
-    ['an empty list', '', false],
+    // Hardly a car of today carries none at a pillar; that this one does not is said by what restraints it has.
+    ['an empty list', '', 'open'],
     ['stays', '{ at: p, state: undeployed, treatment: stays }', true],
     ['stays, its state not yet seen', '{ at: p, state: not yet seen, treatment: stays }', true],
     ['stays, its state not stated', '{ at: p, treatment: stays }', true],
@@ -41,6 +42,19 @@ describe('an undeployed unit at the part', () => {
   test('a part of a kind that carries none needs no list', () => {
     expect(stays(undefined, 'id: p, kind: front rail')).toBe(false);
     expect(stays(undefined, 'id: p, kind: seat')).toBe('open');
+  });
+
+  test('an empty list counts where the plan says which restraints the vehicle has', () => {
+    const none = factsOf(
+      'vehicle: { restraints: lap belts only }\nmake_safe: { restraints: { units: [] } }\nparts: [{ id: p, kind: b-pillar }]',
+    );
+    expect(none.value('part.holds_undeployed_unit')).toBe(false);
+  });
+
+  test('taken off at a step, with work whose step is not written, cannot be told', () => {
+    const off = '{ at: p, state: undeployed, treatment: removed, step: 5 }';
+    expect(stays(off, 'id: p, kind: b-pillar, operations: [{ do: weld }]')).toBe('open');
+    expect(stays(off, 'id: p, kind: b-pillar, operations: [{ do: weld }, { do: heat, step: 2 }]')).toBe(true);
   });
 
   test('taken off only after work of a lower step, it was there during the work', () => {

@@ -60,17 +60,18 @@ describe('and off its joints', () => {
     ['{ do: weld, joints: [{ method: arc seam, form: butt with insert }] }', 'cwoe'],
     ['{ do: weld, joints: [{ method: laser seam }] }', 'wo'],
     ['{ do: rivet, joints: [{ method: blind rivet, form: open butt }] }', 'cw'],
-    [`{ do: remove and refit, ${spots} }`, 'oe'],
+    [`{ do: remove and refit, ${spots} }`, 'woe'],
+    ['{ do: remove and refit, joints: [{ method: bolt }] }', ''],
     // A cut or a weld does not hide behind a harmless word.
     ['{ do: leave, joints: [{ method: arc seam, form: open butt }] }', 'cwoe'],
     ['{ do: heat, joints: [{ method: blind rivet, form: butt with insert }] }', 'chwo'],
     [`{ do: straighten, method: cold, ${spots} }`, 'swoe'],
-    ['{ do: refinish, joints: [{}] }', 'o?e?'],
-    [`{ do: fill, ${rivets} }`, ''],
+    ['{ do: refinish, joints: [{}] }', 'w?o?e?'],
+    [`{ do: fill, ${rivets} }`, 'w'],
     // Without a word the joints still say what they say.
-    [`{ ${spots} }`, 'c?h?s?w?oe'],
+    [`{ ${spots} }`, 'c?h?s?woe'],
     ['{ joints: [{ form: open butt }] }', 'ch?s?wo?e?'],
-    [`{ ${rivets} }`, 'c?h?s?w?o?e?'],
+    [`{ ${rivets} }`, 'c?h?s?wo?e?'],
   ])('%s: %s', (operation, expected) => {
     expect(traits(operation)).toBe(expected);
   });
@@ -102,7 +103,47 @@ describe('heat in straightening', () => {
 });
 
 test('off the vehicle nothing of the vehicle is hot or carries current; the part is worked on all the same', () => {
-  expect(traits('{ do: section, off_vehicle: true }')).toBe('cw');
-  expect(traits('{ do: heat, off_vehicle: true }')).toBe('hw');
-  expect(traits('{ do: section, off_vehicle: false }')).toBe('cwoe');
+  for (const kind of ['kind: door', 'kind: door skin', 'kind: tailgate']) {
+    expect(traits('{ do: section, off_vehicle: true }', kind)).toBe('cw');
+    expect(traits('{ do: heat, off_vehicle: true }', kind)).toBe('hw');
+  }
+  expect(traits('{ do: section, off_vehicle: false }', 'kind: door')).toBe('cwoe');
+});
+
+test('what is part of the body is not welded off the vehicle, whatever the plan says; filed and painted it may be', () => {
+  for (const kind of ['kind: sill', 'kind: door ring', 'kind: other', 'name: of no kind']) {
+    expect(traits('{ do: section, off_vehicle: true }', kind)).toBe('cwoe');
+    expect(traits('{ do: heat, off_vehicle: true }', kind)).toBe('hwo');
+  }
+  expect(traits('{ do: grind, off_vehicle: true }', 'kind: sill')).toBe('');
+});
+
+describe('a heat does not hide behind another word', () => {
+  test.each(['bake', 'refinish', 'remove and refit', 'bond', 'leave', 'fill'])(
+    '%s with a torch, or above 100 °C',
+    (word) => {
+      const heats = (entry: string): boolean => traits(`{ do: ${word}, ${entry} }`).startsWith('h');
+      expect(heats('source: torch')).toBe(true);
+      expect(heats('source: induction, temperature: 60 °C')).toBe(true);
+      expect(heats('temperature: 101 °C')).toBe(true);
+      expect(heats('temperature: 600 °C, source: hot air')).toBe(true);
+      expect(heats('temperature: 100 °C, source: infra-red panel')).toBe(false);
+      expect(heats('source: infra-red panel')).toBe(false);
+    },
+  );
+
+  test('a replacement with a torch heats too', () => {
+    expect(traits('{ do: replace, extent: whole, temperature: 600 °C, source: torch }')).toBe('hwoe');
+  });
+});
+
+describe('whole and yet with a cut', () => {
+  test.each([
+    ['extent: whole', ''],
+    ['extent: whole, at: B', 'c?'],
+    ['extent: whole, joints: [{ method: resistance spot, insert: { grade: DC04 } }]', 'c?'],
+    ['extent: part, at: B', 'c'],
+  ])('{ do: replace, %s }', (entries, cut) => {
+    expect(traits(`{ do: replace, ${entries} }`)).toBe(`${cut}woe`);
+  });
 });

@@ -87,6 +87,49 @@ describe('an entry that cannot be read is told, and is unknown from then on', ()
     expect(faultsIn(body).join('\n')).toContain(expected);
   });
 
+  test('a text that says nothing is left out, in a list too, and told by whoever needs it', () => {
+    for (const nothing of ['""', '" "', '"-"', '–', '"?"', '…', '"..."', 'n/a', 'N.A.', 'TBD', 'to do']) {
+      const checked = check(
+        `format: 1\nvehicle: { body: ${nothing} }\nparts: [{ note: ${nothing}, operations: [{ do: leave, conditions_met: [kept, ${nothing}] }] }]\nmake_safe: { low_voltage: { planned: ${nothing} } }\n`,
+      );
+      expect(checked.ok && [nothing, checked.faults, checked.plan]).toEqual([
+        nothing,
+        [],
+        {
+          format: 1,
+          vehicle: {},
+          parts: [{ operations: [{ do: 'leave', conditions_met: ['kept'] }] }],
+          make_safe: { low_voltage: {} },
+        },
+      ]);
+    }
+  });
+
+  test('a text that says something stays, however short; so does a word or a quantity that says nothing, to be told', () => {
+    const checked = check(
+      'format: 1\nvehicle: { body: B, trim: na }\nparts: [{ kind: "?", thickness: "-" }]\n',
+    );
+    expect(checked.ok && checked.plan.vehicle).toEqual({ body: 'B', trim: 'na' });
+    expect(checked.ok && checked.faults.map(({ pointer }) => pointer)).toEqual([
+      '/parts/0/kind',
+      '/parts/0/thickness',
+    ]);
+  });
+
+  test('a step that is denied in words is no planned step', () => {
+    for (const word of ['no', 'No.', 'none', 'not yet', 'off']) {
+      expect(faultsIn(`parts: []\nmake_safe: { low_voltage: { planned: ${word} } }`)).toEqual([
+        expect.stringMatching(/^wrong kind \/make_safe\/low_voltage\/planned .*written `false`/u),
+      ]);
+    }
+    expect(
+      faultsIn('parts: []\nmake_safe: { low_voltage: { planned: No weld before the battery is off } }'),
+    ).toEqual([]);
+    expect(faultsIn('parts: []\nmake_safe: { low_voltage: { planned: 5 } }')).toEqual([
+      'wrong kind /make_safe/low_voltage/planned Here stands `5`; expected is true or false or text.',
+    ]);
+  });
+
   test('one fault is told once', () => {
     expect(faultsIn('parts: [{ thickness: 1.4, operations: [{ do: splice, hold: 5 }] }]')).toHaveLength(3);
   });

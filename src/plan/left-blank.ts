@@ -1,0 +1,48 @@
+import { pointerSteps, pointerTo } from './pointer.ts';
+import { schemaPartAt } from './schema-part.ts';
+
+/** What people put where they have nothing to write. It says no more than an empty place, and must not pass for an answer. */
+const nothingWritten = /^(?:[\s\p{P}\p{S}]*|n\/a|n\.a\.?|tbd|tbc|to ?do)$/iu;
+
+/**
+ * Takes out of a plan, as plain objects, every free text that says nothing: a revision `-`, a place `?`. It counts as left out,
+ * like a key with nothing behind it. Words and quantities stay: what is wrong with those is told.
+ */
+export function dropLeftBlank(root: unknown): void {
+  const places = [...blankPlaces(root, '')].filter((pointer) => takesFreeText(root, pointer));
+  // From the back, so that the indexes of what is still to be taken out stay right.
+  for (const pointer of places.reverse()) takeOut(root, pointerSteps(pointer));
+}
+
+function* blankPlaces(value: unknown, pointer: string): Generator<string> {
+  if (typeof value === 'string') {
+    if (nothingWritten.test(value)) yield pointer;
+  } else if (Array.isArray(value)) {
+    for (const [index, item] of value.entries()) yield* blankPlaces(item, pointerTo(pointer, index));
+  } else if (typeof value === 'object' && value !== null) {
+    for (const [key, item] of Object.entries(value)) yield* blankPlaces(item, pointerTo(pointer, key));
+  }
+}
+
+function takesFreeText(root: unknown, pointer: string): boolean {
+  const part = schemaPartAt(root, pointerSteps(pointer));
+  const isFreeOrStep = part?.format === undefined || part.format === 'step-in-words';
+  // An id that says nothing is a fault to be told.
+  return (
+    isFreeOrStep &&
+    part?.minLength === undefined &&
+    part?.enum === undefined &&
+    [part?.type].flat().includes('string')
+  );
+}
+
+function takeOut(root: unknown, steps: readonly string[]): void {
+  const last = steps.at(-1);
+  let parent = root;
+  for (const step of steps.slice(0, -1)) {
+    parent = typeof parent === 'object' && parent !== null ? Reflect.get(parent, step) : undefined;
+  }
+  if (last === undefined || typeof parent !== 'object' || parent === null) return;
+  if (Array.isArray(parent)) parent.splice(Number(last), 1);
+  else Reflect.deleteProperty(parent, last);
+}
