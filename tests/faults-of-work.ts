@@ -12,6 +12,7 @@ export const coldRail = changed(rail, [
         hold: 60 s
         times: 1
         measured_by: { means: temperature crayon, place: middle of the heated zone }
+        limit: { temperature: 650 °C, time: 90 s, times: 2, cite: { reference: rail, at: p. 8 } }
         cooling: still air
 `,
     '',

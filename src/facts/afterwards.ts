@@ -14,6 +14,8 @@ export interface FoundSoFar {
   readonly operation?: string;
   readonly operationAt?: string;
   readonly fingerprint: string;
+  /** A hold for what a stop hangs on. */
+  readonly standsForStop?: boolean;
 }
 
 /** A deviation that is in force, and the one finding that it accepts. */
@@ -88,6 +90,7 @@ function examine(
   const inForce =
     matching.length === 1 &&
     only?.severity === 'hold' &&
+    only.standsForStop !== true &&
     missing.length === 0 &&
     expires !== undefined &&
     expires >= asOfDay &&
@@ -98,7 +101,7 @@ function examine(
     at,
     facts: {
       'deviation.rule': statedOr(deviation.rule, `${at}/rule`, 'No rule is named.'),
-      'deviation.matches': computed(matching.length > 1 ? 'several' : (only?.severity ?? 'nothing'), at),
+      'deviation.matches': computed(matchWord(matching), at),
       'deviation.complete': computed(missing.length === 0, at),
       'deviation.missing': computedOr(missing.join(', ') || undefined, at, 'Nothing is missing.'),
       'deviation.expired': computedOr(
@@ -119,6 +122,13 @@ function examine(
     },
     ...(inForce ? { permit: permitOf(deviation, only) } : {}),
   };
+}
+
+function matchWord(matching: readonly FoundSoFar[]): string {
+  const [only] = matching;
+  if (matching.length > 1) return 'several';
+  if (only === undefined) return 'nothing';
+  return only.standsForStop === true ? 'open question of a stop' : only.severity;
 }
 
 function permitOf(deviation: PlanDeviationsItem, finding: FoundSoFar): PermitInForce {

@@ -8,12 +8,52 @@ import { listOf, quantityOf } from './quantity-of.ts';
 import type { FactSheet } from './sheet.ts';
 import type { Survey } from './survey.ts';
 
+interface Bake {
+  readonly celsius?: number;
+  readonly seconds?: number;
+}
+
 /** Whether the refinish is baked with the vehicle in the booth. */
 export function isBaked(survey: Survey): boolean {
-  return (
-    survey.plan.finish?.bake !== undefined ||
-    survey.operations.some(({ operation, offVehicle }) => operation.do === 'bake' && !offVehicle)
-  );
+  return bakes(survey).length > 0;
+}
+
+/** A booth that is no warmer harms no battery, °C. Makers' limits seen begin near 50 °C. */
+const coolBakeCelsius = 45;
+
+export function isBakedWarm(survey: Survey): boolean {
+  return bakes(survey).length > 0 && (hottest(survey) ?? Infinity) > coolBakeCelsius;
+}
+
+/** Every bake of the whole vehicle: that of the finish, and what operations bake or dry with heat on the vehicle. */
+function bakes({ plan, operations }: Survey): readonly Bake[] {
+  const stated = [
+    ...(plan.finish?.bake === undefined
+      ? []
+      : [[plan.finish.bake.temperature, plan.finish.bake.time] as const]),
+    ...operations
+      .filter(({ offVehicle }) => !offVehicle)
+      .filter(
+        ({ operation: { do: word, temperature } }) =>
+          word === 'bake' || (word === 'refinish' && temperature !== undefined),
+      )
+      .map(({ operation }) => [operation.temperature, operation.hold] as const),
+  ];
+  return stated.map(([temperature, time]) => {
+    const celsius = quantityOf(temperature, 'temperature');
+    const seconds = quantityOf(time, 'time');
+    return { ...(celsius === undefined ? {} : { celsius }), ...(seconds === undefined ? {} : { seconds }) };
+  });
+}
+
+function hottest(survey: Survey): number | undefined {
+  return most(bakes(survey).map(({ celsius }) => celsius));
+}
+
+/** Of the bakes that say so; undefined when none does. */
+function most(values: readonly (number | undefined)[]): number | undefined {
+  const known = values.filter((value) => value !== undefined);
+  return known.length === 0 ? undefined : Math.max(...known);
 }
 
 /** What the traction battery sees in the booth; none where nothing is baked or there is no such battery. */
@@ -24,10 +64,9 @@ export function bakeExposure(
 ): FactSheet | undefined {
   if (!isBaked(survey) || highVoltage === false) return undefined;
   const bake = survey.plan.finish?.bake;
-  const operation = survey.operations.find((one) => one.operation.do === 'bake')?.operation;
   const at = bake === undefined ? '/finish' : '/finish/bake';
-  const celsius = quantityOf(bake?.temperature ?? operation?.temperature, 'temperature');
-  const seconds = quantityOf(bake?.time ?? operation?.hold, 'time');
+  const celsius = hottest(survey);
+  const seconds = most(bakes(survey).map((one) => one.seconds));
   const heat: NeighbourHeat =
     celsius === undefined
       ? { ok: false, reason: 'The bake temperature is not stated.' }
@@ -70,12 +109,12 @@ export function bakeExposure(
   return { kind: 'exposure', at, facts, standsOn: [planSheet] };
 }
 
-type Bake = NonNullable<NonNullable<Survey['plan']['finish']>['bake']>;
+type FinishBake = NonNullable<NonNullable<Survey['plan']['finish']>['bake']>;
 
 /** The stricter of the pack's limit and the maker's figure in the plan. */
 function limitOf(
   context: DerivationContext,
-  bake: Bake | undefined,
+  bake: FinishBake | undefined,
 ): NonNullable<ReturnType<DerivationContext['limits']['get']>> {
   const limit = context.limits.get('traction battery') ?? {};
   const own = quantityOf(bake?.battery_limit?.temperature, 'temperature');
@@ -90,7 +129,7 @@ function limitOf(
 
 function overTime(
   context: DerivationContext,
-  bake: Bake | undefined,
+  bake: FinishBake | undefined,
   celsius: number | undefined,
   seconds: number | undefined,
   at: string,

@@ -38,7 +38,7 @@ export function deriveFacts(
   const vehicle: FactSheet = {
     kind: 'vehicle',
     at: '/vehicle',
-    facts: vehicleFacts(plan.vehicle),
+    facts: vehicleFacts(plan),
     standsOn: [planSheet],
   };
   const references = new Map<ReferenceSurvey, FactSheet>(

@@ -1,6 +1,6 @@
 import type { EntryFault } from '../plan/entry-fault.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
-import { pointerSteps } from '../plan/pointer.ts';
+import { pointerSteps, pointerTo } from '../plan/pointer.ts';
 import type { Plan } from '../generated/plan-types.ts';
 import { computed } from './make-fact.ts';
 import { listOf } from './quantity-of.ts';
@@ -103,7 +103,6 @@ function danglingIds(survey: Survey): readonly EntryFault[] {
     one.part.joined_to?.forEach((id, n) => {
       part(id, `${one.at}/joined_to/${String(n)}`);
     });
-    reference(one.part.grade_from?.reference, `${one.at}/grade_from/reference`);
     for (const operation of one.operations) {
       operation.operation.near?.forEach((near, n) => {
         part(near.part, `${operation.at}/near/${String(n)}/part`);
@@ -115,6 +114,10 @@ function danglingIds(survey: Survey): readonly EntryFault[] {
         });
       }
     }
+  }
+  for (const { id, pointer } of referencesIn(survey.plan, '')) {
+    // What an operation rests on is judged with the operation.
+    if (!/^\/parts\/\d+\/operations\/\d+\/cite\//u.test(pointer)) reference(id, pointer);
   }
   const { make_safe: makeSafe, damage, measurements, finish } = survey.plan;
   makeSafe?.restraints?.units?.forEach((unit, n) => {
@@ -141,4 +144,23 @@ function danglingIds(survey: Survey): readonly EntryFault[] {
     });
   }
   return faults;
+}
+
+interface PointsAtReference {
+  readonly id: string;
+  readonly pointer: string;
+}
+
+/** Every key `reference` of the plan, wherever a page is cited. */
+function referencesIn(value: unknown, pointer: string): readonly PointsAtReference[] {
+  if (Array.isArray(value)) {
+    return value.flatMap((item, index) => referencesIn(item, pointerTo(pointer, index)));
+  }
+  if (!isRecord(value)) return [];
+  return Object.entries(value).flatMap(([key, item]) => {
+    const at = pointerTo(pointer, key);
+    return key === 'reference' && typeof item === 'string'
+      ? [{ id: item, pointer: at }]
+      : referencesIn(item, at);
+  });
 }

@@ -61,7 +61,7 @@ export function listedNeighbours(
   }
   const itself: Neighbour = {
     ...entry,
-    ...partOf(part),
+    ...partOf(survey, part),
     ...partPresence(part, treatment, near.path, operation.step),
   };
   const named =
@@ -103,8 +103,8 @@ export function unlistedNeighbours(
     }));
   const around = linked.flatMap((part): readonly Neighbour[] => {
     const treatment = treatmentByPlan(part, operation.step);
-    if (treatment !== 'stays') return [{ ...entry, ...partOf(part), treatment, stays: false }];
-    return [{ ...entry, ...partOf(part), stays: true }, ...holding(part)];
+    if (treatment !== 'stays') return [{ ...entry, ...partOf(survey, part), treatment, stays: false }];
+    return [{ ...entry, ...partOf(survey, part), stays: true }, ...holding(part)];
   });
   // The old part goes whole, with what it holds; units at the part itself are asked for as such.
   if (operation.do === 'replace' && source.cutsPartWay === false) return around;
@@ -135,8 +135,11 @@ function namedAt(near: readonly Near[], part: string | undefined): (item: Item) 
   return (item) => items.has(item);
 }
 
-function partOf(part: PartSurvey): Pick<Neighbour, 'name' | 'part' | 'victim' | 'assumption'> {
-  const { word, assumption } = victimOf(part);
+function partOf(
+  survey: Survey,
+  part: PartSurvey,
+): Pick<Neighbour, 'name' | 'part' | 'victim' | 'assumption'> {
+  const { word, assumption } = victimOf(survey, part);
   return { name: part.name, part, victim: word, ...(assumption === undefined ? {} : { assumption }) };
 }
 

@@ -1,5 +1,6 @@
 import type { Item } from '../generated/plan-types.ts';
-import type { PartSurvey } from './survey.ts';
+import { trustedClass } from './maker-evidence.ts';
+import type { PartSurvey, Survey } from './survey.ts';
 
 export type VictimWord =
   | 'hardened or multi-phase steel'
@@ -16,21 +17,25 @@ export interface Victim {
 }
 
 /**
- * What a neighbour is, as far as heat is concerned. Steel of unknown class counts as hardened on a structural part; a skin of
+ * What a neighbour is, as far as heat is concerned. Steel whose class is not known or not read by the maker counts as hardened on a structural part; a skin of
  * unknown metal counts as aluminium, the weaker of what skins are made of.
  */
-export function victimOf({ part, material, structural }: PartSurvey): Victim {
+export function victimOf(survey: Survey, one: PartSurvey): Victim {
+  const { part, material, structural } = one;
   if (part.kind === 'glass') return { word: 'glass' };
   if (part.kind === 'traction battery') return { word: 'traction battery' };
   if (part.kind === 'restraint unit') return { word: 'airbag' };
   if (part.kind === 'trim') return { word: 'trim' };
-  const strengthClass = material.class;
+  const strengthClass = trustedClass(survey, one);
   if (strengthClass === undefined) {
     return structural === false
       ? { word: 'aluminium', assumption: 'The metal of this skin is not known; it counts as aluminium.' }
       : {
           word: 'hardened or multi-phase steel',
-          assumption: 'The steel of this part is not known; it counts as hardened.',
+          assumption:
+            material.class === undefined
+              ? 'The steel of this part is not known; it counts as hardened.'
+              : `That this part is ${material.class} steel is read in no document of the maker; it counts as hardened.`,
         };
   }
   switch (strengthClass) {

@@ -1,22 +1,26 @@
 import type { Operation } from '../generated/plan-types.ts';
 import type { Fact } from './fact.ts';
 import { assumed, computed, computedOr, statedOr, unknown } from './make-fact.ts';
-import { quantityOf } from './quantity-of.ts';
-import type { OperationSurvey } from './survey.ts';
+import { coversVehicle } from './maker-evidence.ts';
+import { listOf, quantityOf } from './quantity-of.ts';
+import type { OperationSurvey, Survey } from './survey.ts';
+import { allYes } from './tri-state.ts';
 
 type HeatFact =
   | 'operation.source'
   | 'operation.peak'
   | 'operation.temperature'
   | 'operation.hot_time'
+  | 'operation.limit_stated'
+  | 'operation.limit_kept'
   | 'operation.times'
   | 'operation.measured_by'
   | 'operation.cooling';
 
 /** The heat of a heat operation, as stated and with the instrument's allowance. */
-export function heatFacts({ operation, at }: OperationSurvey): Readonly<Record<HeatFact, Fact>> {
-  const hold = quantityOf(operation.hold, 'time');
-  const { times } = operation;
+export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record<HeatFact, Fact>> {
+  const { operation, at } = one;
+  const heats = heatsOfPlace(one);
   return {
     'operation.source': statedOr(operation.source, `${at}/source`, 'The heat source is not stated.'),
     'operation.peak': sourcePeak(operation, at),
@@ -26,11 +30,17 @@ export function heatFacts({ operation, at }: OperationSurvey): Readonly<Record<H
       'The highest temperature is not stated.',
     ),
     'operation.hot_time': computedOr(
-      hold === undefined || times === undefined ? undefined : hold * times,
+      sum(heats.map(({ hold, times }) => product(quantityOf(hold, 'time'), times))),
       `${at}/hold`,
       'Hold or number of heatings is not stated.',
     ),
-    'operation.times': statedOr(times, `${at}/times`, 'How many times the place is heated is not stated.'),
+    'operation.times': computedOr(
+      sum(heats.map(({ times }) => times)),
+      `${at}/times`,
+      'How many times the place is heated is not stated.',
+    ),
+    'operation.limit_stated': computed(limitStated(survey, one), `${at}/limit`),
+    'operation.limit_kept': limitKept(one),
     'operation.measured_by': statedOr(
       operation.measured_by?.means,
       `${at}/measured_by`,
@@ -38,6 +48,54 @@ export function heatFacts({ operation, at }: OperationSurvey): Readonly<Record<H
     ),
     'operation.cooling': statedOr(operation.cooling, `${at}/cooling`, 'How it cools is not stated.'),
   };
+}
+
+/** What each heat takes away adds up, also where it stands as an operation of its own. */
+function heatsOfPlace({ operation, part, heats }: OperationSurvey): readonly Operation[] {
+  if (heats === false) return [operation];
+  return part.operations
+    .filter((other) => other.heats !== false)
+    .map((other) => other.operation)
+    .filter(({ at, zone }) => at === operation.at && zone === operation.zone);
+}
+
+function sum(values: readonly (number | undefined)[]): number | undefined {
+  let total = 0;
+  for (const value of values) {
+    if (value === undefined) return undefined;
+    total += value;
+  }
+  return total;
+}
+
+function product(one: number | undefined, other: number | undefined): number | undefined {
+  return one === undefined || other === undefined ? undefined : one * other;
+}
+
+function limitStated(survey: Survey, { operation, restsOn }: OperationSurvey): boolean {
+  const { limit } = operation;
+  if (limit?.temperature === undefined) return false;
+  const own = listOf(limit.cite);
+  return own.length === 0
+    ? restsOn?.standing === 'covers'
+    : own.some((cite) => coversVehicle(survey, cite.reference));
+}
+
+function limitKept({ operation, at }: OperationSurvey): Fact {
+  const { limit } = operation;
+  const place = `${at}/limit`;
+  if (limit === undefined) return unknown('No limit of a page is stated.', place);
+  const pairs = [
+    [quantityOf(operation.temperature, 'temperature'), quantityOf(limit.temperature, 'temperature')],
+    [quantityOf(operation.hold, 'time'), quantityOf(limit.time, 'time')],
+    [operation.times, limit.times],
+  ] as const;
+  const kept = allYes(
+    pairs.map(([value, most]) =>
+      most === undefined ? true : value === undefined ? undefined : value <= most,
+    ),
+  );
+  return computedOr(kept, place, 'What the page limits is not stated of this heat.');
 }
 
 /** What a torch reaches on sheet when nobody measures, °C. Common practice, no source. */

@@ -32,7 +32,8 @@ export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
   );
   if (resistance) sources.push({ kind: 'resistance spot' });
   const { do: word } = survey.operation;
-  const weldsUnsaid = survey.hot === true && sources.length === 0 && !isCuttingAlone(word);
+  const isUnsaid = survey.joints.every(({ joint }) => joint.method === undefined);
+  const weldsUnsaid = survey.hot === true && sources.length === 0 && isUnsaid && !isCuttingAlone(word);
   if (weldsUnsaid) {
     sources.push({
       kind: word === 'braze' ? 'brazing' : 'arc',

@@ -2,7 +2,11 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
-import type { JointSurvey, OperationSurvey, PartSurvey, Survey } from './survey.ts';
+import { trustedClass } from './maker-evidence.ts';
+import { listOf } from './quantity-of.ts';
+import type { CitationStanding, JointSurvey, OperationSurvey, PartSurvey, Survey } from './survey.ts';
+import { bestCitation, surveyCitations } from './survey-references.ts';
+import { settleMaterial } from '../steel/settle-material.ts';
 
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
 
@@ -15,7 +19,8 @@ export function jointFacts(
   const method = joint.method;
   const noMethod = 'How it is joined is not stated.';
   const stack = sheetsOf(survey, operation.part, joint.sheets ?? [], joint.to);
-  const classes = classesOf(stack, at);
+  const isToItself = joint.form === 'open butt' || joint.form === 'butt with insert';
+  const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
   const { count, factory_count: factoryCount, count_done: countDone } = joint;
   return {
     'joint.method': statedOr(method, `${at}/method`, noMethod),
@@ -36,7 +41,13 @@ export function jointFacts(
       'The other part is not stated.',
     ),
     'joint.classes': classes,
-    'joint.unlike_metals': unlikeMetals(classes, at),
+    'joint.unlike_metals': unlikeMetals(stack, isToItself, at),
+    'joint.insert_stated': computed(joint.insert?.grade !== undefined, `${at}/insert`),
+    'joint.to_like_part': computed(
+      joint.drawn !== true && stack.some((sheet) => isLikePart(operation.part, sheet)),
+      `${at}/to`,
+    ),
+    'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
     'joint.insulated': computed(
       joint.insulation !== undefined ||
         joint.adhesive !== undefined ||
@@ -96,23 +107,65 @@ function sheetsOf(
   return [...new Set([own, ...named])];
 }
 
-function classesOf(stack: readonly (PartSurvey | undefined)[], at: string): Fact {
-  const open = stack.find((sheet) => sheet?.material.class === undefined);
-  const classes = [...new Set(stack.flatMap((sheet) => sheet?.material.class ?? []))];
-  if (stack.some((sheet) => sheet?.material.class === undefined)) {
-    // What is known still counts: a hardened sheet in the stack is there whatever the others are.
-    return classes.includes('press-hardened') || classes.includes('ultra-high-strength')
-      ? known(classes, 'computed', at, 'Not every sheet of the stack is known.')
-      : unknown(`The strength class of ${open?.name ?? 'a sheet that is no listed part'} is not known.`, at);
-  }
-  return known(classes, 'computed', at);
+interface StackContext {
+  readonly at: string;
+  readonly own: PartSurvey;
+  /** End to end a new piece can be joined to the rest of its own part. */
+  readonly isToItself: boolean;
+  readonly insert: JointSurvey['joint']['insert'];
 }
 
-function unlikeMetals(classes: Fact, at: string): Fact {
-  if (!classes.known || !Array.isArray(classes.value))
-    return unknown('A class in the stack is not known.', at);
-  const families = new Set(classes.value.map(metalFamily));
+function classesOf(
+  survey: Survey,
+  stack: readonly (PartSurvey | undefined)[],
+  { at, own, isToItself, insert }: StackContext,
+): Fact {
+  if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
+  // The part itself is asked for its evidence where it is worked on.
+  const counted = stack.map((sheet) => ({
+    name: sheet?.name ?? 'a sheet that is no listed part',
+    stated: sheet?.material.class,
+    class: sheet === undefined || sheet === own ? sheet?.material.class : trustedClass(survey, sheet),
+  }));
+  const ofInsert = insert?.grade === undefined ? undefined : settleMaterial({ grade: insert.grade }).class;
+  const classes = [
+    ...new Set([...counted.map((sheet) => sheet.class), ofInsert].filter((one) => one !== undefined)),
+  ];
+  const open = counted.find((sheet) => sheet.class === undefined);
+  if (open === undefined) return known(classes, 'computed', at);
+  // What is known still counts: a hardened sheet in the stack is there whatever the others are.
+  if (classes.includes('press-hardened') || classes.includes('ultra-high-strength')) {
+    return known(classes, 'computed', at, 'Not every sheet of the stack is known.');
+  }
+  return open.stated === undefined
+    ? unknown(`The strength class of ${open.name} is not known.`, at)
+    : unknown(
+        `That ${open.name} is ${open.stated} steel is read in no document of the maker for this vehicle.`,
+        at,
+      );
+}
+
+const otherSheetOpen = 'What it is joined to is not stated: neither `to` nor `sheets` names another part.';
+
+/** Metals are told apart by hand and magnet; that takes no document. */
+function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: boolean, at: string): Fact {
+  if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
+  const classes = stack.map((sheet) => sheet?.material.class);
+  if (classes.includes(undefined)) return unknown('A class in the stack is not known.', at);
+  const families = new Set(classes.map((one) => metalFamily(one ?? '')));
   return computed(families.size > 1, at);
+}
+
+function isLikePart(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
+  if (sheet === undefined || sheet === own) return false;
+  return (
+    own.part.kind !== undefined && own.part.kind === sheet.part.kind && own.part.side === sheet.part.side
+  );
+}
+
+function jointCitation(survey: Survey, joint: JointSurvey['joint'], at: string): CitationStanding {
+  const cites = surveyCitations(listOf(joint.cite), () => `${at}/cite`, survey.referenceById);
+  return bestCitation(cites)?.standing ?? 'none';
 }
 
 function metalFamily(strengthClass: string): string {

@@ -1,4 +1,5 @@
 import { sameName } from '../vehicle/same-name.ts';
+import { sharePage } from './same-page.ts';
 import type { MakerStatement, MakerStatements, NamedOperation } from './context.ts';
 import type { CitationSurvey, OperationSurvey, PartSurvey, Survey } from './survey.ts';
 
@@ -92,11 +93,11 @@ export function isForbidden(named: NamedOperation, survey: OperationSurvey): boo
   return isNamed(named, survey) !== false;
 }
 
-/** Whether the citation is of the statement's own document and revision, covers this vehicle and names the place. */
+/** Whether the citation is of the statement's own document, revision and page, covers this vehicle and names the place. */
 export function citesStatement(
   citation: CitationSurvey,
   statement: MakerStatement,
-): 'yes' | 'other revision' | 'no' {
+): 'yes' | 'other revision' | 'other page' | 'no' {
   const reference = citation.reference?.reference;
   if (citation.standing !== 'covers' || reference?.document === undefined) return 'no';
   if (!sameName(reference.document, statement.document)) return 'no';
@@ -106,7 +107,10 @@ export function citesStatement(
       ? statement.published !== undefined && reference.published === statement.published
       : reference.revision !== undefined && sameName(reference.revision, statement.revision);
   if (!sameRevision) return 'other revision';
-  return placed ? 'yes' : 'no';
+  if (!placed) return 'no';
+  const { page } = statement;
+  const samePage = page === undefined || citation.place === undefined || sharePage(citation.place, page);
+  return samePage ? 'yes' : 'other page';
 }
 
 export function whereItSays(statement: MakerStatement, pack: string): string {

@@ -4,6 +4,7 @@ import { readYears } from '../quantity/year-range.ts';
 import { coverage } from '../vehicle/coverage.ts';
 import type { Fact } from './fact.ts';
 import { assumed, computed, computedOr, known, statedOr, unknown } from './make-fact.ts';
+import { damageKinds } from './part-damage-facts.ts';
 import { dayOf, quantityOf, signedLengthOf } from './quantity-of.ts';
 import type { FactSheet } from './sheet.ts';
 import type { Survey } from './survey.ts';
@@ -82,10 +83,7 @@ function zeroPointInDamage(survey: Survey, measurements: PlanMeasurements): Fact
       const on = measurements.points?.find((point) => point.name === name)?.on;
       const part = on === undefined ? undefined : survey.partById.get(on)?.part;
       if (part === undefined) return undefined;
-      const kinds = [
-        ...(part.damage?.kind === undefined ? [] : [part.damage.kind]),
-        ...(part.damage?.kinds ?? []),
-      ];
+      const kinds = damageKinds(part);
       if (kinds.length === 0 || kinds.includes('not yet seen')) return undefined;
       return kinds.some((kind) => kind !== 'none' && kind !== 'scratch' && kind !== 'surface rust');
     }),

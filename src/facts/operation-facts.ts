@@ -62,7 +62,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.citation': computed(one.restsOn?.standing ?? 'none', one.restsOn?.at ?? at),
     'operation.citation_text': computedOr(citationText(one), one.restsOn?.at ?? at, 'Nothing is cited.'),
     'operation.reason_stated': computed(operation.reason !== undefined, `${at}/reason`),
-    ...heatFacts(one),
+    ...heatFacts(survey, one),
     'operation.neighbours_stated': computed(
       (operation.near ?? []).length > 0 || (quantityOf(operation.clear_within, 'length') ?? 0) >= lookedAtMm,
       `${at}/near`,

@@ -4,9 +4,10 @@ import type { Fact } from './fact.ts';
 import { anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown } from './make-fact.ts';
+import { partDamageFacts } from './part-damage-facts.ts';
 import { partMaterialDoubts } from './part-material-doubts.ts';
 import { partMaterialFacts } from './part-material-facts.ts';
-import { carriesCrashLoad, closesHollowMember, usuallyCosmetic } from './part-kinds.ts';
+import { canBeEither, carriesCrashLoad, closesHollowMember, usuallyCosmetic } from './part-kinds.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { makerShall } from './maker-statements.ts';
 import { layerBelow, hidesStructure } from './part-layers.ts';
@@ -19,13 +20,6 @@ type PartFacts = Readonly<Record<FactNames['part'], Fact>>;
 /** One part: what it is, what it carries, what was found on it. */
 export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
   const { part, at } = one;
-  const damage = [
-    ...new Set([
-      ...(part.damage?.kind === undefined ? [] : [part.damage.kind]),
-      ...(part.damage?.kinds ?? []),
-    ]),
-  ];
-  const noDamage = unknown('No damage is stated for the part, not even that there is none.', `${at}/damage`);
   const shall = makerShall(survey, one);
   return {
     'part.id': statedOr(part.id, at, 'The part has no id.'),
@@ -38,6 +32,12 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
         !listOf(part.cosmetic_by).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/structural`,
     ),
+    'part.cosmetic_by_own_word': computed(
+      part.structural === false &&
+        canBeEither(part.kind) &&
+        !listOf(part.cosmetic_by).some((cite) => coversVehicle(survey, cite.reference)),
+      `${at}/structural`,
+    ),
     'part.one_piece':
       part.one_piece !== undefined
         ? stated(part.one_piece, `${at}/one_piece`)
@@ -46,9 +46,8 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
           : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
     ...partMaterialFacts(survey, one),
     ...partMaterialDoubts(survey, one),
-    'part.damage': damage.length === 0 ? noDamage : stated(damage, `${at}/damage`),
-    'part.damaged': damagedFact(damage, noDamage, at),
-    'part.skin': computed(hidesStructure(part, damage), `${at}/kind`),
+    ...partDamageFacts(survey, one),
+    'part.skin': computed(hidesStructure(one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
     'part.hidden_by': computedOr(
       listOf(part.under)
@@ -56,14 +55,6 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
         .join(', ') || undefined,
       `${at}/under`,
       'No part is stated to hide it.',
-    ),
-    'part.has_operation': computed(
-      one.operations.some(({ operation }) => operation.do === undefined || answersDamage.has(operation.do)),
-      `${at}/operations`,
-    ),
-    'part.may_stay': computed(
-      listOf(part.damage?.tolerable_by).some((cite) => coversVehicle(survey, cite.reference)),
-      `${at}/damage/tolerable_by`,
     ),
     ...donorFacts(survey, one),
     'part.closed_section_worked': triFact(
@@ -92,23 +83,6 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
   };
 }
 
-/** Operations that answer damage, or that another rule asks about; paint, sanding and taking off and on do not. */
-const answersDamage: ReadonlySet<string> = new Set([
-  ...[
-    'replace',
-    'section',
-    'butt weld',
-    'heat',
-    'straighten',
-    'weld',
-    'braze',
-    'bond',
-    'rivet',
-    'fill',
-    'leave',
-  ],
-]);
-
 function structuralFact({ part, at, structural }: PartSurvey): Fact {
   const place = `${at}/structural`;
   if (carriesCrashLoad(part.kind)) {
@@ -126,15 +100,6 @@ function structuralFact({ part, at, structural }: PartSurvey): Fact {
     );
   }
   return computedOr(structural, place, 'Whether it is structural is neither stated nor clear from its kind.');
-}
-
-function damagedFact(damage: readonly string[], none: Fact, at: string): Fact {
-  if (damage.length === 0) return none;
-  if (damage.some((kind) => kind !== 'none' && kind !== 'not yet seen'))
-    return computed(true, `${at}/damage`);
-  return damage.includes('not yet seen')
-    ? unknown('The part was not yet seen.', `${at}/damage`)
-    : computed(false, `${at}/damage`);
 }
 
 function closedSectionWorked({ part, operations }: PartSurvey): TriState {

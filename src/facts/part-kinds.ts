@@ -61,6 +61,14 @@ const withoutWelding: ReadonlySet<PartKind> = new Set<PartKind>([
   ...(['battery tray', 'traction battery', 'radiator support'] as const),
 ]);
 
+/** Kinds of which some carry crash load and some do not, body by body. */
+const either: ReadonlySet<PartKind> = new Set<PartKind>([
+  'back panel',
+  'radiator support',
+  'bracket',
+  'other',
+]);
+
 /** Kinds that are welded or bonded to a carrier which itself comes off: a door lies on the bench with its skin. */
 const onCarrierThatComesOff: ReadonlySet<PartKind> = new Set<PartKind>(['door skin', 'door beam', 'bracket']);
 
@@ -87,6 +95,10 @@ export function closesHollowMember(kind: PartKind | undefined): boolean {
 
 export function goesOnWithoutWelding(kind: PartKind | undefined): boolean {
   return kind !== undefined && withoutWelding.has(kind);
+}
+
+export function canBeEither(kind: PartKind | undefined): boolean {
+  return kind === undefined || either.has(kind);
 }
 
 /** Whether a part of the kind can be cut or welded with the part off the vehicle; of the body itself it cannot. */

@@ -1,4 +1,5 @@
 import type { Part } from '../generated/plan-types.ts';
+import { damageKinds } from './part-damage-facts.ts';
 import { isClosingSkin } from './part-kinds.ts';
 import { listOf } from './quantity-of.ts';
 import type { PartSurvey, Survey } from './survey.ts';
@@ -7,12 +8,17 @@ import type { PartSurvey, Survey } from './survey.ts';
 const deepDamage: ReadonlySet<string> = new Set(['bend', 'kink', 'tear', 'crack', 'rusted through']);
 
 /**
- * Whether a skin hides structure that nobody has seen: welded and bonded skins always, a door skin once it is folded or torn
- * (its beam lies behind), any part that the plan says lies over another.
+ * Whether a skin hides structure that nobody has seen: welded and bonded skins always; a door or its skin once it is folded or
+ * torn and stays on the vehicle, for its beam lies behind.
  */
-export function hidesStructure(part: Part, damage: readonly string[]): boolean {
+export function hidesStructure({ part, operations }: PartSurvey): boolean {
   if (isClosingSkin(part.kind)) return true;
-  return part.kind === 'door skin' && damage.some((kind) => deepDamage.has(kind));
+  const isDeep = damageKinds(part).some((kind) => deepDamage.has(kind));
+  if (part.kind === 'door skin') return isDeep;
+  const goesWhole = operations.some(
+    ({ operation, cutsPartWay }) => operation.do === 'replace' && cutsPartWay === false,
+  );
+  return part.kind === 'door' && isDeep && !goesWhole;
 }
 
 /** What the plan says of the structural layer under a skin. */
@@ -26,16 +32,28 @@ export function layerBelow(
   const pointing = (id === undefined ? [] : (survey.namedBy.get(id) ?? [])).filter(
     (other) => other !== one && id !== undefined && listOf(other.part.under).includes(id),
   );
-  const layers = new Set([...listed.filter((layer) => layer !== undefined), ...pointing]);
+  // A lamp or a trim panel behind a skin is no layer that carries anything.
+  const layers = new Set(
+    [...listed, ...pointing].filter((layer) => layer !== undefined && layer.structural !== false),
+  );
   if (listed.includes(undefined)) return 'stated, not seen';
-  if (layers.size === 0) return part.over_nothing === true ? 'nothing there' : 'not stated';
-  return [...layers].every(({ part: layer }) => wasSeen(layer)) ? 'stated and seen' : 'stated, not seen';
+  if (layers.size === 0)
+    return part.over_nothing === true && wasOpened(part) ? 'nothing there' : 'not stated';
+  return [...layers].every((layer) => layer !== undefined && wasSeen(layer.part))
+    ? 'stated and seen'
+    : 'stated, not seen';
+}
+
+/** From outside nobody can say that nothing lies behind. */
+function wasOpened({ damage }: Part): boolean {
+  const by = damage?.found_by;
+  return by === 'outer panel cut back' || by === 'part removed' || by === 'probe camera';
 }
 
 function wasSeen(part: Part): boolean {
   const { damage } = part;
   if (damage === undefined || damage.found_by === 'not looked at') return false;
-  const kinds = [...(damage.kind === undefined ? [] : [damage.kind]), ...(damage.kinds ?? [])];
+  const kinds = damageKinds(part);
   if (kinds.length === 0 || kinds.includes('not yet seen')) return false;
   // Sound is a claim that needs a look; damage that is named was evidently seen.
   return damage.found_by !== undefined || !kinds.includes('none');

@@ -2,7 +2,7 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
 import { quantityOf } from './quantity-of.ts';
-import { citesMaker } from './maker-evidence.ts';
+import { materialEvidence } from './maker-evidence.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 
 type MaterialFact =
@@ -57,7 +57,7 @@ export function partMaterialFacts(
       place,
       'Nothing disagrees.',
     ),
-    'part.material_evidence': computed(evidence(survey, part), `${at}/grade_from`),
+    'part.material_evidence': computed(materialEvidence(survey, part), `${at}/grade_from`),
     'part.thickness': statedOr(
       quantityOf(part.thickness, 'length'),
       `${at}/thickness`,
@@ -86,15 +86,4 @@ function tensileText(tensileMpa: number | undefined, strengthClass: string | und
   const thousandPsi = Math.round((tensileMpa * psiPerMpa) / 1000);
   const strength = `${String(Math.round(tensileMpa))} MPa (about ${String(thousandPsi)},000 psi)`;
   return strengthClass === undefined ? strength : `${strengthClass}, ${strength}`;
-}
-
-function evidence(
-  survey: Survey,
-  part: PartSurvey['part'],
-): 'maker document' | 'marking on part' | 'hint' | 'none' {
-  const from = part.grade_from;
-  if (from === undefined) return 'none';
-  if (from.by === 'marking on part') return 'marking on part';
-  if (from.reference !== undefined) return citesMaker(survey, from.reference);
-  return from.by === undefined ? 'none' : 'hint';
 }

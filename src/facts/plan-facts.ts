@@ -1,8 +1,10 @@
 import type { FactNames } from '../generated/fact-names.ts';
-import { isBaked } from './bake-exposure.ts';
+import { isBaked, isBakedWarm } from './bake-exposure.ts';
 import type { Fact } from './fact.ts';
 import { packForVehicle } from './maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
+import { damageKinds } from './part-damage-facts.ts';
+import { itemPresence } from './neighbour-presence.ts';
 import { carriesCrashLoad } from './part-kinds.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
@@ -53,7 +55,7 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     'plan.bake': computed(isBaked(survey), '/finish/bake'),
     'plan.lifting_or_battery_work': computed(liftsOrHandlesBattery(survey), '/make_safe'),
     'plan.work_near_high_voltage': computedOr(
-      anyYes([isBaked(survey), liftsOrHandlesBattery(survey), ...operations.map(({ hot }) => hot)]),
+      anyYes([isBakedWarm(survey), liftsOrHandlesBattery(survey), ...operations.map(({ hot }) => hot)]),
       '/parts',
       'Whether anything is cut or heated on the vehicle cannot be told.',
     ),
@@ -62,6 +64,12 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       '/parts',
       'Whether a part that carries crash load is damaged cannot be told.',
     ),
+    'plan.fluids_left': computedOr(
+      fluidsLeft(survey).join(', ') || undefined,
+      '/make_safe/fire/fluids',
+      'The plan leaves no fuel and no gas in place.',
+    ),
+    'plan.proposes_work': computed(operations.length > 0, '/parts'),
     'plan.indirect_damage_stated': computed(
       (plan.damage?.indirect?.looked_at ?? []).length > 0 && plan.damage?.indirect?.found !== undefined,
       '/damage/indirect',
@@ -93,6 +101,21 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
   };
 }
 
+const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylinder']);
+
+/** What is listed with its distance is judged there. */
+function fluidsLeft(survey: Survey): readonly string[] {
+  const { fire } = survey.plan.make_safe ?? {};
+  const listed = new Set(
+    survey.operations.flatMap(({ operation }) => operation.near ?? []).map(({ item }) => item),
+  );
+  const isCited = listOf(fire?.cite).some((cite) => coversVehicle(survey, cite.reference));
+  return (fire?.fluids ?? []).flatMap(({ item, treatment }) => {
+    if (item === undefined || !fuels.has(item) || listed.has(item)) return [];
+    return itemPresence(item, treatment ?? 'stays', undefined, isCited).stays === false ? [] : [item];
+  });
+}
+
 function liftsOrHandlesBattery({ plan, operations, partById }: Survey): boolean {
   return (
     plan.make_safe?.high_voltage?.battery_removed === true ||
@@ -107,11 +130,7 @@ function isBattery(part: PartSurvey | undefined): boolean {
 
 function loadPathHit({ part, structural }: PartSurvey): TriState {
   if (!carriesCrashLoad(part.kind) && structural !== true) return false;
-  const kinds = [
-    ...(part.damage?.kind === undefined ? [] : [part.damage.kind]),
-    ...(part.damage?.kinds ?? []),
-  ];
-  return kinds.some(
+  return damageKinds(part).some(
     (kind) => kind !== 'none' && kind !== 'not yet seen' && kind !== 'scratch' && kind !== 'surface rust',
   );
 }

@@ -22,7 +22,7 @@ type ProvisionFact =
   | 'provision.forbids_text'
   | 'provision.to_type_in';
 
-type OpenPoint = 'not cited' | 'revision' | 'place' | 'conditions';
+type OpenPoint = 'not cited' | 'revision' | 'page' | 'place' | 'conditions';
 
 /** A may or shall for the operation, and what keeps it from counting. */
 interface Permission extends ApplicableStatement {
@@ -105,16 +105,18 @@ function openPoints(
     (one.operation.conditions_met ?? []).map((condition) => condition.trim().toLowerCase()),
   );
   return [
-    ...(cited.includes('yes')
-      ? []
-      : cited.includes('other revision')
-        ? (['revision'] as const)
-        : (['not cited'] as const)),
+    ...citationGap(cited),
     ...(placeFits ? [] : (['place'] as const)),
     ...(statement.conditions.every((condition) => said.has(condition.trim().toLowerCase()))
       ? []
       : (['conditions'] as const)),
   ];
+}
+
+function citationGap(cited: readonly ReturnType<typeof citesStatement>[]): readonly OpenPoint[] {
+  if (cited.includes('yes')) return [];
+  if (cited.includes('other page')) return ['page'];
+  return cited.includes('other revision') ? ['revision'] : ['not cited'];
 }
 
 /**
@@ -147,6 +149,7 @@ function openText({ statement, pack, open }: Permission): string {
   const words: Readonly<Record<OpenPoint, string>> = {
     'not cited': 'this plan does not cite it with its place',
     revision: `this plan cites another revision than ${statement.revision ?? 'the one in the pack'}`,
+    page: `this plan cites another place of it than ${statement.page ?? 'the one in the pack'}`,
     place: `the place is not one that it names (${[...statement.may, ...statement.shall].map(nameOperation).join(', ')})`,
     conditions: `not every condition is stated as met (${statement.conditions.join('; ')})`,
   };

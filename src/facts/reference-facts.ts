@@ -1,4 +1,6 @@
 import type { FactNames } from '../generated/fact-names.ts';
+import type { Cites } from '../generated/plan-types.ts';
+import { readYears } from '../quantity/year-range.ts';
 import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { computed, statedOr, unknown } from './make-fact.ts';
@@ -28,6 +30,7 @@ export function referenceFacts(survey: Survey, one: ReferenceSurvey): ReferenceF
     'reference.document_stated': computed(reference.document !== undefined, `${at}/document`),
     'reference.revision_stated': computed(reference.revision !== undefined, `${at}/revision`),
     'reference.published_stated': computed(reference.published !== undefined, `${at}/published`),
+    'reference.years_covered': yearsCovered(one),
     'reference.covers_vehicle':
       one.coverage.covers === 'cannot tell'
         ? unknown(one.coverage.reason, `${at}/covers`)
@@ -75,12 +78,27 @@ function lookUpOrder(survey: Survey, { reference, at }: ReferenceSurvey): Fact {
 
 function firstWork(survey: Survey, id: string | undefined): number | undefined {
   let first: number | undefined;
-  for (const { operation } of survey.operations) {
-    if (!listOf(operation.cite).some((cite) => cite.reference === id)) continue;
-    const day = whenOf(operation.done)?.day;
-    if (day !== undefined && (first === undefined || day < first)) first = day;
+  const cites = (cite: Cites | undefined): boolean => listOf(cite).some(({ reference }) => reference === id);
+  for (const { operation, joints } of survey.operations) {
+    const rests = cites(operation.cite);
+    const done = [
+      ...(rests ? [operation.done] : []),
+      ...joints.filter(({ joint }) => rests || cites(joint.cite)).map(({ joint }) => joint.done),
+    ];
+    for (const text of done) {
+      const day = whenOf(text)?.day;
+      if (day !== undefined && (first === undefined || day < first)) first = day;
+    }
   }
   return first;
+}
+
+function yearsCovered({ reference, at }: ReferenceSurvey): Fact {
+  const years = reference.covers?.years === undefined ? undefined : readYears(reference.covers.years);
+  const place = `${at}/covers/years`;
+  return years?.ok === true
+    ? computed(years.to - years.from + 1, place)
+    : unknown('It names no model years.', place);
 }
 
 function lookUpAge(survey: Survey, { reference, at }: ReferenceSurvey): Fact {

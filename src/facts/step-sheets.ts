@@ -105,7 +105,7 @@ function stepDrafts(survey: Survey): readonly StepDraft[] {
   ];
 }
 
-/** Batteries that the vehicle has by its drive or by the plan's own list, and that are not disconnected. */
+/** Sources of current that the vehicle has by its drive or by the plan's own list, and that are not disconnected. */
 function batteriesMissing(
   survey: Survey,
   low: NonNullable<NonNullable<Survey['plan']['make_safe']>['low_voltage']>,
@@ -117,7 +117,11 @@ function batteriesMissing(
     ...(low.fitted ?? []),
     ...(drives.includes('mild-hybrid') ? ['48 V'] : []),
   ]);
-  return [...fitted].filter((battery) => !off.has(battery)).map((battery) => `the ${battery} battery`);
+  return [
+    ...[...fitted].filter((battery) => !off.has(battery)).map((battery) => `the ${battery} battery`),
+    // It keeps live what the disconnecting was to make dead.
+    ...(low.memory_supply === true ? ['the memory supply'] : []),
+  ];
 }
 
 /** Above this a circuit counts as live, V. UN R100's limit for direct current (from memory). */
@@ -180,6 +184,13 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     'step.missing': computedOr(missingText(draft), at, 'Nothing is missing.'),
     'step.in_order': inOrder(survey, draft),
     'step.insulation_margin': insulationMargin(survey, draft),
+    'step.reading': statedOr(
+      draft.what === 'absence of voltage proved'
+        ? quantityOf(survey.plan.make_safe?.high_voltage?.proof_of_absence?.reading, 'voltage')
+        : undefined,
+      `${at}/reading`,
+      'No reading is written.',
+    ),
     'step.wait_short':
       wait === undefined || asked === undefined
         ? unknown(
@@ -224,7 +235,11 @@ function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
     .filter(({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false))
     .map(({ operation }) => whenOf(operation.done))
     .filter((when) => when !== undefined);
-  if (work.length === 0) return unknown('When the work was done is not written.', `${at}/done`);
+  if (work.length === 0) {
+    return survey.context.stage === 'release'
+      ? unknown('When the work was done is not written.', `${at}/done`)
+      : computed(true, `${at}/done`, 'None of the work is dated yet.');
+  }
   const answers = work.map((when: When) =>
     order === 'before the work' ? notAfter(own, when) : notAfter(when, own),
   );

@@ -97,7 +97,8 @@ function traitsOfWord(operation: Operation, part: Part): Traits {
         ...nothing,
         cutsPartWay: byItself && partWay === undefined ? false : partWay,
         works: true,
-        hot: welded,
+        // However it goes on, the old part is drilled, ground or cut out.
+        hot: !goesOnWithoutWelding(part.kind),
         electricWelding: welded,
       };
     }

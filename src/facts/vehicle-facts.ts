@@ -1,5 +1,5 @@
 import type { FactNames } from '../generated/fact-names.ts';
-import type { PlanVehicle } from '../generated/plan-types.ts';
+import type { Plan, PlanVehicle } from '../generated/plan-types.ts';
 import { examineVin } from '../vehicle/examine-vin.ts';
 import { readFrameNumber } from '../vehicle/frame-number.ts';
 import { readVin } from '../vehicle/identification-number.ts';
@@ -10,7 +10,8 @@ import { listOf } from './quantity-of.ts';
 type VehicleFacts = Readonly<Record<FactNames['vehicle'], Fact>>;
 
 /** The vehicle: who it is, by what number, and what of that agrees. */
-export function vehicleFacts(vehicle: PlanVehicle): VehicleFacts {
+export function vehicleFacts(plan: Plan): VehicleFacts {
+  const { vehicle } = plan;
   const at = '/vehicle';
   const drive = listOf(vehicle.drive);
   return {
@@ -27,13 +28,7 @@ export function vehicleFacts(vehicle: PlanVehicle): VehicleFacts {
       drive.length === 0
         ? unknown('The kind of drive is not stated.', `${at}/drive`)
         : stated(drive, `${at}/drive`),
-    'vehicle.high_voltage':
-      drive.length === 0
-        ? unknown('The kind of drive is not stated.', `${at}/drive`)
-        : computed(
-            drive.some((word) => highVoltageDrives.has(word)),
-            `${at}/drive`,
-          ),
+    'vehicle.high_voltage': highVoltage(plan),
     ...numberFacts(vehicle),
     'vehicle.number_confirmed': computed(vehicle.confirmed_at !== undefined, `${at}/confirmed_at`),
   };
@@ -46,6 +41,32 @@ const highVoltageDrives: ReadonlySet<string> = new Set([
   'battery-electric',
   'fuel-cell',
 ]);
+
+function highVoltage(plan: Plan): Fact {
+  const drive = listOf(plan.vehicle.drive);
+  const at = '/vehicle/drive';
+  if (drive.length === 0) return unknown('The kind of drive is not stated.', at);
+  if (drive.some((word) => highVoltageDrives.has(word))) return computed(true, at);
+  const named = highVoltageThing(plan);
+  if (named === undefined) return computed(false, at);
+  return unknown(`The drive is stated as ${drive.join(', ')}, and yet the plan names a ${named}.`, at);
+}
+
+/** The first thing of the plan that only a vehicle with traction voltage has. */
+function highVoltageThing({ parts }: Plan): string | undefined {
+  const isOne = (word: string | undefined): boolean =>
+    word === 'traction battery' || word === 'high-voltage cable';
+  for (const { kind, holds, operations } of parts) {
+    const words = [
+      kind,
+      ...(holds ?? []),
+      ...(operations ?? []).flatMap(({ near }) => near ?? []).map(({ item }) => item),
+    ];
+    const found = words.find(isOne);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
 
 type NumberFact =
   | 'vehicle.identity'

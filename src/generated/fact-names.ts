@@ -32,6 +32,8 @@ export interface FactNames {
     | 'plan.lifting_or_battery_work'
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
+    | 'plan.fluids_left'
+    | 'plan.proposes_work'
     | 'plan.indirect_damage_stated'
     | 'plan.measured_before'
     | 'plan.vehicle_pack'
@@ -67,6 +69,7 @@ export interface FactNames {
     | 'reference.document_stated'
     | 'reference.revision_stated'
     | 'reference.published_stated'
+    | 'reference.years_covered'
     | 'reference.covers_vehicle'
     | 'reference.looked_up'
     | 'reference.look_up'
@@ -80,6 +83,7 @@ export interface FactNames {
     | 'part.kind'
     | 'part.structural'
     | 'part.declared_cosmetic'
+    | 'part.cosmetic_by_own_word'
     | 'part.one_piece'
     | 'part.class'
     | 'part.family'
@@ -109,6 +113,8 @@ export interface FactNames {
     | 'part.layer_below'
     | 'part.hidden_by'
     | 'part.has_operation'
+    | 'part.replaced'
+    | 'part.joined_anew'
     | 'part.may_stay'
     | 'part.second_hand'
     | 'part.donor'
@@ -141,6 +147,8 @@ export interface FactNames {
     | 'operation.peak'
     | 'operation.temperature'
     | 'operation.hot_time'
+    | 'operation.limit_stated'
+    | 'operation.limit_kept'
     | 'operation.times'
     | 'operation.measured_by'
     | 'operation.cooling'
@@ -186,6 +194,9 @@ export interface FactNames {
     | 'joint.to'
     | 'joint.classes'
     | 'joint.unlike_metals'
+    | 'joint.insert_stated'
+    | 'joint.to_like_part'
+    | 'joint.citation'
     | 'joint.insulated'
     | 'joint.sheets'
     | 'joint.thicknesses_stated'
@@ -224,6 +235,7 @@ export interface FactNames {
     | 'step.missing'
     | 'step.in_order'
     | 'step.insulation_margin'
+    | 'step.reading'
     | 'step.wait_short'
     | 'step.wait_cited'
     | 'step.battery_condition';
@@ -294,6 +306,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', description: 'Whether the traction battery is taken out or worked on, or the vehicle is lifted or anchored at it.' },
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
+  'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.proposes_work': { kind: 'plan', type: 'yes-no', description: 'Whether the plan proposes any operation at all.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
   'plan.measured_before': { kind: 'plan', type: 'yes-no', description: 'Whether a three-dimensional measurement before the repair is stated or planned.' },
   'plan.vehicle_pack': { kind: 'plan', type: 'yes-no', description: 'Whether a rule pack for this very vehicle is loaded.' },
@@ -327,6 +341,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.document_stated': { kind: 'reference', type: 'yes-no', description: 'Whether a document number is stated.' },
   'reference.revision_stated': { kind: 'reference', type: 'yes-no', description: 'Whether a revision is stated.' },
   'reference.published_stated': { kind: 'reference', type: 'yes-no', description: 'Whether the day of publication is stated.' },
+  'reference.years_covered': { kind: 'reference', type: 'count', description: 'How many model years it says it covers.' },
   'reference.covers_vehicle': { kind: 'reference', type: 'yes-no', description: 'Whether it covers this maker, model, body, year and number.' },
   'reference.looked_up': { kind: 'reference', type: 'text', description: 'Day on which it was looked up.' },
   'reference.look_up': { kind: 'reference', type: 'word', words: ['in time', 'before the job', 'after the work', 'after the as-of date', 'for another job'], description: 'Look-up day against the job: from its first estimate or opening, whichever is earlier, to the first operation that rests on it.' },
@@ -339,6 +354,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.kind': { kind: 'part', type: 'word', words: ['door ring', 'a-pillar', 'b-pillar', 'c-pillar', 'd-pillar', 'sill', 'sill reinforcement', 'roof rail', 'roof bow', 'front rail', 'rear rail', 'apron', 'strut tower', 'crossmember', 'bulkhead', 'floor', 'tunnel', 'wheelhouse', 'reinforcement', 'bumper beam', 'door beam', 'battery tray', 'subframe', 'radiator support', 'back panel', 'side panel', 'quarter panel', 'sill skin', 'roof skin', 'door', 'door skin', 'fender', 'bonnet', 'boot lid', 'tailgate', 'bumper cover', 'bracket', 'suspension part', 'steering part', 'wheel', 'glass', 'lamp', 'trim', 'seat', 'restraint unit', 'traction battery', 'other'], description: 'What it is.' },
   'part.structural': { kind: 'part', type: 'yes-no', description: 'Whether it carries load or energy in a crash: as stated, and always for a kind that does.' },
   'part.declared_cosmetic': { kind: 'part', type: 'yes-no', description: 'Whether the plan calls it not structural although its kind carries crash load.' },
+  'part.cosmetic_by_own_word': { kind: 'part', type: 'yes-no', description: 'Whether the plan calls it not structural, of a kind that can be either, and no page of the maker is cited for it.' },
   'part.one_piece': { kind: 'part', type: 'yes-no', description: 'Whether it is made in one piece. A door ring counts as one piece unless the plan says otherwise.' },
   'part.class': { kind: 'part', type: 'word', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength class: the strongest of what grade, strength and class word allow.' },
   'part.family': { kind: 'part', type: 'text', description: 'Family of the material.' },
@@ -368,6 +384,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.layer_below': { kind: 'part', type: 'word', words: ['stated and seen', 'stated, not seen', 'nothing there', 'not stated'], description: 'What the plan says of the structural layer under a skin.' },
   'part.hidden_by': { kind: 'part', type: 'text', description: 'The layer that hides it.' },
   'part.has_operation': { kind: 'part', type: 'yes-no', description: 'Whether an operation is proposed that answers damage: replace, section, weld, straighten and the like, or leave with a reason; not paint, sanding or taking off and on.' },
+  'part.replaced': { kind: 'part', type: 'yes-no', description: 'Whether an operation takes the damaged metal away: replace, section, butt weld, or any cut part-way.' },
+  'part.joined_anew': { kind: 'part', type: 'yes-no', description: 'Whether an operation makes joints of the part: welds, bonds, rivets.' },
   'part.may_stay': { kind: 'part', type: 'yes-no', description: 'Whether a cited page says that its damage may stay.' },
   'part.second_hand': { kind: 'part', type: 'yes-no', description: 'Whether a used part goes on.' },
   'part.donor': { kind: 'part', type: 'word', words: ['same', 'other vehicle', 'not fully stated', 'damaged'], description: 'The donor’s maker, model, body and year against the vehicle’s.' },
@@ -398,8 +416,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.source': { kind: 'operation', type: 'word', words: ['torch', 'induction', 'hot air', 'infra-red panel', 'oven', 'other'], description: 'Heat source.' },
   'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone, the instrument’s allowance added (contact or crayon 20 K, infra-red on a prepared spot 30 K; an unmeasured torch counts as 900 °C).' },
   'operation.temperature': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the plan states.' },
-  'operation.hot_time': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Time at temperature in all: hold times number of heatings.' },
-  'operation.times': { kind: 'operation', type: 'count', description: 'Number of heatings.' },
+  'operation.hot_time': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Time at temperature in all: hold times number of heatings, of all heats of the part at this place.' },
+  'operation.limit_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the plan states the temperature limit of a page of the maker that covers this vehicle.' },
+  'operation.limit_kept': { kind: 'operation', type: 'yes-no', description: 'Whether temperature, time and number of heatings stay within the limit that the plan says the page sets.' },
+  'operation.times': { kind: 'operation', type: 'count', description: 'Number of heatings of the part at this place.' },
   'operation.measured_by': { kind: 'operation', type: 'word', words: ['temperature crayon', 'contact probe', 'infra-red on a prepared spot', 'infra-red', 'none'], description: 'How the temperature is measured.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], description: 'How it cools.' },
   'operation.neighbours_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the plan says what lies beside the hot work, or that nothing does within 300 mm.' },
@@ -408,7 +428,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.says': { kind: 'operation', type: 'word', words: ['shall', 'shall not', 'may', 'silent'], description: 'What the vehicle pack’s provisions say of this operation on this part.' },
   'provision.permits': { kind: 'operation', type: 'yes-no', description: 'Whether a may or shall of the maker, for this year, operation and place, is cited by this plan at the same document and revision, with its conditions met.' },
   'provision.by': { kind: 'operation', type: 'text', description: 'The statement that permits: document, revision, page, pack.' },
-  'provision.open': { kind: 'operation', type: 'words', words: ['not cited', 'revision', 'place', 'conditions'], description: 'What keeps an existing permission from counting.' },
+  'provision.open': { kind: 'operation', type: 'words', words: ['not cited', 'revision', 'page', 'place', 'conditions'], description: 'What keeps an existing permission from counting.' },
   'provision.open_text': { kind: 'operation', type: 'text', description: 'The same in words.' },
   'provision.forbids': { kind: 'operation', type: 'yes-no', description: 'Whether the maker’s document says that the part shall not get this operation.' },
   'provision.forbids_text': { kind: 'operation', type: 'text', description: 'The prohibition: document, revision, page, pack.' },
@@ -441,6 +461,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.to': { kind: 'joint', type: 'text', description: 'The part it is joined to.' },
   'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength classes of the sheets in the stack.' },
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
+  'joint.insert_stated': { kind: 'joint', type: 'yes-no', description: 'Whether the backing insert is stated with its grade.' },
+  'joint.to_like_part': { kind: 'joint', type: 'yes-no', description: 'Whether it joins the part to another of the same kind and side, in a joint that is not said to be drawn: perhaps the rest of the same piece.' },
+  'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], description: 'The best that the joint itself cites, or none.' },
   'joint.insulated': { kind: 'joint', type: 'yes-no', description: 'Whether the couple is insulated.' },
   'joint.sheets': { kind: 'joint', type: 'count', description: 'Number of sheets in the stack.' },
   'joint.thicknesses_stated': { kind: 'joint', type: 'yes-no', description: 'Whether every sheet’s thickness is stated.' },
@@ -475,6 +498,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.missing': { kind: 'step', type: 'text', description: 'What is missing.' },
   'step.in_order': { kind: 'step', type: 'yes-no', description: 'Whether it was done before the first operation that needs it (for re-commissioning: after the last).' },
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
+  'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved.' },
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
@@ -482,7 +506,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'entry.path': { kind: 'entry', type: 'text', description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', description: 'What was expected, and the nearest known word.' },
   'deviation.rule': { kind: 'deviation', type: 'text', description: 'Rule it is for.' },
-  'deviation.matches': { kind: 'deviation', type: 'word', words: ['hold', 'stop', 'note', 'nothing', 'several'], description: 'What it matches among the findings.' },
+  'deviation.matches': { kind: 'deviation', type: 'word', words: ['hold', 'open question of a stop', 'stop', 'note', 'nothing', 'several'], description: 'What it matches among the findings.' },
   'deviation.complete': { kind: 'deviation', type: 'yes-no', description: 'Whether person, role, reason, date and expiry are there.' },
   'deviation.missing': { kind: 'deviation', type: 'text', description: 'What is missing.' },
   'deviation.expired': { kind: 'deviation', type: 'yes-no', description: 'Whether it ended before the as-of date; its last day counts.' },

@@ -10,6 +10,7 @@ export interface Outcome {
   readonly operationAt?: string;
   readonly pointer: string;
   readonly fingerprint: string;
+  readonly standsForStop: boolean;
 }
 
 /**
@@ -34,18 +35,19 @@ export function outcomesOf(findings: readonly Finding[]): readonly Outcome[] {
     ...(finding.operation === undefined ? {} : { operation: finding.operation }),
     ...(finding.operationAt === undefined ? {} : { operationAt: finding.operationAt }),
     pointer: finding.pointer,
+    standsForStop: finding.standsForStop,
     fingerprint: finding.fingerprint,
   }));
 }
 
-/** Marks the holds that a permit accepts; the first one that fits counts. Stops and notes come out as they went in. */
+/** Marks the holds that a permit accepts; the first one that fits counts. Stops, what stands for one, and notes come out as they went in. */
 export function applyDeviations(
   findings: readonly Finding[],
   permits: readonly Permit[],
 ): readonly Finding[] {
   if (permits.length === 0) return findings;
   return findings.map((finding) => {
-    if (finding.severity !== 'hold') return finding;
+    if (finding.severity !== 'hold' || finding.standsForStop) return finding;
     const permit = permits.find((candidate) => covers(candidate, finding));
     return permit === undefined ? finding : { ...finding, deviation: permit.deviation };
   });

@@ -50,6 +50,7 @@ export function draftFinding(
     facts,
     assumptions: assumptionsOf(facts, dictionary),
     asksUnknown: false,
+    standsForStop: false,
     identity: [pack, rule.id, ...sheetIdentity(sheet, order)],
   };
 }

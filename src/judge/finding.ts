@@ -46,6 +46,8 @@ export interface Finding {
   readonly assumptions: readonly string[];
   /** True for the hold that a rule gives when what it asks is unknown. */
   readonly asksUnknown: boolean;
+  /** True for a hold that stands where a stop might: the stop hangs on what is unknown here. No deviation accepts it. */
+  readonly standsForStop: boolean;
   /** Identity of the finding across edits: made from rule, part, operation and pointer-free facts, never from lines. */
   readonly fingerprint: string;
   readonly deviation?: AcceptedDeviation;

@@ -13,7 +13,7 @@ import type { Finding, Lift } from './finding.ts';
 import { orderFindings } from './order-findings.ts';
 import { planOrder } from './plan-order.ts';
 import type { PlanOrder } from './plan-order.ts';
-import { unknownHolds } from './unknown-holds.ts';
+import { speakingForStops, unknownHolds } from './unknown-holds.ts';
 import type { Question } from './unknown-holds.ts';
 import { withFingerprints } from './with-fingerprints.ts';
 
@@ -57,7 +57,7 @@ interface Run {
   readonly lifts: Lift[];
   readonly failures: Map<CompiledRule, NotJudged>;
   readonly questions: Question[];
-  readonly answered: Omit<Question, 'rule'>[];
+  readonly answered: (Omit<Question, 'rule'> & { readonly by: DraftFinding })[];
   readonly counts: { asked: number; found: number; lifted: number; couldNotTell: number; failed: number };
 }
 
@@ -90,9 +90,11 @@ export function judgeSheets(
     for (const rule of group) if (rule.fromRank <= rank) ask(run, rule, sheet, factOf);
   }
   const holds = unknownHolds(run.questions, run.answered, order);
+  const forStops = speakingForStops(run.questions, run.answered);
+  const drafts = run.drafts.map((draft) => (forStops.has(draft) ? { ...draft, standsForStop: true } : draft));
   const { asked, found, lifted, couldNotTell, failed } = run.counts;
   return {
-    findings: withFingerprints(orderFindings([...run.drafts, ...holds], order.parts)),
+    findings: withFingerprints(orderFindings([...drafts, ...holds], order.parts)),
     lifts: orderLifts(run.lifts),
     notJudged: [...run.failures].sort(([a], [b]) => a.order - b.order).map(([, failure]) => failure),
     counts: {
@@ -111,10 +113,7 @@ function ask(run: Run, rule: CompiledRule, sheet: FactSheet, factOf: (name: stri
       case 'passed':
         return;
       case 'found':
-        run.drafts.push(draftFinding(rule, sheet, factOf, run.order, run.rules.dictionary));
-        run.counts.found += 1;
-        // A note fails nothing, so it cannot speak for a hold.
-        if (rule.rule.severity !== 'note') noteAnswered(run, rule, sheet);
+        found(run, rule, sheet, draftFinding(rule, sheet, factOf, run.order, run.rules.dictionary));
         return;
       case 'lifted':
         run.counts.lifted += 1;
@@ -137,9 +136,13 @@ function ask(run: Run, rule: CompiledRule, sheet: FactSheet, factOf: (name: stri
   }
 }
 
-function noteAnswered(run: Run, { rule }: CompiledRule, sheet: FactSheet): void {
+function found(run: Run, { rule }: CompiledRule, sheet: FactSheet, by: DraftFinding): void {
+  run.drafts.push(by);
+  run.counts.found += 1;
+  // A note fails nothing, so it cannot speak for a hold.
+  if (rule.severity === 'note') return;
   for (const line of rule.when) {
-    if ('known' in line.test && !line.test.known) run.answered.push(unknownOn(sheet, line.fact));
+    if ('known' in line.test && !line.test.known) run.answered.push({ ...unknownOn(sheet, line.fact), by });
   }
 }
 

@@ -42,6 +42,15 @@ export function unknownHolds(
   return [...groups.values()].map((group) => holdFor(group, order));
 }
 
+/** Of the findings that speak for questions, those that speak for one of a stop. */
+export function speakingForStops<Speaker>(
+  questions: readonly Question[],
+  answered: readonly (Omit<Question, 'rule'> & { readonly by: Speaker })[],
+): ReadonlySet<Speaker> {
+  const ofStops = new Set(questions.filter(({ rule }) => rule.rule.severity === 'stop').map(thingOf));
+  return new Set(answered.filter((one) => ofStops.has(thingOf(one))).map(({ by }) => by));
+}
+
 function thingOf({ owner, name, fact }: Omit<Question, 'rule'>): string {
   return fact.at === undefined
     ? JSON.stringify([owner.kind, owner.at, fact.reason, name])
@@ -79,6 +88,7 @@ function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
     facts: names.map((name) => ({ name, from: 'unknown', note: first.fact.reason })),
     assumptions: [],
     asksUnknown: true,
+    standsForStop: lead.rule.severity === 'stop',
     // Not the rules that ask: another one asking next year is no new finding.
     identity: ['unknown', ...names, ...sheetIdentity(first.owner, order)],
   };

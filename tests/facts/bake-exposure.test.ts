@@ -70,6 +70,23 @@ describe('when there is such an exposure', () => {
     expect(baked('off_vehicle: true, temperature: 80 °C').all('exposure')).toEqual([]);
   });
 
+  test('of several bakes the hottest and the longest count; paint that is dried with heat is baked too', () => {
+    const both = bake(
+      'temperature: 45 °C, time: 30 min',
+      'battery-electric',
+      'parts: [{ operations: [{ do: bake, temperature: 80 °C, hold: 20 min }, { do: refinish, temperature: 50 °C, hold: 2 h }] }]',
+    );
+    expect(both.value('exposure.peak')).toBe(80);
+    expect(both.value('exposure.over_time')).toBe(120 * 60 - 45 * 60);
+    const dried = (entries: string): ReturnType<typeof factsOf> =>
+      factsOf(
+        `vehicle: { drive: battery-electric }\nparts: [{ operations: [{ do: refinish, ${entries} }] }]`,
+      );
+    expect(dried('temperature: 80 °C, hold: 45 min').value('exposure.over_stop_limit')).toBe(20);
+    expect(dried('temperature: 80 °C, off_vehicle: true').all('exposure')).toEqual([]);
+    expect(dried('film: 0.1 mm').all('exposure')).toEqual([]);
+  });
+
   test('not where nothing is baked', () => {
     expect(factsOf('vehicle: { drive: battery-electric }').all('exposure')).toEqual([]);
   });

@@ -323,7 +323,7 @@ parts:
     thickness: 1.2 mm
     operations: [{ do: heat, source: oven, temperature: 300 °C, hold: 60 s, times: 1, measured_by: { means: contact probe }, near: [{ distance: 30 mm, path: joined, ${near} }] }]
   - { id: n, grade: 22MnB5 }
-  - { id: m, grade: HC340LA }`);
+  - { id: m, grade: HC340LA, grade_from: { by: marking on part } }`);
 
   test('come from the packs; the margin is the peak less the limit', () => {
     const derived = exposure('part: n');

@@ -11,9 +11,10 @@ function victim(entries: string): unknown {
 
 describe('what stands how much heat', () => {
   test.each([
-    ['class: mild', 'plain steel'],
-    ['class: high-strength', 'plain steel'],
-    ['grade: HC340LA', 'plain steel'],
+    ['class: mild, structural: false', 'plain steel'],
+    ['class: mild, grade_from: { by: marking on part }', 'plain steel'],
+    ['class: high-strength, kind: bonnet', 'plain steel'],
+    ['grade: HC340LA, kind: sill, grade_from: { by: marking on part }', 'plain steel'],
     ['class: advanced high-strength', 'hardened or multi-phase steel'],
     ['class: ultra-high-strength', 'hardened or multi-phase steel'],
     ['grade: 22MnB5', 'hardened or multi-phase steel'],
@@ -27,6 +28,16 @@ describe('what stands how much heat', () => {
     ['kind: restraint unit', 'airbag'],
   ])('{ %s } is %s', (entries, expected) => {
     expect(victim(entries)).toEqual([expected, 'computed']);
+  });
+
+  test('steel that stands heat only by hearsay counts as hardened, where it may carry load', () => {
+    for (const entries of [
+      'class: mild',
+      'grade: DC04, kind: b-pillar',
+      'grade: HC340LA, grade_from: { by: magnet }',
+    ]) {
+      expect([entries, victim(entries)]).toEqual([entries, ['hardened or multi-phase steel', 'assumed']]);
+    }
   });
 
   test('what is not known is taken as the weakest that it may be, and said to be assumed', () => {

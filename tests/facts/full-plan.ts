@@ -27,6 +27,7 @@ make_safe:
     person: { name: L, qualification: level 2 }
     isolation: { planned: true, done: 2026-10-07T08:30, lock: K-7 }
     proof_of_absence: { planned: true, done: 2026-10-07T08:40, meter_proved_before: true, reading: 0.2 V }
+  fire: { fluids: [{ item: fuel line, treatment: stays }] }
   lifting: { points: [sill] }
 damage: { direct: [ring], indirect: { looked_at: [roof gap], found: none } }
 parts:
@@ -79,6 +80,7 @@ parts:
         measured_by: { means: contact probe }
         cooling: still air
         near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }]
+        limit: { temperature: 650 °C, time: 90 s, times: 2 }
         clear_within: 300 mm
   - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
   - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR4-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }

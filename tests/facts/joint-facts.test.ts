@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { factsOf } from './facts-of.ts';
+import { factsOf, tarn } from './facts-of.ts';
 
 const joint = (entries: string, part = 'grade: HC340LA, thickness: 1.2 mm'): ReturnType<typeof factsOf> =>
   factsOf(`parts:
@@ -7,14 +7,67 @@ const joint = (entries: string, part = 'grade: HC340LA, thickness: 1.2 mm'): Ret
   - { id: hard, name: Pillar, grade: 22MnB5, thickness: 1.4 mm }
   - { id: light, class: aluminium, thickness: 1.1 mm }
   - { id: dark, name: Bracket }
-  - { id: glued, class: mild, thickness: 0.8 mm, holds: [structural adhesive] }`);
+  - { id: glued, class: mild, grade_from: { by: marking on part }, thickness: 0.8 mm, holds: [structural adhesive] }
+  - { id: heard, name: Floor, class: mild, grade_from: { by: magnet } }
+  - { id: skin, class: mild, structural: false }`);
 
 describe('the stack', () => {
   test('is the part itself, the sheets, and the other side', () => {
     expect(joint('sheets: [own, hard]').value('joint.classes')).toEqual(['high-strength', 'press-hardened']);
     expect(joint('to: hard').value('joint.classes')).toEqual(['high-strength', 'press-hardened']);
     expect(joint('sheets: [own], to: glued').value('joint.classes')).toEqual(['high-strength', 'mild']);
-    expect(joint('sheets: [own]').value('joint.classes')).toEqual(['high-strength']);
+    expect(joint('to: skin').value('joint.classes')).toEqual(['high-strength', 'mild']);
+  });
+
+  test('a joint with nothing is none that can be judged; end to end it may be with the rest of the part itself', () => {
+    for (const entries of ['sheets: [own]', 'sheets: []', 'method: plug weld', 'sheets: [own], form: lap']) {
+      expect([entries, joint(entries).value('joint.classes')]).toEqual([
+        entries,
+        expect.stringMatching(/^\? What it is/u),
+      ]);
+      expect([entries, joint(entries).fact('joint.unlike_metals').known]).toEqual([entries, false]);
+    }
+    expect(joint('sheets: [own], form: butt with insert').value('joint.classes')).toEqual(['high-strength']);
+  });
+
+  test('of another sheet that may carry load, mild steel by hearsay is not known to be mild', () => {
+    expect(joint('to: heard').value('joint.classes')).toMatch(/^\? That Floor is mild steel is read in no/u);
+    // Which metal it is takes no document.
+    expect(joint('to: heard').value('joint.unlike_metals')).toBe(false);
+  });
+
+  test('the insert is a sheet of the stack', () => {
+    const insert = (grade: string): unknown =>
+      joint(`form: butt with insert, insert: { grade: ${grade} }`).value('joint.classes');
+    expect(insert('22MnB5')).toEqual(['high-strength', 'press-hardened']);
+    expect(insert('HC340LA')).toEqual(['high-strength']);
+    expect(joint('insert: { grade: DC04 }').value('joint.insert_stated')).toBe(true);
+    expect(joint('insert: { thickness: 1 mm }').value('joint.insert_stated')).toBe(false);
+  });
+
+  test('another part of the same kind and side may be the rest of the same piece, unless the joint is drawn', () => {
+    const like = (entries: string, other: string): unknown =>
+      factsOf(
+        `parts: [{ id: a, kind: door ring, side: left, operations: [{ do: replace, joints: [{ ${entries} }] }] }, { id: b, ${other} }]`,
+      ).value('joint.to_like_part');
+    expect(like('to: b', 'kind: door ring, side: left')).toBe(true);
+    expect(like('sheets: [a, b]', 'kind: door ring, side: left')).toBe(true);
+    expect(like('to: b, drawn: true', 'kind: door ring, side: left')).toBe(false);
+    expect(like('to: b', 'kind: door ring, side: right')).toBe(false);
+    expect(like('to: b', 'kind: sill, side: left')).toBe(false);
+    expect(like('to: a', 'kind: door ring, side: left')).toBe(false);
+  });
+
+  test('what the joint itself cites', () => {
+    const cited = (cite: string): unknown =>
+      factsOf(`${tarn}\nparts: [{ operations: [{ do: weld, joints: [{ ${cite} }] }] }]`).value(
+        'joint.citation',
+      );
+    expect(cited('cite: { reference: own, at: p. 1 }')).toBe('covers');
+    expect(cited('cite: { reference: old, at: p. 1 }')).toBe('other year');
+    expect(cited('cite: [{ reference: old }, { reference: own }]')).toBe('covers');
+    expect(cited('cite: { reference: gone }')).toBe('not listed');
+    expect(cited('count: 1')).toBe('none');
   });
 
   test('with a sheet that is not known the classes are not, unless hardened steel is there already', () => {

@@ -172,3 +172,48 @@ test('what hides it is named as the shop calls it', () => {
   expect(derived.value('part.hidden_by', '/parts/0')).toBe('Side panel, gone');
   expect(derived.fact('part.hidden_by', '/parts/1').known).toBe(false);
 });
+
+describe('what answers the damage', () => {
+  const of = (name: string, operations: string): unknown =>
+    part(`kind: sill, operations: [${operations}]`).value(`part.${name}`);
+
+  test('the damaged metal is taken away by a replacement or a cut', () => {
+    for (const word of ['replace', 'section', 'butt weld', 'cut for access']) {
+      expect([word, of('replaced', `{ do: ${word} }`)]).toEqual([word, true]);
+    }
+    for (const word of ['heat', 'straighten', 'weld', 'braze', 'bond', 'rivet', 'drill', 'fill', 'leave']) {
+      expect([word, of('replaced', `{ do: ${word} }`)]).toEqual([word, false]);
+    }
+    expect(of('replaced', '{ do: heat }, { do: section }')).toBe(true);
+  });
+
+  test('joints are made anew by a word that joins or by a joint that is for good', () => {
+    expect(of('joined_anew', '{ do: weld }')).toBe(true);
+    expect(of('joined_anew', '{ do: straighten, joints: [{ method: resistance spot }] }')).toBe(true);
+    expect(of('joined_anew', '{ do: straighten }')).toBe(false);
+    expect(of('joined_anew', '{ do: remove and refit, joints: [{ method: bolt }] }')).toBe(false);
+  });
+});
+
+test('a part of a kind that can be either is called cosmetic by a page of the maker or by nobody', () => {
+  const own = (entries: string): unknown => part(entries).value('part.cosmetic_by_own_word');
+  for (const kind of [
+    'kind: other',
+    'kind: back panel',
+    'kind: bracket',
+    'kind: radiator support',
+    'name: of no kind',
+  ]) {
+    expect([kind, own(`${kind}, structural: false`)]).toEqual([kind, true]);
+    expect([kind, own(kind)]).toEqual([kind, false]);
+    expect([kind, own(`${kind}, structural: false, cosmetic_by: { reference: own, at: p. 1 }`)]).toEqual([
+      kind,
+      false,
+    ]);
+    expect([kind, own(`${kind}, structural: false, cosmetic_by: { reference: old, at: p. 1 }`)]).toEqual([
+      kind,
+      true,
+    ]);
+  }
+  expect(own('kind: side panel, structural: false')).toBe(false);
+});

@@ -17,6 +17,10 @@ describe('what is a skin that hides structure', () => {
     ['{ kind: door skin, damage: { kind: crease } }', false],
     ['{ kind: door skin, damage: { kind: kink } }', true],
     ['{ kind: door skin, damage: { kinds: [dent, tear] } }', true],
+    ['{ kind: door, damage: { kind: kink } }', true],
+    ['{ kind: door, damage: { kind: kink }, operations: [{ do: straighten }] }', true],
+    ['{ kind: door, damage: { kind: kink }, operations: [{ do: replace, extent: whole }] }', false],
+    ['{ kind: door, damage: { kind: dent } }', false],
   ])('%s: %s', (part, expected) => {
     expect(skin(part)).toBe(expected);
   });
@@ -25,7 +29,22 @@ describe('what is a skin that hides structure', () => {
 describe('what the plan says of the layer below', () => {
   test.each([
     ['nothing', '{ id: s }', 'not stated'],
-    ['that there is none', '{ id: s, over_nothing: true }', 'nothing there'],
+    [
+      'that there is none, behind what was opened',
+      '{ id: s, over_nothing: true, damage: { kind: tear, found_by: outer panel cut back } }',
+      'nothing there',
+    ],
+    [
+      'that there is none, seen from outside',
+      '{ id: s, over_nothing: true, damage: { kind: tear, found_by: seen } }',
+      'not stated',
+    ],
+    ['that there is none, by nobody', '{ id: s, over_nothing: true }', 'not stated'],
+    [
+      'a lamp, which carries nothing',
+      '{ id: s, over: l }, { id: l, kind: lamp, damage: { kind: none, found_by: seen } }',
+      'not stated',
+    ],
     [
       'that there is none, yet names one',
       '{ id: s, over_nothing: true, over: r }, { id: r }',

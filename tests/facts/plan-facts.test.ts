@@ -128,3 +128,52 @@ describe('what the plan says', () => {
     expect(plan(name, text)).toBe(expected);
   });
 });
+
+describe('fuel and gas by the fire list', () => {
+  const left = (fluids: string, rest = ''): unknown => {
+    const fact = factsOf(
+      `${tarn}\nmake_safe: { fire: { cite: { reference: own, at: p. 1 }, fluids: [${fluids}] } }\n${rest}`,
+    ).fact('plan.fluids_left');
+    return fact.known ? fact.value : 'none';
+  };
+  test.each([
+    ['{ item: fuel line, treatment: stays }', 'fuel line'],
+    ['{ item: fuel line }', 'fuel line'],
+    [
+      '{ item: fuel tank, treatment: renewed }, { item: gas cylinder, treatment: shielded }',
+      'fuel tank, gas cylinder',
+    ],
+    ['{ item: fuel tank, treatment: removed }', 'none'],
+    ['{ item: fuel tank, treatment: emptied }', 'none'],
+    ['{ item: brake line, treatment: stays }', 'none'],
+  ])('%s: %s', (fluids, expected) => {
+    expect(left(fluids)).toBe(expected);
+  });
+
+  test('emptied by no page, it is still there', () => {
+    const fact = factsOf('make_safe: { fire: { fluids: [{ item: fuel tank, treatment: emptied }] } }').fact(
+      'plan.fluids_left',
+    );
+    expect(fact).toMatchObject({ known: true, value: 'fuel tank' });
+  });
+
+  test('what an operation lists with its distance is judged there', () => {
+    const listed = 'parts: [{ operations: [{ do: weld, near: [{ item: fuel line, distance: 2 m }] }] }]';
+    expect(left('{ item: fuel line, treatment: stays }', listed)).toBe('none');
+  });
+});
+
+test('a plan proposes something when one operation stands in it', () => {
+  const proposes = (text: string): unknown => factsOf(text).value('plan.proposes_work');
+  expect(proposes('parts: []')).toBe(false);
+  expect(proposes('parts: [{ kind: sill }]')).toBe(false);
+  expect(proposes('parts: [{ kind: sill, operations: [{ do: leave }] }]')).toBe(true);
+});
+
+test('a booth at 45 °C or less warms no battery', () => {
+  const near = (temperature: string): unknown =>
+    factsOf(`finish: { bake: { ${temperature} } }`).value('plan.work_near_high_voltage');
+  expect(near('temperature: 45 °C')).toBe(false);
+  expect(near('temperature: 46 °C')).toBe(true);
+  expect(near('time: 30 min')).toBe(true);
+});

@@ -207,3 +207,33 @@ test('a damaged battery is watched at a place with a distance', () => {
   expect(missing('quarantine: { place: yard, distance: 15 m, watch: 48 h }')).toBe('nothing');
   expect(missing('battery_condition: hit')).toBe('the whole step (battery damage dealt with)');
 });
+
+describe('what is read where voltage was to be absent', () => {
+  test('the reading of that step, in volts', () => {
+    const proof = (entries: string): unknown =>
+      step('proof', 'reading', safe(`high_voltage: { proof_of_absence: { ${entries} } }`));
+    expect(proof('reading: 0.4 kV')).toBe(400);
+    expect(proof('planned: true')).toBe('open');
+    expect(
+      step(
+        'isolation',
+        'reading',
+        safe('high_voltage: { isolation: {}, proof_of_absence: { reading: 400 V } }'),
+      ),
+    ).toBe('open');
+  });
+});
+
+test('a memory supply keeps the circuits live: the batteries are not off', () => {
+  const missing = (entries: string): unknown =>
+    step('batteries', 'missing', safe(`low_voltage: { batteries: [12 V], ${entries} }`));
+  expect(missing('memory_supply: true')).toBe('the memory supply');
+  expect(missing('memory_supply: false')).toBe('open');
+});
+
+test('before release nothing is dated yet, so nothing is out of order', () => {
+  const text = (stage: string): string =>
+    `stage: ${stage}\n${safe('high_voltage: { isolation: { done: 2026-10-20 } }')}\nparts: [{ operations: [{ do: weld }] }]`;
+  expect(step('isolation', 'in_order', text('start'))).toBe(true);
+  expect(step('isolation', 'in_order', text('release'))).toBe('open');
+});

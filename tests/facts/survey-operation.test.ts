@@ -50,9 +50,10 @@ describe('what an operation does is read off its word', () => {
 describe('and off its joints', () => {
   test.each([
     [`{ do: replace, extent: whole, ${spots} }`, 'woe'],
-    [`{ do: replace, extent: whole, ${rivets} }`, 'w'],
+    // The old part is drilled or cut out, whatever holds the new one.
+    [`{ do: replace, extent: whole, ${rivets} }`, 'wo'],
     [`{ do: section, ${rivets} }`, 'cwo'],
-    ['{ do: replace, extent: whole, joints: [{}] }', 'wo?e?'],
+    ['{ do: replace, extent: whole, joints: [{}] }', 'woe?'],
     ['{ do: replace, extent: whole, joints: [{}, { method: plug weld }] }', 'woe'],
     ['{ do: replace, extent: whole, joints: [{ method: laser seam }] }', 'wo'],
     // Called whole, but joined end to end: it is cut part-way.

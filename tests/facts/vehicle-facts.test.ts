@@ -23,6 +23,27 @@ describe('the vehicle', () => {
     expect(vehicle(entry).value('vehicle.high_voltage')).toBe(expected);
   });
 
+  test('a combustion engine with an orange cable is a contradiction, not an answer', () => {
+    const named = (parts: string): unknown =>
+      factsOf(`vehicle: { drive: combustion }\nparts: [${parts}]`).value('vehicle.high_voltage');
+    for (const parts of [
+      '{ kind: traction battery }',
+      '{ holds: [high-voltage cable] }',
+      '{ operations: [{ do: weld, near: [{ item: high-voltage cable }] }] }',
+    ]) {
+      expect([parts, named(parts)]).toEqual([
+        parts,
+        expect.stringMatching(/^\? The drive is stated as combustion, and yet/u),
+      ]);
+    }
+    expect(named('{ holds: [wiring] }')).toBe(false);
+    expect(
+      factsOf('vehicle: { drive: hybrid }\nparts: [{ kind: traction battery }]').value(
+        'vehicle.high_voltage',
+      ),
+    ).toBe(true);
+  });
+
   test('an unstated drive is no combustion engine', () => {
     expect(vehicle('').fact('vehicle.high_voltage').known).toBe(false);
     expect(vehicle('drive: []').fact('vehicle.high_voltage').known).toBe(false);

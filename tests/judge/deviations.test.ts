@@ -48,6 +48,10 @@ describe('a permit does not accept', () => {
     expect(applyDeviations([hold], [{ rule: 'r', deviation }])[0]?.deviation).toBeUndefined();
   });
 
+  test('a hold that stands where a stop might', () => {
+    expect(isAccepted({}, { ...hold, standsForStop: true })).toBe(false);
+  });
+
   test.each(['stop', 'note'] as const)('a %s', (severity) => {
     expect(isAccepted({}, { ...hold, severity })).toBe(false);
   });
@@ -76,6 +80,7 @@ test('what deviations and sign-off are derived from has no words in it', () => {
       operation: 'heat',
       operationAt: '/parts/0/operations/0',
       pointer: '',
+      standsForStop: false,
       fingerprint: 'f1',
     },
   ]);

@@ -11,6 +11,7 @@ export function finding(given: Partial<Finding> & Pick<Finding, 'rule' | 'severi
     facts: [],
     assumptions: [],
     asksUnknown: false,
+    standsForStop: false,
     fingerprint: '0',
     ...given,
   };

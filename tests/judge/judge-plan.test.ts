@@ -36,6 +36,7 @@ describe('two passes', () => {
         severity: 'hold',
         part: 'a',
         pointer: '/parts/0',
+        standsForStop: false,
         fingerprint: seen[0]?.fingerprint,
       },
     ]);

@@ -58,6 +58,29 @@ describe('merging', () => {
   });
 });
 
+describe('a hold that stands where a stop might', () => {
+  const a = box('a', 0, { 'box.colour': noColour });
+  const absence = { fact: 'box.colour', test: { known: false } } as const;
+  const stands = (rules: readonly Rule[]): readonly unknown[] =>
+    findings([a], rules).map(({ rule: id, standsForStop }) => [id, standsForStop]);
+
+  test('is the one that a stop asks, not the one that a hold asks', () => {
+    expect(stands([rule({ id: 'stop', judges: 'part', when: [red] })])).toEqual([['stop', true]]);
+    expect(stands([rule({ id: 'hold', judges: 'part', when: [red], severity: 'hold' })])).toEqual([
+      ['hold', false],
+    ]);
+  });
+
+  test('is the one that speaks for the question of a stop', () => {
+    const speaker = rule({ id: 'absent', judges: 'part', when: [absence], severity: 'hold' });
+    expect(stands([speaker])).toEqual([['absent', false]]);
+    expect(stands([speaker, rule({ id: 'hold', judges: 'part', when: [red], severity: 'hold' })])).toEqual([
+      ['absent', false],
+    ]);
+    expect(stands([speaker, rule({ id: 'stop', judges: 'part', when: [red] })])).toEqual([['absent', true]]);
+  });
+});
+
 describe('the first unknown of each rule', () => {
   const a = box('a', 0, { 'box.colour': noColour });
   const sheets = [a, thing(a, 0, { 'thing.sharp': unknown('Nobody felt it.') })];
