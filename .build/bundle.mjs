@@ -5,6 +5,7 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { build } from 'esbuild';
+import { eagerYaml } from './eager-yaml.mjs';
 
 const root = path.dirname(import.meta.dirname);
 const bundle = path.join(root, 'bin/planish.bundle.cjs');
@@ -25,6 +26,7 @@ const result = await build({
   // Package yaml looks LOG_TOKENS up for every token, a tenth of its time, and would print its tokens on stdout.
   define: { 'import.meta.url': 'bundleUrl', 'process.env.LOG_TOKENS': 'undefined' },
   banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
+  plugins: [eagerYaml],
   logOverride: { 'empty-import-meta': 'error' },
   legalComments: 'none',
   metafile: true,
