@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { blanksIn } from './blanks-in.ts';
+import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { coldRail, faultsOfWork } from './faults-of-work.ts';
@@ -9,7 +10,7 @@ import { changed, electric, lineOf, rail, ring, skin } from './one-change.ts';
 // Each plan here is a plan that is cleared, with exactly one thing wrong. No such plan may come out cleared; each near miss
 // beside it must. What is a fault is common practice of the trade; the rules name their sources.
 
-const faults = [...faultsOfWork, ...faultsOfPapers, ...faultsOfSafety];
+const faults = [...faultsOfWork, ...faultsOfPapers, ...faultsOfSafety, ...faultsOfEvasion];
 
 describe('one thing wrong is found, on its line, and never cleared', () => {
   test.each([

@@ -10,7 +10,7 @@ type HeatFact =
   | 'operation.source'
   | 'operation.peak'
   | 'operation.temperature'
-  | 'operation.hot_time'
+  | 'operation.hold'
   | 'operation.limit_stated'
   | 'operation.limit_kept'
   | 'operation.times'
@@ -29,10 +29,10 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       `${at}/temperature`,
       'The highest temperature is not stated.',
     ),
-    'operation.hot_time': computedOr(
-      sum(heats.map(({ hold, times }) => product(quantityOf(hold, 'time'), times))),
+    'operation.hold': computedOr(
+      longest(heats.map(({ hold }) => quantityOf(hold, 'time'))),
       `${at}/hold`,
-      'Hold or number of heatings is not stated.',
+      'How long the place is held hot is not stated.',
     ),
     'operation.times': computedOr(
       sum(heats.map(({ times }) => times)),
@@ -40,7 +40,7 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       'How many times the place is heated is not stated.',
     ),
     'operation.limit_stated': computed(limitStated(survey, one), `${at}/limit`),
-    'operation.limit_kept': limitKept(one),
+    'operation.limit_kept': limitKept(one, heats),
     'operation.measured_by': statedOr(
       operation.measured_by?.means,
       `${at}/measured_by`,
@@ -50,7 +50,7 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
   };
 }
 
-/** What each heat takes away adds up, also where it stands as an operation of its own. */
+/** Heats of one place count together, also where each stands as an operation of its own. */
 function heatsOfPlace({ operation, part, heats }: OperationSurvey): readonly Operation[] {
   if (heats === false) return [operation];
   return part.operations
@@ -68,8 +68,9 @@ function sum(values: readonly (number | undefined)[]): number | undefined {
   return total;
 }
 
-function product(one: number | undefined, other: number | undefined): number | undefined {
-  return one === undefined || other === undefined ? undefined : one * other;
+function longest(values: readonly (number | undefined)[]): number | undefined {
+  const known = values.filter((value) => value !== undefined);
+  return known.length < values.length ? undefined : Math.max(...known);
 }
 
 function limitStated(survey: Survey, { operation, restsOn }: OperationSurvey): boolean {
@@ -81,14 +82,14 @@ function limitStated(survey: Survey, { operation, restsOn }: OperationSurvey): b
     : own.some((cite) => coversVehicle(survey, cite.reference));
 }
 
-function limitKept({ operation, at }: OperationSurvey): Fact {
+function limitKept({ operation, at }: OperationSurvey, heats: readonly Operation[]): Fact {
   const { limit } = operation;
   const place = `${at}/limit`;
   if (limit === undefined) return unknown('No limit of a page is stated.', place);
   const pairs = [
     [quantityOf(operation.temperature, 'temperature'), quantityOf(limit.temperature, 'temperature')],
-    [quantityOf(operation.hold, 'time'), quantityOf(limit.time, 'time')],
-    [operation.times, limit.times],
+    [longest(heats.map(({ hold }) => quantityOf(hold, 'time'))), quantityOf(limit.time, 'time')],
+    [sum(heats.map(({ times }) => times)), limit.times],
   ] as const;
   const kept = allYes(
     pairs.map(([value, most]) =>

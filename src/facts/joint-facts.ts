@@ -19,7 +19,7 @@ export function jointFacts(
   const method = joint.method;
   const noMethod = 'How it is joined is not stated.';
   const stack = sheetsOf(survey, operation.part, joint.sheets ?? [], joint.to);
-  const isToItself = joint.form === 'open butt' || joint.form === 'butt with insert';
+  const isToItself = isButtToItself(joint, operation.part.part.id);
   const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
   const { count, factory_count: factoryCount, count_done: countDone } = joint;
   return {
@@ -105,6 +105,12 @@ function sheetsOf(
 ): readonly (PartSurvey | undefined)[] {
   const named = [...ids, ...(to === undefined ? [] : [to])].map((id) => survey.partById.get(id));
   return [...new Set([own, ...named])];
+}
+
+/** The new piece to the rest of the same part. It has to be said: a joint that names nothing may join anything. */
+function isButtToItself({ form, to, sheets }: JointSurvey['joint'], own: string | undefined): boolean {
+  const isButt = form === 'open butt' || form === 'butt with insert';
+  return isButt && own !== undefined && (to === own || sheets?.includes(own) === true);
 }
 
 interface StackContext {

@@ -1,4 +1,5 @@
 import type { FactNames } from '../generated/fact-names.ts';
+import type { Part } from '../generated/plan-types.ts';
 import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { anyYes } from './tri-state.ts';
@@ -7,7 +8,13 @@ import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown
 import { partDamageFacts } from './part-damage-facts.ts';
 import { partMaterialDoubts } from './part-material-doubts.ts';
 import { partMaterialFacts } from './part-material-facts.ts';
-import { canBeEither, carriesCrashLoad, closesHollowMember, usuallyCosmetic } from './part-kinds.ts';
+import {
+  canBeEither,
+  carriesCrashLoad,
+  closesHollowMember,
+  isCalledDoorRing,
+  usuallyCosmetic,
+} from './part-kinds.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { makerShall } from './maker-statements.ts';
 import { layerBelow, hidesStructure } from './part-layers.ts';
@@ -24,7 +31,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
   return {
     'part.id': statedOr(part.id, at, 'The part has no id.'),
     'part.name': computed(one.name, at),
-    'part.kind': statedOr(part.kind, `${at}/kind`, 'What kind of part it is, is not stated.'),
+    'part.kind': kindOf(part, at),
     'part.structural': structuralFact(one),
     'part.declared_cosmetic': computed(
       carriesCrashLoad(part.kind) &&
@@ -41,7 +48,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
     'part.one_piece':
       part.one_piece !== undefined
         ? stated(part.one_piece, `${at}/one_piece`)
-        : part.kind === 'door ring'
+        : part.kind === 'door ring' || isCalledDoorRing(part)
           ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
           : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
     ...partMaterialFacts(survey, one),
@@ -81,6 +88,13 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
     'part.shall': computedOr(shall?.text, at, 'No pack says what shall be done with it.'),
     'part.shall_done': computedOr(shall?.done, at, 'No pack says what shall be done with it.'),
   };
+}
+
+/** A ring under another word is still a ring: the name tells what the kind plays down. */
+function kindOf(part: Part, at: string): Fact {
+  return isCalledDoorRing(part)
+    ? assumed('door ring', 'It is called a door ring and is judged as one.', `${at}/name`)
+    : statedOr(part.kind, `${at}/kind`, 'What kind of part it is, is not stated.');
 }
 
 function structuralFact({ part, at, structural }: PartSurvey): Fact {

@@ -1,4 +1,4 @@
-import type { Item, PartKind } from '../generated/plan-types.ts';
+import type { Item, Part, PartKind } from '../generated/plan-types.ts';
 
 // What a part of a kind usually is. Common practice, no source; a plan's own statement can only make it stricter.
 
@@ -76,6 +76,29 @@ const onCarrierThatComesOff: ReadonlySet<PartKind> = new Set<PartKind>(['door sk
 const carriesUnits: ReadonlySet<PartKind> = new Set<PartKind>([
   ...(['roof rail', 'a-pillar', 'b-pillar', 'c-pillar', 'd-pillar', 'door ring', 'seat'] as const),
 ]);
+
+/** Kinds as which a door ring may have been listed; its skin, its trim or a bracket on it is none. */
+const couldBeRing: ReadonlySet<PartKind> = new Set<PartKind>([
+  ...([
+    'a-pillar',
+    'b-pillar',
+    'c-pillar',
+    'sill',
+    'sill reinforcement',
+    'roof rail',
+    'reinforcement',
+  ] as const),
+  'other',
+]);
+
+export function isCalledDoorRing({ name, kind }: Part): boolean {
+  const couldBe = kind === undefined || couldBeRing.has(kind);
+  return (
+    couldBe &&
+    name !== undefined &&
+    /^(?:[\w-]+ ){0,2}door[ -]ring(?:,| (?:left|right)|$)/iu.test(name.trim())
+  );
+}
 
 export function carriesCrashLoad(kind: PartKind | undefined): boolean {
   return kind !== undefined && loadBearing.has(kind);

@@ -4,16 +4,19 @@ import { isClosingSkin } from './part-kinds.ts';
 import { listOf } from './quantity-of.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 
-/** Damage of a bolted or hung skin that goes deep enough to have reached what lies behind it. Common practice. */
-const deepDamage: ReadonlySet<string> = new Set(['bend', 'kink', 'tear', 'crack', 'rusted through']);
+/** Damage of a bolted or hung skin that goes deep enough to have reached what lies behind it: of a door also a bend. Common practice. */
+const folded: ReadonlySet<string> = new Set(['kink', 'tear', 'crack', 'rusted through']);
 
 /**
- * Whether a skin hides structure that nobody has seen: welded and bonded skins always; a door or its skin once it is folded or
- * torn and stays on the vehicle, for its beam lies behind.
+ * Whether a skin hides structure that nobody has seen: welded and bonded skins always; once it is folded or torn, also a fender
+ * (the apron lies behind) and a door or its skin that stays on the vehicle (the beam lies behind).
  */
 export function hidesStructure({ part, operations }: PartSurvey): boolean {
   if (isClosingSkin(part.kind)) return true;
-  const isDeep = damageKinds(part).some((kind) => deepDamage.has(kind));
+  const kinds = damageKinds(part);
+  const isFolded = kinds.some((kind) => folded.has(kind));
+  if (part.kind === 'fender') return isFolded;
+  const isDeep = isFolded || kinds.includes('bend');
   if (part.kind === 'door skin') return isDeep;
   const goesWhole = operations.some(
     ({ operation, cutsPartWay }) => operation.do === 'replace' && cutsPartWay === false,

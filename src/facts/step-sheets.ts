@@ -33,6 +33,8 @@ interface StepDraft {
   readonly person?: Person | undefined;
   /** What belongs to the step and is not there; undefined when the plan does not state the step at all. */
   readonly missing?: readonly string[];
+  /** Why nobody can tell whether the step is complete. */
+  readonly doubt?: string | undefined;
   /** Must lie before the first hot or cutting operation, or after the last one. */
   readonly order?: 'before the work' | 'after the work';
 }
@@ -58,6 +60,10 @@ function stepDrafts(survey: Survey): readonly StepDraft[] {
       step: low,
       order: 'before the work',
       ...(low === undefined ? {} : { missing: batteriesMissing(survey, low) }),
+      doubt:
+        low === undefined || isDecided(low)
+          ? undefined
+          : 'That the batteries are disconnected is neither planned (`planned`) nor recorded (`done`).',
     },
     {
       what: 'restraints made safe',
@@ -103,6 +109,11 @@ function stepDrafts(survey: Survey): readonly StepDraft[] {
     },
     { what: 'bake', at: '/finish/bake', step: finish?.bake, missing: [] },
   ];
+}
+
+/** A list of batteries or units alone says neither that the step is to be taken nor that it was. */
+function isDecided({ planned, done }: StatedStep): boolean {
+  return planned !== undefined || done !== undefined;
 }
 
 /** Sources of current that the vehicle has by its drive or by the plan's own list, and that are not disconnected. */
@@ -163,7 +174,7 @@ function quarantineMissing(quarantine: {
 }
 
 function factsOf(survey: Survey, draft: StepDraft): StepFacts {
-  const { step, at, missing } = draft;
+  const { step, at } = draft;
   const isStated = step !== undefined && step.planned !== false;
   const person = draft.person ?? step?.by;
   const restraints = survey.plan.make_safe?.restraints;
@@ -180,7 +191,7 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
       listOf(step?.cite).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/cite`,
     ),
-    'step.complete': missing === undefined ? computed(false, at) : computed(missing.length === 0, at),
+    'step.complete': isComplete(draft),
     'step.missing': computedOr(missingText(draft), at, 'Nothing is missing.'),
     'step.in_order': inOrder(survey, draft),
     'step.insulation_margin': insulationMargin(survey, draft),
@@ -220,6 +231,11 @@ function insulationMargin(survey: Survey, { what, at }: StepDraft): Fact {
   const place = `${at}/insulation`;
   if (measured === undefined) return unknown('No insulation value is written.', place);
   return computed(measured - (quantityOf(step?.limit, 'insulation') ?? usualInsulation), place);
+}
+
+function isComplete({ missing, doubt, at }: StepDraft): Fact {
+  if (missing === undefined || missing.length > 0) return computed(false, at);
+  return doubt === undefined ? computed(true, at) : unknown(doubt, at);
 }
 
 function missingText({ missing, what }: StepDraft): string | undefined {

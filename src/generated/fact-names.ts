@@ -146,7 +146,7 @@ export interface FactNames {
     | 'operation.source'
     | 'operation.peak'
     | 'operation.temperature'
-    | 'operation.hot_time'
+    | 'operation.hold'
     | 'operation.limit_stated'
     | 'operation.limit_kept'
     | 'operation.times'
@@ -416,7 +416,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.source': { kind: 'operation', type: 'word', words: ['torch', 'induction', 'hot air', 'infra-red panel', 'oven', 'other'], description: 'Heat source.' },
   'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone, the instrument’s allowance added (contact or crayon 20 K, infra-red on a prepared spot 30 K; an unmeasured torch counts as 900 °C).' },
   'operation.temperature': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the plan states.' },
-  'operation.hot_time': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Time at temperature in all: hold times number of heatings, of all heats of the part at this place.' },
+  'operation.hold': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Longest time at temperature of one heating, of all heats of the part at this place.' },
   'operation.limit_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the plan states the temperature limit of a page of the maker that covers this vehicle.' },
   'operation.limit_kept': { kind: 'operation', type: 'yes-no', description: 'Whether temperature, time and number of heatings stay within the limit that the plan says the page sets.' },
   'operation.times': { kind: 'operation', type: 'count', description: 'Number of heatings of the part at this place.' },

@@ -10,8 +10,9 @@ export function compareSeverities(a: Severity, b: Severity): number {
 
 /**
  * The order in which findings are reported; a total one, so that two runs give the same bytes:
- * 1. findings about no part first, then the parts in the order of the plan (`parts`), then part ids that are not in it;
- * 2. the worst first: stop, hold, note; a hold that a deviation accepts stands among the holds;
+ * 1. part by part, the part with the worst finding first; of parts alike, what is about no part before the parts in the order of
+ *    the plan (`parts`), and part ids that are not in it last;
+ * 2. within a part the worst first: stop, hold, note; a hold that a deviation accepts stands among the holds;
  * 3. by place, as pointers compare;
  * 4. by rule id, pack, message and, when all that is equal, the facts looked at.
  */
@@ -22,8 +23,14 @@ export function orderFindings<F extends Omit<Finding, 'fingerprint'>>(
   const places = new Map(parts.map((part, index) => [part, index]));
   const placeOf = (finding: F): number =>
     finding.part === undefined ? -1 : (places.get(finding.part) ?? parts.length);
+  const worst = new Map<string | undefined, number>();
+  for (const { part, severity } of findings) {
+    worst.set(part, Math.min(worst.get(part) ?? rank.note, rank[severity]));
+  }
+  const worstOf = ({ part }: F): number => worst.get(part) ?? rank.note;
   return [...findings].sort(
     (a, b) =>
+      worstOf(a) - worstOf(b) ||
       placeOf(a) - placeOf(b) ||
       compareTexts(a.part ?? '', b.part ?? '') ||
       compareSeverities(a.severity, b.severity) ||

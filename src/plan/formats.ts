@@ -23,7 +23,8 @@ export const formatFaults: Readonly<Record<string, FormatFault>> = {
 
 /** YAML reads a bare `no` as text; taken for the step in words it would say the opposite of what its author meant. */
 function deniedStep(text: string): string | undefined {
-  const isDenied = /^(?:no|not|none|never|false|off|not (?:yet|planned|needed|done))[.!]?$/iu.test(
+  // "No. 3 bay" is a place; "No, it stays connected" is a refusal.
+  const isDenied = /^(?:(?:no|none|never|false|off)\s*(?:\.(?!\s*\d)|(?![.])\p{P}|$)|not\b)/iu.test(
     text.trim(),
   );
   return isDenied ? `\`${text}\` names no step; a step that is not planned is written \`false\`.` : undefined;

@@ -48,6 +48,7 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
   const aboutText = about.filter((text) => text !== undefined).join(', ');
   if (aboutText !== '') lines.push(...wrapText(visibleText(aboutText), columns, indent));
   lines.push(`${indent}${paint.verdict(plan.verdict, verdictWords[plan.verdict])}: ${countText(plan)}.`);
+  if (plan.stage === 'draft') lines.push(...wrapText(draftOnly, columns, indent));
 
   for (const reason of plan.notJudged) {
     const where =
@@ -87,6 +88,9 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
   lines.push('', '');
   return lines.join('\n');
 }
+
+const draftOnly =
+  'Judged as a draft: what must be stated before work begins, and before the vehicle goes, was not asked.';
 
 const verdictWords: Readonly<Record<Verdict, string>> = {
   cleared: 'CLEARED',

@@ -55,6 +55,13 @@ describe('a deviation permit', () => {
     expect(derived.value('deviation.missing')).toBe(missing);
   });
 
+  test('for what a stop hangs on accepts nothing, however complete', () => {
+    const question: FoundSoFar = { ...hold, standsForStop: true };
+    expect(inForce(full, [question])).toBe(false);
+    expect(deviation(full, [question]).value('deviation.matches')).toBe('open question of a stop');
+    expect(inForce(full, [hold])).toBe(true);
+  });
+
   test('a blank reason is none', () => {
     expect(inForce(full.replace('It comes on Monday.', '" "'))).toBe(false);
   });

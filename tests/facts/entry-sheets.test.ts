@@ -53,6 +53,18 @@ describe('ids', () => {
     ['make_safe: { lifting: { points: [x] } }', '/make_safe/lifting/points/0'],
     ['damage: { direct: [x] }', '/damage/direct/0'],
     ['finish: { cavities: [{ part: x }] }', '/finish/cavities/0/part'],
+    [
+      'parts: [{ operations: [{ joints: [{ cite: { reference: x } }] }] }]',
+      '/parts/0/operations/0/joints/0/cite/reference',
+    ],
+    [
+      'parts: [{ operations: [{ limit: { cite: { reference: x } } }] }]',
+      '/parts/0/operations/0/limit/cite/reference',
+    ],
+    [
+      'make_safe: { restraints: { wait_cite: { reference: x } } }',
+      '/make_safe/restraints/wait_cite/reference',
+    ],
     ['measurements: { points: [{ on: x }] }', '/measurements/points/0/on'],
     ['measurements: { zero_points: [x], points: [{ name: A }] }', '/measurements/zero_points/0'],
   ])('%s points nowhere', (text, at) => {

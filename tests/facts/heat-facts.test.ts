@@ -39,10 +39,54 @@ describe('the hottest that the place may get', () => {
 });
 
 describe('what else is said of the heat', () => {
-  test('the time hot is hold by number of heatings, and needs both', () => {
-    expect(heat('hold: 2 min, times: 3').value('operation.hot_time')).toBe(360);
-    expect(heat('hold: 2 min').fact('operation.hot_time').known).toBe(false);
-    expect(heat('times: 3').fact('operation.hot_time').known).toBe(false);
+  test('several heats of one place count together: the longest hold, the sum of the times', () => {
+    const twice = (second: string): ReturnType<typeof factsOf> =>
+      factsOf(
+        `parts: [{ operations: [{ do: heat, at: B, hold: 60 s, times: 1 }, { do: heat, ${second} }] }]`,
+      );
+    expect(twice('at: B, hold: 2 min, times: 2').value('operation.hold')).toBe(120);
+    expect(twice('at: B, hold: 2 min, times: 2').value('operation.times')).toBe(3);
+    expect(twice('at: C, hold: 2 min, times: 2').value('operation.hold')).toBe(60);
+    expect(twice('at: C, hold: 2 min, times: 2').value('operation.times')).toBe(1);
+    expect(twice('at: B, times: 2').fact('operation.hold').known).toBe(false);
+    expect(twice('at: B, hold: 2 min').fact('operation.times').known).toBe(false);
+  });
+
+  test.each([
+    ['temperature: 600 °C, hold: 60 s, times: 2', '{ temperature: 650 °C, time: 90 s, times: 2 }', true],
+    ['temperature: 650 °C, hold: 90 s, times: 2', '{ temperature: 650 °C, time: 90 s, times: 2 }', true],
+    ['temperature: 651 °C, hold: 60 s, times: 1', '{ temperature: 650 °C, time: 90 s, times: 2 }', false],
+    ['temperature: 600 °C, hold: 91 s, times: 1', '{ temperature: 650 °C, time: 90 s, times: 2 }', false],
+    ['temperature: 600 °C, hold: 60 s, times: 3', '{ temperature: 650 °C, time: 90 s, times: 2 }', false],
+    // What the page does not limit need not be stated; what it limits must be.
+    ['temperature: 600 °C', '{ temperature: 650 °C }', true],
+    ['temperature: 600 °C', '{ temperature: 650 °C, time: 90 s }', undefined],
+  ])('heated to { %s } under the limit %s: kept %s', (stated, limit, kept) => {
+    const fact = heat(`${stated}, limit: ${limit}`).fact('operation.limit_kept');
+    expect(fact.known ? fact.value : undefined).toBe(kept);
+  });
+
+  test('a limit counts by its own page, or by the page of the operation', () => {
+    const page = (standing: string, cites: string): unknown =>
+      factsOf(`
+vehicle: { maker: Corvane, model: Tarn, body: wagon, model_year: 2021 }
+references:
+  - { id: own, kind: maker procedure, document: D, revision: A, looked_up: '2026-10-06', covers: { maker: Corvane, model: Tarn, bodies: [all], years: '${standing}' } }
+parts: [{ operations: [{ do: heat, ${cites} }] }]`).value('operation.limit_stated');
+    expect(page('2020-2022', 'limit: { temperature: 650 °C }, cite: { reference: own, at: p. 8 }')).toBe(
+      true,
+    );
+    expect(page('2020-2022', 'limit: { temperature: 650 °C, cite: { reference: own, at: p. 8 } }')).toBe(
+      true,
+    );
+    expect(page('2015-2019', 'limit: { temperature: 650 °C, cite: { reference: own, at: p. 8 } }')).toBe(
+      false,
+    );
+    expect(page('2015-2019', 'limit: { temperature: 650 °C }, cite: { reference: own, at: p. 8 }')).toBe(
+      false,
+    );
+    expect(page('2020-2022', 'limit: { temperature: 650 °C }')).toBe(false);
+    expect(page('2020-2022', 'limit: { times: 2, cite: { reference: own, at: p. 8 } }')).toBe(false);
   });
 
   test('the temperature as stated is kept beside the peak', () => {

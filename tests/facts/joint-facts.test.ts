@@ -38,11 +38,21 @@ describe('the stack', () => {
 
   test('the insert is a sheet of the stack', () => {
     const insert = (grade: string): unknown =>
-      joint(`form: butt with insert, insert: { grade: ${grade} }`).value('joint.classes');
+      joint(`form: butt with insert, sheets: [own], insert: { grade: ${grade} }`).value('joint.classes');
     expect(insert('22MnB5')).toEqual(['high-strength', 'press-hardened']);
     expect(insert('HC340LA')).toEqual(['high-strength']);
     expect(joint('insert: { grade: DC04 }').value('joint.insert_stated')).toBe(true);
     expect(joint('insert: { thickness: 1 mm }').value('joint.insert_stated')).toBe(false);
+  });
+
+  test('a butt to the rest of the same part names that part; named nothing, the other side is open', () => {
+    const butt = (entries: string): boolean =>
+      joint(`form: butt with insert${entries}`).fact('joint.classes').known;
+    expect(butt(', to: own')).toBe(true);
+    expect(butt(', sheets: [own]')).toBe(true);
+    expect(butt(', sheets: []')).toBe(false);
+    expect(butt('')).toBe(false);
+    expect(joint('form: lap, sheets: [own]').fact('joint.classes').known).toBe(false);
   });
 
   test('another part of the same kind and side may be the rest of the same piece, unless the joint is drawn', () => {

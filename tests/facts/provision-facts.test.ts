@@ -46,6 +46,7 @@ describe('a permission counts only when all of it is met', () => {
       ['not cited'],
     ],
     ['cited without a place in it', 'do: section, at: B, cite: { reference: own }', ['not cited']],
+    ['cited on another page of it', 'do: section, at: B, cite: { reference: own, at: p. 30 }', ['page']],
     ['at another place', `do: section, at: C, ${cite}`, ['place']],
     ['at no stated place', `do: section, ${cite}`, ['place']],
     ['both', 'do: section, at: C', ['not cited', 'place']],

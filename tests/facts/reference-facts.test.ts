@@ -37,6 +37,13 @@ describe('when it was looked up', () => {
     expect(lookUp('looked_up: 2026-10-08', done('2026-10-09T08:00'))).toBe('in time');
   });
 
+  test('after a joint that was made by it', () => {
+    const made = (day: string): string =>
+      `${job}\nparts: [{ operations: [{ do: replace, cite: { reference: m }, joints: [{ done: ${day} }] }] }]`;
+    expect(lookUp('looked_up: 2026-10-08', made('2026-10-07'))).toBe('after the work');
+    expect(lookUp('looked_up: 2026-10-08', made('2026-10-08'))).toBe('in time');
+  });
+
   test('for another job', () => {
     expect(lookUp('looked_up: 2026-10-08, for_job: K-2')).toBe('for another job');
     expect(lookUp('looked_up: 2026-10-08, for_job: " K-1 "')).toBe('in time');

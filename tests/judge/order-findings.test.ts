@@ -23,7 +23,6 @@ describe('order of findings', () => {
   const parts = ['z', 'a'];
   // Written down in the order in which they must come out.
   const inOrder = [
-    finding({ rule: 'r', severity: 'note', pointer: '/vehicle' }),
     finding({ rule: 'r', severity: 'stop', part: 'z', pointer: '/parts/0/operations/10' }),
     finding({ rule: 'q', severity: 'hold', part: 'z', pointer: '/parts/0/operations/2' }),
     finding({ rule: 'r', severity: 'hold', part: 'z', pointer: '/parts/0/operations/2' }),
@@ -32,9 +31,12 @@ describe('order of findings', () => {
     finding({ rule: 'r', severity: 'stop', part: 'a', pointer: '/parts/1' }),
     finding({ rule: 'r', severity: 'stop', part: 'b-not-in-the-plan', pointer: '/parts/2' }),
     finding({ rule: 'r', severity: 'stop', part: 'c-not-in-the-plan', pointer: '/make_safe' }),
+    finding({ rule: 'r', severity: 'hold', pointer: '/vehicle' }),
+    finding({ rule: 'r', severity: 'note', pointer: '/job' }),
+    finding({ rule: 'r', severity: 'hold', part: 'd-not-in-the-plan', pointer: '/damage' }),
   ];
 
-  test('the plan first, then part by part, the worst first, by place, by rule; in whatever order they come', () => {
+  test('part by part, the part with the worst first, the plan before parts alike, by place, by rule; in whatever order they come', () => {
     fc.assert(
       fc.property(fc.shuffledSubarray(inOrder, { minLength: inOrder.length }), (shuffled) => {
         expect(orderFindings(shuffled, parts)).toEqual(inOrder);
