@@ -1,31 +1,36 @@
-import { pointerSteps, pointerTo } from './pointer.ts';
 import { schemaPartAt } from './schema-part.ts';
 
 /** What people put where they have nothing to write. It says no more than an empty place, and must not pass for an answer. */
-const nothingWritten = /^(?:[\s\p{P}\p{S}]*|n\/a|n\.a\.?|tbd|tbc|to ?do)$/iu;
+const nothingWritten =
+  /^(?:[\s\p{P}\p{S}]*|n\/a|n\.a\.?|tbd|tbc|to ?do|(?:unknown|not (?:known|stated))\p{P}?)$/iu;
 
 /**
  * Takes out of a plan, as plain objects, every free text that says nothing: a revision `-`, a place `?`. It counts as left out,
  * like a key with nothing behind it. Words and quantities stay: what is wrong with those is told.
  */
 export function dropLeftBlank(root: unknown): void {
-  const places = [...blankPlaces(root, '')].filter((pointer) => takesFreeText(root, pointer));
+  const blanks: (readonly string[])[] = [];
+  findBlanks(root, [], blanks);
+  const places = blanks.filter((steps) => takesFreeText(root, steps));
   // From the back, so that the indexes of what is still to be taken out stay right.
-  for (const pointer of places.reverse()) takeOut(root, pointerSteps(pointer));
+  for (const steps of places.reverse()) takeOut(root, steps);
 }
 
-function* blankPlaces(value: unknown, pointer: string): Generator<string> {
+/** One walk over every value of every plan: steps are copied only where something is found. */
+function findBlanks(value: unknown, steps: string[], found: (readonly string[])[]): void {
   if (typeof value === 'string') {
-    if (nothingWritten.test(value)) yield pointer;
-  } else if (Array.isArray(value)) {
-    for (const [index, item] of value.entries()) yield* blankPlaces(item, pointerTo(pointer, index));
+    if (nothingWritten.test(value.trim())) found.push([...steps]);
   } else if (typeof value === 'object' && value !== null) {
-    for (const [key, item] of Object.entries(value)) yield* blankPlaces(item, pointerTo(pointer, key));
+    for (const [key, item] of Object.entries(value)) {
+      steps.push(key);
+      findBlanks(item, steps, found);
+      steps.pop();
+    }
   }
 }
 
-function takesFreeText(root: unknown, pointer: string): boolean {
-  const part = schemaPartAt(root, pointerSteps(pointer));
+function takesFreeText(root: unknown, steps: readonly string[]): boolean {
+  const part = schemaPartAt(root, steps);
   const isFreeOrStep = part?.format === undefined || part.format === 'step-in-words';
   // An id that says nothing is a fault to be told.
   return (

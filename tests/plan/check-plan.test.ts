@@ -88,7 +88,21 @@ describe('an entry that cannot be read is told, and is unknown from then on', ()
   });
 
   test('a text that says nothing is left out, in a list too, and told by whoever needs it', () => {
-    for (const nothing of ['""', '" "', '"-"', '–', '"?"', '…', '"..."', 'n/a', 'N.A.', 'TBD', 'to do']) {
+    for (const nothing of [
+      '""',
+      '" "',
+      '"-"',
+      '–',
+      '"?"',
+      '…',
+      '"..."',
+      'n/a',
+      'N.A.',
+      'TBD',
+      'to do',
+      'unknown',
+      'Not known.',
+    ]) {
       const checked = check(
         `format: 1\nvehicle: { body: ${nothing} }\nparts: [{ note: ${nothing}, operations: [{ do: leave, conditions_met: [kept, ${nothing}] }] }]\nmake_safe: { low_voltage: { planned: ${nothing} } }\n`,
       );
