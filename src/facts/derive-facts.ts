@@ -12,11 +12,13 @@ import { jointFacts } from './joint-facts.ts';
 import { measurementSheets } from './measurement-sheets.ts';
 import { operationFacts } from './operation-facts.ts';
 import { partFacts } from './part-facts.ts';
+import { partMaterialFacts } from './part-material-facts.ts';
+import { zoneMaterial } from './part-material.ts';
 import { planFacts } from './plan-facts.ts';
 import { referenceFacts } from './reference-facts.ts';
 import type { FactSheet } from './sheet.ts';
 import { stepSheets } from './step-sheets.ts';
-import type { ReferenceSurvey, Survey } from './survey.ts';
+import type { OperationSurvey, ReferenceSurvey, Survey } from './survey.ts';
 import { surveyPlan } from './survey-plan.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
 
@@ -79,12 +81,17 @@ function partSheets(
     standsOn: [vehicle],
     ...belongs,
   };
-  const operations = one.operations.flatMap((operation): readonly FactSheet[] => {
+  const operations = one.operations.flatMap((whole): readonly FactSheet[] => {
+    const operation = inItsZone(whole);
     const sheet: FactSheet = {
       kind: 'operation',
       at: operation.at,
       facts: operationFacts(survey, operation),
-      standsOn: [part],
+      standsOn: [
+        operation === whole
+          ? part
+          : { ...part, facts: { ...part.facts, ...partMaterialFacts(survey, operation.part) } },
+      ],
       ...belongs,
       operation: operation.at,
     };
@@ -99,11 +106,24 @@ function partSheets(
     return [
       sheet,
       ...citationSheets(operation, sheet, references),
-      ...exposureSheets(survey, operation, sheet),
+      ...exposureSheets(survey, whole, sheet),
       ...joints,
     ];
   });
   return [part, ...operations];
+}
+
+/**
+ * Of a part with zones, a cut is judged by the zone that it lies in; heat and pull run on into the next. Where the rest of the part is not
+ * known, nobody can say how far the zone reaches.
+ */
+function inItsZone(operation: OperationSurvey): OperationSurvey {
+  const { part, cutsPartWay, heats, straightens } = operation;
+  const material = zoneMaterial(part.part, operation.operation.zone);
+  const whole = part.material.class;
+  const onlyCuts = cutsPartWay === true && heats === false && straightens === false;
+  if (material === undefined || whole === undefined || !onlyCuts) return operation;
+  return { ...operation, part: { ...part, material } };
 }
 
 function yesNo(fact: Fact | undefined): boolean | undefined {

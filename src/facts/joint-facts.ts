@@ -103,7 +103,10 @@ function sheetsOf(
   ids: readonly string[],
   to: string | undefined,
 ): readonly (PartSurvey | undefined)[] {
-  const named = [...ids, ...(to === undefined ? [] : [to])].map((id) => survey.partById.get(id));
+  // The part itself as the operation sees it: of the zone that is cut.
+  const named = [...ids, ...(to === undefined ? [] : [to])].map((id) =>
+    id === own.part.id ? own : survey.partById.get(id),
+  );
   return [...new Set([own, ...named])];
 }
 
@@ -133,10 +136,11 @@ function classesOf(
     stated: sheet?.material.class,
     class: sheet === undefined || sheet === own ? sheet?.material.class : trustedClass(survey, sheet),
   }));
-  const ofInsert = insert?.grade === undefined ? undefined : settleMaterial({ grade: insert.grade }).class;
-  const classes = [
-    ...new Set([...counted.map((sheet) => sheet.class), ofInsert].filter((one) => one !== undefined)),
-  ];
+  if (insert?.grade !== undefined) {
+    const ofInsert = settleMaterial({ grade: insert.grade }).class;
+    counted.push({ name: `the insert (${insert.grade})`, stated: ofInsert, class: ofInsert });
+  }
+  const classes = [...new Set(counted.map((sheet) => sheet.class).filter((one) => one !== undefined))];
   const open = counted.find((sheet) => sheet.class === undefined);
   if (open === undefined) return known(classes, 'computed', at);
   // What is known still counts: a hardened sheet in the stack is there whatever the others are.

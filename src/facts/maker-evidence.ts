@@ -33,7 +33,7 @@ export function materialEvidence(
 
 /**
  * The class of a part that heat or a weld reaches. Of a part that may carry load a class that stands heat counts only with
- * evidence: mild and press-hardened look alike.
+ * evidence, and not beside a grade that nobody can read: mild and press-hardened look alike.
  */
 export function trustedClass(
   survey: Survey,
@@ -41,6 +41,7 @@ export function trustedClass(
 ): PartSurvey['material']['class'] {
   const standsHeat = material.class === 'mild' || material.class === 'high-strength';
   if (!standsHeat || structural === false) return material.class;
+  if (material.unreadable === true) return undefined;
   const evidence = materialEvidence(survey, part);
   return evidence === 'hint' || evidence === 'none' ? undefined : material.class;
 }

@@ -11,6 +11,16 @@ import type { OperationSurvey, Survey } from './survey.ts';
 import { anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
 
+/** Of a part whose zones are listed, a zone of another name is none. */
+function zoneFact({ operation, at, part }: OperationSurvey): Fact {
+  const zones = part.part.zones ?? [];
+  const { zone } = operation;
+  const isListed = zones.length === 0 || zones.some(({ name }) => name === zone);
+  return zone !== undefined && !isListed
+    ? unknown(`No zone of the part bears the name "${zone}".`, `${at}/zone`)
+    : statedOr(zone, `${at}/zone`, 'The strength zone of the cut is not stated.');
+}
+
 type OperationFacts = Readonly<Record<FactNames['operation'], Fact>>;
 
 const noWord = 'What is to be done is not stated.';
@@ -40,7 +50,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       'Whether the whole part is meant is not stated.',
     ),
     'operation.at': statedOr(operation.at, `${at}/at`, 'Where the cut lies is not stated.'),
-    'operation.zone': statedOr(operation.zone, `${at}/zone`, 'The strength zone of the cut is not stated.'),
+    'operation.zone': zoneFact(one),
     'operation.cuts_part_way': computedOr(
       one.cutsPartWay,
       operation.do === undefined ? place : `${at}/extent`,

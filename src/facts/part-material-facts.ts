@@ -16,7 +16,8 @@ type MaterialFact =
   | 'part.material_evidence'
   | 'part.thickness'
   | 'part.coating'
-  | 'part.zones';
+  | 'part.zones'
+  | 'part.laminated';
 
 /** Pounds-force per square inch in one megapascal (NIST SP 811). */
 const psiPerMpa = 145.0377377;
@@ -67,6 +68,7 @@ export function partMaterialFacts(
       part.coating !== undefined
         ? stated(part.coating, `${at}/coating`)
         : computedOr(material.coating, place, 'The coating is not stated.'),
+    'part.laminated': computed(material.laminated === true, place),
     'part.zones': computed(
       (part.zones ?? []).length > 0 || material.severalStrengths === true,
       (part.zones ?? []).length > 0 ? `${at}/zones` : place,

@@ -1,10 +1,8 @@
 import type { Operation, Part, Plan } from '../generated/plan-types.ts';
-import { settleMaterial } from '../steel/settle-material.ts';
-import type { SettledMaterial, StatedMaterial } from '../steel/settle-material.ts';
-import { steelRank } from '../steel/strength-class.ts';
 import type { DerivationContext } from './context.ts';
 import { carriesCrashLoad, usuallyCosmetic } from './part-kinds.ts';
-import { listOf, quantityOf } from './quantity-of.ts';
+import { settlePartMaterial } from './part-material.ts';
+import { listOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, ReferenceSurvey, Survey } from './survey.ts';
 import { operationTraits } from './survey-operation.ts';
 import { bestCitation, surveyCitations, surveyReferences } from './survey-references.ts';
@@ -35,7 +33,7 @@ function surveyPart(part: Part, at: string, referenceById: ReadonlyMap<string, R
     part,
     at,
     name: part.name ?? part.id ?? part.kind ?? 'a part without a name',
-    material: materialOf(part),
+    material: settlePartMaterial(part),
     structural: structural(part),
     operations,
     names: namedIds(part),
@@ -74,45 +72,6 @@ function structural(part: Part): TriState {
   if (carriesCrashLoad(part.kind) || part.structural === true) return true;
   if (part.structural === false || usuallyCosmetic(part.kind)) return false;
   return undefined;
-}
-
-/**
- * The strongest zone counts for a part with several; where the cut lies in one of them is another question. A zone that states
- * no material of its own is of the part's; one whose material is not known leaves the part's unknown, unless another is the
- * strongest that there is.
- */
-function materialOf(part: Part): SettledMaterial {
-  const whole = settleMaterial(statedMaterial(part));
-  const zones = (part.zones ?? []).map((zone) =>
-    zone.grade === undefined && zone.strength === undefined && zone.class === undefined
-      ? whole
-      : settleMaterial(statedMaterial(zone)),
-  );
-  let strongest = whole;
-  for (const zone of zones) {
-    if (zone.class === undefined) continue;
-    if (strongest.class === undefined || (steelRank(zone.class) ?? 0) > (steelRank(strongest.class) ?? 0)) {
-      strongest = zone;
-    }
-  }
-  const open = zones.find((zone) => zone.class === undefined);
-  const counts = open === undefined || strongest.class === 'press-hardened' ? strongest : open;
-  const all = [...new Set([whole, ...zones])];
-  const ambiguity = all.flatMap((one) => (one.ambiguity === undefined ? [] : [one.ambiguity])).join(' ');
-  return {
-    ...counts,
-    ...(ambiguity === '' ? {} : { ambiguity }),
-    contradictions: [whole, ...zones].flatMap((one) => one.contradictions),
-  };
-}
-
-function statedMaterial(from: Pick<Part, 'grade' | 'strength' | 'class'>): StatedMaterial {
-  const tensileMpa = quantityOf(from.strength, 'stress');
-  return {
-    ...(from.grade === undefined ? {} : { grade: from.grade }),
-    ...(tensileMpa === undefined ? {} : { tensileMpa }),
-    ...(from.class === undefined ? {} : { class: from.class }),
-  };
 }
 
 function namedIds(part: Part): ReadonlySet<string> {

@@ -13,7 +13,7 @@ const readingMm = 0.05;
 export function twinDifference(survey: Survey, one: PartSurvey): string | undefined {
   const twin = survey.twins.get(one);
   if (twin === undefined) return undefined;
-  const differing = differences(one.part, twin.part);
+  const differing = [...differences(one.part, twin.part), ...classes(one, twin)];
   return differing.length === 0 ? undefined : `${differing.join('; ')} (${one.name} against ${twin.name})`;
 }
 
@@ -29,6 +29,15 @@ function differences(one: Part, other: Part): readonly string[] {
   const thicknesses = [quantityOf(one.thickness, 'length'), quantityOf(other.thickness, 'length')] as const;
   add('thickness', one.thickness, other.thickness, apart(thicknesses, readingMm));
   return found;
+}
+
+/** Said in unlike keys on the two sides, a grade here and a class there. */
+function classes(one: PartSurvey, twin: PartSurvey): readonly string[] {
+  const [mine, theirs] = [one.material.class, twin.material.class];
+  const likeKeys = one.part.class !== undefined && twin.part.class !== undefined;
+  const likeGrades = one.part.grade !== undefined && twin.part.grade !== undefined;
+  if (mine === undefined || theirs === undefined || mine === theirs || likeKeys || likeGrades) return [];
+  return [`class ${mine} against ${theirs}`];
 }
 
 function key(grade: string | undefined): string {

@@ -95,6 +95,7 @@ export interface FactNames {
     | 'part.material_evidence'
     | 'part.thickness'
     | 'part.coating'
+    | 'part.laminated'
     | 'part.zones'
     | 'part.material_ambiguous'
     | 'part.material_question'
@@ -366,6 +367,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.material_evidence': { kind: 'part', type: 'word', words: ['maker document', 'marking on part', 'hint', 'none'], description: 'What the statement of the material rests on. Magnet, spark, file, hardness and memory are hints.' },
   'part.thickness': { kind: 'part', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet thickness.' },
   'part.coating': { kind: 'part', type: 'word', words: ['none', 'zinc', 'zinc-iron', 'zinc-magnesium', 'zinc-aluminium', 'aluminium-zinc', 'aluminium-silicon', 'zinc-nickel'], description: 'Metal coating.' },
+  'part.laminated': { kind: 'part', type: 'yes-no', description: 'Whether the grade names sound-damping sheet: two sheets with a plastic core.' },
   'part.zones': { kind: 'part', type: 'yes-no', description: 'Whether it has zones of different strength, as stated or by its grade: a tailored blank, a soft zone.' },
   'part.material_ambiguous': { kind: 'part', type: 'yes-no', description: 'Whether the grade can be read in more than one way, or not surely. The strongest reading counts until it is settled.' },
   'part.material_question': { kind: 'part', type: 'text', description: 'Why the grade can be read in more than one way, and what would settle it.' },

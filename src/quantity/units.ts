@@ -57,6 +57,7 @@ export const units: Readonly<Record<Dimension, readonly Unit[]>> = {
     { symbol: 'GPa', times: 1000 },
     { symbol: 'ksi', times: newtonPerPoundForce * 1000, over: mm2PerSquareInch },
     { symbol: 'psi', times: newtonPerPoundForce, over: mm2PerSquareInch, coarse: true },
+    { symbol: 'kgf/mm²', also: ['kgf/mm2', 'kgf/mm^2'], times: 9.80665 },
   ],
   force: [
     { symbol: 'kN' },

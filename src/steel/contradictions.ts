@@ -53,7 +53,9 @@ export function contradictions(stated: Stated): readonly Contradiction[] {
 
 /** The class of the grade, of its family (DP980 is advanced by family, ultra by strength), or of its tensile band. */
 function classAgrees(material: Material, stated: StrengthClass, tensileMpa: number | undefined): boolean {
-  if (stated === material.class || stated === steelFamilyFloor(material.family)) return true;
+  if (stated === material.class) return true;
+  // A bare strength names no family that could begin lower.
+  if (material.from !== 'strength' && stated === steelFamilyFloor(material.family)) return true;
   if (steelRank(material.class) === undefined) return false;
   return [material.tensileMinMpa, tensileMpa].some(
     (mpa) => mpa !== undefined && classOfTensile(mpa) === stated,

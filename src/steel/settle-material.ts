@@ -11,6 +11,8 @@ import { aboveLimits, strengthFits } from './strength-fit.ts';
 export interface StatedMaterial {
   readonly grade?: string;
   readonly tensileMpa?: number;
+  /** The most that the digits may stand for, where the trade drops decimals; `tensileMpa` when left out. */
+  readonly tensileUpToMpa?: number;
   readonly class?: StrengthClass;
 }
 
@@ -25,10 +27,14 @@ export interface SettledMaterial {
   readonly provenance: 'table' | 'stated' | 'computed';
   /** Why the class is unknown, and what would settle it; present exactly when `class` is not. */
   readonly reason?: string;
-  /** Why the grade can be read in more than one way, or not surely, and what would settle it. */
+  /** Why the grade can be read in more than one way, not surely, or not at all, and what would settle it. */
   readonly ambiguity?: string;
+  /** True where a grade is stated that nobody can read, and the class rests on what stands beside it. */
+  readonly unreadable?: true;
   /** True for a grade that stands for sheets or zones of different strength: a tailored blank, a soft zone. */
   readonly severalStrengths?: true;
+  /** Two sheets with a plastic core between them. */
+  readonly laminated?: true;
   readonly notes: readonly string[];
   readonly contradictions: readonly Contradiction[];
 }
@@ -48,7 +54,8 @@ const answers = new Map<string, SettledMaterial>();
  * body, and the plans of a folder, name the same few steels again and again.
  */
 export function settleMaterial(stated: StatedMaterial): SettledMaterial {
-  const key = JSON.stringify([stated.grade, String(stated.tensileMpa), stated.class]);
+  const { grade, tensileMpa, tensileUpToMpa } = stated;
+  const key = JSON.stringify([grade, String(tensileMpa), String(tensileUpToMpa), stated.class]);
   const before = answers.get(key);
   if (before !== undefined) return before;
   const answer = settle(stated);
@@ -64,13 +71,16 @@ function settle(stated: StatedMaterial): SettledMaterial {
   const reading = stated.grade === undefined ? undefined : readDesignation(stated.grade);
   const read = reading?.known === true ? reading.readings : [];
   const readings = read.map((one) => narrowClassWord(one, tensileMpa, stated.class));
-  // A strength or class beside a class word answers what the word leaves open.
+  // A strength beside a class word answers what the word leaves open; a second word of the trade only repeats the question.
   const narrowed = readings.some((one, index) => one !== read[index]);
-  const ambiguity = reading?.known === true && !narrowed ? reading.ambiguity : undefined;
+  const answered = narrowed && tensileMpa !== undefined;
   if (reading?.known === true && !narrowed && reading.note !== undefined) notes.push(reading.note);
 
   const gradeClass = strongest(readings.map((one) => one.class));
-  const bandClass = tensileMpa === undefined ? undefined : bandThatCounts(readings, tensileMpa, stated.class);
+  const bandClass =
+    tensileMpa === undefined
+      ? undefined
+      : bandThatCounts(readings, tensileMpa, Math.max(tensileMpa, stated.tensileUpToMpa ?? 0), stated.class);
   const candidates = [gradeClass, stated.class, bandClass].filter((one) => one !== undefined);
   const settled = strongest(candidates);
   const found = contradictions({
@@ -78,7 +88,15 @@ function settle(stated: StatedMaterial): SettledMaterial {
     ...(tensileMpa === undefined ? {} : { tensileMpa }),
     ...(stated.class === undefined ? {} : { class: stated.class }),
   });
-  if (settled !== undefined && reading?.known === false) notes.push(reading.reason);
+  const unreadable = settled !== undefined && reading?.known === false;
+  const ambiguity =
+    reading?.known === true
+      ? answered
+        ? undefined
+        : reading.ambiguity
+      : unreadable
+        ? reading.reason
+        : undefined;
   if (
     settled === 'ultra-high-strength' &&
     readings.length === 0 &&
@@ -104,6 +122,8 @@ function settle(stated: StatedMaterial): SettledMaterial {
     ...(reading?.known === true && (reading.blank !== undefined || reading.softZone === true)
       ? { severalStrengths: true }
       : {}),
+    ...(unreadable ? { unreadable } : {}),
+    ...(reading?.known === true && reading.laminated === true ? { laminated: true } : {}),
     notes,
     contradictions: found,
   };
@@ -123,9 +143,10 @@ function usableStrength(tensileMpa: number | undefined, notes: string[]): number
 function bandThatCounts(
   readings: readonly Material[],
   tensileMpa: number,
+  upToMpa: number,
   statedClass: StrengthClass | undefined,
 ): StrengthClass | undefined {
-  const band = classOfTensile(tensileMpa);
+  const band = classOfTensile(upToMpa);
   const offLadder = (one: StrengthClass): boolean => steelRank(one) === undefined;
   if (readings.length > 0) {
     if (!readings.some((one) => strengthFits(one, tensileMpa))) return band;

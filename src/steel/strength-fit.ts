@@ -11,6 +11,9 @@ const spreadWithoutMaximum = 1.5;
 /** Usual reach above the minimum, from the same maxima. */
 const usualSpread = 1.25;
 
+/** Highest tensile strength of mild sheet where no figure is tabled, in MPa: that of DC01, EN 10130. */
+const mildMaximum = 410;
+
 /** Strengths in MPa that no sheet of the material reaches. From general materials knowledge, rounded upwards. */
 const ceilings: Readonly<Partial<Record<StrengthClass, number>>> = { aluminium: 700, magnesium: 450 };
 
@@ -36,7 +39,18 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
   }
   if (material.tensileMinMpa !== undefined)
     return tensileMpa <= material.tensileMinMpa * spreadWithoutMaximum;
+  if (material.yieldMinMpa !== undefined)
+    return tensileMpa <= mostAboveYield(material.yieldMinMpa) * (1 + tradeStep);
+  if (rank === 0 && tensileMpa > mildMaximum * (1 + tradeStep)) return false;
   return withinOneClass(rank, tensileMpa);
+}
+
+/**
+ * Tensile strength that sheet of a given minimum yield reaches at most, MPa. In the table it is up to 1.7 times the yield, and of
+ * soft sheet up to 200 MPa above it.
+ */
+function mostAboveYield(yieldMinMpa: number): number {
+  return Math.max(1.7 * yieldMinMpa, yieldMinMpa + 200);
 }
 
 /**
@@ -44,8 +58,12 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
  * usual. The trade's rounding excuses it as a slip, but not as a reason to count the weaker class.
  */
 export function aboveLimits(material: Material, tensileMpa: number): boolean {
-  if (material.tensileMaxMpa !== undefined) return tensileMpa > material.tensileMaxMpa;
-  return tensileMpa > (material.tensileMinMpa ?? Infinity) * usualSpread;
+  const { tensileMinMpa, tensileMaxMpa, yieldMinMpa } = material;
+  if (tensileMaxMpa !== undefined) return tensileMpa > tensileMaxMpa;
+  if (tensileMinMpa !== undefined) return tensileMpa > tensileMinMpa * usualSpread;
+  if (yieldMinMpa !== undefined) return tensileMpa > mostAboveYield(yieldMinMpa);
+  // Without any figure the band of the stated strength is all that there is to go by.
+  return (steelRank(classOfTensile(tensileMpa)) ?? 0) > (steelRank(material.class) ?? Infinity);
 }
 
 /** Whether a stated class can go with a stated tensile strength when no grade tells the family. */

@@ -40,7 +40,10 @@ describe('of what a part is', () => {
     expect(classOf('grade: 22MnB5+AS150')).toBe('press-hardened');
     expect(classOf('strength: 340 MPa')).toBe('high-strength');
     expect(classOf('strength: 339 MPa')).toBe('mild');
-    expect(classOf('strength: 142 ksi')).toBe('advanced high-strength');
+    // 980 MPa is 142.1 ksi and 590 MPa 85.6 (NIST SP 811); the trade drops the decimal.
+    expect(classOf('strength: 85 ksi')).toBe('advanced high-strength');
+    expect(classOf('strength: 84 ksi')).toBe('high-strength');
+    expect(classOf('strength: 142 ksi')).toBe('ultra-high-strength');
     expect(classOf('strength: 143 ksi')).toBe('ultra-high-strength');
     expect(classOf('class: mild, strength: 1000 MPa')).toBe('ultra-high-strength');
     expect(classOf('name: of nothing stated')).toBeUndefined();
@@ -61,5 +64,18 @@ describe('of what a part is', () => {
     expect(classOf(`zones: [${soft}, { name: top }]`)).toBeUndefined();
     expect(classOf(`class: mild, zones: [${soft}, { name: top, grade: XQ-17 }]`)).toBeUndefined();
     expect(classOf(`zones: [{ grade: 22MnB5 }, { name: top, grade: XQ-17 }]`)).toBe('press-hardened');
+  });
+
+  test('a zone speaks for itself only, not for a part whose own material is not known', () => {
+    const soft = '{ name: foot, class: high-strength }';
+    expect(classOf(`grade: XQ-17, zones: [${soft}]`)).toBeUndefined();
+    expect(classOf(`zones: [${soft}]`)).toBeUndefined();
+    expect(classOf(`zones: [${soft}, { name: top, class: mild }]`)).toBe('high-strength');
+  });
+
+  test('steel beside another material stands for nothing', () => {
+    expect(classOf(`grade: HC340LA, zones: [{ name: node, class: aluminium }]`)).toBeUndefined();
+    expect(classOf(`grade: HC340LA, zones: [{ name: patch, class: composite }]`)).toBeUndefined();
+    expect(classOf(`grade: 22MnB5, zones: [{ name: patch, class: composite }]`)).toBe('press-hardened');
   });
 });

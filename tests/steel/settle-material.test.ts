@@ -27,6 +27,26 @@ describe('settling grade, strength and class', () => {
     expect(settleMaterial(stated)).toMatchObject({ class: expected, provenance, contradictions: [] });
   });
 
+  it('a grade that nobody can read is marked, whatever stands beside it', () => {
+    expect(settleMaterial({ grade: '22MnBS', class: 'mild' }).unreadable).toBe(true);
+    expect(settleMaterial({ grade: '22MnBS' }).class).toBeUndefined();
+    expect(settleMaterial({ grade: 'HC340LA', class: 'high-strength' }).unreadable).toBeUndefined();
+    expect(settleMaterial({ grade: 'HSS', tensileMpa: 450 }).ambiguity).toBeUndefined();
+  });
+
+  // HC340LA: yield 340–420, tensile 410–510 MPa, EN 10268; DC01 up to 410 MPa, EN 10130; DC06 up to 330.
+  it.each([
+    [{ grade: 'HSLA340', tensileMpa: 510 }, []],
+    [{ grade: 'HSLA340', tensileMpa: 960 }, ['grade–strength']],
+    [{ grade: 'IF300', tensileMpa: 975 }, ['grade–strength']],
+    [{ grade: 'mild', tensileMpa: 410 }, []],
+    [{ grade: 'mild', tensileMpa: 580 }, ['grade–strength']],
+    [{ tensileMpa: 980, class: 'mild' }, ['strength–class']],
+    [{ grade: '980 MPa', class: 'mild' }, ['grade–class']],
+  ] as const)('%j contradicts itself in %j', (stated, expected) => {
+    expect(between(stated)).toEqual(expected);
+  });
+
   it('passes on family, strengths and coating of the grade', () => {
     expect(settleMaterial({ grade: 'CR330Y590T-DP-GI50/50-U' })).toMatchObject({
       family: 'dual-phase',
@@ -54,7 +74,13 @@ describe('settling grade, strength and class', () => {
     [{ grade: 'CR4' }, 'state the standard'],
     [{ grade: '1.5 GPa' }, 'martensitic or press-hardened'],
     [{ grade: 'JSC1470Y' }, 'no row'],
-  ])('%j is ambiguous: %s', (stated, words) => {
+    // A class or a strength beside a grade that nobody can read answers nothing.
+    [{ grade: '22MnBS', class: 'high-strength' }, '22MnBS'],
+    [{ grade: 'HCT98OX', class: 'mild' }, 'HCT980X'],
+    [{ grade: 'no such grade', tensileMpa: 500 }, 'no such grade'],
+    // Two words of the trade make no grade.
+    [{ grade: 'HSS', class: 'high-strength' }, 'bodies disagree'],
+  ] as const)('%j is ambiguous: %s', (stated, words) => {
     expect(settleMaterial(stated).ambiguity).toContain(words);
   });
 
