@@ -68,7 +68,7 @@ export const faultsOfEvasion: readonly Fault[] = [
       ],
     ],
     rule: 'joint-within-one-piece',
-    severity: 'hold',
+    severity: 'stop',
     on: 'to: sill-inner-l',
   },
   {

@@ -5,7 +5,8 @@ import { heldItems } from './held-items.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { itemPresence, partPresence } from './neighbour-presence.ts';
 import type { Presence } from './neighbour-presence.ts';
-import { isPyrotechnic } from './part-kinds.ts';
+import { linkedParts } from './linked-parts.ts';
+import { isPyrotechnic, isWeldedIn } from './part-kinds.ts';
 import { listOf, quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 
@@ -39,17 +40,20 @@ export function listedNeighbours(
   const distanceMm = quantityOf(near.distance, 'length');
   const treatment = near.treatment ?? (part === undefined ? 'stays' : treatmentByPlan(part, operation.step));
   const isCited = listOf(near.cite).some((cite) => coversVehicle(survey, cite.reference));
+  // Between parts that are joined heat runs in the metal, whatever else it does.
+  const isJoined = part !== undefined && linkedParts(survey, source.part).has(part);
+  const path = isJoined && near.path === 'through air' ? undefined : near.path;
   const entry = {
     at: `${source.at}/near/${String(index)}`,
     listed: true,
     ...(distanceMm === undefined ? {} : { distanceMm }),
-    ...(near.path === undefined ? {} : { path: near.path }),
+    ...(path === undefined ? {} : { path }),
     treatment,
     near,
   };
   const ofItem = (item: Item, name: string): Neighbour => ({
     ...entry,
-    ...itemPresence(item, treatment, near.path, isCited),
+    ...itemPresence(item, treatment, path, isCited),
     item,
     name,
     victim: item,
@@ -62,7 +66,7 @@ export function listedNeighbours(
   const itself: Neighbour = {
     ...entry,
     ...partOf(survey, part),
-    ...partPresence(part, treatment, near.path, operation.step),
+    ...partPresence(part, treatment, path, operation.step),
   };
   const named =
     near.item === undefined ? [] : [ofItem(near.item, near.name ?? `${near.item} at ${part.name}`)];
@@ -150,6 +154,7 @@ function treatmentByPlan(part: PartSurvey, step: number | undefined): Treatment 
     if (operation.step === undefined) continue;
     const isOff =
       operation.do === 'remove and refit' &&
+      !isWeldedIn(part.part.kind) &&
       operation.step < step &&
       operation.refit_step !== undefined &&
       operation.refit_step > step;

@@ -56,7 +56,13 @@ function heatsOfPlace({ operation, part, heats }: OperationSurvey): readonly Ope
   return part.operations
     .filter((other) => other.heats !== false)
     .map((other) => other.operation)
-    .filter(({ at, zone }) => at === operation.at && zone === operation.zone);
+    .filter((other) => mayBeOnePlace(other.at, operation.at) && mayBeOnePlace(other.zone, operation.zone));
+}
+
+/** A place that is not stated may be any. */
+function mayBeOnePlace(one: string | undefined, other: string | undefined): boolean {
+  const plain = (name: string): string => name.trim().toLowerCase().replace(/\s+/gu, ' ');
+  return one === undefined || other === undefined || plain(one) === plain(other);
 }
 
 function sum(values: readonly (number | undefined)[]): number | undefined {

@@ -3,6 +3,8 @@ import type { Fact } from './fact.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
 import { trustedClass } from './maker-evidence.ts';
+import { isPieceOfRing } from './called-kind.ts';
+import { isOnePiece } from './part-kinds.ts';
 import { listOf } from './quantity-of.ts';
 import type { CitationStanding, JointSurvey, OperationSurvey, PartSurvey, Survey } from './survey.ts';
 import { bestCitation, surveyCitations } from './survey-references.ts';
@@ -19,7 +21,7 @@ export function jointFacts(
   const method = joint.method;
   const noMethod = 'How it is joined is not stated.';
   const stack = sheetsOf(survey, operation.part, joint.sheets ?? [], joint.to);
-  const isToItself = isButtToItself(joint, operation.part.part.id);
+  const isToItself = isToRestOfItself(joint, operation);
   const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
   const { count, factory_count: factoryCount, count_done: countDone } = joint;
   return {
@@ -44,9 +46,15 @@ export function jointFacts(
     'joint.unlike_metals': unlikeMetals(stack, isToItself, at),
     'joint.insert_stated': computed(joint.insert?.grade !== undefined, `${at}/insert`),
     'joint.to_like_part': computed(
-      joint.drawn !== true && stack.some((sheet) => isLikePart(operation.part, sheet)),
+      stack.some((sheet) => isRestOfOnePiece(operation.part, sheet)),
       `${at}/to`,
     ),
+    'joint.drawn': statedOr(
+      joint.drawn,
+      `${at}/drawn`,
+      'Whether the procedure draws this joint is not stated.',
+    ),
+    'joint.at_cut': computed(isAtCut(joint, operation.operation.at), `${at}/place`),
     'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
     'joint.insulated': computed(
       joint.insulation !== undefined ||
@@ -111,9 +119,12 @@ function sheetsOf(
 }
 
 /** The new piece to the rest of the same part. It has to be said: a joint that names nothing may join anything. */
-function isButtToItself({ form, to, sheets }: JointSurvey['joint'], own: string | undefined): boolean {
+function isToRestOfItself({ form, to, sheets }: JointSurvey['joint'], operation: OperationSurvey): boolean {
+  const own = operation.part.part.id;
+  if (own === undefined) return false;
   const isButt = form === 'open butt' || form === 'butt with insert';
-  return isButt && own !== undefined && (to === own || sheets?.includes(own) === true);
+  if (isButt && sheets?.includes(own) === true) return true;
+  return to === own && (isButt || operation.cutsPartWay === true);
 }
 
 interface StackContext {
@@ -166,11 +177,20 @@ function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: bo
   return computed(families.size > 1, at);
 }
 
-function isLikePart(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
-  if (sheet === undefined || sheet === own) return false;
-  return (
-    own.part.kind !== undefined && own.part.kind === sheet.part.kind && own.part.side === sheet.part.side
-  );
+/** Another part of the same kind and side, or another piece of a ring, of which one is made in one piece. */
+function isRestOfOnePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
+  if (sheet === undefined || sheet.at === own.at) return false;
+  const [one, other] = [own.part, sheet.part];
+  const isLike = one.kind !== undefined && one.kind === other.kind && one.side === other.side;
+  const sidesFit = one.side === undefined || other.side === undefined || one.side === other.side;
+  const isRing = sidesFit && isPieceOfRing(one) && isPieceOfRing(other);
+  return (isLike || isRing) && (isOnePiece(one) || isOnePiece(other));
+}
+
+/** The seam at the place of the cut; the flanges that the piece has besides are no part of it. */
+function isAtCut({ form, place }: JointSurvey['joint'], cutAt: string | undefined): boolean {
+  if (place !== undefined && cutAt !== undefined) return place.trim() === cutAt.trim();
+  return form === 'open butt' || form === 'butt with insert' || form === 'lap';
 }
 
 function jointCitation(survey: Survey, joint: JointSurvey['joint'], at: string): CitationStanding {

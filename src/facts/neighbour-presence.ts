@@ -1,5 +1,5 @@
 import type { Item, Near, Treatment } from '../generated/plan-types.ts';
-import { goesOnWithoutWelding } from './part-kinds.ts';
+import { goesOnWithoutWelding, isWeldedIn } from './part-kinds.ts';
 import type { PartSurvey } from './survey.ts';
 import type { TriState } from './tri-state.ts';
 
@@ -77,7 +77,8 @@ export function partPresence(
 function isOffOrReplacedLater({ part, operations }: PartSurvey, step: number | undefined): boolean {
   return operations.some(({ operation }) => {
     if (operation.do === 'remove and refit') {
-      return isBefore(operation.step, step) && isBefore(step, operation.refit_step);
+      // What is welded in does not come off by its name.
+      return !isWeldedIn(part.kind) && isBefore(operation.step, step) && isBefore(step, operation.refit_step);
     }
     const isWhole = operation.extent === 'whole' || goesOnWithoutWelding(part.kind);
     return operation.do === 'replace' && isWhole && isBefore(step, operation.step);

@@ -7,6 +7,7 @@ import { operationNouns } from './operation-noun.ts';
 import { goesOnWithoutWelding } from './part-kinds.ts';
 import { provisionFacts } from './provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
+import { fittedUnitBeside } from './restraint-units.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
@@ -64,6 +65,17 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.hot': computedOr(one.hot, methodAt, noMethod),
     'operation.flame_or_arc': computedOr(flameOrArc(one), methodAt, noMethod),
     'operation.joints_stated': computed(jointsStated(one), `${at}/joints`),
+    'operation.unit_beside': computedOr(
+      fittedUnitBeside(survey, one),
+      `${at}/joints`,
+      'Whether the restraint unit at a part beside the work is off by then is not stated.',
+    ),
+    'operation.planned': computed(
+      operation.planned !== false || operation.done !== undefined,
+      `${at}/planned`,
+    ),
+    'operation.done': computed(operation.done !== undefined, `${at}/done`),
+    'operation.works': computedOr(one.works, place, noMethod),
     'operation.hot_or_impact': computedOr(
       one.offVehicle ? false : anyYes([one.hot, one.straightens]),
       place,

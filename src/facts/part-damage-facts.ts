@@ -24,7 +24,10 @@ export function partDamageFacts(survey: Survey, one: PartSurvey): Readonly<Recor
     'part.damage': damage.length === 0 ? none : stated(damage, `${at}/damage`),
     'part.damaged': damagedFact(damage, none, at),
     'part.has_operation': computed(
-      operations.some(({ operation }) => operation.do === undefined || answersDamage.has(operation.do)),
+      operations.some(
+        ({ operation }) =>
+          operation.do === undefined || answers(operation.do, damage, one.structural === true),
+      ),
       place,
     ),
     'part.replaced': computed(operations.some(takesMetalAway), place),
@@ -43,20 +46,18 @@ export function damageKinds({ damage }: Part): readonly NonNullable<NonNullable<
 
 /** Operations that answer damage, or that another rule asks about; paint, sanding and taking off and on do not. */
 const answersDamage: ReadonlySet<string> = new Set([
-  ...[
-    'replace',
-    'section',
-    'butt weld',
-    'heat',
-    'straighten',
-    'weld',
-    'braze',
-    'bond',
-    'rivet',
-    'fill',
-    'leave',
-  ],
+  ...['replace', 'section', 'butt weld', 'heat', 'straighten', 'leave'],
 ]);
+
+/** Joining anew answers what was torn open. On metal that is only bent it adds to the damage and takes nothing of it away. */
+const answersOpening: ReadonlySet<string> = new Set(['weld', 'braze', 'bond', 'rivet']);
+const openings: ReadonlySet<string> = new Set(['split spot welds', 'tear', 'crack', 'kink', 'burn']);
+
+function answers(word: string, damage: readonly string[], carriesLoad: boolean): boolean {
+  if (answersDamage.has(word)) return true;
+  if (answersOpening.has(word)) return damage.length === 0 || damage.some((kind) => openings.has(kind));
+  return word === 'fill' && !carriesLoad;
+}
 
 function takesMetalAway({ operation, cutsPartWay }: OperationSurvey): boolean {
   return operation.do === 'replace' || cutsPartWay === true;

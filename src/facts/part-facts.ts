@@ -1,5 +1,4 @@
 import type { FactNames } from '../generated/fact-names.ts';
-import type { Part } from '../generated/plan-types.ts';
 import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { anyYes } from './tri-state.ts';
@@ -11,8 +10,8 @@ import { partMaterialFacts } from './part-material-facts.ts';
 import {
   canBeEither,
   carriesCrashLoad,
+  carriesCrashLoadByStrength,
   closesHollowMember,
-  isCalledDoorRing,
   usuallyCosmetic,
 } from './part-kinds.ts';
 import { coversVehicle } from './maker-evidence.ts';
@@ -31,7 +30,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
   return {
     'part.id': statedOr(part.id, at, 'The part has no id.'),
     'part.name': computed(one.name, at),
-    'part.kind': kindOf(part, at),
+    'part.kind': kindFact(one),
     'part.structural': structuralFact(one),
     'part.declared_cosmetic': computed(
       carriesCrashLoad(part.kind) &&
@@ -48,7 +47,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
     'part.one_piece':
       part.one_piece !== undefined
         ? stated(part.one_piece, `${at}/one_piece`)
-        : part.kind === 'door ring' || isCalledDoorRing(part)
+        : part.kind === 'door ring'
           ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
           : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
     ...partMaterialFacts(survey, one),
@@ -90,19 +89,21 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
   };
 }
 
-/** A ring under another word is still a ring: the name tells what the kind plays down. */
-function kindOf(part: Part, at: string): Fact {
-  return isCalledDoorRing(part)
-    ? assumed('door ring', 'It is called a door ring and is judged as one.', `${at}/name`)
-    : statedOr(part.kind, `${at}/kind`, 'What kind of part it is, is not stated.');
+function kindFact({ part, at, called }: PartSurvey): Fact {
+  return called === undefined
+    ? statedOr(part.kind, `${at}/kind`, 'What kind of part it is, is not stated.')
+    : assumed(called, `It is called ${called} and is judged as one.`, `${at}/name`);
 }
 
-function structuralFact({ part, at, structural }: PartSurvey): Fact {
+function structuralFact({ part, at, structural, material }: PartSurvey): Fact {
   const place = `${at}/structural`;
   if (carriesCrashLoad(part.kind)) {
     return part.structural === true
       ? stated(true, place)
       : tabled(true, `A part of this kind carries load in a crash (common practice).`, `${at}/kind`);
+  }
+  if (carriesCrashLoadByStrength(material.class)) {
+    return tabled(true, 'No cosmetic part is made of such steel (common practice).', `${at}/grade`);
   }
   if (part.structural !== undefined) return stated(part.structural, place);
   if (usuallyCosmetic(part.kind)) {

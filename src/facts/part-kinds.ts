@@ -61,6 +61,13 @@ const withoutWelding: ReadonlySet<PartKind> = new Set<PartKind>([
   ...(['battery tray', 'traction battery', 'radiator support'] as const),
 ]);
 
+/** Kinds that are welded or bonded into the body, whatever is bolted to them. */
+const weldedIn: ReadonlySet<PartKind> = new Set<PartKind>([
+  ...(['door ring', 'a-pillar', 'b-pillar', 'c-pillar', 'd-pillar', 'sill', 'sill reinforcement'] as const),
+  ...(['roof rail', 'front rail', 'rear rail', 'apron', 'strut tower', 'bulkhead', 'floor'] as const),
+  ...(['wheelhouse', 'side panel', 'quarter panel', 'sill skin', 'roof skin'] as const),
+]);
+
 /** Kinds of which some carry crash load and some do not, body by body. */
 const either: ReadonlySet<PartKind> = new Set<PartKind>([
   'back panel',
@@ -77,31 +84,13 @@ const carriesUnits: ReadonlySet<PartKind> = new Set<PartKind>([
   ...(['roof rail', 'a-pillar', 'b-pillar', 'c-pillar', 'd-pillar', 'door ring', 'seat'] as const),
 ]);
 
-/** Kinds as which a door ring may have been listed; its skin, its trim or a bracket on it is none. */
-const couldBeRing: ReadonlySet<PartKind> = new Set<PartKind>([
-  ...([
-    'a-pillar',
-    'b-pillar',
-    'c-pillar',
-    'sill',
-    'sill reinforcement',
-    'roof rail',
-    'reinforcement',
-  ] as const),
-  'other',
-]);
-
-export function isCalledDoorRing({ name, kind }: Part): boolean {
-  const couldBe = kind === undefined || couldBeRing.has(kind);
-  return (
-    couldBe &&
-    name !== undefined &&
-    /^(?:[\w-]+ ){0,2}door[ -]ring(?:,| (?:left|right)|$)/iu.test(name.trim())
-  );
-}
-
 export function carriesCrashLoad(kind: PartKind | undefined): boolean {
   return kind !== undefined && loadBearing.has(kind);
+}
+
+/** Nobody draws a cosmetic skin of the strongest steels. */
+export function carriesCrashLoadByStrength(strengthClass: string | undefined): boolean {
+  return strengthClass === 'press-hardened' || strengthClass === 'ultra-high-strength';
 }
 
 export function usuallyCosmetic(kind: PartKind | undefined): boolean {
@@ -120,6 +109,10 @@ export function goesOnWithoutWelding(kind: PartKind | undefined): boolean {
   return kind !== undefined && withoutWelding.has(kind);
 }
 
+export function isWeldedIn(kind: PartKind | undefined): boolean {
+  return kind !== undefined && weldedIn.has(kind);
+}
+
 export function canBeEither(kind: PartKind | undefined): boolean {
   return kind === undefined || either.has(kind);
 }
@@ -131,6 +124,11 @@ export function canBeWorkedOffVehicle(kind: PartKind | undefined): boolean {
 
 export function usuallyCarriesRestraintUnit(kind: PartKind | undefined): boolean {
   return kind !== undefined && carriesUnits.has(kind);
+}
+
+/** Whether a part is made in one piece; a ring is, unless the plan says that it has joints. */
+export function isOnePiece({ one_piece: onePiece, kind }: Part): boolean {
+  return onePiece ?? kind === 'door ring';
 }
 
 /** Items of a plan that are pyrotechnic units. */

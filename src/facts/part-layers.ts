@@ -31,10 +31,7 @@ export function layerBelow(
 ): 'stated and seen' | 'stated, not seen' | 'nothing there' | 'not stated' {
   const { part } = one;
   const listed = listOf(part.over).map((id) => survey.partById.get(id));
-  const { id } = part;
-  const pointing = (id === undefined ? [] : (survey.namedBy.get(id) ?? [])).filter(
-    (other) => other !== one && id !== undefined && listOf(other.part.under).includes(id),
-  );
+  const pointing = layersPointing(survey, one);
   // A lamp or a trim panel behind a skin is no layer that carries anything.
   const layers = new Set(
     [...listed, ...pointing].filter((layer) => layer !== undefined && layer.structural !== false),
@@ -45,6 +42,14 @@ export function layerBelow(
   return [...layers].every((layer) => layer !== undefined && wasSeen(layer.part))
     ? 'stated and seen'
     : 'stated, not seen';
+}
+
+function layersPointing(survey: Survey, one: PartSurvey): readonly PartSurvey[] {
+  const { id } = one.part;
+  if (id === undefined) return [];
+  return (survey.namedBy.get(id) ?? []).filter(
+    (other) => other !== one && listOf(other.part.under).includes(id),
+  );
 }
 
 /** From outside nobody can say that nothing lies behind. */
@@ -58,6 +63,6 @@ function wasSeen(part: Part): boolean {
   if (damage === undefined || damage.found_by === 'not looked at') return false;
   const kinds = damageKinds(part);
   if (kinds.length === 0 || kinds.includes('not yet seen')) return false;
-  // Sound is a claim that needs a look; damage that is named was evidently seen.
-  return damage.found_by !== undefined || !kinds.includes('none');
+  // Sound is a claim that needs a look behind the skin; damage that is named was evidently seen.
+  return !kinds.includes('none') || (damage.found_by !== undefined && damage.found_by !== 'seen');
 }

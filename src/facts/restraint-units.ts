@@ -1,5 +1,6 @@
 import { isPyrotechnic, usuallyCarriesRestraintUnit } from './part-kinds.ts';
-import type { PartSurvey, Survey } from './survey.ts';
+import { listOf } from './quantity-of.ts';
+import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 import type { TriState } from './tri-state.ts';
 import { anyYes } from './tri-state.ts';
 
@@ -23,6 +24,34 @@ export function undeployedUnitStays(survey: Survey, { part, operations }: PartSu
   // A list that leaves this part out says that nothing sits here; no list says nothing, and an empty one on a car hardly more.
   const nothingSaid = (units ?? []).length === 0 && survey.plan.vehicle.restraints === undefined;
   return nothingSaid && usuallyCarriesRestraintUnit(part.kind) ? undefined : false;
+}
+
+/**
+ * Whether an undeployed unit stays fitted at a part that an operation joins, or that lies on or under its own part: the spots and the
+ * drill go into the very flange that carries it. A part that is listed beside the work with its distance is judged by that.
+ */
+export function fittedUnitBeside(survey: Survey, one: OperationSurvey): TriState {
+  const { operation, part } = one;
+  const listed = new Set(
+    (operation.near ?? []).filter(({ distance }) => distance !== undefined).map((near) => near.part),
+  );
+  const ids = [
+    ...one.joints.flatMap(({ joint }) => [
+      ...(joint.sheets ?? []),
+      ...(joint.to === undefined ? [] : [joint.to]),
+    ]),
+    ...listOf(part.part.over),
+    ...listOf(part.part.under),
+  ];
+  const beside = [...new Set(ids)].filter((id) => id !== part.part.id && !listed.has(id));
+  return anyYes(
+    beside.flatMap((id) => {
+      const holds = survey.partById.get(id)?.part.holds ?? [];
+      const units = unitsAt(survey, id);
+      const held = units.length === 0 && holds.some(isPyrotechnic);
+      return [...units.map((unit) => isOn(unit, operation.step)), ...(held ? [true] : [])];
+    }),
+  );
 }
 
 export function unitsAt(survey: Survey, id: string | undefined): readonly RestraintUnit[] {

@@ -1,6 +1,6 @@
 import type { Joint, Operation, Part } from '../generated/plan-types.ts';
 import { isElectric, isPermanent, isWelded } from './joint-methods.ts';
-import { canBeWorkedOffVehicle, goesOnWithoutWelding } from './part-kinds.ts';
+import { canBeWorkedOffVehicle, goesOnWithoutWelding, isWeldedIn } from './part-kinds.ts';
 import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey } from './survey.ts';
 import type { TriState } from './tri-state.ts';
@@ -73,10 +73,18 @@ function withHeat(traits: Traits, { source, temperature }: Operation): Traits {
 }
 
 /** Off the vehicle nothing of the vehicle is heated or carries current. What is part of the body cannot be welded off it. */
-function isOffVehicle({ do: word, off_vehicle: off }: Operation, part: Part): boolean {
+function isOffVehicle({ do: word, off_vehicle: off, step }: Operation, part: Part): boolean {
   if (off !== true) return false;
+  if (canBeWorkedOffVehicle(part.kind)) return true;
+  // A new piece of the body lies on the bench until it is fitted.
   const isSurface = word === 'fill' || word === 'refinish' || word === 'bake' || word === 'grind';
-  return isSurface || canBeWorkedOffVehicle(part.kind);
+  return isSurface && (!isWeldedIn(part.kind) || isBeforeFitting(step, part));
+}
+
+function isBeforeFitting(step: number | undefined, { operations }: Part): boolean {
+  return (operations ?? []).some(
+    (other) => other.do === 'replace' && step !== undefined && other.step !== undefined && step < other.step,
+  );
 }
 
 /** What the word alone says; what the joints add comes after. */
@@ -122,12 +130,23 @@ function traitsOfWord(operation: Operation, part: Part): Traits {
     case 'grind':
       return { ...nothing, hot: true };
     case 'remove and refit':
+      return isWeldedIn(part.kind) && !isOnlyBolted(operation) ? cutFree(operation) : nothing;
     case 'fill':
     case 'refinish':
     case 'bake':
     case 'leave':
       return nothing;
   }
+}
+
+/** What is welded or bonded in comes off only by drilling, grinding or cutting; what it is refitted by is for the joints to say. */
+function cutFree({ extent, at }: Operation): Traits {
+  const partWay = extent === 'part' || at !== undefined;
+  return { ...nothing, cutsPartWay: partWay, works: true, hot: true };
+}
+
+function isOnlyBolted({ joints }: Operation): boolean {
+  return joints !== undefined && joints.length > 0 && joints.every(({ method }) => method === 'bolt');
 }
 
 /** Whatever is said of a heat makes it one; only `cold` says that there is none. Nothing said is no answer. */

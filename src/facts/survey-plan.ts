@@ -1,6 +1,8 @@
 import type { Operation, Part, Plan } from '../generated/plan-types.ts';
 import type { DerivationContext } from './context.ts';
-import { carriesCrashLoad, usuallyCosmetic } from './part-kinds.ts';
+import type { SettledMaterial } from '../steel/settle-material.ts';
+import { calledKind } from './called-kind.ts';
+import { carriesCrashLoad, carriesCrashLoadByStrength, usuallyCosmetic } from './part-kinds.ts';
 import { settlePartMaterial } from './part-material.ts';
 import { listOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, ReferenceSurvey, Survey } from './survey.ts';
@@ -27,14 +29,22 @@ export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
   };
 }
 
-function surveyPart(part: Part, at: string, referenceById: ReadonlyMap<string, ReferenceSurvey>): PartSurvey {
+function surveyPart(
+  written: Part,
+  at: string,
+  referenceById: ReadonlyMap<string, ReferenceSurvey>,
+): PartSurvey {
   const operations: OperationSurvey[] = [];
+  const called = calledKind(written);
+  const part: Part = called === undefined ? written : { ...written, kind: called };
+  const material = settlePartMaterial(part);
   const survey: PartSurvey = {
     part,
     at,
     name: part.name ?? part.id ?? part.kind ?? 'a part without a name',
-    material: settlePartMaterial(part),
-    structural: structural(part),
+    material,
+    ...(called === undefined ? {} : { called }),
+    structural: structural(part, material.class),
     operations,
     names: namedIds(part),
   };
@@ -68,7 +78,8 @@ function surveyOperation(
   };
 }
 
-function structural(part: Part): TriState {
+function structural(part: Part, strengthClass: SettledMaterial['class']): TriState {
+  if (carriesCrashLoadByStrength(strengthClass)) return true;
   if (carriesCrashLoad(part.kind) || part.structural === true) return true;
   if (part.structural === false || usuallyCosmetic(part.kind)) return false;
   return undefined;

@@ -1,4 +1,4 @@
-import type { Joint, Operation, Part, Plan, PlanReferencesItem } from '../generated/plan-types.ts';
+import type { Joint, Operation, Part, PartKind, Plan, PlanReferencesItem } from '../generated/plan-types.ts';
 import type { SettledMaterial } from '../steel/settle-material.ts';
 import type { Coverage } from '../vehicle/coverage.ts';
 import type { DerivationContext } from './context.ts';
@@ -70,7 +70,9 @@ export interface PartSurvey {
   readonly at: string;
   readonly name: string;
   readonly material: SettledMaterial;
-  /** As stated, and always for a kind that carries crash load. */
+  /** The kind that its name says and its `kind` plays down; `part.kind` is then that one. */
+  readonly called?: PartKind;
+  /** As stated, and always for a kind, and a strength, that carries crash load. */
   readonly structural: TriState;
   readonly operations: readonly OperationSurvey[];
   /** Ids of the parts that it says it is joined to or layered with. */

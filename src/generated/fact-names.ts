@@ -140,6 +140,10 @@ export interface FactNames {
     | 'operation.hot'
     | 'operation.flame_or_arc'
     | 'operation.joints_stated'
+    | 'operation.unit_beside'
+    | 'operation.planned'
+    | 'operation.done'
+    | 'operation.works'
     | 'operation.hot_or_impact'
     | 'operation.citation'
     | 'operation.citation_text'
@@ -197,6 +201,8 @@ export interface FactNames {
     | 'joint.unlike_metals'
     | 'joint.insert_stated'
     | 'joint.to_like_part'
+    | 'joint.drawn'
+    | 'joint.at_cut'
     | 'joint.citation'
     | 'joint.insulated'
     | 'joint.sheets'
@@ -411,6 +417,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.hot': { kind: 'operation', type: 'yes-no', description: 'Whether it welds, brazes, heats, grinds or cuts hot on the vehicle.' },
   'operation.flame_or_arc': { kind: 'operation', type: 'yes-no', description: 'Whether a flame, an inductor or an arc is at work on the vehicle, so that heat runs along the sheet; resistance spots alone are not.' },
   'operation.joints_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
+  'operation.unit_beside': { kind: 'operation', type: 'yes-no', description: 'Whether an undeployed restraint unit stays fitted at a part that this operation joins, or that lies on or under its own, and whose distance is not listed.' },
+  'operation.planned': { kind: 'operation', type: 'yes-no', description: 'Whether it is to be done, or was: false only where the plan says so.' },
+  'operation.done': { kind: 'operation', type: 'yes-no', description: 'Whether it is recorded as done.' },
+  'operation.works': { kind: 'operation', type: 'yes-no', description: 'Whether it touches what carries load: cuts, joins, heats, straightens or replaces.' },
   'operation.hot_or_impact': { kind: 'operation', type: 'yes-no', description: 'Whether it welds, brazes, heats, cuts, grinds, drills or straightens on the vehicle.' },
   'operation.citation': { kind: 'operation', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], description: 'The best that the operation cites: a maker’s procedure or bulletin that covers this vehicle, or how far the best one falls short.' },
   'operation.citation_text': { kind: 'operation', type: 'text', description: 'The citation it rests on, in words, with how it falls short.' },
@@ -464,7 +474,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength classes of the sheets in the stack.' },
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', description: 'Whether the backing insert is stated with its grade.' },
-  'joint.to_like_part': { kind: 'joint', type: 'yes-no', description: 'Whether it joins the part to another of the same kind and side, in a joint that is not said to be drawn: perhaps the rest of the same piece.' },
+  'joint.to_like_part': { kind: 'joint', type: 'yes-no', description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
+  'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
+  'joint.at_cut': { kind: 'joint', type: 'yes-no', description: 'Whether it is the seam at the place of the cut: by its mark, or, without one, by its form (butt, lap).' },
   'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], description: 'The best that the joint itself cites, or none.' },
   'joint.insulated': { kind: 'joint', type: 'yes-no', description: 'Whether the couple is insulated.' },
   'joint.sheets': { kind: 'joint', type: 'count', description: 'Number of sheets in the stack.' },

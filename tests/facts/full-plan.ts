@@ -63,7 +63,7 @@ parts:
         done: 2026-10-08
         cite: { reference: own, at: p. 14 }
         joints:
-          - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape }
+          - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape, drawn: true }
         near: [{ item: wiring, distance: 20 mm, path: joined }]
       - { do: section, at: B, cite: { reference: own, at: p. 14 } }
   - id: sill

@@ -56,17 +56,44 @@ describe('the stack', () => {
     expect(joint('form: lap, sheets: [own]').fact('joint.classes').known).toBe(false);
   });
 
-  test('another part of the same kind and side may be the rest of the same piece, unless the joint is drawn', () => {
+  test('another part of the same kind and side, or another piece of the ring, may be the rest of one piece', () => {
     const like = (entries: string, other: string): unknown =>
       factsOf(
         `parts: [{ id: a, kind: door ring, side: left, operations: [{ do: replace, joints: [{ ${entries} }] }] }, { id: b, ${other} }]`,
       ).value('joint.to_like_part');
     expect(like('to: b', 'kind: door ring, side: left')).toBe(true);
     expect(like('sheets: [a, b]', 'kind: door ring, side: left')).toBe(true);
-    expect(like('to: b, drawn: true', 'kind: door ring, side: left')).toBe(false);
+    // The plan’s own word that the joint is drawn makes two pieces of nothing.
+    expect(like('to: b, drawn: true', 'kind: door ring, side: left')).toBe(true);
+    expect(like('to: b', 'kind: reinforcement, name: Foot of the ring')).toBe(true);
+    expect(like('to: b', 'kind: reinforcement, name: Reinforcement')).toBe(false);
+    expect(like('to: b', 'kind: side panel, name: Skin over the ring')).toBe(false);
     expect(like('to: b', 'kind: door ring, side: right')).toBe(false);
     expect(like('to: b', 'kind: sill, side: left')).toBe(false);
     expect(like('to: a', 'kind: door ring, side: left')).toBe(false);
+  });
+
+  test('of two rings that are both said to be in pieces, none is the rest of the other', () => {
+    const of = (own: string, other: string): unknown =>
+      factsOf(
+        `parts: [{ id: a, kind: door ring, side: left${own}, operations: [{ do: replace, joints: [{ to: b }] }] }, { id: b, kind: door ring, side: left${other} }]`,
+      ).value('joint.to_like_part');
+    expect(of(', one_piece: false', ', one_piece: false')).toBe(false);
+    expect(of(', one_piece: false', '')).toBe(true);
+    expect(of('', ', one_piece: false')).toBe(true);
+  });
+
+  test('the seam at the cut, by its mark or by its form', () => {
+    const at = (entries: string): unknown =>
+      factsOf(`parts: [{ id: a, operations: [{ do: section, at: B, joints: [{ ${entries} }] }] }]`).value(
+        'joint.at_cut',
+      );
+    expect(at('place: B, form: flange')).toBe(true);
+    expect(at('place: D, form: butt with insert')).toBe(false);
+    expect(at('form: butt with insert')).toBe(true);
+    expect(at('form: lap')).toBe(true);
+    expect(at('form: flange')).toBe(false);
+    expect(at('method: resistance spot')).toBe(false);
   });
 
   test('what the joint itself cites', () => {

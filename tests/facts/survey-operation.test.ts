@@ -33,7 +33,10 @@ describe('what an operation does is read off its word', () => {
     ['{ do: drill }', 'wo'],
     ['{ do: cut for access }', 'cwo'],
     ['{ do: grind }', 'o'],
-    ['{ do: remove and refit }', ''],
+    // A sill is welded in: it comes off by drilling or cutting only.
+    ['{ do: remove and refit }', 'wo'],
+    ['{ do: remove and refit, at: B }', 'cwo'],
+    ['{ do: remove and refit, extent: part }', 'cwo'],
     ['{ do: fill }', ''],
     ['{ do: refinish }', ''],
     ['{ do: bake }', ''],
@@ -111,12 +114,14 @@ test('off the vehicle nothing of the vehicle is hot or carries current; the part
   expect(traits('{ do: section, off_vehicle: false }', 'kind: door')).toBe('cwoe');
 });
 
-test('what is part of the body is not welded off the vehicle, whatever the plan says; filed and painted it may be', () => {
+test('what is part of the body is not welded off the vehicle, whatever the plan says; what comes off may be filed there', () => {
   for (const kind of ['kind: sill', 'kind: door ring', 'kind: other', 'name: of no kind']) {
     expect(traits('{ do: section, off_vehicle: true }', kind)).toBe('cwoe');
     expect(traits('{ do: heat, off_vehicle: true }', kind)).toBe('hwo');
   }
-  expect(traits('{ do: grind, off_vehicle: true }', 'kind: sill')).toBe('');
+  expect(traits('{ do: grind, off_vehicle: true }', 'kind: door')).toBe('');
+  expect(traits('{ do: grind, off_vehicle: true }', 'kind: other')).toBe('');
+  expect(traits('{ do: grind, off_vehicle: true }', 'kind: sill')).toBe('o');
 });
 
 describe('a heat does not hide behind another word', () => {
