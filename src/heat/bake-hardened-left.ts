@@ -19,7 +19,7 @@ const greatestGainMpa = 55;
  * Proof strength left in bake-hardening sheet. Its gain from the paint oven (170 °C, 20 min) is carbon that pins the
  * dislocations of forming; up to 200 °C for 20 min it stays. Anything hotter may set it free and is taken to lose all of
  * it, none of the rest: the sheet is then as the mill delivered it, while no hotter or longer than mild steel
- * bears. What forming had added is not counted in either.
+ * bears (that limit is from memory). What forming had added is not counted in either.
  *
  * Proof as delivered by the mill 180 to 340 MPa; 180 when not stated, where the gain is the largest share.
  */
@@ -53,7 +53,7 @@ export function bakeHardenedLeft(history: TemperatureHistory, delivered: Deliver
       of: 'proof strength',
       leastPercent: (100 * proofMpa) / (proofMpa + greatestGainMpa),
       mostPercent: 100,
-      howSure: 'published figure',
+      howSure: 'from memory',
       note: 'Heat beyond the paint oven may take the gain of baking, up to 55 MPa of proof strength; no flame gives it back.',
     },
     baked,
