@@ -72,6 +72,7 @@ describe('no number where none can be had', () => {
       expect(tensileLeft(history, startHv)).toMatchObject({ state: 'not computed' });
     }
     expect(tensileLeft(history, 400)).toMatchObject({ state: 'tempered' });
+    expect(temperedHardness(history, 299)).toMatchObject({ state: 'not computed' });
   });
 
   test('hardness outside the table', () => {

@@ -89,6 +89,52 @@ describe('stitches', () => {
     expect(peak(stitchesPeakCelsius({ ...seam, stitches: 5, stitchMm: 20, pauseSeconds: 0 }))).toBe(whole);
   });
 
+  // Heat of a point in an endless sheet at its own place, Q·L/(4πk·d·t); with 27.3 W/(m·K), by hand: 3060 J, 60 s, 123.9 K.
+  test('each earlier stitch leaves its heat: 123.9 K after a minute, half of that after two', () => {
+    const weld = { ...seam, distanceMm: 20, stitchMm: 20, pauseSeconds: 60 };
+    const [one, two, three] = [1, 2, 3].map((stitches) => peak(stitchesPeakCelsius({ ...weld, stitches })));
+    expect(Math.abs((two ?? 0) - (one ?? 0) - 123.9)).toBeLessThan(0.1);
+    expect(three).toBe(peak(adamsPeakCelsius(weld)));
+    const slow = [2, 3].map((stitches) =>
+      peak(stitchesPeakCelsius({ ...weld, stitches, pauseSeconds: 240 })),
+    );
+    expect(Math.abs((slow[1] ?? 0) - (slow[0] ?? 0) - 123.9 / 8)).toBeLessThan(0.1);
+    // A free edge sends the heat that it gets back.
+    const edge = [2, 3].map((stitches) =>
+      peak(stitchesPeakCelsius({ ...weld, stitches, pauseSeconds: 240, freeEndMm: 25 })),
+    );
+    expect(Math.abs((edge[1] ?? 0) - (edge[0] ?? 0) - 123.9 / 4)).toBeLessThan(0.2);
+  });
+
+  /*
+   * Two stitches over each other, worked out as what they are: lines of points in an endless sheet, no loss. With
+   * 27.3 W/(m·K) and the heat of an endless line as in Adams' formula, measured from the centre line.
+   */
+  test('lies above what two stitches at one place do', () => {
+    const [length, beside, pause] = [20, 20, 60];
+    const diffusivity = 27.3 / 4.4;
+    const stitch = (seconds: number) => {
+      let sum = 0;
+      for (let n = 0; n < 200; n++) {
+        const x = ((n + 0.5) / 200 - 0.5) * length;
+        sum += Math.exp(-(x * x + beside * beside) / (4 * diffusivity * seconds)) / 200;
+      }
+      return (sum * 153 * length) / (4 * Math.PI * 0.0273 * 1.2 * seconds);
+    };
+    let most = 0;
+    for (let after = 0.5; after < 200; after += 0.5)
+      most = Math.max(most, stitch(after) + stitch(after + pause));
+    const bound = stitchesPeakCelsius({
+      ...seam,
+      distanceMm: beside - 4.7,
+      stitches: 2,
+      stitchMm: length,
+      pauseSeconds: pause,
+    });
+    expect(peak(bound)).toBeGreaterThan(20 + most);
+    expect(peak(bound)).toBeLessThan(20 + 2.5 * most);
+  });
+
   test('never above the whole seam; longer pauses, shorter and fewer stitches never hotter', () => {
     const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
     fc.assert(
