@@ -101,7 +101,8 @@ module.exports = {
       comment: 'A file that nothing reaches from the command line is either forgotten or finished with.',
       severity: 'error',
       from: { path: '^src/cli/main\\.ts$' },
-      to: { path: '^src/', pathNot: '\\.d\\.ts$', reachable: false },
+      // The formulas of heat/ stand before the facts that will read them; take this off when those are there.
+      to: { path: '^src/', pathNot: ['\\.d\\.ts$', '^src/heat/'], reachable: false },
     },
     {
       name: 'imports-resolve',

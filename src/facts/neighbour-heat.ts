@@ -1,5 +1,5 @@
 import type { Part } from '../generated/plan-types.ts';
-import { adamsPeakCelsius } from '../heat/arc.ts';
+import { adamsPeakCelsius } from '../heat/adams.ts';
 import type { HeldStrip } from '../heat/held-strip.ts';
 import type { PointHistory } from '../heat/point-history.ts';
 import type { DerivationContext } from './context.ts';

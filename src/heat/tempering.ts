@@ -1,4 +1,7 @@
 import { cell } from './cell.ts';
+import { tensileOfHardness } from './hardness-to-tensile.ts';
+import { historyFault } from './history-fault.ts';
+import { firstOutside } from './outside.ts';
 import type { TemperatureHistory } from './point-history.ts';
 
 export type TensileLeft =
@@ -12,9 +15,9 @@ export type TemperedHardness =
   | Exclude<TensileLeft, { readonly state: 'tempered' }>;
 
 /** Start of austenite in 22MnB5 by K. W. Andrews (1965), 719.5 °C rounded. */
-const ac1Celsius = 720;
+export const ac1Celsius = 720;
 /** Press-hardened, paint-baked 1500 MPa sheet. */
-const bakedHv = 480;
+export const bakedHv = 480;
 
 /**
  * Hollomon-Jaffe parameter of a whole history: TK·(20 + log10 t)/1000 with t in **hours** (with seconds the 20
@@ -49,7 +52,7 @@ export function temperingParameterHours({ seconds, celsius }: TemperatureHistory
  * dual-phase or complex-phase steel, of which only the martensite softens.
  */
 export function temperedHardness(history: TemperatureHistory, startHv = bakedHv): TemperedHardness {
-  const reason = unreadable(history, startHv);
+  const reason = firstOutside([['start hardness', startHv, 300, 520, 'HV']]) ?? historyFault(history);
   if (reason !== undefined) return { state: 'not computed', reason };
   if (history.celsius.some((celsius) => celsius > ac1Celsius)) return { state: 're-transformed' };
   const parameterHours = temperingParameterHours(history);
@@ -71,53 +74,4 @@ export function tensileLeft(history: TemperatureHistory, startHv = bakedHv): Ten
     };
   }
   return { state: 'tempered', percent: (100 * now) / first, hv, tensileMpa: now };
-}
-
-/**
- * Tensile strength in MPa for a Vickers hardness, unalloyed and low-alloy steel, ISO 18265 table A.1, straight lines
- * between rows (below 200 and from 480 HV from memory). Undefined outside 150 to 520 HV. The standard itself calls
- * this the least reliable of its conversions.
- */
-export function tensileOfHardness(hv: number): number | undefined {
-  const above = iso18265.findIndex(([rowHv]) => rowHv >= hv);
-  const right = iso18265[above];
-  const left = iso18265[above - 1];
-  if (right === undefined) return undefined;
-  if (right[0] === hv) return right[1];
-  if (left === undefined) return undefined;
-  return left[1] + ((right[1] - left[1]) * (hv - left[0])) / (right[0] - left[0]);
-}
-
-const iso18265: readonly (readonly [hv: number, mpa: number])[] = [
-  [150, 480],
-  [160, 510],
-  [170, 545],
-  [180, 575],
-  [190, 610],
-  [200, 640],
-  [220, 705],
-  [250, 800],
-  [280, 900],
-  [300, 965],
-  [320, 1030],
-  [340, 1095],
-  [360, 1155],
-  [380, 1220],
-  [400, 1290],
-  [420, 1350],
-  [440, 1420],
-  [460, 1485],
-  [480, 1555],
-  [500, 1630],
-  [520, 1700],
-];
-
-function unreadable({ seconds, celsius }: TemperatureHistory, startHv: number): string | undefined {
-  if (!(startHv >= 300 && startHv <= 520)) return `start hardness ${startHv} HV is outside 300 to 520 HV`;
-  if (seconds.length < 2 || seconds.length !== celsius.length)
-    return 'the temperature history is not complete';
-  if (celsius.some((one) => !(one >= -60 && one <= 1600)))
-    return 'the temperature history holds no real temperature';
-  const backwards = seconds.some((one, n) => !(n === 0 ? Number.isFinite(one) : one >= cell(seconds, n - 1)));
-  return backwards ? 'the times of the temperature history do not run forward' : undefined;
 }

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { adamsPeakCelsius, assumedHeatInput } from '../../src/heat/arc.ts';
-import type { AdamsCase } from '../../src/heat/arc.ts';
+import { adamsPeakCelsius, adamsWidthMm } from '../../src/heat/adams.ts';
+import type { AdamsCase } from '../../src/heat/adams.ts';
+import { assumedHeatInput } from '../../src/heat/arc.ts';
 
 const seam: AdamsCase = { heatInputJPerMm: 153, thicknessMm: 1.2, distanceMm: 10, metal: 'steel' };
 
@@ -65,4 +66,48 @@ test('more heat, nearer, warmer before or a nearer free edge never gives a coole
       },
     ),
   );
+});
+
+test('the width is the peak turned round, with and without a free edge', () => {
+  const number = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+  fc.assert(
+    fc.property(
+      number(0.4, 6),
+      number(40, 900),
+      number(60, 1500),
+      fc.option(number(0.5, 200), { nil: undefined }),
+      (thicknessMm, perMm, celsius, freeEndMm) => {
+        const weld = {
+          thicknessMm,
+          heatInputJPerMm: perMm * thicknessMm,
+          metal: 'steel' as const,
+          ...(freeEndMm === undefined ? {} : { freeEndMm }),
+        };
+        const answer = adamsWidthMm({ ...weld, celsius });
+        if (!answer.ok) throw new Error(answer.reason);
+        const at = peak({ ...weld, distanceMm: answer.widthMm });
+        if (answer.toFreeEnd) {
+          expect(answer.widthMm).toBe(freeEndMm);
+          expect(at).toBeGreaterThanOrEqual(celsius - 1e-6);
+        } else {
+          expect(Math.abs(at - celsius)).toBeLessThan(1e-6 * celsius);
+        }
+      },
+    ),
+  );
+});
+
+test.each([{ celsius: 20 }, { celsius: 2000 }, { celsius: Number.NaN }, { celsius: 600, thicknessMm: 0 }])(
+  'no width: %o',
+  (changed) => {
+    expect(adamsWidthMm({ ...seam, ...changed })).toMatchObject({ ok: false });
+  },
+);
+
+// Constants from public property tables: with the same heat, the lighter the metal by volume, the hotter.
+test('every metal melts at the fused edge and is hotter beside it than steel of the same rise', () => {
+  expect(peak({ ...seam, metal: 'stainless', distanceMm: 0 })).toBeCloseTo(1455, 6);
+  expect(peak({ ...seam, metal: 'magnesium', distanceMm: 0 })).toBeCloseTo(650, 6);
+  expect(peak({ ...seam, metal: 'stainless' })).toBeGreaterThan(peak(seam));
+  expect(peak({ ...seam, metal: 'magnesium' })).toBeGreaterThan(peak({ ...seam, metal: 'aluminium' }));
 });

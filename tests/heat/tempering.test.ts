@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { solveHeldStrip } from '../../src/heat/held-strip.ts';
-import { temperedHardness, tensileLeft, tensileOfHardness } from '../../src/heat/tempering.ts';
+import { tensileOfHardness } from '../../src/heat/hardness-to-tensile.ts';
+import { temperedHardness, tensileLeft } from '../../src/heat/tempering.ts';
 
 /*
  * Strip and curve together, from another program (finite volumes in Python, no heated zone, hold and 240 s after):
@@ -71,6 +72,7 @@ describe('no number where none can be had', () => {
       expect(tensileLeft(history, startHv)).toMatchObject({ state: 'not computed' });
     }
     expect(tensileLeft(history, 400)).toMatchObject({ state: 'tempered' });
+    expect(temperedHardness(history, 299)).toMatchObject({ state: 'not computed' });
   });
 
   test('hardness outside the table', () => {

@@ -1,10 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  temperedHardness,
-  temperingParameterHours,
-  tensileLeft,
-  tensileOfHardness,
-} from '../../src/heat/tempering.ts';
+import { tensileOfHardness } from '../../src/heat/hardness-to-tensile.ts';
+import { temperedHardness, temperingParameterHours, tensileLeft } from '../../src/heat/tempering.ts';
 import type { TemperatureHistory } from '../../src/heat/point-history.ts';
 
 function held(...steps: readonly (readonly [celsius: number, seconds: number])[]): TemperatureHistory {

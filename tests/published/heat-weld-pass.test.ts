@@ -1,8 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { adamsPeakCelsius, arcEnergy, assumedHeatInput, heatInput } from '../../src/heat/arc.ts';
-import type { AdamsCase, HeatInput } from '../../src/heat/arc.ts';
+import { adamsPeakCelsius, adamsWidthMm } from '../../src/heat/adams.ts';
+import type { AdamsCase, AdamsPass } from '../../src/heat/adams.ts';
+import { arcEnergy, assumedHeatInput, heatInput, powerHeatInput } from '../../src/heat/arc.ts';
+import type { HeatInput } from '../../src/heat/arc.ts';
 
 const joules = (answer: HeatInput): number => (answer.ok ? answer.joulePerMm : Number.NaN);
+
+function width(weld: AdamsPass, celsius: number): number {
+  const answer = adamsWidthMm({ ...weld, celsius });
+  return answer.ok ? answer.widthMm : Number.NaN;
+}
 
 function peak(weld: AdamsCase): number {
   const answer = adamsPeakCelsius(weld);
@@ -21,6 +28,27 @@ describe('heat input', () => {
     const pass = { volts, amperes, speedMmPerSecond };
     expect(joules(arcEnergy(pass))).toBeCloseTo(energy, 2);
     expect(joules(heatInput({ ...pass, process }))).toBeCloseTo(net, 1);
+  });
+
+  // Mean instantaneous power IP/v, ISO/TR 18491 (from memory): 20 V × 200 A as power, the same pass as above.
+  test('by power: the same as by voltage and current; of a laser everything', () => {
+    const pass = { watts: 4000, speedMmPerSecond: 5 };
+    expect(joules(powerHeatInput({ ...pass, process: 'MIG or MAG' }))).toBeCloseTo(640, 9);
+    expect(joules(powerHeatInput({ ...pass, process: 'TIG' }))).toBeCloseTo(480, 9);
+    expect(joules(powerHeatInput({ ...pass, process: 'laser' }))).toBeCloseTo(800, 9);
+    for (const watts of [0, -4000, Number.NaN, 4e6]) {
+      expect(powerHeatInput({ ...pass, watts, process: 'laser' })).toMatchObject({ ok: false });
+    }
+  });
+
+  test('a resistance spot has none, a laser none from volts and amperes', () => {
+    const pass = { volts: 17, amperes: 90, speedMmPerSecond: 8 };
+    expect(heatInput({ ...pass, process: 'resistance spot' })).toMatchObject({ ok: false });
+    expect(heatInput({ ...pass, process: 'laser' })).toMatchObject({ ok: false });
+    expect(powerHeatInput({ watts: 1500, speedMmPerSecond: 8, process: 'resistance spot' })).toMatchObject({
+      ok: false,
+      reason: expect.stringContaining('each mm'),
+    });
   });
 
   test('what is assumed when the plan is silent lies above all of these on their sheets', () => {
@@ -56,6 +84,7 @@ describe('peak beside a pass, Adams', () => {
     expect(Math.abs(peak({ ...example, distanceMm: 3 }) - 976)).toBeLessThan(1);
     expect(peak({ ...example, distanceMm: 5.85 })).toBeGreaterThan(730);
     expect(peak({ ...example, distanceMm: 5.95 })).toBeLessThan(730);
+    expect(Math.abs(width(example, 730) - 5.9)).toBeLessThan(0.05);
   });
 
   // The same formula with 1510 °C, 20 °C and 0.0044 J/(mm³·K), worked out in Python by the writer of the cases.
@@ -71,6 +100,7 @@ describe('peak beside a pass, Adams', () => {
     });
     [723, 600, 400, 250].forEach((celsius, n) => {
       expect(peak({ ...weld, distanceMm: widths[n] ?? 0 }) / celsius).toBeCloseTo(1, 2);
+      expect(Math.abs(width(weld, celsius) / (widths[n] ?? 0) - 1)).toBeLessThan(0.005);
     });
   });
 
