@@ -16,6 +16,10 @@ export function loadGivenPacks(folders: readonly string[]): GivenPacks {
   const lines: string[] = [];
   for (const folder of folders) {
     const found = packFolders(folder);
+    if (found === undefined) {
+      lines.push(`${folder}: the folder cannot be read; who runs planish needs leave to read it.`);
+      continue;
+    }
     if (found.length === 0) lines.push(`${folder}: no rule pack lies here (a pack has a pack.yaml).`);
     for (const one of found) {
       const loaded = loadPackFolder(one, dictionary);
@@ -32,13 +36,18 @@ export function loadGivenPacks(folders: readonly string[]): GivenPacks {
   return lines.length === 0 ? { ok: true, packs } : { ok: false, lines };
 }
 
-function packFolders(folder: string): readonly string[] {
+/** Undefined when the folder is there and cannot be read. */
+function packFolders(folder: string): readonly string[] | undefined {
   if (existsSync(path.join(folder, 'pack.yaml'))) return [folder];
   if (statSync(folder, { throwIfNoEntry: false })?.isDirectory() !== true) return [];
-  return readdirSync(folder)
-    .sort()
-    .map((name) => path.join(folder, name))
-    .filter((inner) => existsSync(path.join(inner, 'pack.yaml')));
+  try {
+    return readdirSync(folder)
+      .sort()
+      .map((name) => path.join(folder, name))
+      .filter((inner) => existsSync(path.join(inner, 'pack.yaml')));
+  } catch {
+    return undefined;
+  }
 }
 
 function faultLine({ file, line, column, sentence }: Omit<PackFault, 'nearest'>): string {

@@ -115,9 +115,12 @@ function danglingIds(survey: Survey): readonly EntryFault[] {
       }
     }
   }
+  // An operation that rests on nothing else is judged for it.
+  const judgedWithOperation = new Set(
+    survey.operations.flatMap(({ restsOn }) => (restsOn === undefined ? [] : [`${restsOn.at}/reference`])),
+  );
   for (const { id, pointer } of referencesIn(survey.plan, '')) {
-    // What an operation rests on is judged with the operation.
-    if (!/^\/parts\/\d+\/operations\/\d+\/cite\//u.test(pointer)) reference(id, pointer);
+    if (!judgedWithOperation.has(pointer)) reference(id, pointer);
   }
   const { make_safe: makeSafe, damage, measurements, finish } = survey.plan;
   makeSafe?.restraints?.units?.forEach((unit, n) => {

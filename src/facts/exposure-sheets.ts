@@ -1,4 +1,5 @@
 import type { FactNames } from '../generated/fact-names.ts';
+import type { Item } from '../generated/plan-types.ts';
 import { tensileLeft } from '../heat/tempering.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import type { HeatLimit } from './context.ts';
@@ -19,6 +20,12 @@ export type ExposureFacts = Readonly<Record<FactNames['exposure'], Fact>>;
 
 /** Within this distance a resistance spot warms what lies beside it, mm. Common practice, no source. */
 const spotReachMm = 25;
+
+/** What a spark or a drill sets off, also where nobody listed it. */
+const takesFire: ReadonlySet<Item> = new Set<Item>([
+  ...(['airbag', 'belt pretensioner', 'fuel tank', 'fuel line', 'gas cylinder'] as const),
+  ...(['traction battery', 'high-voltage cable'] as const),
+]);
 
 /** One sheet for each neighbour of each heat source of an operation. */
 export function exposureSheets(
@@ -49,7 +56,8 @@ export function exposureSheets(
 }
 
 /** The sheets that a joint joins are judged with the joint, never as victims of its heat. */
-function isInReach(source: HeatSource, { part, listed, distanceMm }: Neighbour): boolean {
+function isInReach(source: HeatSource, { part, item, listed, distanceMm }: Neighbour): boolean {
+  const isItem = part === undefined && (listed || (item !== undefined && takesFire.has(item)));
   switch (source.kind) {
     case 'heat':
       return true;
@@ -57,9 +65,9 @@ function isInReach(source: HeatSource, { part, listed, distanceMm }: Neighbour):
     case 'brazing':
       return part?.part.id === undefined || !source.joins.has(part.part.id);
     case 'resistance spot':
-      return part === undefined && listed && (distanceMm === undefined || distanceMm <= spotReachMm);
+      return isItem && (distanceMm === undefined || distanceMm <= spotReachMm);
     case 'cutting or grinding':
-      return part === undefined && listed;
+      return isItem;
   }
 }
 

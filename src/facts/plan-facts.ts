@@ -70,6 +70,7 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       'The plan leaves no fuel and no gas in place.',
     ),
     'plan.proposes_work': computed(operations.length > 0, '/parts'),
+    'plan.indirect_damage_open': computed(indirectDamageOpen(survey), '/damage/indirect/found'),
     'plan.indirect_damage_stated': computed(
       (plan.damage?.indirect?.looked_at ?? []).length > 0 && plan.damage?.indirect?.found !== undefined,
       '/damage/indirect',
@@ -133,4 +134,15 @@ function loadPathHit({ part, structural }: PartSurvey): TriState {
   return damageKinds(part).some(
     (kind) => kind !== 'none' && kind !== 'not yet seen' && kind !== 'scratch' && kind !== 'surface rust',
   );
+}
+
+/** Damage was found away from the blow, and no part away from it is listed as damaged. What was found is told in free words. */
+function indirectDamageOpen({ plan, parts }: Survey): boolean {
+  const found = plan.damage?.indirect?.found;
+  if (found === undefined || /^(?:none|nothing|no)\b/iu.test(found.trim())) return false;
+  const direct = new Set(plan.damage?.direct);
+  return !parts.some(({ part }) => {
+    const isAway = part.id === undefined || !direct.has(part.id);
+    return isAway && damageKinds(part).some((kind) => kind !== 'none');
+  });
 }

@@ -34,6 +34,7 @@ export interface FactNames {
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
     | 'plan.proposes_work'
+    | 'plan.indirect_damage_open'
     | 'plan.indirect_damage_stated'
     | 'plan.measured_before'
     | 'plan.vehicle_pack'
@@ -315,6 +316,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
   'plan.proposes_work': { kind: 'plan', type: 'yes-no', description: 'Whether the plan proposes any operation at all.' },
+  'plan.indirect_damage_open': { kind: 'plan', type: 'yes-no', description: 'Whether damage was found away from the blow and no part away from it is listed with damage.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
   'plan.measured_before': { kind: 'plan', type: 'yes-no', description: 'Whether a three-dimensional measurement before the repair is stated or planned.' },
   'plan.vehicle_pack': { kind: 'plan', type: 'yes-no', description: 'Whether a rule pack for this very vehicle is loaded.' },

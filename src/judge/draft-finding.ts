@@ -32,7 +32,7 @@ export function draftFinding(
   dictionary: FactDictionary,
 ): DraftFinding {
   const message = segmentsOf(rule.message);
-  const instead = segmentsOf(rule.instead);
+  const instead = segmentsOf(insteadOf(rule));
   const spoken = [...factsOf(message), ...factsOf(instead)];
   const texts = showFacts(shownFacts(spoken, rule, factOf, dictionary));
   const facts = usedFacts([...rule.when.map((line) => line.fact), ...spoken], factOf, dictionary);
@@ -53,6 +53,15 @@ export function draftFinding(
     standsForStop: false,
     identity: [pack, rule.id, ...sheetIdentity(sheet, order)],
   };
+}
+
+const provision = 'provision.to_type_in';
+
+/** What to do instead; where a statement of the maker would lift the finding, with that statement, ready to be filled in. */
+function insteadOf(rule: Rule): string {
+  const lifts = rule.unless.some((lines) => lines.some(({ fact }) => fact === 'provision.permits'));
+  if (!lifts || rule.instead.includes(provision)) return rule.instead;
+  return `${rule.instead}[ If the maker’s procedure permits this very work, type its statement into a vehicle pack and cite it: {${provision}}]`;
 }
 
 /** Which part and operation a sheet belongs to, as the shop calls them. */

@@ -59,6 +59,13 @@ export function readProvision(
   if (stated.shall === undefined && stated.shall_not === undefined && stated.may === undefined) {
     faults.at(at, 'A statement says what `shall`, `shall_not` or `may` be done.');
   }
+  may.forEach((permitted, index) => {
+    if (!shallNot.some((forbidden) => isSame(permitted, forbidden))) return;
+    faults.at(
+      `${at}/may/${String(index)}`,
+      'The same is forbidden by `shall_not`; one of the two has to go.',
+    );
+  });
   if (faults.faults.length > before || !years.ok) return undefined;
   return {
     part: stated.part,
@@ -74,6 +81,10 @@ export function readProvision(
     may,
     conditions: stated.conditions ?? [],
   };
+}
+
+function isSame(one: ProvidedOperation, other: ProvidedOperation): boolean {
+  return one.do === other.do && one.extent === other.extent && one.at === other.at;
 }
 
 /** `replace whole`, `section at B`: an operation word, then `whole` or `part`, then `at` and a place. */

@@ -46,7 +46,12 @@ export function tellSchemaErrors(
       case 'minItems':
       case 'minProperties':
       case 'minLength':
-        list.at(pointer, 'Something is missing here: too little is written.');
+        list.at(
+          pointer,
+          /\/(?:since|until|version)$/u.test(pointer)
+            ? 'A version is three numbers with points, such as 1.0.0.'
+            : 'Something is missing here: too little is written.',
+        );
         break;
       case 'maxItems':
       case 'maxProperties':

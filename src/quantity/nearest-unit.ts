@@ -3,6 +3,8 @@ import { units } from './units.ts';
 
 /** Symbol of the unit of this dimension whose spelling is nearest, if one is near at all; the earlier one on a tie. */
 export function nearestUnit(spelling: string, dimension: Dimension): string | undefined {
+  // A prefix is no slip of the pen: `mA` is a million times less than `kA`.
+  if (/^[mµuknM][A-Z]/u.test(spelling)) return undefined;
   const written = spelling.toLowerCase();
   let nearest: string | undefined;
   let shortest = Infinity;

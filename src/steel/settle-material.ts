@@ -67,7 +67,7 @@ export function settleMaterial(stated: StatedMaterial): SettledMaterial {
 
 function settle(stated: StatedMaterial): SettledMaterial {
   const notes: string[] = [];
-  const tensileMpa = usableStrength(stated.tensileMpa, notes);
+  const tensileMpa = usableStrength(stated, notes);
   const reading = stated.grade === undefined ? undefined : readDesignation(stated.grade);
   const read = reading?.known === true ? reading.readings : [];
   const readings = read.map((one) => narrowClassWord(one, tensileMpa, stated.class));
@@ -129,10 +129,18 @@ function settle(stated: StatedMaterial): SettledMaterial {
   };
 }
 
-function usableStrength(tensileMpa: number | undefined, notes: string[]): number | undefined {
+/** Below these no sheet stands, in MPa: the softest steels of the grade table begin at 250, soft aluminium at about 100. */
+const leastSteelMpa = 200;
+const leastMetalMpa = 60;
+
+/** A strength that some sheet has. A slip of the unit (psi for ksi) must not make the strongest steel the softest. */
+function usableStrength({ tensileMpa, class: stated }: StatedMaterial, notes: string[]): number | undefined {
   if (tensileMpa === undefined) return undefined;
-  if (Number.isFinite(tensileMpa) && tensileMpa > 0) return tensileMpa;
-  notes.push(`A tensile strength of ${tensileMpa} MPa cannot be; it was left out of account.`);
+  const isSteel = stated === undefined || steelRank(stated) !== undefined;
+  if (tensileMpa >= (isSteel ? leastSteelMpa : leastMetalMpa)) return tensileMpa;
+  notes.push(
+    `No sheet has a tensile strength of ${Math.round(tensileMpa * 10) / 10} MPa; it was left out of account. Is the unit right (ksi, not psi)?`,
+  );
   return undefined;
 }
 

@@ -208,12 +208,12 @@ describe('the report', () => {
   test('hostile text in a plan cannot act on the terminal', () => {
     const plan = readFileSync(cleared, 'utf8').replace(
       'name: Door ring, left',
-      'name: "Door \u200e\u200b ring"',
+      'name: "Door \ufff9\u{e0001} ring"',
     );
     const file = write('hostile.yaml', plan.replace('extent: whole', 'extent: part'));
     const { stdout } = runPlanish(['check', ...day, file]);
-    expect(stdout).toContain('\\u{200E}\\u{200B}');
-    expect(stdout).not.toMatch(/[\u200b\u200e\u202e]/u);
+    expect(stdout).toContain('\\u{FFF9}\\u{E0001}');
+    expect(stdout).not.toMatch(/[\ufff9\u{e0001}]/u);
   });
 
   test('a report of megabytes arrives whole through a slow pipe', async () => {

@@ -130,7 +130,7 @@ const informative = new Set([
   ],
   ...['part.hidden_by', 'part.id_repeated', 'operation.extent', 'operation.source'],
   ...['part.hardened', 'part.weldability', 'part.carbon_equivalent'],
-  ...['operation.peak', 'operation.reason_stated', 'provision.says', 'provision.by'],
+  ...['operation.peak', 'provision.says', 'provision.by'],
   ...['exposure.path', 'exposure.peak_at', 'exposure.time_above_limit'],
   ...[],
 ]);

@@ -129,7 +129,7 @@ describe('decodeText, what is refused', () => {
   });
 
   it('takes the neighbours of what it refuses', () => {
-    const text = '\t \u007e \u00a0 \u2027 \u202f \u2065 \u206a\r\n';
+    const text = '\t \u007e \u00a0 \u00ac \u00ae \u061b \u200a \u2010 \u2027 \u202f \u205f \u206a\r\n';
     expect(decodeText(utf8(text))).toEqual({ ok: true, text });
   });
 });
