@@ -1,4 +1,5 @@
 import type { Finding } from '../judge/finding.ts';
+import { formatQuantity } from '../quantity/format-quantity.ts';
 import type { Verdict } from '../judge/verdict.ts';
 import { cautions } from './cautions.ts';
 import { paintWith } from './paint.ts';
@@ -131,6 +132,8 @@ function findingLines({ finding, place }: PlacedFinding, columns: number, paint:
   };
   add('Instead', finding.instead);
   add('Why', finding.why);
+  const numbers = numbersText(finding);
+  if (numbers !== '') add('Numbers', numbers);
   for (const assumption of finding.assumptions) add('Assumed', assumption);
   if (finding.deviation !== undefined) {
     const { by, role, date, reason, expires } = finding.deviation;
@@ -141,6 +144,17 @@ function findingLines({ finding, place }: PlacedFinding, columns: number, paint:
     ...wrapText(visibleText(where), columns, `${deep}${indent}`, deep).map((line) => paint.faint(line)),
   );
   return lines;
+}
+
+/** What was measured, looked up or computed, and where from: `peak 437 °C computed, stop limit 250 °C from a table`. */
+function numbersText({ facts }: Finding): string {
+  return facts
+    .flatMap(({ name, value, unit, from }) => {
+      if (typeof value !== 'number' || unit === undefined || !Number.isFinite(value)) return [];
+      const title = name.slice(name.indexOf('.') + 1).replaceAll('_', ' ');
+      return [`${title} ${formatQuantity(value, unit)} ${from === 'table' ? 'from a table' : from}`];
+    })
+    .join(', ');
 }
 
 function closing(tail: RunTail, head: RunHead | undefined, { columns }: TextOptions, paint: Paint): string {
