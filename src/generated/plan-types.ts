@@ -45,16 +45,16 @@ export interface PlanJob {
   readonly written_by?: Person;
   /** Revision of the plan. */
   readonly revision?: string;
-  /** State in which the vehicle came. */
+  /** State in which the vehicle came. Not judged yet. */
   readonly as_received?: PlanJobAsReceived;
   readonly note?: Text;
 }
 
-/** State in which the vehicle came. */
+/** State in which the vehicle came. Not judged yet. */
 export interface PlanJobAsReceived {
-  /** Mileage with unit. */
+  /** Mileage with unit. Not judged yet. */
   readonly mileage?: string;
-  /** Warning lamps lit. */
+  /** Warning lamps lit. Not judged yet. */
   readonly warning_lamps?: string;
   /** What still works. */
   readonly works?: string;
@@ -78,7 +78,7 @@ export interface PlanVehicle {
   readonly vin?: string;
   /** Frame number of a home market without the 17-character scheme. */
   readonly frame_number?: string;
-  /** Where the number was read. */
+  /** Where the number was read. Not judged yet. */
   readonly read_from?: string;
   /** Second place where it was read and agreed. */
   readonly confirmed_at?: string;
@@ -93,7 +93,7 @@ export interface PlanVehicle {
   readonly drive?: readonly DriveWord[] | DriveWord;
   /** Restraints fitted. */
   readonly restraints?: string;
-  /** Known earlier repairs, or the words none known. */
+  /** Known earlier repairs, or the words none known. Not judged yet. */
   readonly earlier_repairs?: string | readonly EarlierRepair[];
 }
 
@@ -115,6 +115,7 @@ export interface PlanReferencesItem {
   readonly covers?: Covers;
   /** Day on which it was looked up for this job. */
   readonly looked_up?: PlanDate;
+  /** Not judged yet. */
   readonly looked_up_by?: Person;
   /** Job number for which it was looked up. */
   readonly for_job?: string;
@@ -223,7 +224,7 @@ export interface PlanMakeSafeHighVoltage {
   readonly proof_of_absence?: PlanMakeSafeHighVoltageProofOfAbsence;
   /** Whether the traction battery is taken out for the work. */
   readonly battery_removed?: boolean;
-  /** Orange cables in the work zone and what is done with them. */
+  /** Orange cables in the work zone and what is done with them. Not judged yet. */
   readonly cables_in_zone?: string;
 }
 
@@ -277,7 +278,7 @@ export interface PlanMakeSafeFire {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Extinguisher at hand. */
+  /** Extinguisher at hand. Not judged yet. */
   readonly extinguisher?: string;
   /** Fire watch after hot work. */
   readonly watch?: Time;
@@ -309,7 +310,7 @@ export interface PlanMakeSafeLifting {
 
 /** What the impact did as a whole. */
 export interface PlanDamage {
-  /** Direction and point of impact. */
+  /** Direction and point of impact. Not judged yet. */
   readonly impact?: string;
   /** Ids of parts hit directly. */
   readonly direct?: readonly Id[];
@@ -331,7 +332,7 @@ export interface PlanMeasurements {
   /** Kind of system. */
   readonly system?: 'mechanical' | 'optical' | 'ultrasonic' | 'fixture' | 'tape';
   readonly calibration_due?: PlanDate;
-  /** Measuring uncertainty, two standard deviations. */
+  /** Measuring uncertainty, two standard deviations. Not judged yet. */
   readonly uncertainty?: Length;
   /** Measuring data. */
   readonly data_sheet?: PlanMeasurementsDataSheet;
@@ -414,7 +415,7 @@ export interface PlanFinishCavitiesItem {
   readonly wax?: string;
   /** Foam or baffle renewed. */
   readonly foam?: string;
-  /** Whether drain holes are open. */
+  /** Whether drain holes are open. Not judged yet. */
   readonly drains_open?: boolean;
 }
 
@@ -428,7 +429,7 @@ export interface PlanFinishSealer {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Places. */
+  /** Places. Not judged yet. */
   readonly places?: string;
 }
 
@@ -442,7 +443,7 @@ export interface PlanFinishPrimer {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Product. */
+  /** Product. Not judged yet. */
   readonly product?: string;
 }
 
@@ -598,7 +599,7 @@ export interface PlanDeviationsItem {
 export interface PlanSignOff {
   readonly by?: Person;
   readonly date?: PlanDate;
-  /** Revision of the plan that was signed. */
+  /** Revision of the plan that was signed. Not judged yet. */
   readonly plan_revision?: string;
   /** Statement on open holds. */
   readonly open_holds?: string;
@@ -779,13 +780,13 @@ export interface CouponTest {
   readonly result?: CouponResult;
   /** Day of the test. */
   readonly date?: PlanDate;
-  /** Measured button or nugget diameter. */
+  /** Measured button or nugget diameter. Not judged yet. */
   readonly nugget?: Length;
   /** The sheets of the coupon, in order. */
   readonly sheets?: readonly Material[];
-  /** Whether at least two welds were made at the pitch of the job and the second one was tested. */
+  /** Whether at least two welds were made at the pitch of the job and the second one was tested. Not judged yet. */
   readonly at_job_pitch?: boolean;
-  /** How it broke: button, interface, part of each. */
+  /** How it broke: button, interface, part of each. Not judged yet. */
   readonly failure?: string;
   /** Where piece or photograph is kept. */
   readonly record?: string;
@@ -823,27 +824,27 @@ export interface Joint {
   readonly count?: number;
   /** Number of joints that were made. */
   readonly count_done?: number;
-  /** Nugget or button diameter that is asked for. */
+  /** Nugget or button diameter that is asked for. Not judged yet. */
   readonly nugget?: Length;
-  /** Distance between neighbouring joints. */
+  /** Distance between neighbouring joints. Not judged yet. */
   readonly pitch?: Length;
-  /** Distance between neighbouring factory joints. */
+  /** Distance between neighbouring factory joints. Not judged yet. */
   readonly factory_pitch?: Length;
   /** Centre of the joint to the sheet edge. */
   readonly edge?: Length;
-  /** Hole diameter of a plug weld or rivet. */
+  /** Hole diameter of a plug weld or rivet. Not judged yet. */
   readonly hole?: Length;
   /** Backing insert inside a closed member. */
   readonly insert?: JointInsert;
-  /** Root gap. */
+  /** Root gap. Not judged yet. */
   readonly gap?: Length;
-  /** Backing of a seam. */
+  /** Backing of a seam. Not judged yet. */
   readonly backing?: string;
   /** Adhesive in the joint. */
   readonly adhesive?: JointAdhesive;
   /** Whether the factory joint held structural adhesive. */
   readonly factory_adhesive?: boolean;
-  /** Wire or filler, by its standard designation. */
+  /** Wire or filler, by its standard designation. Not judged yet. */
   readonly filler?: string;
   /** Shielding gas. */
   readonly gas?: string;
@@ -867,6 +868,7 @@ export interface Joint {
 
 /** Backing insert inside a closed member. */
 export interface JointInsert {
+  /** Not judged yet. */
   readonly length_each_side?: Length;
   readonly grade?: Grade;
   readonly thickness?: Length;
@@ -874,12 +876,12 @@ export interface JointInsert {
 
 /** Adhesive in the joint. */
 export interface JointAdhesive {
-  /** Name that the procedure gives. */
+  /** Name that the procedure gives. Not judged yet. */
   readonly product?: string;
-  /** Lot number. */
+  /** Lot number. Not judged yet. */
   readonly lot?: string;
   readonly expires?: PlanDate;
-  /** Cure: time and temperature. */
+  /** Cure: time and temperature. Not judged yet. */
   readonly cure?: string;
   /** When the cure was complete. */
   readonly cured?: Moment;
@@ -887,17 +889,18 @@ export interface JointAdhesive {
 
 /** Machine settings. */
 export interface JointSettings {
-  /** Machine and arm. */
+  /** Machine and arm. Not judged yet. */
   readonly machine?: string;
-  /** Program name or number. */
+  /** Program name or number. Not judged yet. */
   readonly program?: string;
   readonly force?: Force;
   readonly current?: Current;
   readonly voltage?: Voltage;
+  /** Not judged yet. */
   readonly weld_time?: Time;
   readonly travel_speed?: Speed;
   readonly heat_input?: HeatInput;
-  /** Highest temperature before the next pass. */
+  /** Highest temperature before the next pass. Not judged yet. */
   readonly interpass?: Temperature;
   /** Length of each stitch. */
   readonly stitch?: Length;
@@ -955,7 +958,7 @@ export interface Operation {
   readonly clear_within?: Length;
   /** How a straightening is done. */
   readonly method?: 'cold' | 'with heat';
-  /** How far it is corrected. */
+  /** How far it is corrected. Not judged yet. */
   readonly amount?: Length;
   /** Joints that the operation makes. */
   readonly joints?: readonly Joint[];
@@ -965,7 +968,7 @@ export interface Operation {
   readonly control_units?: string;
   /** Length of the fire watch after the hot work. */
   readonly fire_watch?: Time;
-  /** Paint film thickness. */
+  /** Paint film thickness. Not judged yet. */
   readonly film?: Length;
   /** Product used. */
   readonly material?: string;
@@ -1076,7 +1079,7 @@ export interface PartDamage {
 export interface Opening {
   /** Which opening. */
   readonly name?: string;
-  /** Two diagonals before the repair. */
+  /** Two diagonals before the repair. Not judged yet. */
   readonly diagonals_before?: readonly Length[];
   /** Two diagonals after it. */
   readonly diagonals_after?: readonly Length[];
@@ -1096,9 +1099,9 @@ export interface Scan {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Tool and its software state. */
+  /** Tool and its software state. Not judged yet. */
   readonly tool?: string;
-  /** Codes found. */
+  /** Codes found. Not judged yet. */
   readonly codes?: readonly ScanCodesItem[];
 }
 
@@ -1110,6 +1113,7 @@ export interface ScanCodesItem {
   readonly system?: 'restraint' | 'brake' | 'steering' | 'traction battery' | 'engine' | 'body' | 'driver assistance' | 'other';
   /** State. */
   readonly state?: 'active' | 'stored' | 'cleared';
+  /** Not judged yet. */
   readonly explanation?: Text;
 }
 
