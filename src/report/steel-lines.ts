@@ -7,9 +7,10 @@ export function steelLines(answer: DesignationAnswer): readonly SteelLine[] {
   const lines: (readonly [string, string | undefined])[] = [
     ['Class', classText(answer)],
     ['Family', familyText(answer)],
-    ['Tensile', strengthText(answer.tensile)],
+    ['Tensile', tensileText(answer)],
     ['', equivalentsText(answer)],
     ['Yield', strengthText(answer.yield)],
+    ['Typical', typicalText(answer)],
     ['Hardness', hardnessText(answer)],
     ['Coating', coatingText(answer)],
     ['Figures', answer.number_means ?? undefined],
@@ -40,6 +41,20 @@ function strengthText(range: StrengthRange | null): string | undefined {
   const { min, max, unit } = range;
   if (min === null) return `at most ${String(max)} ${unit}`;
   return max === null ? `at least ${min} ${unit}` : `${min} to ${max} ${unit}`;
+}
+
+function tensileText({ tensile, tensile_only_if: onlyIf }: DesignationAnswer): string | undefined {
+  const text = strengthText(tensile);
+  return text === undefined || onlyIf === null ? text : `${text}, only if ${onlyIf}`;
+}
+
+function typicalText({ typical }: DesignationAnswer): string | undefined {
+  if (typical === null) return undefined;
+  const parts = [
+    typical.yield === null ? undefined : `yield ${typical.yield} ${typical.unit}`,
+    typical.tensile === null ? undefined : `tensile ${typical.tensile} ${typical.unit}`,
+  ].filter((one) => one !== undefined);
+  return `${parts.join(', ')}; not promised`;
 }
 
 function equivalentsText({ equivalents }: DesignationAnswer): string | undefined {

@@ -94,9 +94,6 @@ function remarks(answer: SteelAnswer, beside: number, columns: number, paint: Pa
         ),
       );
   };
-  // The note repeats the reason at its end.
-  const note =
-    answer.reason === null ? answer.note : (answer.note?.replace(answer.reason, '').trim() ?? null);
   add('Open', answer.reason);
   add('Nearest known', answer.nearest.join(', '));
   if (answer.readings.length > 1) {
@@ -106,7 +103,7 @@ function remarks(answer: SteelAnswer, beside: number, columns: number, paint: Pa
       add('May be', `${one.designation} by ${one.standard}: ${one.class}, ${one.family}${strength}`);
     }
   }
-  add('Taken for granted', note);
+  add('Taken for granted', answer.note);
   add('Weld', answer.coating_means?.welding ?? null);
   add('Heat', answer.coating_means?.heat ?? null);
   for (const warning of answer.warnings) add('Mind', warning);

@@ -1,4 +1,5 @@
 import { gradeTable } from './grade-table.ts';
+import { readOne } from './read-one.ts';
 
 export interface Unknown {
   readonly reason: string;
@@ -28,7 +29,7 @@ export function explainUnknown(key: string, text: string): Unknown {
       reason: `${shown} is a steel number without a row in the table. State the name that goes with it. ${lookUp}`,
     };
   }
-  const swapped = lookAlikeGrade(key);
+  const swapped = lookAlikeGrade(key) ?? lookAlikeName(text.trim().normalize('NFKC'));
   if (swapped !== undefined) {
     return {
       reason: `${shown} looks like ${swapped.name}, but it has ${swapped.written} where that grade has ${swapped.meant}; type it again.`,
@@ -69,10 +70,27 @@ function withNearest(key: string, reason: string): Unknown {
   return nearest.length > 0 ? { reason, nearest } : { reason };
 }
 
+interface LookAlike {
+  readonly name: string;
+  readonly written: string;
+  readonly meant: string;
+}
+
+/** A name without a row of the table that would be read if an O beside a figure were 0, an I or L beside one 1: DP98O, CR1O00T-MB. */
+function lookAlikeName(text: string): LookAlike | undefined {
+  let mended = text;
+  for (;;) {
+    const next = mended.replace(/(?<=\d)O|O(?=\d)/i, '0').replace(/(?<=\d)[IL]|[IL](?=\d)/i, '1');
+    if (next === mended) break;
+    mended = next;
+  }
+  const at = [...mended].findIndex((char, index) => char !== text.charAt(index));
+  if (at < 0 || readOne(mended)?.known !== true) return undefined;
+  return { name: mended, written: sign(text.charAt(at)), meant: sign(mended.charAt(at)) };
+}
+
 /** A known grade that differs only by O for 0, or I or L for 1. */
-function lookAlikeGrade(
-  key: string,
-): { readonly name: string; readonly written: string; readonly meant: string } | undefined {
+function lookAlikeGrade(key: string): LookAlike | undefined {
   const folded = fold(key);
   for (const candidate of foldedKeys().get(folded) ?? foldedKeys().get(folded.replace(/\+.*$/, '')) ?? []) {
     const [row] = gradeTable().byKey.get(candidate) ?? [];
