@@ -90,7 +90,6 @@ function describeKnown(text: string, reading: KnownDesignation): DesignationAnsw
     given: shown(text),
     known: reason === '' ? 'known' : 'ambiguous',
     usable: true,
-    ...nothing,
     same_class: reading.sameClass === true,
     class: counts ?? null,
     weakest_class: different ? null : (weakest(readings) ?? null),

@@ -39,14 +39,15 @@ function* formsOf(key: string, behind: string | undefined): Generator<Designatio
 
 /** The key itself, then without a thickness or width at its end: 1.2 mm, t=1.2, 1.2T, x 1250. */
 function* withoutSize(key: string): Generator<string, void> {
-  const size = /^(?:[T@]?=?\d{1,2}(?:\.\d+)?MM|T=\d(?:\.\d+)?|\d\.\d{1,2}T?|X\d{2,4}(?:MM)?)$/;
   yield key;
+  if (!/(?:MM|\.\d+T?|=\d|X\d+)$/.test(key)) return;
   for (let at = key.length - 1; at >= Math.max(2, key.length - longestSize); at--) {
     if (size.test(key.slice(at))) yield key.slice(0, at).replace(/[,;/]$/, '');
   }
 }
 
 const longestSize = 10;
+const size = /^(?:[T@]?=?\d{1,2}(?:\.\d+)?MM|T=\d(?:\.\d+)?|\d\.\d{1,2}T?|X\d{2,4}(?:MM)?)$/;
 
 const state = /^(.+?)[,;:]?(ASDELIVERED|UNHARDENED|PRESSHARDENED|HARDENED|QUENCHED|PAINTBAKED|BAKED)$/;
 const laminatedWords = String.raw`(?:LAMINATED?|SANDWICH|SOUNDDAMP(?:ING|ED)|SOUNDDEADENING)(?:SHEET|STEEL)?`;
@@ -57,6 +58,8 @@ const softZone = /^(.+?)[,;:]?(?:WITH)?(?:SOFTZONES?|TAILOR(?:ED)?TEMPERED|PARTI
 
 function* withoutWords(key: string): Generator<DesignationForm, void> {
   yield { grade: key };
+  // The words below have five letters or more; hardly any grade has.
+  if (!/[A-Z]{5}/.test(key)) return;
   const named = state.exec(key);
   if (named?.[1] !== undefined) {
     for (const grade of withoutSize(named[1])) yield { grade, statedState: stateOf(named[2] ?? '') };

@@ -146,10 +146,10 @@ function namedRows(key: string): readonly GradeRow[] {
   const { byKey, numberToKey } = gradeTable();
   const rows = byKey.get(key);
   if (rows !== undefined) return rows;
-  const numbered = /^([^+]+)(\+.+)?$/.exec(key);
-  const grade = numberToKey.get(numbered?.[1] ?? '');
+  const plus = key.indexOf('+');
+  const grade = numberToKey.get(plus < 0 ? key : key.slice(0, plus));
   if (grade !== undefined) {
-    const found = byKey.get(`${grade.key}${numbered?.[2] ?? ''}`) ?? [];
+    const found = byKey.get(`${grade.key}${plus < 0 ? '' : key.slice(plus)}`) ?? [];
     return found.map((row) => ({ ...row, mark: worseMark(row.mark, grade.mark) }));
   }
   const hotDip = /^(H[CD]T\d+[A-Z]{1,2})D$/.exec(key)?.[1];
@@ -163,22 +163,30 @@ function namedRows(key: string): readonly GradeRow[] {
   return trade === undefined ? [] : [trade];
 }
 
+/** Asked for every name that is not in the table, and most are none of these: a look at the key comes before each form. */
 function otherSpellings(key: string): readonly string[] {
+  if (key.includes('/')) return pairSpellings(key);
+  if (key.startsWith('DC0')) {
+    const strip = /^(DC0[1-7])(LC|C\d{3})$/.exec(key);
+    return strip === null ? [] : [`${strip[1] ?? ''}+${strip[2] ?? ''}`];
+  }
+  if (key.includes('TYPE')) {
+    const commercial = /^(CS|DS|DDS|EDDS|FS)TYPE[A-C]$/.exec(key)?.[1];
+    return commercial === undefined ? [] : [commercial];
+  }
+  if (!key.startsWith('A') && !key.startsWith('EN')) return [];
+  const aluminium = /^(?:EN)?(?:AW|AA|A)(\d{4}[A-Z]?)([OHT]\w*)?$/.exec(key);
+  if (aluminium === null) return [];
+  const [, alloy = '', temper] = aluminium;
+  return [temper === undefined ? `ENAW${alloy}` : `${alloy}${temper}`];
+}
+
+function pairSpellings(key: string): readonly string[] {
   const chinese = /^(HC|HD|CR|HR)(\d{3,4}\/\d{3,4}[A-Z]{2})D?$/.exec(key);
   if (chinese !== null) {
     const [, roll = '', rest = ''] = chinese;
     return [`${roll}${rest}`, `${roll === 'HC' || roll === 'CR' ? 'CR' : 'HR'}${rest}`];
   }
   const american = /^(?:CR|HR)?(DP|TRIP|MS)?(\d{3,4}T\/\d{3,4}Y)(DP|TRIP|MS)?$/.exec(key);
-  if (american !== null) return [`${american[1] ?? american[3] ?? ''}${american[2] ?? ''}`];
-  const strip = /^(DC0[1-7])(LC|C\d{3})$/.exec(key);
-  if (strip !== null) return [`${strip[1] ?? ''}+${strip[2] ?? ''}`];
-  const commercial = /^(CS|DS|DDS|EDDS|FS)TYPE[A-C]$/.exec(key)?.[1];
-  if (commercial !== undefined) return [commercial];
-  const aluminium = /^(?:EN)?(?:AW|AA|A)(\d{4}[A-Z]?)([OHT]\w*)?$/.exec(key);
-  if (aluminium !== null) {
-    const [, alloy = '', temper] = aluminium;
-    return [temper === undefined ? `ENAW${alloy}` : `${alloy}${temper}`];
-  }
-  return [];
+  return american === null ? [] : [`${american[1] ?? american[3] ?? ''}${american[2] ?? ''}`];
 }

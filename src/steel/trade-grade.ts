@@ -68,10 +68,14 @@ const familyOfWord: ReadonlyMap<string, string> = new Map(
   ),
 );
 
+/** Four letters, four figures and the unit. */
+const longestTradeName = 11;
+
 /** Reads a trade name or word as a row marked practice; undefined for anything else. */
 export function tradeGrade(key: string): GradeRow | undefined {
   const ofWord = familyOfWord.get(key);
   if (ofWord !== undefined) return row(steelFamily(ofWord).word, ofWord);
+  if (key.length > longestTradeName) return undefined;
   const match = /^([A-Z]{2,4})(\d{3,4})(?:MPA)?$/.exec(key) ?? /^(\d{3,4})([A-Z]{2,4})$/.exec(key);
   if (match === null) return undefined;
   const [, first = '', second = ''] = match;
