@@ -108,8 +108,10 @@ function covers(word: Material, grade: Material): boolean {
   const rank = steelRank(grade.class);
   if (high === undefined || rank === undefined) return word.class === grade.class;
   const low = steelRank(word.weakestClass ?? word.class) ?? high;
-  const familyKnown = !word.family.startsWith('class word') && grade.from !== 'trade word';
-  return rank >= low && rank <= high && (!familyKnown || word.family === grade.family);
+  if (rank < low || rank > high) return false;
+  // Boron steel goes by several names, all of them press-hardened; a word of strength names no family.
+  const family = !word.family.startsWith('class word') && word.weakestClass !== undefined;
+  return !family || word.family === grade.family;
 }
 
 /** The grade, no surer than what stands beside it. */

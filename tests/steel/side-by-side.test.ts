@@ -23,6 +23,8 @@ describe('two grades in one text', () => {
     expect(tell('HCT590X (DP600)').readings[0]?.designation).toBe('HCT590X'); // the trade says 600 for 590
     expect(tell('HCT780X 780 MPa')).toMatchObject({ known: 'known', class: 'advanced high-strength' });
     expect(tell('HC340LA 340 MPa')).toMatchObject({ known: 'known', class: 'high-strength' });
+    expect(tell('boron 20MnB5')).toMatchObject({ known: 'known', class: 'press-hardened' });
+    expect(tell('dual phase DP980')).toMatchObject({ known: 'known', class: 'ultra-high-strength' });
     expect(tell('boron 22MnB5')).toMatchObject({ known: 'known', class: 'press-hardened' });
     expect(tell('DC04 mild steel')).toMatchObject({ known: 'known', class: 'mild' });
   });
@@ -37,6 +39,9 @@ describe('two grades in one text', () => {
     ['DC04 600 MPa', 'ultra-high-strength'],
     ['DC04 1500 MPa', 'press-hardened'],
     ['UHSS 1500', 'press-hardened'],
+    ['TRIP DP980', 'ultra-high-strength'],
+    ['HSLA HCT780X', 'ultra-high-strength'],
+    ['boron DP980', 'press-hardened'],
   ])('%s disagrees with itself, and counts as %s', (text, expected) => {
     expect(tell(text)).toMatchObject({ known: 'ambiguous', class: expected });
   });
