@@ -54,8 +54,11 @@ export function nearestGrades(key: string, wide = false): readonly string[] {
   const limit = wide ? Math.min(4, Math.ceil(key.length / 2)) : Math.min(2, Math.floor(key.length / 3));
   if (limit === 0) return [];
   const near: { readonly name: string; readonly distance: number }[] = [];
+  const signs = signSet(key);
   for (const [candidate, [row]] of gradeTable().byKey) {
     if (row === undefined || Math.abs(candidate.length - key.length) > limit) continue;
+    // One edit takes away one sign and adds one at most.
+    if (bitsIn(signs ^ signSet(candidate)) > 2 * limit) continue;
     const distance = editDistance(candidate, key, limit);
     if (distance <= limit) near.push({ name: row.designation, distance });
   }
@@ -123,6 +126,19 @@ function foldedKeys(): ReadonlyMap<string, readonly string[]> {
 
 function sign(char: string): string {
   return /\d/.test(char) ? `the figure ${char}` : `the letter ${char}`;
+}
+
+/** The signs of a text as bits; letters and figures may share one, which only makes two texts look more alike. */
+function signSet(text: string): number {
+  let bits = 0;
+  for (let at = 0; at < text.length; at++) bits |= 1 << (text.charCodeAt(at) & 31);
+  return bits;
+}
+
+function bitsIn(bits: number): number {
+  let count = 0;
+  for (let rest = bits; rest !== 0; rest &= rest - 1) count++;
+  return count;
 }
 
 /** Edits (insert, remove, replace) between two short texts (Levenshtein); above `limit` only that it is above. */
