@@ -27,18 +27,27 @@ export function steelTableSource(gradesCsv: string, numbersCsv: string): string 
       row['rm_min_mpa'],
       row['rm_max_mpa'],
       row['as_delivered_or_hardened'],
-      row['confidence']?.replaceAll(/[[\]]/g, ''),
+      markOf(row),
+      row['rp02_typical_mpa'],
+      row['rm_typical_mpa'],
+      row['rm_min_only_if'],
     ]),
   );
-  const numbers = csvRows(numbersCsv).map((row) => line([row['steel_number'], row['designation']]));
+  const numbers = csvRows(numbersCsv).map((row) =>
+    line([row['steel_number'], row['designation'], markOf(row)]),
+  );
   return [
     '// Made by .build/steel-table.ts from src/steel/data/*.csv; change the CSV, not this file.',
-    '// A grade a line: designation|standard|class|yield min|max|tensile min|max (MPa)|state|mark.',
+    '// A grade a line: designation|standard|class|yield min|max|tensile min|max (MPa)|state|mark|typical yield|typical tensile|when the tensile minimum holds.',
     `export const gradeLines = \`\n${grades.join('\n')}\n\`;`,
-    '// A steel number a line: number|designation.',
+    '// A steel number a line: number|designation|mark.',
     `export const steelNumberLines = \`\n${numbers.join('\n')}\n\`;`,
     '',
   ].join('\n');
+}
+
+function markOf(row: Readonly<Record<string, string>>): string | undefined {
+  return row['confidence']?.replaceAll(/[[\]]/g, '');
 }
 
 function line(fields: readonly (string | undefined)[]): string {

@@ -64,7 +64,7 @@ export function program(): Command {
     .command('steel')
     .description('say what a material designation, a strength or a word of the trade stands for')
     .argument(
-      '<designation...>',
+      '[designation...]',
       'such as 22MnB5+AS150, "DP 980", 6016-T4, "217 ksi"; several are shown side by side',
     )
     .addOption(new Option('--format <form>', 'form of the answer').choices(['text', 'json']).default('text'))

@@ -1,12 +1,8 @@
-import { builtInPacks } from '../generated/built-in-packs.ts';
-import { classRules } from '../judge/class-rules.ts';
-import type { ClassRule } from '../judge/class-rules.ts';
-import { rulesInForce } from '../packs/rules-in-force.ts';
-import type { SteelAnswer } from '../report/steel-report.ts';
+import type { SteelAnswer, SteelRules } from '../report/steel-report.ts';
 import { steelText } from '../report/steel-text.ts';
 import { describeDesignation } from '../steel/describe-designation.ts';
 import type { DesignationAnswer } from '../steel/designation-answer.ts';
-import { dictionary } from './dictionary.ts';
+import { rulesOfMaterials } from './steel-rules.ts';
 import { writeOut } from './write-out.ts';
 
 export interface SteelOptions {
@@ -16,31 +12,30 @@ export interface SteelOptions {
   readonly columns: number;
 }
 
-/** The command `steel`: says what each designation is. Gives 0 when all are known, 1 when one is ambiguous or unknown, 2 when one is none. */
+/**
+ * The command `steel`: says what each designation is. Gives 0 when all are known, 1 when one is ambiguous or unknown, 2 when one is
+ * none or none is given. As JSON the answer is an array in every case, one object a line.
+ */
 export function steel(designations: readonly string[], options: SteelOptions): 0 | 1 | 2 {
-  const general = builtInPacks().find(({ name }) => name === 'general');
-  const inForce = general === undefined ? [] : rulesInForce(general.rules, general.version);
-  const byClass = new Map<string, readonly ClassRule[]>();
-  const rulesOf = (strengthClass: string | null): readonly ClassRule[] => {
-    if (strengthClass === null) return [];
-    const rules = byClass.get(strengthClass) ?? classRules(inForce, strengthClass, dictionary);
-    byClass.set(strengthClass, rules);
-    return rules;
-  };
-  const answers: readonly SteelAnswer[] = designations.map((text) => {
+  const { pack, of } = rulesOfMaterials();
+  const met = new Set<SteelRules>();
+  const answers = designations.map((text): SteelAnswer => {
     const answer = describeDesignation(text, { find: options.find });
-    return { ...answer, rules: rulesOf(answer.class) };
+    const rules = of(answer);
+    for (const one of rules) met.add(one);
+    return { ...answer, rules: rules.flatMap((one) => one.rules.map(({ rule }) => rule)) };
   });
-  const pack = `general ${general?.version ?? ''}`;
-  writeOut(
-    options.format === 'json'
-      ? `${JSON.stringify(answers, null, 2)}\n`
-      : steelText({ answers, pack }, options),
-  );
+  if (options.format === 'json')
+    writeOut(
+      answers.length === 0 ? '[]\n' : `[\n${answers.map((one) => JSON.stringify(one)).join(',\n')}\n]\n`,
+    );
+  else if (answers.length > 0) writeOut(steelText({ answers, rules: [...met], pack }, options));
+  if (answers.length === 0)
+    writeOut('error: name a designation, as planish steel 22MnB5+AS150\n', 'complaints');
   return statusOf(answers);
 }
 
 function statusOf(answers: readonly DesignationAnswer[]): 0 | 1 | 2 {
-  if (answers.some(({ usable }) => !usable)) return 2;
+  if (answers.length === 0 || answers.some(({ usable }) => !usable)) return 2;
   return answers.every(({ known }) => known === 'known') ? 0 : 1;
 }

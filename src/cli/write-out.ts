@@ -18,7 +18,7 @@ export function writeOut(text: string, stream: Stream = 'output'): boolean {
       if (code === 'EPIPE') return false;
       // A pipe in non-blocking mode that is full for now.
       if (code !== 'EAGAIN') throw error;
-      Atomics.wait(pause, 0, 0, 5);
+      Atomics.wait(pause, 0, 0, 1);
     }
   }
   return true;

@@ -2,26 +2,35 @@ import type { DesignationAnswer, StrengthRange } from '../steel/designation-answ
 
 export type SteelLine = readonly [label: string, text: string];
 
-/** The facts of one designation in the order in which a sheet shows them; what is not known has no line. */
-export function steelLines(answer: DesignationAnswer): readonly SteelLine[] {
-  const lines: (readonly [string, string | undefined])[] = [
-    ['Class', classText(answer)],
-    ['Family', familyText(answer)],
-    ['Tensile', strengthText(answer.tensile)],
-    ['', equivalentsText(answer)],
-    ['Yield', strengthText(answer.yield)],
-    ['Hardness', hardnessText(answer)],
-    ['Coating', coatingText(answer)],
-    ['Figures', answer.number_means ?? undefined],
+/** The facts of a designation in the order in which a sheet shows them. The line without a label goes on with the one above. */
+const facts: readonly (readonly [label: string, text: (answer: DesignationAnswer) => string | undefined])[] =
+  [
+    ['Class', classText],
+    ['Family', familyText],
+    ['Tensile', tensileText],
+    ['', equivalentsText],
+    ['Yield', (answer) => strengthText(answer.yield)],
+    ['Typical', typicalText],
+    ['Hardness', hardnessText],
+    ['Coating', coatingText],
+    ['Figures', (answer) => answer.number_means ?? undefined],
     [
       'Sheet',
-      answer.thickness === null ? undefined : `${answer.thickness.min} to ${answer.thickness.max} mm`,
+      ({ thickness }) => (thickness === null ? undefined : `${thickness.min} to ${thickness.max} mm`),
     ],
-    ['Carbon', carbonText(answer)],
-    ['Standard', answer.standard ?? undefined],
-    ['Sure', sureText(answer)],
+    ['Carbon', carbonText],
+    ['Standard', (answer) => answer.standard ?? undefined],
+    ['Sure', sureText],
   ];
-  return lines.flatMap(([label, text]) => (text === undefined ? [] : [[label, text] as const]));
+
+export const steelLabels: readonly string[] = facts.map(([label]) => label);
+
+/** The facts of one designation; what is not known has no line. */
+export function steelLines(answer: DesignationAnswer): readonly SteelLine[] {
+  return facts.flatMap(([label, textOf]) => {
+    const text = textOf(answer);
+    return text === undefined ? [] : [[label, text] as const];
+  });
 }
 
 function classText({ class: counts, weakest_class: weakest }: DesignationAnswer): string | undefined {
@@ -40,6 +49,20 @@ function strengthText(range: StrengthRange | null): string | undefined {
   const { min, max, unit } = range;
   if (min === null) return `at most ${String(max)} ${unit}`;
   return max === null ? `at least ${min} ${unit}` : `${min} to ${max} ${unit}`;
+}
+
+function tensileText({ tensile, tensile_only_if: onlyIf }: DesignationAnswer): string | undefined {
+  const text = strengthText(tensile);
+  return text === undefined || onlyIf === null ? text : `${text}, only if ${onlyIf}`;
+}
+
+function typicalText({ typical }: DesignationAnswer): string | undefined {
+  if (typical === null) return undefined;
+  const parts = [
+    typical.yield === null ? undefined : `yield ${typical.yield} ${typical.unit}`,
+    typical.tensile === null ? undefined : `tensile ${typical.tensile} ${typical.unit}`,
+  ].filter((one) => one !== undefined);
+  return `${parts.join(', ')}; not promised`;
 }
 
 function equivalentsText({ equivalents }: DesignationAnswer): string | undefined {

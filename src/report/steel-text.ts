@@ -1,8 +1,8 @@
 import { fitCell } from './fit-cell.ts';
 import { paintWith } from './paint.ts';
 import type { Paint } from './paint.ts';
-import { steelLines } from './steel-lines.ts';
-import type { SteelAnswer, SteelReport } from './steel-report.ts';
+import { steelLabels, steelLines } from './steel-lines.ts';
+import type { SteelAnswer, SteelReport, SteelRules } from './steel-report.ts';
 import { textWidth } from './text-width.ts';
 import { visibleText } from './visible-text.ts';
 import { wrapText } from './wrap-text.ts';
@@ -19,7 +19,10 @@ const gap = '  ';
 const mostBeside = 3;
 
 /** Designations as a sheet of plain text: one below its facts, several side by side, then what to mind and what rules say of the classes. */
-export function steelText({ answers, pack }: SteelReport, { colour, columns }: SteelTextOptions): string {
+export function steelText(
+  { answers, rules, pack }: SteelReport,
+  { colour, columns }: SteelTextOptions,
+): string {
   const paint = paintWith(colour);
   const blocks: string[] = [];
   for (let at = 0; at < answers.length; at += mostBeside) {
@@ -29,7 +32,7 @@ export function steelText({ answers, pack }: SteelReport, { colour, columns }: S
       ...group.map((one) => remarks(one, group.length, columns, paint)),
     );
   }
-  blocks.push(...classBlocks(answers, pack, columns, paint));
+  blocks.push(...rules.map((one) => rulesBlock(one, pack, columns, paint)));
   blocks.push(
     wrapText(
       'The designation on the spare part and the maker’s document for this vehicle and year decide.',
@@ -46,21 +49,12 @@ function sheet(group: readonly SteelAnswer[], columns: number, paint: Paint): st
   const facts = group.map((answer) => steelLines(answer));
   const heads = group.map((answer) => heading(answer));
   const rows: string[] = row('', heads, width).map((line) => paint.strong(line));
-  const labels = [...new Set(facts.flatMap((lines) => lines.map(([label]) => label)))];
-  for (const label of inOrder(labels)) {
+  const met = new Set(facts.flatMap((lines) => lines.map(([label]) => label)));
+  for (const label of steelLabels.filter((one) => met.has(one))) {
     const cells = facts.map((lines) => lines.find(([name]) => name === label)?.[1] ?? '');
     rows.push(...row(label, cells, width));
   }
   return rows.join('\n');
-}
-
-const order = [
-  ...['Class', 'Family', 'Tensile', '', 'Yield', 'Hardness', 'Coating', 'Figures', 'Sheet', 'Carbon'],
-  ...['Standard', 'Sure'],
-];
-
-function inOrder(labels: readonly string[]): readonly string[] {
-  return order.filter((label) => labels.includes(label));
 }
 
 function heading({ given, known }: SteelAnswer): string {
@@ -86,17 +80,9 @@ function remarks(answer: SteelAnswer, beside: number, columns: number, paint: Pa
   const add = (name: string, text: string | null): void => {
     if (text !== null && text !== '')
       lines.push(
-        ...wrapText(
-          visibleText(`${name}: ${text}`),
-          columns,
-          `${indent}${indent}${indent}`,
-          `${indent}${indent}`,
-        ),
+        ...fitText(`${name}: ${text}`, columns, `${indent}${indent}${indent}`, `${indent}${indent}`),
       );
   };
-  // The note repeats the reason at its end.
-  const note =
-    answer.reason === null ? answer.note : (answer.note?.replace(answer.reason, '').trim() ?? null);
   add('Open', answer.reason);
   add('Nearest known', answer.nearest.join(', '));
   if (answer.readings.length > 1) {
@@ -106,46 +92,43 @@ function remarks(answer: SteelAnswer, beside: number, columns: number, paint: Pa
       add('May be', `${one.designation} by ${one.standard}: ${one.class}, ${one.family}${strength}`);
     }
   }
-  add('Taken for granted', note);
+  add('Taken for granted', answer.note);
   add('Weld', answer.coating_means?.welding ?? null);
   add('Heat', answer.coating_means?.heat ?? null);
   for (const warning of answer.warnings) add('Mind', warning);
   if (lines.length === 0) return '';
-  const head = wrapText(
-    visibleText(`About ${answer.given.trim() === '' ? '(nothing)' : answer.given.trim()}`),
+  const head = fitText(
+    `About ${answer.given.trim() === '' ? '(nothing)' : answer.given.trim()}`,
     columns,
     indent,
   );
   return [...(beside > 1 ? head.map((line) => paint.strong(line)) : []), ...lines].join('\n');
 }
 
-/** What the rules say of each class that was met, once. */
-function classBlocks(
-  answers: readonly SteelAnswer[],
-  pack: string,
-  columns: number,
-  paint: Paint,
-): readonly string[] {
-  const byClass = new Map<string, SteelAnswer>();
-  for (const answer of answers) if (answer.class !== null) byClass.set(answer.class, answer);
-  return [...byClass].map(([name, { rules }]) => {
-    const head = paint.strong(`${indent}What pack ${pack} says of ${name} parts`);
-    if (rules.length === 0)
-      return [
-        head,
-        ...wrapText(
-          'No rule names this class; the rules for every part hold.',
-          columns,
-          `${indent}${indent}`,
-        ),
-      ].join('\n');
-    const lines = rules.flatMap(({ severity, sentence, maker_may_permit: lifted }) => {
-      const label = severity.toUpperCase();
-      const text = `${sentence}${lifted ? ' A statement of the maker for this year may permit it.' : ''}`;
-      const lead = `${indent}${indent}${label.padEnd(6)}`;
-      const [first = '', ...rest] = wrapText(visibleText(text), columns, ' '.repeat(lead.length), lead);
-      return [first.replace(label, paint.severity(severity, label)), ...rest];
-    });
-    return [head, ...lines].join('\n');
+/** What the rules say of a kind of material that was met. */
+function rulesBlock({ of, rules }: SteelRules, pack: string, columns: number, paint: Paint): string {
+  const head = paint.strong(`${indent}What pack ${pack} says of ${of}`);
+  const inside = `${indent}${indent}`;
+  if (rules.length === 0)
+    return [head, ...wrapText('No rule names them; the rules for every part hold.', columns, inside)].join(
+      '\n',
+    );
+  const lines = rules.flatMap(({ severity, sentence, maker_may_permit: lifted }) => {
+    const label = severity.toUpperCase();
+    const text = `${sentence}${lifted ? ' A statement of the maker for this year that the plan cites lifts it.' : ''}`;
+    const lead = `${inside}${label.padEnd(6)}`;
+    const [first = '', ...rest] = fitText(text, columns, ' '.repeat(lead.length), lead);
+    return [first.replace(label, paint.severity(severity, label)), ...rest];
+  });
+  return [head, ...lines].join('\n');
+}
+
+/** Running text whose every line fits: a word that is wider than a line, such as a thousand signs without a blank, is cut. */
+function fitText(text: string, columns: number, inset: string, firstInset = inset): readonly string[] {
+  return wrapText(visibleText(text), columns, inset, firstInset).flatMap((line, at) => {
+    if (textWidth(line) <= columns) return [line];
+    const lead = at === 0 ? firstInset : inset;
+    const [first = '', ...rest] = fitCell(line.slice(lead.length), columns - lead.length);
+    return [`${lead}${first}`, ...rest.map((piece) => `${inset}${piece}`)];
   });
 }

@@ -1,49 +1,55 @@
-import { gradeTable } from './grade-table.ts';
 import type { Material } from './material.ts';
-import { materialOfRow } from './material.ts';
+import { strongestFirst } from './merge-readings.ts';
 import { steelFamily } from './steel-family.ts';
-import type { StrengthClass } from './strength-class.ts';
-import { classOfTensile, steelRank, strongest } from './strength-class.ts';
-import { materialsOfStrength } from './strength-name.ts';
+import { pressHardenedFromMpa } from './strength-class.ts';
+import { materialOfYield, materialsOfTensile } from './strength-materials.ts';
 
-/** Share by which the yield of a grade may miss a spoken number: the trade says 600 for 590. */
-const spoken = 0.03;
-
-/** Below this a press-hardened grade is the soft partner of a tailored blank and goes by its whole name, yield in MPa. */
-const hardenedYieldFromMpa = 900;
-
-/**
- * What a number without a unit can be, the strongest first: a tensile strength in MPa as in DP600, or a yield as in HC340LA;
- * with the letter of press hardening behind it (1500P, 1500HS) a class after hardening. Undefined where it can be neither.
- */
-export function materialsOfNumber(key: string, shown: string): readonly Material[] | undefined {
-  const match = /^(\d{3,4})(P|HP|PH|HF|HS)?$/.exec(key);
-  const number = Number(match?.[1]);
-  if (match === null || number < 200 || number > 2200 || number % 5 !== 0) return undefined;
-  if (match[2] !== undefined) return number < 1200 ? undefined : materialsOfStrength(shown, number);
-  return [...materialsOfStrength(shown, number), ofYield(shown, number)].sort(
-    (a, b) => (steelRank(b.class) ?? 0) - (steelRank(a.class) ?? 0),
-  );
+export interface NumberReadings {
+  readonly readings: readonly Material[];
+  /** What the number or its letters leave open, and what would settle it. */
+  readonly ambiguity: string;
 }
 
-function ofYield(shown: string, yieldMpa: number): Material {
-  const classes: StrengthClass[] = [classOfTensile(yieldMpa)];
-  for (const rows of gradeTable().byKey.values()) {
-    for (const row of rows) {
-      const near = Math.abs((row.yieldMinMpa ?? 0) - yieldMpa) <= spoken * yieldMpa;
-      if (!near || (row.state === 'hardened' && yieldMpa < hardenedYieldFromMpa)) continue;
-      const one = materialOfRow(row, undefined, 'table').class;
-      if (steelRank(one) !== undefined) classes.push(one);
-    }
-  }
+/**
+ * What a number without a unit can be, the strongest first: a tensile strength in MPa as in DP600, or a yield as in HC340LA; with
+ * the letters of press hardening behind it (1500P, 1500HS) a class after hardening; with a temper behind it (1500 F, 1470T4) that,
+ * or an aluminium alloy. Undefined where it can be none of them.
+ */
+export function materialsOfNumber(key: string, shown: string): NumberReadings | undefined {
+  const match = /^(\d{3,4}A?)(P|HP|PH|HF|HS|F|O|W|UW|H\d{1,3}|T\d{1,3}[A-Z]?)?$/.exec(key);
+  const number = Number.parseInt(match?.[1] ?? '', 10);
+  if (match === null || !(number >= 200 && number <= 2200)) return undefined;
+  const letters = match[2];
+  if (letters === undefined) return number % 5 === 0 && !key.endsWith('A') ? bare(shown, number) : undefined;
+  const temper = /^(?:F|O|W|H\d{1,3}|T\d{1,3}[A-Z]?)$/.test(letters);
+  if (temper && number >= 1000) return alloyOrSteel(shown, number);
+  if (number < pressHardenedFromMpa || temper) return undefined;
   return {
+    readings: materialsOfTensile(shown, number),
+    ambiguity: `"${shown}" may be press-hardened steel by a shop's own short name, or another steel of that strength. The stronger counts; state the grade.`,
+  };
+}
+
+function bare(shown: string, number: number): NumberReadings {
+  return {
+    readings: strongestFirst([...materialsOfTensile(shown, number), materialOfYield(shown, number)]),
+    ambiguity: `"${shown}" is a number without a unit: it could be a tensile strength, a yield, a size or a part code. The strongest reading counts; state the grade, or the strength with its unit, as "1500 MPa".`,
+  };
+}
+
+/** Alloys of the first two thousands are no usual body sheet, and F, O, W, T and H stand behind shops' names of steels as well. */
+function alloyOrSteel(shown: string, number: number): NumberReadings {
+  const aluminium: Material = {
     designation: shown,
-    standard: 'stated number, taken as yield',
-    family: steelFamily('unnamed').word,
-    class: strongest(classes) ?? 'press-hardened',
-    yieldMinMpa: yieldMpa,
+    standard: 'EN 573-3 / JIS H 4000',
+    family: steelFamily('aluminium').word,
+    class: 'aluminium',
     condition: 'unknown',
-    mark: 'practice',
-    from: 'strength',
+    mark: 'memory',
+    from: 'grammar',
+  };
+  return {
+    readings: [...materialsOfTensile(shown, number), aluminium],
+    ambiguity: `"${shown}" may be an aluminium alloy with its temper, or a shop's short name for steel of ${number} MPa. State aluminium with its prefix, as "EN AW-${shown}", or the grade of the steel.`,
   };
 }

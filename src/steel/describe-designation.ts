@@ -1,4 +1,3 @@
-import { coatingMass } from './coating-mass.ts';
 import { coatingMeaning } from './coating-meaning.ts';
 import type { DesignationAnswer, ReadingAnswer, StrengthRange } from './designation-answer.ts';
 import { designationKey } from './designation-key.ts';
@@ -7,7 +6,7 @@ import { nearestGrades } from './explain-unknown.ts';
 import { hardnessOfTensile } from './hardness.ts';
 import type { Material } from './material.ts';
 import { numberMeaning } from './number-meaning.ts';
-import type { KnownDesignation, UnknownDesignation } from './read-designation.ts';
+import type { KnownDesignation, UnknownDesignation } from './known-designation.ts';
 import { readDesignation } from './read-designation.ts';
 import type { StrengthClass } from './strength-class.ts';
 import { steelRank, strengthClasses, strongest } from './strength-class.ts';
@@ -33,11 +32,14 @@ export function describeDesignation(text: string, options: DescribeOptions): Des
 }
 
 const nothing = {
+  same_class: false,
   class: null,
   weakest_class: null,
   family: null,
   tensile: null,
+  tensile_only_if: null,
   yield: null,
+  typical: null,
   coating: null,
   coating_mass: null,
   coating_means: null,
@@ -69,30 +71,33 @@ function describeUnknown(text: string, { reason, nearest, unusable }: UnknownDes
 }
 
 function describeKnown(text: string, reading: KnownDesignation): DesignationAnswer {
-  const { readings, ambiguity, note, warnings } = reading;
+  const { readings, ambiguity, assumed, warnings } = reading;
   const counts = strongest(readings.map((one) => one.class));
   const first = readings.find((one) => one.class === counts) ?? readings[0];
   const different = counts === undefined;
-  const tensileMin = different ? undefined : first?.tensileMinMpa;
+  // A strength without a grade is converted as the tensile strength, whichever reading counts for the class.
+  const tensileMin = different ? undefined : (reading.statedMpa ?? first?.tensileMinMpa);
   const hardness = tensileMin === undefined || !isSteel(counts) ? undefined : hardnessOfTensile(tensileMin);
   const coating = oneOf(readings.map((one) => one.coating));
-  const mass = coatingMass(text);
+  const [mass] = readings.flatMap((one) => one.coatingMass ?? []);
   const thickness = first === undefined ? undefined : thicknessRange(first.standard);
   const unlike =
     different && readings.length > 0
-      ? `The sheets are of different materials (${[...new Set(readings.map((one) => one.class))].join(', ')}), which have no common class.`
+      ? `The ${reading.blank === undefined ? 'readings' : 'sheets'} are of different materials (${[...new Set(readings.map((one) => one.class))].join(', ')}), which have no common class.`
       : undefined;
   const reason = [ambiguity, unlike].filter((one) => one !== undefined).join(' ');
   return {
     given: shown(text),
     known: reason === '' ? 'known' : 'ambiguous',
     usable: true,
-    ...nothing,
+    same_class: reading.sameClass === true,
     class: counts ?? null,
-    weakest_class: weakest(readings) ?? null,
+    weakest_class: different ? null : (weakest(readings) ?? null),
     family: different ? null : (first?.family ?? null),
     tensile: different || first === undefined ? null : range(first.tensileMinMpa, first.tensileMaxMpa),
+    tensile_only_if: different ? null : (first?.tensileMinOnlyIf ?? null),
     yield: different || first === undefined ? null : range(first.yieldMinMpa, first.yieldMaxMpa),
+    typical: different || first === undefined ? null : typical(first),
     coating: coating ?? null,
     coating_mass: coating === undefined || coating === 'none' ? null : (mass ?? null),
     coating_means: coating === undefined ? null : coatingMeaning(coating),
@@ -109,10 +114,15 @@ function describeKnown(text: string, reading: KnownDesignation): DesignationAnsw
     laminated: reading.laminated === true,
     readings: readings.map(readingAnswer),
     reason: reason === '' ? null : reason,
-    note: note ?? null,
+    note: assumed ?? null,
     warnings,
     nearest: [],
   };
+}
+
+function typical({ yieldTypicalMpa, tensileTypicalMpa }: Material): DesignationAnswer['typical'] {
+  if (yieldTypicalMpa === undefined && tensileTypicalMpa === undefined) return null;
+  return { yield: yieldTypicalMpa ?? null, tensile: tensileTypicalMpa ?? null, unit: 'MPa' };
 }
 
 /** Compositions have two or three decimals; more in an equivalent would feign knowledge. */

@@ -34,6 +34,8 @@ export interface ReadingAnswer {
 export interface DesignationAnswer {
   readonly given: string;
   readonly known: 'known' | 'ambiguous' | 'unknown';
+  /** True where several standards share the name and all readings have the same class and family: no work hangs on which it is. */
+  readonly same_class: boolean;
   /** False for a text that cannot be a designation at all: empty, unprintable, several grades in one. */
   readonly usable: boolean;
   /** The class that counts: the strongest of all readings. */
@@ -41,7 +43,15 @@ export interface DesignationAnswer {
   readonly weakest_class: StrengthClass | null;
   readonly family: string | null;
   readonly tensile: StrengthRange | null;
+  /** When the minimum tensile strength holds, as "ordered with T"; null where it always does. */
+  readonly tensile_only_if: string | null;
   readonly yield: StrengthRange | null;
+  /** What is usual, not promised, in MPa: body aluminium before and after the paint oven. */
+  readonly typical: {
+    readonly yield: number | null;
+    readonly tensile: number | null;
+    readonly unit: 'MPa';
+  } | null;
   readonly coating: Coating | null;
   readonly coating_mass: CoatingMass | null;
   readonly coating_means: CoatingMeaning | null;
@@ -53,7 +63,7 @@ export interface DesignationAnswer {
   readonly number_means: string | null;
   /** Sheet thickness for which the standard is written, in mm. */
   readonly thickness: { readonly min: number; readonly max: number; readonly unit: 'mm' } | null;
-  /** The minimum tensile strength in other units. */
+  /** The minimum tensile strength, or the strength that is stated without a grade, in other units. */
   readonly equivalents: StrengthEquivalents | null;
   /** Approximate, by ISO 18265. */
   readonly hardness: Hardness | null;
@@ -63,6 +73,7 @@ export interface DesignationAnswer {
   readonly readings: readonly ReadingAnswer[];
   /** Why it is ambiguous or unknown, and what would settle it. */
   readonly reason: string | null;
+  /** What was taken for granted. */
   readonly note: string | null;
   readonly warnings: readonly string[];
   readonly nearest: readonly string[];

@@ -9,6 +9,8 @@ export interface DesignationForm {
   /** The named standard as a comparison key. */
   readonly standard?: string;
   readonly statedState?: StatedState;
+  /** The word steel or sheet stands behind the grade. */
+  readonly saidSteel?: true;
   /** Two sheets with a plastic core. */
   readonly laminated?: true;
   /** Hardened with zones that were kept soft. */
@@ -17,10 +19,18 @@ export interface DesignationForm {
 
 /**
  * Ways to read a key as standard, grade, size and state, the least stripped first: only table and grammar can tell. They are
- * made one by one, since most names are found as they stand.
+ * made one by one, since most names are found as they stand. `standard` is one that the text names behind the grade.
  */
-export function* designationForms(key: string): Generator<DesignationForm, void> {
-  for (const { standard, rest } of hintSplits(key)) {
+export function* designationForms(key: string, standard?: string): Generator<DesignationForm, void> {
+  yield* formsOf(key, standard);
+  // Orders by EN 10346 begin so: Steel EN 10346 - DX54D+Z100-M-B-O.
+  const named = /^(?:STEEL|SHEET|STAHL|GRADE)(?=[A-Z0-9].{3})(.+)$/.exec(key)?.[1];
+  if (named !== undefined) yield* formsOf(named, standard);
+}
+
+function* formsOf(key: string, behind: string | undefined): Generator<DesignationForm, void> {
+  const splits = behind === undefined ? hintSplits(key) : [{ standard: behind, rest: key }];
+  for (const { standard, rest } of splits) {
     for (const sized of withoutSize(rest)) {
       for (const form of withoutWords(sized)) yield standard === undefined ? form : { ...form, standard };
     }
@@ -29,14 +39,15 @@ export function* designationForms(key: string): Generator<DesignationForm, void>
 
 /** The key itself, then without a thickness or width at its end: 1.2 mm, t=1.2, 1.2T, x 1250. */
 function* withoutSize(key: string): Generator<string, void> {
-  const size = /^(?:[T@]?=?\d{1,2}(?:\.\d+)?MM|T=\d(?:\.\d+)?|\d\.\d{1,2}T?|X\d{2,4}(?:MM)?)$/;
   yield key;
+  if (!/(?:MM|\.\d+T?|=\d|X\d+)$/.test(key)) return;
   for (let at = key.length - 1; at >= Math.max(2, key.length - longestSize); at--) {
     if (size.test(key.slice(at))) yield key.slice(0, at).replace(/[,;/]$/, '');
   }
 }
 
 const longestSize = 10;
+const size = /^(?:[T@]?=?\d{1,2}(?:\.\d+)?MM|T=\d(?:\.\d+)?|\d\.\d{1,2}T?|X\d{2,4}(?:MM)?)$/;
 
 const state = /^(.+?)[,;:]?(ASDELIVERED|UNHARDENED|PRESSHARDENED|HARDENED|QUENCHED|PAINTBAKED|BAKED)$/;
 const laminatedWords = String.raw`(?:LAMINATED?|SANDWICH|SOUNDDAMP(?:ING|ED)|SOUNDDEADENING)(?:SHEET|STEEL)?`;
@@ -47,8 +58,14 @@ const softZone = /^(.+?)[,;:]?(?:WITH)?(?:SOFTZONES?|TAILOR(?:ED)?TEMPERED|PARTI
 
 function* withoutWords(key: string): Generator<DesignationForm, void> {
   yield { grade: key };
+  // The words below have five letters or more; hardly any grade has.
+  if (!/[A-Z]{5}/.test(key)) return;
   const named = state.exec(key);
-  if (named?.[1] !== undefined) yield { grade: named[1], statedState: stateOf(named[2] ?? '') };
+  if (named?.[1] !== undefined) {
+    for (const grade of withoutSize(named[1])) yield { grade, statedState: stateOf(named[2] ?? '') };
+  }
+  const steel = /^(.{3,}?)(?:STEEL|SHEET|STEELSHEET)$/.exec(key)?.[1];
+  if (steel !== undefined) yield { grade: steel, saidSteel: true };
   const layers = laminated.exec(key)?.groups;
   const skin = layers?.['after'] ?? layers?.['before'];
   if (skin !== undefined) yield { grade: skin, laminated: true };

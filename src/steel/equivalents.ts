@@ -1,3 +1,5 @@
+import { mpaPerKgfOnMm2, mpaPerUnit } from './stress-unit.ts';
+
 /** Named as in the JSON form of reports. */
 export interface StrengthEquivalents {
   readonly mpa: number;
@@ -7,18 +9,13 @@ export interface StrengthEquivalents {
   readonly kgf_per_mm2: number;
 }
 
-/** Pounds-force per square inch in one megapascal, NIST SP 811, appendix B. */
-const psiPerMpa = 145.0377377;
-/** One kilogram-force is 9.80665 N by definition. */
-const newtonPerKgf = 9.80665;
-
 /** A strength in the units that drawings and gauges use, rounded as one reads them. */
 export function strengthEquivalents(mpa: number): StrengthEquivalents {
   return {
     mpa,
     n_per_mm2: mpa,
-    ksi: Math.round((mpa * psiPerMpa) / 100) / 10,
-    psi: Math.round((mpa * psiPerMpa) / 100) * 100,
-    kgf_per_mm2: Math.round((mpa / newtonPerKgf) * 10) / 10,
+    ksi: Math.round((mpa / mpaPerUnit('ksi')) * 10) / 10,
+    psi: Math.round(mpa / mpaPerUnit('psi') / 100) * 100,
+    kgf_per_mm2: Math.round((mpa / mpaPerKgfOnMm2()) * 10) / 10,
   };
 }

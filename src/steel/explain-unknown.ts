@@ -1,4 +1,5 @@
 import { gradeTable } from './grade-table.ts';
+import { readOne } from './read-one.ts';
 
 export interface Unknown {
   readonly reason: string;
@@ -28,7 +29,7 @@ export function explainUnknown(key: string, text: string): Unknown {
       reason: `${shown} is a steel number without a row in the table. State the name that goes with it. ${lookUp}`,
     };
   }
-  const swapped = lookAlikeGrade(key);
+  const swapped = lookAlikeGrade(key) ?? lookAlikeName(text.trim().normalize('NFKC'));
   if (swapped !== undefined) {
     return {
       reason: `${shown} looks like ${swapped.name}, but it has ${swapped.written} where that grade has ${swapped.meant}; type it again.`,
@@ -53,8 +54,11 @@ export function nearestGrades(key: string, wide = false): readonly string[] {
   const limit = wide ? Math.min(4, Math.ceil(key.length / 2)) : Math.min(2, Math.floor(key.length / 3));
   if (limit === 0) return [];
   const near: { readonly name: string; readonly distance: number }[] = [];
+  const signs = signSet(key);
   for (const [candidate, [row]] of gradeTable().byKey) {
     if (row === undefined || Math.abs(candidate.length - key.length) > limit) continue;
+    // One edit takes away one sign and adds one at most.
+    if (bitsIn(signs ^ signSet(candidate)) > 2 * limit) continue;
     const distance = editDistance(candidate, key, limit);
     if (distance <= limit) near.push({ name: row.designation, distance });
   }
@@ -69,10 +73,27 @@ function withNearest(key: string, reason: string): Unknown {
   return nearest.length > 0 ? { reason, nearest } : { reason };
 }
 
+interface LookAlike {
+  readonly name: string;
+  readonly written: string;
+  readonly meant: string;
+}
+
+/** A name without a row of the table that would be read if an O beside a figure were 0, an I or L beside one 1: DP98O, CR1O00T-MB. */
+function lookAlikeName(text: string): LookAlike | undefined {
+  let mended = text;
+  for (;;) {
+    const next = mended.replace(/(?<=\d)O|O(?=\d)/i, '0').replace(/(?<=\d)[IL]|[IL](?=\d)/i, '1');
+    if (next === mended) break;
+    mended = next;
+  }
+  const at = [...mended].findIndex((char, index) => char !== text.charAt(index));
+  if (at < 0 || readOne(mended)?.known !== true) return undefined;
+  return { name: mended, written: sign(text.charAt(at)), meant: sign(mended.charAt(at)) };
+}
+
 /** A known grade that differs only by O for 0, or I or L for 1. */
-function lookAlikeGrade(
-  key: string,
-): { readonly name: string; readonly written: string; readonly meant: string } | undefined {
+function lookAlikeGrade(key: string): LookAlike | undefined {
   const folded = fold(key);
   for (const candidate of foldedKeys().get(folded) ?? foldedKeys().get(folded.replace(/\+.*$/, '')) ?? []) {
     const [row] = gradeTable().byKey.get(candidate) ?? [];
@@ -105,6 +126,19 @@ function foldedKeys(): ReadonlyMap<string, readonly string[]> {
 
 function sign(char: string): string {
   return /\d/.test(char) ? `the figure ${char}` : `the letter ${char}`;
+}
+
+/** The signs of a text as bits; letters and figures may share one, which only makes two texts look more alike. */
+function signSet(text: string): number {
+  let bits = 0;
+  for (let at = 0; at < text.length; at++) bits |= 1 << (text.charCodeAt(at) & 31);
+  return bits;
+}
+
+function bitsIn(bits: number): number {
+  let count = 0;
+  for (let rest = bits; rest !== 0; rest &= rest - 1) count++;
+  return count;
 }
 
 /** Edits (insert, remove, replace) between two short texts (Levenshtein); above `limit` only that it is above. */

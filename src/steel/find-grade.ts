@@ -1,87 +1,157 @@
-import type { Coating } from './coating.ts';
-import { coatingOfCode } from './coating.ts';
+import type { Coat } from './coat.ts';
+import { coatOf } from './coat.ts';
+import type { MassNotation } from './coating-mass.ts';
 import type { GradeRow } from './grade-row.ts';
+import { worseMark } from './grade-row.ts';
 import { gradeTable } from './grade-table.ts';
 import { tradeGrade } from './trade-grade.ts';
 
 export interface FoundGrade {
   readonly rows: readonly GradeRow[];
-  readonly coating?: Coating;
+  readonly coat: Coat;
+  /** Rows that the name may mean as well: a Z for the C of cold-hardened strip. */
+  readonly alternatives: readonly GradeRow[];
 }
 
 interface Suffix {
   readonly form: RegExp;
   /** The standards whose names take this suffix. */
   readonly standards: RegExp;
+  /** How the standard writes the mass of a coating; left out where the suffix is no coating. */
+  readonly mass?: MassNotation;
   /** True where the suffix is so short that it counts only beside the name of its standard. */
   readonly onlyNamed?: true;
+  /** True where the suffix promises the minimum tensile strength. */
+  readonly tensileOrdered?: true;
 }
 
 /** Standards of sheet steel: only steel has a metallic coating behind a plus. */
 const steelStandards = /^(?:EN 10|SEW|DIN|VDA|SAE|ASTM A|JIS|JFS|GB|IS|works|trade)/;
 
+const masses = String.raw`(?:(?<m1>\d{2,3})(?:\/(?<m2>\d{2,3}))?)`;
+
 /** What may follow a grade. Separators are gone from the key, so a suffix counts only if a known grade stands before it. */
 const suffixes: readonly Suffix[] = [
   // EN, GB: +Z100MB, +ZE75/75, +AS150, +ZA130MCO
   {
-    form: /^(.+?)\+(?<code>ZE|ZN|ZF|ZA|ZM|AZ|AS|Z)(?:\d{2,3}(?:\/\d{2,3})?)?[NMR]?[ABC]?[CPOSUL]{0,3}$/,
+    form: new RegExp(
+      String.raw`^(?<base>.+?)\+(?<coat>ZE|ZN|ZF|ZA|ZM|AZ|AS|Z)${masses}?[NMR]?[ABC]?[CPOSUL]{0,3}$`,
+    ),
     standards: steelStandards,
+    mass: 'european',
   },
   // VDA: -GI50/50-U, -UC
   {
-    form: /^(.+?)(?<code>UNC|UC|GI|GA|EG|ZM|ZA|AS|AZ)(?:\d{2,3}(?:\/\d{2,3})?)?[UE]?$/,
+    form: new RegExp(String.raw`^(?<base>.+?)(?<coat>UNC|UC|GI|GA|EG|ZM|ZA|AS|AZ)${masses}?[UE]?$`),
     standards: /^(?:VDA|SAE|trade|works)/,
+    mass: 'each side',
   },
-  { form: /^(.+?)[UE]$/, standards: /^VDA/ },
+  { form: /^(?<base>.+?)[UE]$/, standards: /^VDA/ },
   // A plus left out: HX340LAD Z100, 22MnB5 AS150
   {
-    form: /^(.+?)(?<code>ZE|ZF|ZM|ZA|AZ|AS|Z)\d{2,3}(?:\/\d{2,3})?[NMR]?[ABC]?[CPOSUL]{0,3}$/,
+    form: new RegExp(
+      String.raw`^(?<base>.+?)(?<coat>ZE|ZF|ZM|ZA|AZ|AS|Z)${masses}[NMR]?[ABC]?[CPOSUL]{0,3}$`,
+    ),
     standards: /^(?:EN 10|GB|works|trade)/,
+    mass: 'european',
   },
-  // JIS: tensile on request, temper and surface (-SD), hot-dip coating (-Z27, -F08, -K18), electro-zinc (-E16/E16)
-  { form: /^(.+?)[SA8421][DB]$/, standards: /^JIS/ },
-  { form: /^(.+?)T(?:[SA8421][DB])?$/, standards: /^JIS G (?:3141|3131|33)/ },
-  { form: /^(.+?)(?<code>[ZFK])\d{2}$/, standards: /^JIS G 33/ },
-  { form: /^(.+?)E\d{1,2}(?:\/E?\d{1,2})?$/, standards: /^JIS G 3313/ },
+  // EN 10130, EN 10268, EN 10338: surface A or B, finish bright, semi-bright, normal or rough, oiled (DC04-B-m-O)
+  { form: /^(?<base>.+?)[AB](?:[BGMR]O?|O)?$/, standards: /^EN 10(?:130|139|152|268|338)/ },
+  // JIS: tensile on request, non-ageing, temper and surface (-SD), hot-dip coating (-Z27, -F08, -K18), electro-zinc (-E16/E16)
+  { form: /^(?<base>.+?)[SA8421][DB]$/, standards: /^JIS/ },
+  { form: /^(?<base>.+?)N(?:[SA8421][DB])?$/, standards: /^JIS G 3141/ },
+  { form: /^(?<base>.+?)T(?:[SA8421][DB])?$/, standards: /^JIS G (?:3141|3131|33)/, tensileOrdered: true },
+  { form: /^(?<base>.+?)(?<coat>[ZFK])(?<m1>\d{2})$/, standards: /^JIS G 33/, mass: 'japanese' },
+  { form: /^(?<base>.+?)(?<coat>Z)(?<m1>\d{3})$/, standards: /^JIS G 33/, mass: 'european' },
+  { form: /^(?<base>.+?)(?:E\d{1,2}(?:\/E?\d{1,2})?|\d{2}\/\d{2})$/, standards: /^JIS G 3313/ },
   // JFS: zinc mass each side (-45/45)
-  { form: /^(.+?)\d{2}\/\d{2}$/, standards: /^JFS/ },
+  { form: /^(?<base>.+?)(?<m1>\d{2})\/(?<m2>\d{2})$/, standards: /^JFS/, mass: 'each side' },
+  // ASTM A653: G60, A40, 60G60G
+  {
+    form: /^(?<base>.+?)(?:(?<coat>[GA])(?<m1>\d{2,3})|(?<m3>\d{2,3})(?<side>[GA])(?:(?<m4>\d{2,3})[GA])?)$/,
+    standards: /^(?:ASTM A|SAE)/,
+    mass: 'american',
+    onlyNamed: true,
+  },
   // Hot rolled: pickled, pickled and oiled
-  { form: /^(.+?)PO?$/, standards: /^(?:EN 10149|EN 10111|SEW 092)/ },
+  { form: /^(?<base>.+?)PO?$/, standards: /^(?:EN 10149|EN 10111|SEW 092|JIS G 31[13])/ },
   // SAE J2329: surface or ageing letter, C for a carbon minimum
-  { form: /^(.+?)[A-Z]C?$/, standards: /^SAE J2329/, onlyNamed: true },
+  { form: /^(?<base>.+?)[A-Z]C?$/, standards: /^SAE J2329/, onlyNamed: true },
+  // SAE J2340: killed, sulphide controlled, other
+  { form: /^(?<base>\d{3}[XY])[KFO]$/, standards: /^SAE J2340/ },
 ];
 
 /** The rows for a comparison key: exact first, then with what may follow a grade taken off. Empty when there is none. */
 export function findGrade(key: string, standardNamed: boolean): FoundGrade {
   const exact = namedRows(key);
-  if (exact.length > 0) return { rows: exact };
-  const rows = new Set<GradeRow>();
-  let coating: Coating | undefined;
-  for (const { form, standards, onlyNamed } of suffixes) {
+  if (exact.length > 0) return { rows: exact, coat: {}, alternatives: [] };
+  const rows = new Map<string, GradeRow>();
+  let coat: Coat = {};
+  const alternatives: GradeRow[] = [];
+  for (const { form, standards, mass, onlyNamed, tensileOrdered } of suffixes) {
     if (onlyNamed === true && !standardNamed) continue;
-    const match = form.exec(key);
-    const base = match?.[1];
-    if (base === undefined) continue;
-    const code = match?.groups?.['code'] ?? '';
-    const electroZinc = code === 'ZE' ? namedRows(`${base}+ZE`) : [];
-    const candidates = electroZinc.length > 0 ? electroZinc : namedRows(base);
+    const found = ends(form, key)
+      .map((groups) => ({ groups, candidates: rowsBefore(groups, standards) }))
+      .find(({ candidates }) => candidates.length > 0);
+    if (found === undefined) continue;
+    const { groups, candidates } = found;
     for (const row of candidates) {
-      if (!standards.test(row.standard)) continue;
-      rows.add(row);
-      coating ??= coatingOfCode(code);
+      const id = `${row.designation}|${row.standard}|${row.state}`;
+      if (!rows.has(id)) rows.set(id, tensileOrdered === true ? withoutCondition(row) : row);
     }
+    if (mass === undefined || coat.coating !== undefined || coat.mass !== undefined) continue;
+    coat = coatOf(groups, mass);
+    if (coat.unlisted !== undefined)
+      alternatives.push(...namedRows(`${groups['base'] ?? ''}+C${groups['m1'] ?? ''}`));
   }
-  return { rows: [...rows], ...(coating === undefined ? {} : { coating }) };
+  return { rows: [...rows.values()], coat, alternatives };
+}
+
+type Groups = Readonly<Record<string, string | undefined>>;
+
+/**
+ * The ways in which a key ends with a suffix: the longest suffix first, then the shortest, for a grade may end in a letter that also
+ * begins one (HC340LA Z100 is no HC340L with AZ100).
+ */
+function ends(form: RegExp, key: string): readonly Groups[] {
+  const longest = form.exec(key)?.groups;
+  if (longest === undefined) return [];
+  const shortest = shortestEnd(form).exec(key)?.groups;
+  return shortest === undefined || shortest['base'] === longest['base'] ? [longest] : [longest, shortest];
+}
+
+const shortestEnds = new Map<RegExp, RegExp>();
+
+function shortestEnd(form: RegExp): RegExp {
+  const made = shortestEnds.get(form) ?? new RegExp(form.source.replace('(?<base>.+?)', '(?<base>.+)'));
+  shortestEnds.set(form, made);
+  return made;
+}
+
+function rowsBefore(groups: Groups, standards: RegExp): readonly GradeRow[] {
+  const base = groups['base'] ?? '';
+  const electroZinc = groups['coat'] === 'ZE' ? namedRows(`${base}+ZE`) : [];
+  return (electroZinc.length > 0 ? electroZinc : namedRows(base)).filter((row) =>
+    standards.test(row.standard),
+  );
+}
+
+function withoutCondition(row: GradeRow): GradeRow {
+  const { tensileMinOnlyIf: _condition, ...promised } = row;
+  return promised;
 }
 
 /** Rows of a bare grade name, under its own or another accepted spelling. */
 function namedRows(key: string): readonly GradeRow[] {
   const { byKey, numberToKey } = gradeTable();
-  const rows = byKey.get(key) ?? byKey.get(numberToKey.get(key) ?? '');
+  const rows = byKey.get(key);
   if (rows !== undefined) return rows;
-  const numbered = /^(1\.\d{4})(\+.+)$/.exec(key);
-  if (numbered !== null)
-    return byKey.get(`${numberToKey.get(numbered[1] ?? '') ?? ''}${numbered[2] ?? ''}`) ?? [];
+  const plus = key.indexOf('+');
+  const grade = numberToKey.get(plus < 0 ? key : key.slice(0, plus));
+  if (grade !== undefined) {
+    const found = byKey.get(`${grade.key}${plus < 0 ? '' : key.slice(plus)}`) ?? [];
+    return found.map((row) => ({ ...row, mark: worseMark(row.mark, grade.mark) }));
+  }
   const hotDip = /^(H[CD]T\d+[A-Z]{1,2})D$/.exec(key)?.[1];
   if (hotDip !== undefined)
     return (byKey.get(hotDip) ?? []).filter((row) => /^EN 103[34]6/.test(row.standard));
@@ -93,18 +163,30 @@ function namedRows(key: string): readonly GradeRow[] {
   return trade === undefined ? [] : [trade];
 }
 
+/** Asked for every name that is not in the table, and most are none of these: a look at the key comes before each form. */
 function otherSpellings(key: string): readonly string[] {
+  if (key.includes('/')) return pairSpellings(key);
+  if (key.startsWith('DC0')) {
+    const strip = /^(DC0[1-7])(LC|C\d{3})$/.exec(key);
+    return strip === null ? [] : [`${strip[1] ?? ''}+${strip[2] ?? ''}`];
+  }
+  if (key.includes('TYPE')) {
+    const commercial = /^(CS|DS|DDS|EDDS|FS)TYPE[A-C]$/.exec(key)?.[1];
+    return commercial === undefined ? [] : [commercial];
+  }
+  if (!key.startsWith('A') && !key.startsWith('EN')) return [];
+  const aluminium = /^(?:EN)?(?:AW|AA|A)(\d{4}[A-Z]?)([OHT]\w*)?$/.exec(key);
+  if (aluminium === null) return [];
+  const [, alloy = '', temper] = aluminium;
+  return [temper === undefined ? `ENAW${alloy}` : `${alloy}${temper}`];
+}
+
+function pairSpellings(key: string): readonly string[] {
   const chinese = /^(HC|HD|CR|HR)(\d{3,4}\/\d{3,4}[A-Z]{2})D?$/.exec(key);
   if (chinese !== null) {
     const [, roll = '', rest = ''] = chinese;
     return [`${roll}${rest}`, `${roll === 'HC' || roll === 'CR' ? 'CR' : 'HR'}${rest}`];
   }
   const american = /^(?:CR|HR)?(DP|TRIP|MS)?(\d{3,4}T\/\d{3,4}Y)(DP|TRIP|MS)?$/.exec(key);
-  if (american !== null) return [`${american[1] ?? american[3] ?? ''}${american[2] ?? ''}`];
-  const aluminium = /^(?:EN)?(?:AW|AA|A)(\d{4}[A-Z]?)([OHT]\w*)?$/.exec(key);
-  if (aluminium !== null) {
-    const [, alloy = '', temper] = aluminium;
-    return [temper === undefined ? `ENAW${alloy}` : `${alloy}${temper}`];
-  }
-  return [];
+  return american === null ? [] : [`${american[1] ?? american[3] ?? ''}${american[2] ?? ''}`];
 }

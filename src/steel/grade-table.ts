@@ -1,13 +1,19 @@
 import { gradeLines, steelNumberLines } from '../generated/steel-table.ts';
 import { designationKey } from './designation-key.ts';
-import type { GradeRow } from './grade-row.ts';
-import { gradeRow } from './grade-row.ts';
+import type { GradeMark, GradeRow } from './grade-row.ts';
+import { gradeMark, gradeRow } from './grade-row.ts';
+
+/** What a steel number stands for, and how sure that is. */
+export interface NumberedGrade {
+  readonly key: string;
+  readonly mark: GradeMark;
+}
 
 export interface GradeTable {
   /** Rows by comparison key; several where standards share a name or list a grade in two states. */
   readonly byKey: ReadonlyMap<string, readonly GradeRow[]>;
   /** Comparison keys of a steel number's grade, and of a stainless grade's number. */
-  readonly numberToKey: ReadonlyMap<string, string>;
+  readonly numberToKey: ReadonlyMap<string, NumberedGrade>;
 }
 
 let table: GradeTable | undefined;
@@ -30,26 +36,32 @@ function unpack(): GradeTable {
     const key = designationKey(row.designation);
     for (const alias of [key, ...aliases(key)]) add(alias, row);
   }
-  const numberToKey = new Map<string, string>();
+  const numberToKey = new Map<string, NumberedGrade>();
   for (const line of lines(steelNumberLines)) {
-    const [number = '', name = ''] = line.split('|');
+    const [number = '', name = '', marked] = line.split('|');
     const key = designationKey(name);
-    if (byKey.has(key)) numberToKey.set(number, key);
-    else if (byKey.has(number)) numberToKey.set(key, number);
+    const mark = gradeMark(marked);
+    if (byKey.has(key)) numberToKey.set(number, { key, mark });
+    else if (byKey.has(number)) numberToKey.set(key, { key: number, mark });
   }
   return { byKey, numberToKey };
 }
 
-/** Other spellings of one name: ASTM without the MPa in brackets; aluminium without `EN AW`, `extrusion` or temper. */
+/**
+ * Other spellings of one name: ASTM without the MPa in brackets, and without class or type (then several grades answer);
+ * aluminium without `EN AW`, `extrusion` or temper.
+ */
 function aliases(key: string): readonly string[] {
-  const unbracketed = key.replace(/\[\d+\]/, '');
   const aluminium = /^(?:ENAW)?(\d{4}A?)([OHT]\w*?)(?:EXTRUSION)?$/.exec(key);
   if (aluminium !== null) {
     const [, alloy = '', temper = ''] = aluminium;
     // Bare figures are no designation, so the alloy alone stays behind its prefix.
     return [`${alloy}${temper}`, `ENAW${alloy}`];
   }
-  return unbracketed === key ? [] : [unbracketed];
+  const american = /^(.+GRADE\d{2,3})(\[\d+\])((?:CLASS|TYPE)\d)?$/.exec(key);
+  if (american === null) return [];
+  const [, grade = '', bracket = '', kind = ''] = american;
+  return [`${grade}${kind}`, `${grade}${bracket}`, grade];
 }
 
 function lines(packed: string): readonly string[] {

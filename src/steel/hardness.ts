@@ -92,6 +92,8 @@ const rows: readonly (readonly [tensileMpa: number, vickers: number, rockwellC?:
   ] as const),
 ];
 
+export type HardnessScale = 'vickers' | 'brinell' | 'rockwell_c';
+
 export interface Hardness {
   /** HV 10 or more. */
   readonly vickers: number;
@@ -100,6 +102,9 @@ export interface Hardness {
   /** HRC; the scale begins at 20. */
   readonly rockwell_c?: number;
 }
+
+/** The share of Vickers that Brinell has in the standard's table. */
+const brinellOfVickers = 0.95;
 
 /** The standard's table gives Brinell up to here. */
 const brinellUpToVickers = 450;
@@ -121,7 +126,34 @@ export function hardnessOfTensile(tensileMpa: number): Hardness | undefined {
     rockwellBelow === undefined || upper[2] === undefined ? undefined : between(rockwellBelow, upper[2]);
   return {
     vickers,
-    ...(vickers > brinellUpToVickers ? {} : { brinell: Math.round(0.95 * vickers) }),
+    ...(vickers > brinellUpToVickers ? {} : { brinell: Math.round(brinellOfVickers * vickers) }),
     ...(rockwell === undefined ? {} : { rockwell_c: Math.round(rockwell) }),
   };
+}
+
+/** First row of Rockwell C in the table. */
+const rockwellFrom = 20.3;
+
+/**
+ * Tensile strength in MPa that goes with a hardness, interpolated and rounded; undefined outside the table (80 to 650 HV, Brinell up to
+ * 428, Rockwell C from 20.3). As approximate as the other way.
+ */
+export function tensileOfHardness(scale: HardnessScale, hardness: number): number | undefined {
+  if (scale === 'brinell' && hardness > brinellUpToVickers * brinellOfVickers + 0.5) return undefined;
+  const at = ([, vickers, rockwell]: (typeof rows)[number]): number =>
+    scale === 'rockwell_c'
+      ? (rockwell ?? Number.NaN)
+      : scale === 'brinell'
+        ? brinellOfVickers * vickers
+        : vickers;
+  // Whole numbers are read off a gauge: the scale of Rockwell begins at 20, its first row is 20.3.
+  const read = scale === 'rockwell_c' && hardness >= 20 ? Math.max(hardness, rockwellFrom) : hardness;
+  const above = rows.findIndex((row) => at(row) >= read);
+  const upper = rows[above];
+  const lower = rows[Math.max(0, above - 1)];
+  if (upper === undefined || lower === undefined) return undefined;
+  const [low, high] = [at(lower), at(upper)];
+  if (read === high) return upper[0];
+  if (Number.isNaN(low) || read < low) return undefined;
+  return Math.round(lower[0] + ((read - low) / (high - low)) * (upper[0] - lower[0]));
 }

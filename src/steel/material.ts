@@ -1,4 +1,5 @@
 import type { Coating } from './coating.ts';
+import type { CoatingMass } from './coating-mass.ts';
 import type { GradeMark, GradeRow, GradeState } from './grade-row.ts';
 import { classInFamily, steelFamily } from './steel-family.ts';
 import type { StrengthClass } from './strength-class.ts';
@@ -20,14 +21,24 @@ export interface Material {
   readonly tensileMaxMpa?: number;
   readonly yieldMinMpa?: number;
   readonly yieldMaxMpa?: number;
+  /** What is usual, not promised. */
+  readonly yieldTypicalMpa?: number;
+  readonly tensileTypicalMpa?: number;
+  /** When the minimum tensile strength holds, as "ordered with T"; left out where it always does. */
+  readonly tensileMinOnlyIf?: string;
   readonly coating?: Coating;
+  readonly coatingMass?: CoatingMass;
   readonly condition: GradeState;
   /** Whether the row was seen in a public copy of the standard, is from memory, or is trade practice. */
   readonly mark: GradeMark;
   readonly from: MaterialOrigin;
 }
 
-export function materialOfRow(row: GradeRow, coating: Coating | undefined, from: MaterialOrigin): Material {
+export function materialOfRow(
+  row: GradeRow,
+  coat: { readonly coating?: Coating; readonly mass?: CoatingMass },
+  from: MaterialOrigin,
+): Material {
   const { designation, standard, familyKey, state, mark, ...strengths } = row;
   const family = steelFamily(familyKey);
   return {
@@ -36,7 +47,8 @@ export function materialOfRow(row: GradeRow, coating: Coating | undefined, from:
     family: family.word,
     class: classInFamily(family, strengths.tensileMinMpa, strengths.yieldMinMpa),
     ...strengths,
-    ...(coating === undefined ? {} : { coating }),
+    ...(coat.coating === undefined ? {} : { coating: coat.coating }),
+    ...(coat.mass === undefined ? {} : { coatingMass: coat.mass }),
     condition: state,
     mark,
     from,

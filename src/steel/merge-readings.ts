@@ -1,4 +1,5 @@
 import { designationKey } from './designation-key.ts';
+import { worseMark } from './grade-row.ts';
 import type { Material } from './material.ts';
 import { steelRank } from './strength-class.ts';
 
@@ -19,7 +20,7 @@ export function mergeReadings(materials: readonly Material[]): readonly Material
       byContent.set(id, {
         ...same,
         standard: `${same.standard} / ${standard}`,
-        mark: same.mark === 'seen' ? mark : same.mark,
+        mark: worseMark(same.mark, mark),
       });
     }
   }

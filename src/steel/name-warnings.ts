@@ -2,7 +2,7 @@ import type { DesignationForm } from './designation-forms.ts';
 import type { Material } from './material.ts';
 
 interface Trap {
-  readonly when: (grade: string, first: Material, form: DesignationForm) => boolean;
+  readonly when: (grade: string, first: Material) => boolean;
   readonly say: (grade: string, first: Material) => string;
 }
 
@@ -84,6 +84,11 @@ const traps: readonly Trap[] = [
       'EN 10130 and EN 10152 limit the yield from above; the lower figure is a design value, not guaranteed.',
   },
   {
+    when: (_grade, first) => first.tensileMinOnlyIf !== undefined,
+    say: (_grade, first) =>
+      `${first.designation} has a minimum tensile strength only if ${first.tensileMinOnlyIf ?? ''}.`,
+  },
+  {
     when: (_grade, first) => first.standard.startsWith('EN 10111'),
     say: () => 'EN 10111 limits the tensile strength from above only.',
   },
@@ -114,7 +119,7 @@ const traps: readonly Trap[] = [
       'The trade rounds the steps of the standards: 600 is 590, 700 is 690, 800 is 780, 1000 is 980, 1200 is 1180 MPa.',
   },
   {
-    when: (grade, first) => first.from === 'strength' && /K/.test(grade) && !/KSI/.test(grade),
+    when: (grade, first) => first.from === 'strength' && /\dK(?!SI)/.test(grade),
     say: () =>
       'K or kilo is kgf/mm²: 60 is 588 MPa and is named 590. It is not ksi: 60 ksi would be 414 MPa.',
   },
@@ -133,5 +138,5 @@ export function nameWarnings(form: DesignationForm, readings: readonly Material[
   const [first] = readings;
   if (first === undefined) return [];
   const { grade } = form;
-  return traps.filter((trap) => trap.when(grade, first, form)).map((trap) => trap.say(grade, first));
+  return traps.filter((trap) => trap.when(grade, first)).map((trap) => trap.say(grade, first));
 }

@@ -6,7 +6,7 @@ const meanings: readonly (readonly [form: RegExp, meaning: string])[] = [
   [/^(?:CR|HR|HC|HD)\d+\/\d+/, 'minimum yield, then minimum tensile strength, in MPa'],
   [/\d+T\/\d+Y/, 'minimum tensile strength, then minimum yield, in MPa'],
   [
-    /^(?:DP|CP|TRIP|MS|HSLA|TWIP|BH|IF|MILD|QP)\d+\/\d+$/,
+    /^(?:DP|DH|CP|TRIP|TR|MS|FB|HSLA|TWIP|BH|IF|MILD|QP)\d+\/\d+$/,
     'minimum yield, then minimum tensile strength, in MPa',
   ],
   [/^(?:CR|HR)\d+T(?:MB|PS|MS|LA)/, 'nominal tensile class after hardening, in MPa; not a minimum'],
@@ -17,7 +17,10 @@ const meanings: readonly (readonly [form: RegExp, meaning: string])[] = [
   [/^H[CX]?\d{3}(?:LA|Y|B|P|I)/, 'minimum yield, in MPa'],
   [/^S\d{3,4}(?:MC|NC|GD)/, 'minimum yield, in MPa'],
   [/^(?:CR|HR)\d{3}(?:IF|BH|LA)/, 'minimum yield along the rolling direction, in MPa'],
-  [/^(?:SPF|SAPH|SG[CHM]|M?J[SAE][CH]|SGA|SPR|SGR)\D*\d{3}/, 'minimum tensile strength, in MPa'],
+  [
+    /^(?:SPF|SAPH|SG[CHM]|M?J[SAE][CH]|SGA|SCGA|SHGA|SPR|SGR|SP[CH])\D*\d{3}/,
+    'minimum tensile strength, in MPa',
+  ],
   [/GRADE\d{2,3}|GR\.?\d{2,3}/, 'minimum yield, in ksi; in brackets in MPa'],
   [/^(?:ZSTE|QSTE)\d{3}/, 'minimum yield, in MPa'],
   [/^\d{3,4}(?:DH|DL[12]?|M)$/, 'minimum tensile strength, in MPa'],

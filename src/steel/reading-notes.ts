@@ -13,6 +13,23 @@ export function notesOfReadings(readings: readonly Material[]): string | undefin
   return `The name has ${readings.length} readings (${ways}); ${ask}. The strongest counts.${falling}`;
 }
 
+/**
+ * Whether nothing but the standard is left open: several rows of the table that all have one class and one family. Not so for a
+ * rank such as CR4, whose scale runs the other way in a standard that has no row.
+ */
+export function onlyStandardsDiffer(readings: readonly Material[]): boolean {
+  const [first] = readings;
+  if (
+    first === undefined ||
+    readings.length < 2 ||
+    readings.some((one) => /^(?:CR|HR)\d$/.test(one.designation))
+  )
+    return false;
+  return readings.every(
+    (one) => one.from === 'table' && one.class === first.class && one.family === first.family,
+  );
+}
+
 /** What follows from the words that stand beside the grade. */
 export function notesOfForm(form: DesignationForm, readings: readonly Material[]): readonly string[] {
   const notes: string[] = [];

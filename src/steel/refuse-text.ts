@@ -33,14 +33,16 @@ export function refuseText(text: string): Refusal | undefined {
       reason: `The grade holds a character that does not print (${codePoint(hidden)}); type it again.`,
     };
   }
-  const markup = /[<>]|&(?:\w+|#\d+);/.exec(trimmed)?.[0];
+  if (/^[\p{Pd}\u2212]\s*[\d.]/u.test(trimmed))
+    return { reason: `"${trimmed}" begins with a minus; no strength or grade lies below 0. Type it again.` };
+  const markup = /<\/?[a-z!]|[a-z"'/]\s*>|&(?:\w+|#\d+);/i.exec(trimmed)?.[0];
   if (markup !== undefined)
     return { reason: `The grade holds "${markup}", which is web-page text; state the designation alone.` };
   return refuseForeignLetters(trimmed.normalize('NFKC'));
 }
 
 function refuseForeignLetters(text: string): Refusal | undefined {
-  const foreign = /[^\x20-\x7e\s\p{Pd}\u2212]/u.exec(text)?.[0];
+  const foreign = /[^\x20-\x7e\s\p{Pd}\u2212≤≥]/u.exec(text)?.[0];
   if (foreign === undefined) return undefined;
   const latin = lookAlikes.get(foreign);
   if (latin === undefined) {

@@ -1,7 +1,9 @@
+import { designationKey } from './designation-key.ts';
+
 /** Spellings of the standards whose grades are read, as comparison keys, alone at the head of a designation. */
 const reference = new RegExp(
   `^(?:${[
-    String.raw`(?:DIN|BS|NF|UNI)*EN(?:ISO)?\d{3,5}[1-9]?(?:[:.]?(?:19|20)\d\d)?`,
+    String.raw`(?:DIN|BS|NF|UNI)*EN(?:ISO)?\d{3,5}[1-9]?(?:[:.]?(?:19|20)\d\d)?(?:\+A[1-3](?::?20\d\d)?)?`,
     String.raw`VDA239(?:[125]00)?(?::?20\d\d)?`,
     String.raw`JISG\d{4}(?::?(?:19|20)\d\d)?`,
     String.raw`JFSA\d{4}(?::?20\d\d)?`,
@@ -17,7 +19,7 @@ const reference = new RegExp(
   ].join('|')})[:.,]?$`,
 );
 
-const longestReference = 24;
+const longestReference = 28;
 
 export interface HintSplit {
   /** The named standard as a comparison key, without publisher prefix and year; undefined when none is named. */
@@ -34,6 +36,50 @@ export function* hintSplits(key: string): Generator<HintSplit, void> {
     const standard = standardKey(head);
     yield standard === 'WNR' ? { rest: key.slice(at) } : { standard, rest: key.slice(at) };
   }
+}
+
+/**
+ * A text whose last words, or those in brackets, are a standard: `HC340LA (EN 10268)`, `DC04 EN 10130`. Only whole words count: the
+ * end of a name is not searched for one. Undefined where there is none.
+ */
+export function standardBehind(
+  text: string,
+): { readonly text: string; readonly standard: string } | undefined {
+  const edges = [...text.matchAll(/[\s(,;]+/g)];
+  for (const edge of edges) {
+    const key = designationKey(text.slice(edge.index + edge[0].length));
+    const before = text
+      .slice(0, edge.index)
+      .replace(/\s+(?:acc\.?|according|as)?\s*(?:to|per|by|of|in)\s*$/i, '')
+      .trim();
+    if (key.length > longestReference || before === '' || !reference.test(key)) continue;
+    const standard = standardKey(key);
+    if (standard !== 'WNR') return { text: before, standard };
+  }
+  return undefined;
+}
+
+/** Standards that lay down tolerances, coatings in general or papers, and list no grade: named beside one they settle nothing. */
+const withoutGrades =
+  /^(?:EN(?:10131|10140|10143|10051|10029|10048|10204|10169|10021|10027[12]?|10020|10079)|JISG(?:3193|0404)|ISO\d+)/;
+
+/** Standards that another took the place of, and the one that took it. */
+const successors: readonly (readonly [old: RegExp, now: readonly string[]])[] = [
+  [/^EN(?:10142|10147|10154|10214|10215|10292|10326|10327)$/, ['EN10346']],
+  [/^EN10336$/, ['EN10346', 'EN10338']],
+  [/^DIN1623[12]?$/, ['DIN1623']],
+  // Boron steel for sheet has no standard of its own; drawings name that of the stock.
+  [/^EN10083[123]?$/, ['WORKSNAME']],
+];
+
+/** True for a standard that no grade can contradict. */
+export function namesNoGrade(standard: string): boolean {
+  return withoutGrades.test(standard);
+}
+
+/** The keys under which rows of a named standard may stand: its own and that of its successor. */
+export function standardsMeant(standard: string): readonly string[] {
+  return [standard, ...successors.flatMap(([old, now]) => (old.test(standard) ? now : []))];
 }
 
 /** True when a row's standard is the one named: parts and years may be missing on either side. */

@@ -1,5 +1,5 @@
 import type { StrengthClass } from './strength-class.ts';
-import { classOfTensile, steelRank, strongest } from './strength-class.ts';
+import { classOfTensile, pressHardenedFromMpa, steelRank, strongest } from './strength-class.ts';
 
 export interface SteelFamily {
   /** The family in trade words, as shown to users. */
@@ -80,9 +80,6 @@ export function classInFamily(
 
 /** Lowest minimum tensile strength (SAE J2745) and yield (EN 10338) of multiphase sheet in the grade table, in MPa. */
 const multiphaseFrom = { tensileMpa: 440, yieldMpa: 250 };
-
-/** From here press-hardened steel is as likely as martensitic, tensile strength in MPa. Common practice. */
-const pressHardenedFromMpa = 1200;
 
 function strongestAt(
   band: StrengthClass,

@@ -36,6 +36,9 @@ export function strongest(classes: readonly StrengthClass[]): StrengthClass | un
   return steelLadder[top];
 }
 
+/** From here a steel of unknown family may be press-hardened as well as martensitic, tensile strength in MPa. Common practice. */
+export const pressHardenedFromMpa = 1200;
+
 /**
  * Class of a steel of unknown family by its minimum tensile strength in MPa. The bounds 340, 590 and 980 are steps of
  * the tensile series that sheet standards share; that the classes begin there is common practice, no standard says so.

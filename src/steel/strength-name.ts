@@ -1,21 +1,26 @@
-import { steelFamily } from './steel-family.ts';
-import type { Material } from './material.ts';
-import { classOfTensile } from './strength-class.ts';
+import { mpaPerKgfOnMm2, mpaPerUnit } from './stress-unit.ts';
 
-/** MPa in one unit: NIST SP 811; one kilogram-force is 9.80665 N exactly. */
-const mpaPer: Readonly<Record<string, number>> = {
-  MPA: 1,
-  'N/MM2': 1,
-  'N/MM^2': 1,
-  GPA: 1000,
-  KSI: 6.894757,
-  PSI: 0.006894757,
-  'KGF/MM2': 9.80665,
-  'KG/MM2': 9.80665,
-  KGF: 9.80665,
-  KILO: 9.80665,
-  K: 9.80665,
-};
+/** A strength that a text states in place of a grade. */
+export interface StatedStrength {
+  readonly mpa: number;
+  /** Upper end, where the text gives a range. */
+  readonly maxMpa?: number;
+  /** What the text says it is; `open` where it does not, and a sheet may quote either. */
+  readonly of: 'tensile' | 'yield' | 'open';
+  /** True where the number cannot be the strength of any sheet. */
+  readonly absurd: boolean;
+  /** True for a limit from above alone, which says nothing of how strong the sheet may be. */
+  readonly onlyMost?: true;
+}
+
+/** Spellings of a unit in upper case, and MPa in one of it. */
+const units: readonly (readonly [spellings: RegExp, mpa: () => number])[] = [
+  [/^(?:MPA|N\/MM\^?2)$/, () => mpaPerUnit('MPa')],
+  [/^GPA$/, () => mpaPerUnit('GPa')],
+  [/^KSI$/, () => mpaPerUnit('ksi')],
+  [/^PSI$/, () => mpaPerUnit('psi')],
+  [/^(?:KGF?\/MM\^?2|KGF|KILO|K)$/, mpaPerKgfOnMm2],
+];
 
 /** Steps of the Japanese series in MPa by the kgf/mm² from which they were rounded: 60 kgf/mm² is 588 MPa and named 590. */
 const japaneseSteps: ReadonlyMap<number, number> = new Map([
@@ -35,42 +40,64 @@ const japaneseSteps: ReadonlyMap<number, number> = new Map([
   ] as const),
 ]);
 
-const form =
-  /^(\d{1,6}(?:\.\d{1,3})?)(MPA|N\/MM\^?2|GPA|KSI|PSI|KGF\/MM2|KG\/MM2|KGF|KILO|K)(?:CLASS|GRADE|STEEL|TENSILE){0,3}$/;
-
-/** From here press-hardened steel is as likely as martensitic, in MPa. Common practice. */
-const pressHardenedFromMpa = 1200;
+const before = String.raw`(?<before>(?:(?:MIN(?:IMUM)?\.?|>=?|≥|AT LEAST|ABOUT|APPROX\.?|CA\.?|~|MAX(?:IMUM)?\.?|<=?|≤|AT MOST|UP TO|R ?M|R ?E[HL]?|R ?P ?0\.2|UTS|TS|YS|TENSILE(?: STRENGTH)?|YIELD(?: STRENGTH| POINT)?|PROOF(?: STRENGTH)?|STRENGTH|=|:) ?){0,3})`;
+const number = String.raw`(\d{1,6}(?:\.\d{1,3})?)`;
+const unit = String.raw`(?<unit>MPA|N\/MM\^?2|GPA|KSI|PSI|KGF?\/MM\^?2|KGF|KILO|K)`;
+const after = String.raw`(?<after>(?: ?(?:CLASS|GRADE|STEEL|SHEET|TENSILE(?: STRENGTH)?|YIELD(?: STRENGTH| POINT)?|STRENGTH|MIN(?:IMUM)?\.?|MAX(?:IMUM)?\.?|UTS|PLUS)){0,3})`;
+const form = new RegExp(
+  `^${before}${number} ?(?:${unit.replace('<unit>', '<early>')} ?)?(?:(?:-|TO|\\.{2,3}|…) ?${number} ?)?(?:${unit})?${after}$`,
+);
 
 /** No sheet for bodies is weaker or stronger than this, in MPa. */
 const sheet = { least: 200, most: 2500 };
 
-/** The strength that a text states in place of a grade, in MPa; NaN for a strength that no sheet has; undefined for other texts. */
-export function strengthOfName(key: string): number | undefined {
-  const match = form.exec(key);
+/** Undefined for a text that states no strength with its unit. */
+export function statedStrength(text: string): StatedStrength | undefined {
+  const match = form.exec(plain(text));
   if (match === null) return undefined;
-  const [, figures = '', unit = ''] = match;
-  // The key has a point for every comma: 217,000 psi. Nobody states thousandths of a psi.
-  const value = unit === 'PSI' && /^\d{2,3}\.\d{3}$/.test(figures) ? Number(figures) * 1000 : Number(figures);
-  const step = mpaPer[unit] === mpaPer['K'] ? japaneseSteps.get(value) : undefined;
-  const mpa = step ?? Math.round(value * (mpaPer[unit] ?? Number.NaN));
-  return mpa >= sheet.least && mpa <= sheet.most ? mpa : Number.NaN;
+  const { before: head = '', after: tail = '', early, unit: late } = match.groups ?? {};
+  const spelled = late ?? early;
+  if (spelled === undefined) return undefined;
+  const parts: readonly (string | undefined)[] = match.slice(2);
+  const figures = parts.filter((one) => one !== undefined).filter((one) => /^\d/.test(one));
+  const [first, second] = figures.map((one) => inMpa(one, spelled));
+  if (first === undefined) return undefined;
+  const words = `${head} ${tail}`;
+  const mpa = Math.min(first, second ?? first);
+  const maxMpa = second === undefined ? undefined : Math.max(first, second);
+  const most = /MAX|<|≤|AT MOST|UP TO/.test(words);
+  return {
+    mpa,
+    ...(maxMpa === undefined ? {} : { maxMpa }),
+    of: ofWhat(words, spelled),
+    absurd: mpa < sheet.least || (maxMpa ?? mpa) > sheet.most,
+    ...(most && second === undefined ? { onlyMost: true } : {}),
+  };
 }
 
-/** What a tensile strength without a grade can be, the strongest first. */
-export function materialsOfStrength(shown: string, tensileMpa: number): readonly Material[] {
-  const steel: Material = {
-    designation: shown,
-    standard: 'stated strength',
-    family: steelFamily('unnamed').word,
-    class: classOfTensile(tensileMpa),
-    tensileMinMpa: tensileMpa,
-    condition: 'unknown',
-    mark: 'practice',
-    from: 'strength',
-  };
-  if (tensileMpa < pressHardenedFromMpa) return [steel];
-  return [
-    { ...steel, family: steelFamily('press_hardening').word, class: 'press-hardened', condition: 'hardened' },
-    { ...steel, family: steelFamily('martensitic').word },
-  ];
+/** A kilogram-force a square millimetre is the Japanese way to name a tensile class. */
+function ofWhat(words: string, spelled: string): 'tensile' | 'yield' | 'open' {
+  if (/\b(?:YIELD|PROOF|YS|R ?E[HL]?|R ?P ?0\.2)\b/.test(words)) return 'yield';
+  if (/\b(?:TENSILE|UTS|TS|R ?M)\b/.test(words) || /^K(?!SI)/.test(spelled)) return 'tensile';
+  return 'open';
+}
+
+function inMpa(figures: string, spelled: string): number {
+  const factor = units.find(([spellings]) => spellings.test(spelled))?.[1]() ?? Number.NaN;
+  const value = Number(figures);
+  return (/^K(?!SI)/.test(spelled) ? japaneseSteps.get(value) : undefined) ?? Math.round(value * factor);
+}
+
+/** Upper case, plain dashes, single blanks, a decimal point; 217,000 psi without its comma. */
+function plain(text: string): string {
+  return text
+    .normalize('NFKC')
+    .toUpperCase()
+    .replaceAll(/[\p{Pd}\u2212]/gu, '-')
+    .replaceAll(/(\d),(\d{3})(?=\s*PSI)/g, '$1$2')
+    .replaceAll(/(\d)\.(\d{3})(?=\s*PSI)/g, '$1$2')
+    .replaceAll(/(\d),(?=\d)/g, '$1.')
+    .replaceAll(/(?<=[A-Z])-(?=[A-Z])/g, ' ')
+    .replaceAll(/\s+/g, ' ')
+    .trim();
 }

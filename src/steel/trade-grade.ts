@@ -1,19 +1,9 @@
 import type { GradeRow } from './grade-row.ts';
+import { phaseLetters } from './grammar/family-letters.ts';
 import { steelFamily } from './steel-family.ts';
 
 /** Families that trade names of the form DP600 or 980DP announce; the number is a tensile step. */
-const prefixes: Readonly<Record<string, string>> = {
-  DP: 'dual_phase',
-  DH: 'dual_phase_high_ductility',
-  CP: 'complex_phase',
-  TRIP: 'trip',
-  TR: 'trip',
-  TWIP: 'twip',
-  QP: 'quench_partition',
-  FB: 'ferrite_bainite',
-  MS: 'martensitic',
-  PHS: 'press_hardening',
-};
+const prefixes: Readonly<Record<string, string>> = { ...phaseLetters, PHS: 'press_hardening' };
 
 /** The trade rounds the tensile steps of the standards upwards (EN 10346:2015 itself renamed HCT600X to HCT590X). */
 const standardSteps: ReadonlyMap<number, number> = new Map([
@@ -42,11 +32,29 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'BORON',
     'PHS',
     'HPF',
-    ...['PRESSHARDENED', 'PRESSHARDENING', 'HOTSTAMPED', 'HOTSTAMPING', 'HOTFORMED', 'HOTPRESSED'].flatMap(
-      (word) => [word, `${word}STEEL`, `${word}BORON`, `${word}BORONSTEEL`],
-    ),
+    ...[
+      ...['PRESSHARDENED', 'PRESSHARDENING', 'PRESSQUENCHED', 'PRESSQUENCHING', 'DIEQUENCHED'],
+      ...[
+        'HOTSTAMPED',
+        'HOTSTAMPING',
+        'HOTFORMED',
+        'HOTFORMING',
+        'HOTPRESSED',
+        'HOTPRESSFORMED',
+        'HOTPRESSFORMING',
+      ],
+    ].flatMap((word) => [word, `${word}STEEL`, `${word}BORON`, `${word}BORONSTEEL`]),
   ],
-  aluminium: ['ALUMINIUM', 'ALUMINUM', 'ALUMINIUMALLOY', 'ALUMINUMALLOY'],
+  aluminium: ['ALUMINIUM', 'ALUMINUM', 'ALUMINIUMALLOY', 'ALUMINUMALLOY', 'ALUMINIUMSHEET', 'ALUMINUMSHEET'],
+  ...Object.fromEntries(
+    ['5', '6', '7'].map((first) => [
+      `aluminium_${first}xxx`,
+      ['', 'AL', 'AA', 'ALUMINIUM', 'ALUMINUM'].flatMap((word) => [
+        `${word}${first}XXX`,
+        `${word}${first}000SERIES`,
+      ]),
+    ]),
+  ),
   stainless: ['STAINLESSSTEEL', 'STAINLESS'],
   magnesium: ['MAGNESIUM', 'MAGNESIUMALLOY'],
   composite: ['COMPOSITE', 'FIBRECOMPOSITE', 'FIBERCOMPOSITE'],
@@ -60,11 +68,15 @@ const familyOfWord: ReadonlyMap<string, string> = new Map(
   ),
 );
 
+/** Four letters, four figures and the unit. */
+const longestTradeName = 11;
+
 /** Reads a trade name or word as a row marked practice; undefined for anything else. */
 export function tradeGrade(key: string): GradeRow | undefined {
   const ofWord = familyOfWord.get(key);
   if (ofWord !== undefined) return row(steelFamily(ofWord).word, ofWord);
-  const match = /^([A-Z]{2,4})(\d{3,4})$/.exec(key) ?? /^(\d{3,4})([A-Z]{2,4})$/.exec(key);
+  if (key.length > longestTradeName) return undefined;
+  const match = /^([A-Z]{2,4})(\d{3,4})(?:MPA)?$/.exec(key) ?? /^(\d{3,4})([A-Z]{2,4})$/.exec(key);
   if (match === null) return undefined;
   const [, first = '', second = ''] = match;
   const [letters, figures] = /^\d/.test(first) ? [second, first] : [first, second];

@@ -9,12 +9,15 @@ export interface Weldability extends CarbonEquivalents {
   readonly source: string;
 }
 
-/** Carbon equivalents of the reading that hardens most beside a weld; undefined where no composition is on record for any. */
+/**
+ * Carbon equivalents of the reading or sheet that hardens most beside a weld. Undefined where no composition is on record for one of
+ * them: that one might harden more.
+ */
 export function weldability(readings: readonly Material[]): Weldability | undefined {
   let worst: Weldability | undefined;
   for (const { designation } of readings) {
     const found = compositionOf(designation.replace(/\+.*/, ''));
-    if (found === undefined) continue;
+    if (found === undefined) return undefined;
     const equivalents = carbonEquivalents(found.composition);
     if (worst === undefined || equivalents.ce > worst.ce)
       worst = { ...equivalents, kind: found.kind, source: found.source };

@@ -6,7 +6,7 @@ describe('planish steel', () => {
     [['22MnB5+AS150'], 0],
     [['22MnB5+AS150', 'DC04', 'DP 980', '6016-T4', 'CR590Y980T-DP', 'HC340LA+Z'], 0],
     [['boron'], 0],
-    [['590 MPa'], 0],
+    [['590 MPa'], 1],
     [['CR4'], 1],
     [['UHSS'], 1],
     [['1.5 GPa'], 1],
@@ -63,14 +63,32 @@ describe('planish steel', () => {
     }
   });
 
-  test('what the rules say of a class comes from the pack', () => {
-    const { stdout } = runPlanish(['steel', '--format', 'json', '22MnB5', 'DC04']);
-    const [ring, skin]: readonly { readonly rules: readonly { readonly rule: string }[] }[] =
-      JSON.parse(stdout);
-    expect(ring?.rules.map(({ rule }) => rule)).toEqual(
-      expect.arrayContaining(['heat-press-hardened', 'section-press-hardened']),
+  test('the rules on a material are those of the pack, by id', () => {
+    const { stdout } = runPlanish(['steel', '--format', 'json', '22MnB5', 'DC04', 'HC340', 'CR4', 'CR340LA']);
+    const answers: readonly { readonly rules: readonly string[] }[] = JSON.parse(stdout);
+    const [ring = [], skin = [], open = [], unsure = [], shared = []] = answers.map(({ rules }) => rules);
+    expect(ring).toEqual(
+      expect.arrayContaining(['heat-press-hardened', 'section-press-hardened', 'arc-on-hardened-steel']),
     );
-    expect(skin?.rules.map(({ rule }) => rule)).not.toContain('heat-press-hardened');
+    expect(ring).toContain('neighbour-too-hot');
+    expect(skin).not.toContain('heat-press-hardened');
+    expect(open).toContain('structural-strength-unknown');
+    expect(unsure).toContain('ambiguous-material-worked');
+    expect(shared).not.toContain('ambiguous-material-worked');
+  });
+
+  test('without a designation JSON is printed too, and the complaint beside it', () => {
+    const { stdout, stderr, status } = runPlanish(['steel', '--format', 'json']);
+    expect([JSON.parse(stdout), status]).toEqual([[], 2]);
+    expect(stderr).toContain('name a designation');
+    expect(runPlanish(['steel'])).toMatchObject({ stdout: '', status: 2 });
+  });
+
+  test('the text says what rules say, without taking it back', () => {
+    const { stdout } = runPlanish(['steel', 'HCT780X']);
+    expect(stdout).toContain('says of advanced high-strength parts');
+    expect(stdout).not.toContain('may permit it');
+    expect(runPlanish(['steel', 'HC340']).stdout).toContain('says of parts whose strength is not known');
   });
 
   test('--find names what a misspelt one resembles', () => {

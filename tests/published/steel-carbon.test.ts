@@ -48,6 +48,14 @@ describe('carbon equivalents', () => {
     }
   });
 
+  it('of a tailored blank are those of the sheet that hardens most, and unknown if one sheet is', () => {
+    const of = (text: string) => describeDesignation(text, { find: false }).carbon_equivalents;
+    expect(of('DC04 + 22MnB5')?.ce).toBeCloseTo(0.459, 2);
+    expect(of('DC04 + S355MC')?.ce).toBeCloseTo(0.41, 2);
+    expect(of('DC04 + HCT980X')).toBeNull();
+    expect(of('HCT980X + DC04')).toBeNull();
+  });
+
   it('say whether they rest on a typical composition or on limits', () => {
     expect(describeDesignation('22MnB5+AS150', { find: false }).carbon_equivalents?.kind).toBe('typical');
     expect(describeDesignation('S355MC', { find: false }).carbon_equivalents?.kind).toBe('limit');

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { csvRows, steelTableSource } from '../../.build/steel-table.ts';
+import { describeDesignation } from '../../src/steel/describe-designation.ts';
 import { gradeTable } from '../../src/steel/grade-table.ts';
 import { steelFamily } from '../../src/steel/steel-family.ts';
 
@@ -26,6 +27,27 @@ describe('the packed steel table', () => {
       if (named.has(name)) expect(gradeTable().numberToKey.has(number), `${number} ${name}`).toBe(true);
       else expect(named.has(number), `${number} ${name}`).toBe(true);
     }
+  });
+
+  it('gives a number no surer than its own mark and that of its name', () => {
+    const order = ['[seen]', '[memory]', '[practice]'];
+    const ofName = new Map(
+      csvRows(gradesCsv).map((row) => [row['designation'] ?? '', row['confidence'] ?? '']),
+    );
+    let worse = 0;
+    for (const { steel_number: number = '', designation: name = '', confidence = '' } of csvRows(
+      numbersCsv,
+    )) {
+      if (!gradeTable().numberToKey.has(number)) continue;
+      const { mark } = describeDesignation(number, { find: false });
+      expect([number, order.indexOf(`[${mark}]`) >= order.indexOf(confidence)]).toEqual([number, true]);
+      expect([number, order.indexOf(`[${mark}]`) >= order.indexOf(ofName.get(name) ?? '')]).toEqual([
+        number,
+        true,
+      ]);
+      if (confidence === '[memory]' && ofName.get(name) === '[seen]') worse++;
+    }
+    expect(worse).toBeGreaterThan(5);
   });
 
   it('refuses a cell that would break the packing', () => {

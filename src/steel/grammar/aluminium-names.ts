@@ -1,8 +1,27 @@
-import type { NameForm } from './name-form.ts';
+import type { NameContent, NameForm, NameParts } from './name-form.ts';
 
-function series(alloy: string | undefined): string {
-  const first = alloy?.charAt(0) ?? '';
+function series(alloy: string): string {
+  const first = alloy.charAt(0);
   return /[567]/.test(first) ? `aluminium_${first}xxx` : 'aluminium';
+}
+
+/**
+ * Alloys of bodies by their number in the register of EN 573-3 and of the Aluminum Association, from memory. A bare number that is
+ * none of them may be a slip for something else.
+ */
+const bodyAlloys: ReadonlySet<string> = new Set([
+  ...['5005', '5042', '5049', '5050', '5052', '5082', '5083', '5086', '5154', '5182', '5251', '5252', '5454'],
+  ...['5456', '5457', '5556', '5657', '5754', '6005', '6008', '6009', '6010', '6013', '6014', '6016', '6022'],
+  ...['6056', '6060', '6061', '6063', '6082', '6106', '6110', '6111', '6116', '6156', '6181', '6182', '6451'],
+  ...['7003', '7020', '7021', '7022', '7046', '7050', '7055', '7075', '7108', '7129', '7175', '7475'],
+]);
+
+const temper = String.raw`(?:O|F|W|H\d{2,3}|T\d{1,4}[A-Z]{0,2})`;
+
+/** By a bare number: sure of a registered body alloy. One of the first two thousands may as well be a strength of steel. */
+function bare({ alloy = '' }: NameParts): NameContent | undefined {
+  if (/^[12]/.test(alloy)) return undefined;
+  return { familyKey: series(alloy), sure: bodyAlloys.has(alloy.slice(0, 4)) };
 }
 
 /**
@@ -12,27 +31,34 @@ function series(alloy: string | undefined): string {
 export const aluminiumNames: readonly NameForm[] = [
   {
     standards: ['EN 573-3', 'JIS H 4000'],
-    form: /^(?:EN)?(?:AW|AA|A(?=\d))?(?<alloy>[1-8]\d{3}[A-Z]?)(?:O|F|W|H\d{2,3}|T\d{1,4}[A-Z]?)$/,
-    read: ({ alloy }) => ({ familyKey: series(alloy) }),
-    open: true,
+    form: new RegExp(String.raw`^(?:ENAW|AW|AA)(?<alloy>[1-8]\d{3}[A-CP]?)${temper}?$`),
+    read: ({ alloy = '' }) => ({ familyKey: series(alloy), sure: true }),
   },
   {
     standards: ['EN 573-3', 'JIS H 4000'],
-    form: /^(?:ENAW|AW|AA|A(?=[567]\d{3}))(?<alloy>[1-8]\d{3}[A-Z]?)$/,
-    read: ({ alloy }) => ({ familyKey: series(alloy) }),
-    open: true,
+    form: new RegExp(String.raw`^(?:EN|A)?(?<alloy>[1-8]\d{3}[A-CP]?)${temper}$`),
+    read: bare,
+  },
+  {
+    standards: ['EN 573-3', 'JIS H 4000'],
+    form: /^A(?<alloy>[567]\d{3}[A-CP]?)$/,
+    read: bare,
   },
   {
     standards: ['EN 1706'],
     form: /^ENAC\d{5}(?:F|T\d)?$/,
-    read: () => ({ familyKey: 'aluminium_casting' }),
-    open: true,
+    read: () => ({ familyKey: 'aluminium_casting', sure: true }),
   },
   {
-    // The table of VDA 239-200 was not seen, so the name gives its alloy group and no strength.
+    // Letters as they were met; the table of VDA 239-200 was not seen, so the name gives its alloy group and no strength.
     standards: ['VDA 239-200'],
-    form: /^AL(?<alloy>[56])(?:STD|IBR|RS|HS|CR|OUT|BH|ST|STP|HDI|HDIP)?(?:[A-Z0-9/]{0,8})$/,
-    read: ({ alloy }) => ({ familyKey: series(alloy) }),
-    open: true,
+    form: /^AL(?<alloy>[56])(?:STD|STO|STP|ST|IBR|IIC|RSS|RS|HS|HYB|HDIP|HDI|CR|OUT|BH)[UE]?$/,
+    read: ({ alloy = '' }) => ({ familyKey: series(alloy), sure: true }),
+  },
+  {
+    standards: ['VDA 239-200'],
+    form: /^AL(?<alloy>[56])$/,
+    read: ({ alloy = '' }) => ({ familyKey: series(alloy), sure: true }),
+    onlyNamed: true,
   },
 ];

@@ -1,7 +1,10 @@
+import { mpaPerUnit } from '../stress-unit.ts';
+import { americanCoat } from '../coat.ts';
+import { only, phaseLetters } from './family-letters.ts';
 import type { NameContent, NameFault, NameForm, NameParts } from './name-form.ts';
 import { entry, figure, ofPair, ofTensile, ofYield } from './name-form.ts';
 
-const phases = { DP: 'dual_phase', TRIP: 'trip', HHE: 'ferrite_bainite', MS: 'martensitic' };
+const phases = { ...only(phaseLetters, 'DP', 'TRIP', 'MS'), HHE: 'ferrite_bainite' };
 
 const yieldLetters = {
   A: 'dent_resistant_non_bh',
@@ -29,8 +32,38 @@ const gradeWords = {
   BHS: 'bake_hardening',
 };
 
-/** NIST SP 811, rounded as the standards round their bracketed values: down to the next 5 MPa. */
-const mpaPerKsi = 6.894757;
+/** The MPa that ASTM prints in brackets behind its grades in ksi; from memory, those of the grade table among them. */
+const bracketed: ReadonlyMap<number, number> = new Map([
+  ...([
+    [25, 170],
+    [30, 205],
+    [33, 230],
+    [36, 250],
+    [37, 255],
+    [40, 275],
+    [45, 310],
+    [50, 340],
+  ] as const),
+  ...([
+    [55, 380],
+    [60, 410],
+    [65, 450],
+    [70, 480],
+    [80, 550],
+    [90, 620],
+    [100, 690],
+    [110, 760],
+  ] as const),
+]);
+
+const sheetStandards = ['ASTM A1008', 'ASTM A1011', 'ASTM A653', 'ASTM A463', 'ASTM A792', 'ASTM A1046'];
+
+/** Yield in MPa of a grade in ksi; NaN for a bracket that does not go with it. */
+function yieldOfKsi(ksi: number, bracket: number | undefined): number {
+  const rounded = bracketed.get(ksi) ?? Math.floor((ksi * mpaPerUnit('ksi')) / 5) * 5;
+  if (bracket === undefined) return rounded;
+  return Math.abs(bracket - rounded) <= 15 ? bracket : Number.NaN;
+}
 
 /** Names of SAE J2745 (tensile strength first), SAE J2340 and of the ASTM sheet standards (yield in ksi). */
 export const americanNames: readonly NameForm[] = [
@@ -51,23 +84,26 @@ export const americanNames: readonly NameForm[] = [
     read: ({ n, t }) => ofYield(entry(yieldLetters, t), n) ?? ofTensile(entry(tensileLetters, t), n),
   },
   {
-    standards: ['ASTM A1008', 'ASTM A1011', 'ASTM A653'],
-    form: /^(?<t>HSLASF|HSLAS|UHSS|SS|SHS|BHS)(?:GRADE|GR\.?)(?<ksi>\d{2,3})(?:\[(?<re>\d{3})\])?(?:(?:CLASS|TYPE)[12])?$/,
+    standards: sheetStandards,
+    form: new RegExp(
+      String.raw`^(?<t>HSLASF|HSLAS|UHSS|SS|SHS|BHS)GRADE(?<ksi>\d{2,3})(?:\[(?<re>\d{3})\])?(?:(?:CLASS|TYPE)[12])?${americanCoat}$`,
+    ),
     read: ({ t, ksi, re }: NameParts): NameContent | NameFault | undefined => {
-      const bracketed = figure(re, 100, 1500);
-      const converted = Math.floor((Number(ksi) * mpaPerKsi) / 5) * 5;
-      if (re !== undefined && (bracketed === undefined || Math.abs(bracketed - converted) > 15)) {
+      const mpa = yieldOfKsi(Number(ksi), figure(re, 100, 1500) ?? (re === undefined ? undefined : 0));
+      if (Number.isNaN(mpa)) {
         return {
-          fault: `gives ${ksi ?? ''} ksi and ${re} MPa, which are not the same strength. Read the drawing again.`,
+          fault: `gives ${ksi ?? ''} ksi and ${re ?? ''} MPa, which are not the same strength. Read the drawing again.`,
         };
       }
-      return ofYield(entry(gradeWords, t), String(bracketed ?? converted));
+      return ofYield(entry(gradeWords, t), String(mpa));
     },
+    mass: 'american',
   },
   {
-    standards: ['ASTM A1008', 'ASTM A1011', 'ASTM A653'],
-    form: /^(?:CS|DS|DDS|EDDS|FS)(?:TYPE[A-C])?$/,
-    read: () => ({ familyKey: 'mild' }),
+    standards: sheetStandards,
+    form: new RegExp(`^(?:CS|DS|DDS|EDDS|FS)(?:TYPE[A-C])?${americanCoat}$`),
+    read: () => ({ familyKey: 'mild', sure: true }),
     onlyNamed: true,
+    mass: 'american',
   },
 ];

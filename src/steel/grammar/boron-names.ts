@@ -1,5 +1,5 @@
+import { europeanCoat } from '../coat.ts';
 import type { NameForm } from './name-form.ts';
-import { europeanCoat } from './name-form.ts';
 
 /** Boron steels named by their chemistry (EN 10027-1: hundredths of a per cent of carbon, then the alloying elements). */
 export const boronNames: readonly NameForm[] = [

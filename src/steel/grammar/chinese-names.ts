@@ -1,17 +1,13 @@
+import { europeanCoat } from '../coat.ts';
+import { only, phaseLetters } from './family-letters.ts';
 import type { NameForm } from './name-form.ts';
-import { entry, europeanCoat, ofPair } from './name-form.ts';
+import { entry, ofPair } from './name-form.ts';
 
 const phases = {
-  DP: 'dual_phase',
-  DH: 'dual_phase_high_ductility',
-  TR: 'trip',
-  CP: 'complex_phase',
-  MS: 'martensitic',
-  QP: 'quench_partition',
+  ...only(phaseLetters, 'DP', 'DH', 'TR', 'CP', 'MS', 'QP', 'FB'),
   HS: 'press_hardening',
   HE: 'ferrite_bainite',
   TW: 'twip',
-  FB: 'ferrite_bainite',
 };
 
 /** Names of GB/T 20564 and GB/T 20887: yield, stroke, tensile strength, phase; the trade also begins them with HC and HD. */

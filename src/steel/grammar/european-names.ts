@@ -1,5 +1,6 @@
+import { europeanCoat } from '../coat.ts';
 import type { NameForm } from './name-form.ts';
-import { entry, europeanCoat, ofTensile, ofYield } from './name-form.ts';
+import { entry, ofTensile, ofYield } from './name-form.ts';
 
 /** Letters behind a minimum yield (EN 10268, EN 10346). */
 const yieldLetters = {
@@ -30,7 +31,15 @@ export const europeanNames: readonly NameForm[] = [
     standards: ['EN 10139'],
     form: /^DC0[1-6]\+?(?:LC|C(?<rm>\d{3}))$/,
     read: ({ rm }) =>
-      rm === undefined ? { familyKey: 'mild' } : withState(ofTensile('cold_hardened', rm), 'cold hardened'),
+      rm === undefined
+        ? { familyKey: 'mild', sure: true }
+        : withState(ofTensile('cold_hardened', rm), 'cold hardened'),
+  },
+  {
+    standards: ['EN 10139'],
+    form: /^DC0[1-6]$/,
+    read: () => ({ familyKey: 'mild', sure: true }),
+    onlyNamed: true,
   },
   {
     standards: ['EN 10130', 'EN 10152'],

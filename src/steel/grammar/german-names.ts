@@ -1,7 +1,8 @@
+import { only, yieldLetters } from './family-letters.ts';
 import type { NameForm } from './name-form.ts';
 import { entry, ofYield } from './name-form.ts';
 
-const letters = { BH: 'bake_hardening', P: 'rephosphorised', LA: 'hsla', Z: 'hsla' };
+const letters = { ...only(yieldLetters, 'BH', 'P', 'LA'), Z: 'hsla' };
 
 /** Superseded names that drawings of older vehicles carry: SEW 092 to 094, DIN 1623, EN 10130:1991. From memory. */
 export const germanNames: readonly NameForm[] = [

@@ -1,4 +1,6 @@
-import type { NameForm } from './name-form.ts';
+import type { Coating } from '../coating.ts';
+import { only, phaseLetters } from './family-letters.ts';
+import type { NameContent, NameForm } from './name-form.ts';
 import { entry, ofTensile } from './name-form.ts';
 
 /** Letters behind the number in JFS A 2001, A 3011 and A 1001; those missing here are not known. From memory. */
@@ -16,19 +18,20 @@ const federationLetters = {
 const sheetLetters = { Y: 'dual_phase', H: 'bake_hardening', R: 'hsla' };
 
 const nationalLetters = {
-  DP: 'dual_phase',
-  FB: 'ferrite_bainite',
-  TR: 'trip',
-  CP: 'complex_phase',
-  MS: 'martensitic',
+  ...only(phaseLetters, 'DP', 'FB', 'TR', 'CP', 'MS'),
+  ...{ C: 'mild', D: 'mild', E: 'mild', F: 'mild' },
 };
+
+/** By the letter behind J: A is galvannealed, E electro-zinc, S not coated. */
+const federationCoatings: Readonly<Record<string, Coating>> = { A: 'zinc-iron', E: 'zinc' };
 
 /** Names of JIS, of the iron and steel federation (JFS), and of national lists that mix them: the number is the tensile strength. */
 export const japaneseNames: readonly NameForm[] = [
   {
     standards: ['JIS G 3141', 'JIS G 3131', 'JIS G 3313', 'JIS G 3302', 'JIS G 3323'],
-    form: /^S(?:PC|PH|EC|EH|GC|GH|GMC|GMH)[C-G][1-4]?T?(?:[SA8421][DB]|[ZFK]\d{2}|E\d{1,2}(?:\/E?\d{1,2})?)?$/,
+    form: /^S(?:PC|PH|EC|EH|GC|GH|GMC|GMH)[C-G][1-4]?[TN]?(?:[SA8421][DB]|(?<coat>[ZFK])(?<m1>\d{2})|E\d{1,2}(?:\/E?\d{1,2})?)?$/,
     read: () => ({ familyKey: 'mild' }),
+    mass: 'japanese',
   },
   {
     standards: ['JIS G 3135', 'JIS G 3134'],
@@ -42,18 +45,46 @@ export const japaneseNames: readonly NameForm[] = [
   },
   {
     standards: ['JIS G 3302', 'JIS G 3323'],
-    form: /^SG(?:C|H|MC|MH)(?<rm>\d{3})Y?(?:(?<coat>[ZFK])\d{2})?$/,
+    form: /^SG(?:C|H|MC|MH)(?<rm>\d{3})Y?(?:(?<coat>[ZFK])(?<m1>\d{2}))?$/,
     read: ({ rm }) => ofTensile('structural', rm),
+    mass: 'japanese',
   },
   {
     // An M before the name is met in part lists; what it means is not known, so it is passed over with a warning.
     standards: ['JFS A 2001', 'JFS A 3011', 'JFS A 1001'],
-    form: /^M?J(?:SC|SH|AC|AH|EC|EH)(?<rm>\d{3,4})(?<t>Y[LHN]?|[A-HPRTW])(?:\d{2}\/\d{2})?$/,
-    read: ({ rm, t }) => ofTensile(entry(federationLetters, t) ?? 'unnamed', rm),
+    form: /^M?J(?<product>[SAE])[CH](?<rm>\d{3,4})(?<t>Y[LHN]?|[A-HPRTW])(?:(?<m1>\d{2})\/(?<m2>\d{2}))?$/,
+    read: ({ product, rm, t }) =>
+      coated(ofTensile(entry(federationLetters, t) ?? 'unnamed', rm), federationCoatings[product ?? '']),
+    mass: 'each side',
   },
   {
     standards: ['national list'],
-    form: /^S(?:GA|G|P)[FR][CH](?<rm>\d{3,4})(?<t>DP|FB|TR|CP|MS)?(?:\d{2}\/\d{2})?$/,
+    form: /^S(?:G|P)[FR][CH](?<rm>\d{3,4})(?<t>DP|FB|TR|CP|MS)?(?:(?<m1>\d{2})\/(?<m2>\d{2}))?$/,
     read: ({ rm, t }) => ofTensile(t === undefined ? 'unnamed' : entry(nationalLetters, t), rm),
+    mass: 'each side',
+  },
+  {
+    // Galvannealed: SGAFC590DP, SGARC440, SCGA440-45. The C, D, E or F behind a number is the rank of soft sheet.
+    standards: ['national list'],
+    form: /^S(?:GA[FR][CH]|CGA|HGA)(?<rm>\d{3,4})(?<t>DP|FB|TR|CP|MS|[C-F])?(?:(?<m1>\d{2})(?:\/(?<m2>\d{2}))?)?$/,
+    read: ({ rm, t }) =>
+      coated(ofTensile(t === undefined ? 'unnamed' : entry(nationalLetters, t), rm), 'zinc-iron'),
+    mass: 'each side',
+  },
+  {
+    standards: ['national list'],
+    form: /^SP[CH](?<rm>\d{3,4})(?:[SA8421][DB])?$/,
+    read: ({ rm }) => ofTensile('unnamed', rm),
+  },
+  {
+    // Soft sheet by rank, galvannealed: SGACC.
+    standards: ['national list'],
+    form: /^SGA[CH][C-F](?:(?<m1>\d{2})(?:\/(?<m2>\d{2}))?)?$/,
+    read: () => ({ familyKey: 'mild', coating: 'zinc-iron' }),
+    mass: 'each side',
   },
 ];
+
+function coated(content: NameContent | undefined, coating: Coating | undefined): NameContent | undefined {
+  return content === undefined || coating === undefined ? content : { ...content, coating };
+}

@@ -1,3 +1,5 @@
+import type { MassNotation } from '../coating-mass.ts';
+import type { Coating } from '../coating.ts';
 import type { GradeState } from '../grade-row.ts';
 
 /** The named groups of a matched form. */
@@ -10,6 +12,10 @@ export interface NameContent {
   readonly yieldMinMpa?: number;
   readonly tensileMinMpa?: number;
   readonly state?: GradeState;
+  /** The coating that the letters of the product tell: JAC is galvannealed. */
+  readonly coating?: Coating;
+  /** Nothing but the family hangs on the name, so a name without a row of the table is as sure as one with it. */
+  readonly sure?: boolean;
 }
 
 /** A name that has the form and yet cannot be right. */
@@ -27,15 +33,9 @@ export interface NameForm {
   readonly read: (parts: NameParts) => NameContent | NameFault | undefined;
   /** The name is too short to be sure of without its standard. */
   readonly onlyNamed?: true;
-  /** Nothing but the family hangs on the figures, so a name without a row of the table is as sure as one with it. */
-  readonly open?: true;
+  /** How the standard writes the mass of a coating; European where it is left out. */
+  readonly mass?: MassNotation;
 }
-
-/** What may follow a grade of EN and GB standards: +Z100MB, +ZE75/75, +AS150, +ZA130MCO. */
-export const europeanCoat = String.raw`(?:\+(?<coat>ZE|ZN|ZF|ZA|ZM|AZ|AS|Z)(?:\d{2,3}(?:\/\d{2,3})?)?[NMR]?[ABC]?[CPOSUL]{0,3})?`;
-
-/** What may follow a grade of VDA 239: -GI50/50-U, -UC. */
-export const vdaCoat = String.raw`(?:(?<coat>UNC|UC|GI|GA|EG|ZM|ZA|AS|AZ)(?:\d{2,3}(?:\/\d{2,3})?)?)?[UE]?`;
 
 /** A strength out of a name, in MPa; undefined for figures that no sheet's name has. Steps of 5 are common to all standards. */
 export function figure(text: string | undefined, least: number, most: number): number | undefined {

@@ -1,5 +1,6 @@
-import type { Coating } from '../coating.ts';
-import { coatingOfCode } from '../coating.ts';
+import type { Coat } from '../coat.ts';
+import { coatOf } from '../coat.ts';
+import { outsideFamily } from '../family-window.ts';
 import type { GradeRow } from '../grade-row.ts';
 import { isStandard } from '../standard-hint.ts';
 import { aluminiumNames } from './aluminium-names.ts';
@@ -17,9 +18,11 @@ import { vdaNames } from './vda-names.ts';
 export type NameAnswer =
   | {
       readonly row: GradeRow;
-      readonly coating?: Coating;
+      readonly coat: Coat;
       /** True where only the family hangs on the name, so that the missing row of the table takes nothing away. */
       readonly sure: boolean;
+      /** True where no sheet of the family has such strengths. */
+      readonly outside: boolean;
     }
   | { readonly fault: string };
 
@@ -41,25 +44,28 @@ const forms: readonly NameForm[] = [
  * that the text names, as a comparison key: forms of others are then passed over.
  */
 export function readName(key: string, standard: string | undefined): NameAnswer | undefined {
-  for (const { form, standards, read, onlyNamed, open } of forms) {
+  for (const { form, standards, read, onlyNamed, mass } of forms) {
     if (standard === undefined ? onlyNamed === true : !isOneOf(standards, standard)) continue;
     const match = form.exec(key);
     if (match === null) continue;
     const content = read(match.groups ?? {});
     if (content === undefined) continue;
     if ('fault' in content) return content;
-    const coating = coatingOfCode(match.groups?.['coat'] ?? '');
+    const { coating, sure, ...strengths } = content;
+    const coat = coatOf(match.groups ?? {}, mass ?? 'european');
     const trade = standards.length === 0;
+    const own = standard === undefined ? standards : standards.filter((one) => isStandard(one, standard));
     return {
       row: {
         designation: key,
-        standard: trade ? 'trade name' : standards.join(' / '),
-        ...content,
-        state: content.state ?? (trade ? 'unknown' : 'as delivered'),
+        standard: trade ? 'trade name' : own.join(' / '),
+        ...strengths,
+        state: strengths.state ?? (trade ? 'unknown' : 'as delivered'),
         mark: trade ? 'practice' : 'memory',
       },
-      ...(coating === undefined ? {} : { coating }),
-      sure: trade || open === true,
+      coat: coating === undefined ? coat : { coating, ...coat },
+      sure: trade || sure === true,
+      outside: outsideFamily(strengths),
     };
   }
   return undefined;

@@ -1,29 +1,26 @@
+import { mpaPerUnit } from '../stress-unit.ts';
+import { phaseLetters, yieldLetters } from './family-letters.ts';
 import type { NameForm } from './name-form.ts';
 import { entry, ofPair, ofYield } from './name-form.ts';
 
-const families = {
-  DP: 'dual_phase',
-  CP: 'complex_phase',
-  TRIP: 'trip',
-  MS: 'martensitic',
-  HSLA: 'hsla',
-  TWIP: 'twip',
-  BH: 'bake_hardening',
-  IF: 'high_strength_if',
-  MILD: 'mild',
-  QP: 'quench_partition',
-};
+const families = { ...phaseLetters, ...yieldLetters, MILD: 'mild' };
 
 /** Names of the application guidelines of the steel industry (DP350/600: yield, tensile) and of the trade (BH220: yield). */
 export const tradePairs: readonly NameForm[] = [
   {
     standards: [],
-    form: /^(?<t>DP|CP|TRIP|MS|HSLA|TWIP|BH|IF|MILD|QP)(?<re>\d{3,4})\/(?<rm>\d{3,4})$/,
+    form: /^(?<t>DP|DH|CP|TRIP|TR|MS|FB|HSLA|TWIP|BH|IF|MILD|QP)(?<re>\d{3,4})\/(?<rm>\d{3,4})(?:MPA)?$/,
     read: ({ t, re, rm }) => ofPair(entry(families, t), re, rm, 'the yield comes first, as in DP350/600'),
   },
   {
     standards: [],
-    form: /^(?<t>BH|HSLA|IF)(?<re>\d{3})$/,
+    form: /^(?<t>BH|HSLA|IF)(?<re>\d{3})(?:MPA)?$/,
     read: ({ t, re }) => ofYield(entry(families, t), re),
+  },
+  {
+    standards: [],
+    form: /^(?<t>BH|HSLA|IF)(?<ksi>\d{2,3})KSI$/,
+    read: ({ t, ksi }) =>
+      ofYield(entry(families, t), String(Math.floor((Number(ksi) * mpaPerUnit('ksi')) / 5) * 5)),
   },
 ];

@@ -1,18 +1,9 @@
+import { vdaCoat } from '../coat.ts';
+import { only, phaseLetters, yieldLetters } from './family-letters.ts';
 import type { NameForm } from './name-form.ts';
-import { entry, figure, ofPair, ofYield, vdaCoat } from './name-form.ts';
+import { entry, figure, ofPair, ofYield } from './name-form.ts';
 
-const phases = {
-  DP: 'dual_phase',
-  DH: 'dual_phase_high_ductility',
-  TR: 'trip',
-  CP: 'complex_phase',
-  CH: 'complex_phase',
-  MS: 'martensitic',
-  FB: 'ferrite_bainite',
-  QP: 'quench_partition',
-};
-
-const yieldLetters = { IF: 'high_strength_if', BH: 'bake_hardening', LA: 'hsla' };
+const phases = only(phaseLetters, 'DP', 'DH', 'TR', 'CP', 'CH', 'MS', 'FB', 'QP');
 
 /** Names of VDA 239-100 (yield with Y first, tensile strength with T second) and 239-500; from memory. */
 export const vdaNames: readonly NameForm[] = [
@@ -28,11 +19,13 @@ export const vdaNames: readonly NameForm[] = [
         rm,
         'the yield comes first, as in CR330Y590T-DP',
       ),
+    mass: 'each side',
   },
   {
     standards: ['VDA 239-100', 'GB/T 20564'],
     form: new RegExp(String.raw`^(?:CR|HR)(?<re>\d{3,4})(?<t>IF|BH|LA)${vdaCoat}$`),
     read: ({ re, t }) => ofYield(entry(yieldLetters, t), re),
+    mass: 'each side',
   },
   {
     // The number is a nominal class after hardening, so it gives no minimum.
@@ -40,5 +33,6 @@ export const vdaNames: readonly NameForm[] = [
     form: new RegExp(String.raw`^(?:CR|HR)(?<rm>\d{3,4})T(?:MB|PS|MS|LA)(?:DS|IS)?${vdaCoat}$`),
     read: ({ rm }) =>
       figure(rm, 400, 2200) === undefined ? undefined : { familyKey: 'press_hardening', state: 'hardened' },
+    mass: 'each side',
   },
 ];

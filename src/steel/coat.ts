@@ -1,0 +1,62 @@
+import type { Coating } from './coating.ts';
+import { coatingOfCode } from './coating.ts';
+import type { CoatingMass, MassNotation } from './coating-mass.ts';
+import { coatingMass, isListedMass } from './coating-mass.ts';
+
+/** What stands behind a grade for its metallic coating. */
+export interface Coat {
+  readonly coating?: Coating;
+  readonly mass?: CoatingMass;
+  /** The coating as written, where sheet is not ordered with such a mass: a slip, perhaps for something else. */
+  readonly unlisted?: string;
+}
+
+/** What may follow a grade of EN and GB standards: +Z100MB, +ZE75/75, +AS150, +ZA130MCO. Read by `coatOf`. */
+export const europeanCoat = String.raw`(?:\+(?<coat>ZE|ZN|ZF|ZA|ZM|AZ|AS|Z)(?:(?<m1>\d{2,3})(?:\/(?<m2>\d{2,3}))?)?[NMR]?[ABC]?[CPOSUL]{0,3})?`;
+
+/** What may follow a grade of VDA 239: -GI50/50-U, -UC. Read by `coatOf`. */
+export const vdaCoat = String.raw`(?:(?<coat>UNC|UC|GI|GA|EG|ZM|ZA|AS|AZ)(?:(?<m1>\d{2,3})(?:\/(?<m2>\d{2,3}))?)?)?[UE]?`;
+
+/** What may follow a grade of ASTM A653: G60, A40, and each side for itself, 60G60G (g/m²). Read by `coatOf`. */
+export const americanCoat = String.raw`(?:(?<coat>[GA])(?<m1>\d{2,3})|(?<m3>\d{2,3})(?<side>[GA])(?:(?<m4>\d{2,3})[GA])?)?`;
+
+/** Reads the named groups of a matched form: `coat`, `m1` and `m2`; `m3`, `side` and `m4` for the figures-first form of ASTM. */
+export function coatOf(groups: Readonly<Record<string, string | undefined>>, usual: MassNotation): Coat {
+  const { coat, m1, m2, m3, side, m4 } = groups;
+  const code = coat ?? side;
+  if (code === undefined) return m1 === undefined ? {} : massOnly(m1, m2);
+  const notation = side !== undefined ? 'each side' : notationOf(code, m2, usual);
+  const coating = coatingOfCode(usual === 'american' || side !== undefined ? americanCode(code) : code);
+  const kind = coating === undefined ? {} : { coating };
+  const first = m1 ?? m3;
+  if (first === undefined || coating === 'none') return kind;
+  const second = m2 ?? m4;
+  const written = { code, first, notation, ...(second === undefined ? {} : { second }) };
+  if (!isListedMass(written))
+    return { ...kind, unlisted: `${code}${first}${second === undefined ? '' : `/${second}`}` };
+  return { ...kind, mass: coatingMass(written) };
+}
+
+/** Figures without a code, 45/45: zinc of the kind that the standard implies. */
+function massOnly(first: string, second: string | undefined): Coat {
+  const written = {
+    code: '',
+    first,
+    notation: 'each side',
+    ...(second === undefined ? {} : { second }),
+  } as const;
+  return isListedMass(written)
+    ? { mass: coatingMass(written) }
+    : { unlisted: second === undefined ? first : `${first}/${second}` };
+}
+
+/** Some codes are common to EN and VDA, which writes the mass of each side behind a stroke. */
+function notationOf(code: string, second: string | undefined, usual: MassNotation): MassNotation {
+  if (usual === 'japanese' || usual === 'american') return usual;
+  if (/^Z[EN]$/.test(code)) return 'european';
+  return second !== undefined || /^(?:GI|GA|EG)$/.test(code) ? 'each side' : 'european';
+}
+
+function americanCode(code: string): string {
+  return code === 'A' ? 'GA' : 'GI';
+}

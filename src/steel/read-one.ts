@@ -1,0 +1,257 @@
+import { materialsOfNumber } from './bare-number.ts';
+import { classWord } from './class-words.ts';
+import type { Coat } from './coat.ts';
+import { coatingOfStandard } from './coating.ts';
+import type { DesignationForm } from './designation-forms.ts';
+import { designationForms } from './designation-forms.ts';
+import { designationKey } from './designation-key.ts';
+import { outsideFamily } from './family-window.ts';
+import type { FoundGrade } from './find-grade.ts';
+import { findGrade } from './find-grade.ts';
+import type { GradeRow } from './grade-row.ts';
+import type { NameAnswer } from './grammar/read-name.ts';
+import { readName } from './grammar/read-name.ts';
+import { isHardnessText, readHardness } from './hardness-text.ts';
+import type { DesignationReading, KnownDesignation } from './known-designation.ts';
+import { noteOf } from './known-designation.ts';
+import type { Material } from './material.ts';
+import { materialOfRow } from './material.ts';
+import { mergeReadings, strongestFirst } from './merge-readings.ts';
+import { nameWarnings } from './name-warnings.ts';
+import { notesOfForm, notesOfReadings, onlyStandardsDiffer } from './reading-notes.ts';
+import { settleState } from './settle-state.ts';
+import { readStrength } from './read-strength.ts';
+import { isStandard, namesNoGrade, standardBehind, standardsMeant } from './standard-hint.ts';
+import { steelFamily } from './steel-family.ts';
+import { steelRank } from './strength-class.ts';
+import { materialsOfEither, materialsOfTensile } from './strength-materials.ts';
+import { isTradeStep } from './trade-grade.ts';
+
+/** A text as one grade, word or strength; undefined when it is none of them. */
+export function readOne(text: string): DesignationReading | undefined {
+  const key = designationKey(text);
+  const whole = inTable(key, text, undefined) ?? inGrammar(key, text, undefined) ?? inTrade(key, text);
+  if (whole !== undefined) return whole;
+  const behind = standardBehind(text);
+  if (behind === undefined) return undefined;
+  if (namesNoGrade(behind.standard)) return readOne(behind.text);
+  const rest = designationKey(behind.text);
+  return inTable(rest, behind.text, behind.standard) ?? inGrammar(rest, behind.text, behind.standard);
+}
+
+function inTable(key: string, text: string, behind: string | undefined): DesignationReading | undefined {
+  for (const form of designationForms(key, behind)) {
+    const { grade, statedState } = form;
+    if (form.standard === undefined && /^(?:EDDS|DDS|DS|CS)(?:\+|$|TYPE)/.test(grade)) continue;
+    const standard = form.standard !== undefined && namesNoGrade(form.standard) ? undefined : form.standard;
+    const found = foundIn(grade, standard);
+    if (found.rows.length === 0) continue;
+    const meant = standard === undefined ? found.rows : rowsOfStandard(found.rows, standard);
+    if (meant.length === 0 && standard !== undefined) {
+      // The standard may form such names without a row here for them: ASTM A653 has a CS of its own.
+      if (readName(grade, standard) !== undefined) continue;
+      if (isRank(found.rows)) return scaleUnknown(found.rows, text);
+    }
+    const rows = meant.length > 0 ? meant : found.rows;
+    const settled = settleState(rows, statedState);
+    const readings = readingsOf(settled.rows, found);
+    if (form.saidSteel === true && readings.some((one) => steelRank(one.class) === undefined)) continue;
+    const doubts = [
+      ...(meant.length === 0 && standard !== undefined ? [otherStandard(rows, standard)] : []),
+      ...coatDoubts(found.coat),
+      ...tradeDoubts(readings),
+    ];
+    const several = notesOfReadings(readings);
+    const ambiguity = doubts.length > 0 ? doubts.join(' ') : several;
+    return answer(form, readings, ambiguity, [...settled.notes, ...numberNote(readings, key)], {
+      ...(doubts.length === 0 && onlyStandardsDiffer(readings) ? { sameClass: true } : {}),
+    });
+  }
+  return undefined;
+}
+
+/** What a standard has in all its sheets and its drawings leave out: electro-zinc, skin-passed strip. */
+const implied: Readonly<Record<string, string>> = { EN10152: '+ZE', EN10139: '+LC' };
+
+function foundIn(grade: string, standard: string | undefined): FoundGrade {
+  const suffix = standard === undefined || grade.includes('+') ? undefined : implied[standard];
+  const whole = suffix === undefined ? undefined : findGrade(`${grade}${suffix}`, true);
+  return whole === undefined || whole.rows.length === 0 ? findGrade(grade, standard !== undefined) : whole;
+}
+
+/** The readings of rows, with what an odd coating or an odd step of the trade may hide. */
+function readingsOf(rows: readonly GradeRow[], { coat, alternatives }: FoundGrade): readonly Material[] {
+  const readings = mergeReadings(
+    [...rows, ...alternatives].map((row) =>
+      materialOfRow(
+        row,
+        coat.coating === undefined ? { ...coat, ...impliedCoating(row) } : coat,
+        row.standard === 'trade name' ? 'trade word' : 'table',
+      ),
+    ),
+  );
+  const odd = rows.filter((row) => row.standard === 'trade name' && outsideFamily(row));
+  return odd.length === 0
+    ? readings
+    : strongestFirst([...readings, ...odd.flatMap((row) => beyondFamily(row))]);
+}
+
+function impliedCoating(row: GradeRow): Pick<Coat, 'coating'> {
+  const coating = coatingOfStandard(row.standard);
+  return coating === undefined ? {} : { coating };
+}
+
+/** What a steel can be whose figures do not go with its family. */
+function beyondFamily({ designation, tensileMinMpa, yieldMinMpa }: GradeRow): readonly Material[] {
+  if (tensileMinMpa !== undefined) return materialsOfTensile(designation, tensileMinMpa);
+  return yieldMinMpa === undefined ? [] : materialsOfEither(designation, yieldMinMpa);
+}
+
+function coatDoubts({ unlisted }: Coat): readonly string[] {
+  if (unlisted === undefined) return [];
+  return [
+    `Sheet is not ordered with a coating ${unlisted}; read the drawing again, for one wrong sign may hide another steel.`,
+  ];
+}
+
+function tradeDoubts(readings: readonly Material[]): readonly string[] {
+  const odd = readings.find((row) => row.from === 'trade word' && outsideOfTrade(row, readings));
+  if (odd !== undefined) return [outsideDoubt(odd.designation, odd.family)];
+  const offStep = readings.find((row) => row.from === 'trade word' && !isTradeStep(row.designation));
+  return offStep === undefined
+    ? []
+    : [`Sheet is not made in the step of ${offStep.designation}; read the drawing again.`];
+}
+
+/** Readings by strength stand beside a trade name only where its figures lie outside its family. */
+function outsideOfTrade(row: Material, readings: readonly Material[]): boolean {
+  return readings.some((one) => one.from === 'strength' && one.designation === row.designation);
+}
+
+function outsideDoubt(designation: string, family: string): string {
+  return `No ${family} sheet has the strength that ${designation} names: the letters or a figure must be wrong. The strongest reading counts; read the drawing again.`;
+}
+
+function inGrammar(key: string, text: string, behind: string | undefined): DesignationReading | undefined {
+  for (const form of designationForms(key, behind)) {
+    const standard = form.standard !== undefined && namesNoGrade(form.standard) ? undefined : form.standard;
+    const named: NameAnswer | undefined = readName(form.grade, standard);
+    if (named === undefined) continue;
+    if ('fault' in named) return { known: false, reason: `"${text.trim()}" ${named.fault}` };
+    const { sure, coat, outside } = named;
+    const whole = key === form.grade;
+    const row = whole ? { ...named.row, designation: text.trim() } : named.row;
+    const trade = row.standard === 'trade name';
+    const reading = materialOfRow(
+      row,
+      coat.coating === undefined ? { ...coat, ...impliedCoating(row) } : coat,
+      trade ? 'trade word' : 'grammar',
+    );
+    if (form.saidSteel === true && steelRank(reading.class) === undefined) continue;
+    const readings = outside ? strongestFirst([reading, ...beyondFamily(row)]) : [reading];
+    const doubts = [
+      ...(outside ? [outsideDoubt(row.designation, steelFamily(row.familyKey).word)] : []),
+      ...coatDoubts(coat),
+      ...(sure
+        ? []
+        : [
+            `The table has no row for ${row.designation}; it is read by the way ${row.standard === 'national list' ? 'national lists form' : `${row.standard} forms`} names. Look it up there.`,
+          ]),
+    ];
+    return answer(form, readings, doubts.length === 0 ? undefined : doubts.join(' '), []);
+  }
+  return undefined;
+}
+
+/** Class words, strengths, hardness and bare numbers. */
+function inTrade(key: string, text: string): DesignationReading | undefined {
+  const shown = text.trim();
+  for (const form of designationForms(key)) {
+    const word = classWord(form.grade);
+    if (word === undefined) continue;
+    const weakest = word.weakestClass ?? word.class;
+    const covers =
+      weakest === word.class
+        ? `${word.class} steel of any strength`
+        : `${weakest} to ${word.class} steel, and the strongest counts`;
+    const what = word.family.startsWith('class word')
+      ? 'a class only, and bodies disagree where it begins'
+      : 'a family without its strength';
+    const ambiguity = `"${shown}" names ${what}: it covers ${covers}. State the grade, or the minimum tensile strength with its unit.`;
+    return answer(form, [word], ambiguity, []);
+  }
+  const strength = readStrength(shown) ?? (isHardnessText(shown) ? readHardness(shown) : undefined);
+  if (strength !== undefined) {
+    if ('reason' in strength) return { known: false, ...strength };
+    return answer({ grade: key }, strength.readings, strength.ambiguity, strength.assumed, {
+      statedMpa: strength.mpa,
+    });
+  }
+  const numbers = materialsOfNumber(key, shown);
+  return numbers === undefined ? undefined : answer({ grade: key }, numbers.readings, numbers.ambiguity, []);
+}
+
+function answer(
+  form: DesignationForm,
+  readings: readonly Material[],
+  ambiguity: string | undefined,
+  notes: readonly string[],
+  more: Pick<KnownDesignation, 'sameClass' | 'statedMpa'> = {},
+): KnownDesignation {
+  return {
+    known: true,
+    readings,
+    ...(ambiguity === undefined ? {} : { ambiguity }),
+    ...noteOf([...notes, ...notesOfForm(form, readings)], ambiguity),
+    warnings: nameWarnings(form, readings),
+    ...(form.laminated === undefined ? {} : { laminated: form.laminated }),
+    ...(form.softZone === undefined ? {} : { softZone: form.softZone }),
+    ...more,
+  };
+}
+
+/** The rows of the named standard or of the one that took its place; empty where the table has none. */
+function rowsOfStandard(rows: readonly GradeRow[], standard: string): readonly GradeRow[] {
+  const meant = standardsMeant(standard);
+  return rows.filter((row) => meant.some((one) => isStandard(row.standard, one)));
+}
+
+/** A bare rank such as CR4: its scale rises in one standard and falls in another. */
+function isRank(rows: readonly GradeRow[]): boolean {
+  return rows.some((row) => /^(?:CR|HR)\d$/.test(row.designation));
+}
+
+function scaleUnknown(rows: readonly GradeRow[], text: string): DesignationReading {
+  const name = rows[0]?.designation ?? text.trim();
+  return {
+    known: false,
+    reason: `${name} has no row in the table for the standard that is named; other standards use the same name. Look up its minimum tensile strength there and state it as the strength.`,
+  };
+}
+
+function otherStandard(rows: readonly GradeRow[], named: string): string {
+  const [first] = rows;
+  const own = [...new Set(rows.map((row) => row.standard))].join(', ');
+  return `The text names ${spelled(named)}, but ${first?.designation ?? 'the grade'} is a grade of ${own}: one of the two is wrong. The strongest reading counts; read the drawing again.`;
+}
+
+/** A standard's key as one writes it: EN10130 is EN 10130, A653 ASTM A653. */
+function spelled(standard: string): string {
+  return standard
+    .replace(/^J(?=\d)/, 'SAE J')
+    .replace(/^A(?=\d)/, 'ASTM A')
+    .replace(/^VDA239/, 'VDA 239-')
+    .replace(/^(JIS|JFS)([A-Z])(?=\d)/, '$1 $2 ')
+    .replace(/^GBT(?=\d)/, 'GB/T ')
+    .replace(/^(EN|IS|BS|SEW|DIN)(?=\d)/, '$1 ')
+    .replace(/-$/, '');
+}
+
+function numberNote(readings: readonly Material[], key: string): readonly string[] {
+  const [first] = readings;
+  if (first === undefined || !/^(?:W\.?NR\.?)?1\.\d{4}/.test(key) || first.designation.startsWith('1.'))
+    return [];
+  return [
+    `The steel number is that of ${first.designation.replace(/\+.*/, '')}; it fixes the chemistry, not the coating.`,
+  ];
+}
