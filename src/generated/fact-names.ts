@@ -227,6 +227,7 @@ export interface FactNames {
     | 'opening.over_tolerance';
   readonly 'step':
     | 'step.what'
+    | 'step.name'
     | 'step.stated'
     | 'step.done'
     | 'step.person'
@@ -235,6 +236,15 @@ export interface FactNames {
     | 'step.complete'
     | 'step.missing'
     | 'step.in_order'
+    | 'step.after_isolation'
+    | 'step.result'
+    | 'step.needed'
+    | 'step.needed_because'
+    | 'step.faults'
+    | 'step.codes_left'
+    | 'step.codes_unexplained'
+    | 'step.insulation'
+    | 'step.insulation_limit'
     | 'step.insulation_margin'
     | 'step.reading'
     | 'step.wait_short'
@@ -490,7 +500,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'opening.name': { kind: 'opening', type: 'text', description: 'Its name.' },
   'opening.difference_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of a diagonal after the repair from its nominal, or of the two from each other where no nominal is given.' },
   'opening.over_tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference minus tolerance (its own, the plan’s, else 3 mm, common practice).' },
-  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake'], description: 'Which step.' },
+  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test'], description: 'Which step.' },
+  'step.name': { kind: 'step', type: 'text', description: 'What a sentence calls it: the calibration of front camera.' },
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
   'step.done': { kind: 'step', type: 'yes-no', description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', description: 'Whether a named person stands for it.' },
@@ -499,8 +510,17 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },
   'step.missing': { kind: 'step', type: 'text', description: 'What is missing.' },
   'step.in_order': { kind: 'step', type: 'yes-no', description: 'Whether it was done before the first operation that needs it (for re-commissioning: after the last).' },
+  'step.after_isolation': { kind: 'step', type: 'yes-no', description: 'Whether the absence of voltage was proved after the isolation.' },
+  'step.result': { kind: 'step', type: 'word', words: ['passed', 'failed', 'unfinished', 'not required'], description: 'How a check after the repair came out; `passed` of a scan says that its codes are listed.' },
+  'step.needed': { kind: 'step', type: 'yes-no', description: 'Whether the plan\'s own work makes the check after the repair necessary: restraint units that came off, suspension or rails that were hit or worked on, electric welding, isolation, a windscreen or bumper cover that came off.' },
+  'step.needed_because': { kind: 'step', type: 'text', description: 'What makes it necessary.' },
+  'step.faults': { kind: 'step', type: 'word', words: ['none', 'left', 'unclear', 'not stated'], description: 'What is said of the faults that re-commissioning leaves.' },
+  'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair shows as active.' },
+  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Other codes of these systems, of driver assistance, or of a system that is not stated, that are left without an explanation.' },
+  'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
+  'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
-  'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved.' },
+  'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved, without its sign.' },
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },

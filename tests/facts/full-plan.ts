@@ -99,7 +99,9 @@ measurements:
 finish:
   cavities: [{ part: ring, primer: epoxy, wax: yes }]
   bake: { temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
-verify: { high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V } }
+verify:
+  high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V }
+  scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }] }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
 sign_off: { date: 2026-10-20 }
 typo: 1
