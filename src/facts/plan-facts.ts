@@ -1,5 +1,7 @@
 import type { FactNames } from '../generated/fact-names.ts';
-import { isBaked, isBakedWarm } from './bake-exposure.ts';
+import type { Near } from '../generated/plan-types.ts';
+import { bakesTogetherOver } from './bake-exposure.ts';
+import { cureIsOpen, isBaked, isBakedWarm } from './bakes.ts';
 import type { Fact } from './fact.ts';
 import { packForVehicle } from './maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
@@ -53,6 +55,12 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
     ),
     'plan.bake': computed(isBaked(survey), '/finish/bake'),
+    'plan.paint_cure_open': computed(cureIsOpen(survey), '/finish/bake'),
+    'plan.bakes_together_over': computedOr(
+      bakesTogetherOver(survey),
+      '/finish/bake',
+      'No part is baked several times with the traction battery in the vehicle, or a time is not stated.',
+    ),
     'plan.lifting_or_battery_work': computed(liftsOrHandlesBattery(survey), '/make_safe'),
     'plan.work_near_high_voltage': computedOr(
       anyYes([isBakedWarm(survey), liftsOrHandlesBattery(survey), ...operations.map(({ hot }) => hot)]),
@@ -116,12 +124,19 @@ function fluidsLeft(survey: Survey): readonly string[] {
   });
 }
 
+/** Whoever says that the battery or an orange cable is out of the way says that somebody took it out. */
 function liftsOrHandlesBattery({ plan, operations, partById }: Survey): boolean {
   return (
     plan.make_safe?.high_voltage?.battery_removed === true ||
+    plan.finish?.bake?.traction_battery === 'removed' ||
+    operations.some(({ operation }) => (operation.near ?? []).some(isHighVoltageTakenOff)) ||
     (plan.make_safe?.lifting?.points ?? []).some((id) => isBattery(partById.get(id))) ||
     operations.some(({ part, operation }) => isBattery(part) && operation.do !== 'leave')
   );
+}
+
+function isHighVoltageTakenOff({ item, treatment }: Near): boolean {
+  return (item === 'traction battery' || item === 'high-voltage cable') && treatment === 'removed';
 }
 
 function isBattery(part: PartSurvey | undefined): boolean {

@@ -29,6 +29,8 @@ export interface FactNames {
     | 'plan.cutting_or_hot_work'
     | 'plan.electric_welding'
     | 'plan.bake'
+    | 'plan.paint_cure_open'
+    | 'plan.bakes_together_over'
     | 'plan.lifting_or_battery_work'
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
@@ -314,6 +316,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.cutting_or_hot_work': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, ground, drilled, welded, brazed or heated on the vehicle.' },
   'plan.electric_welding': { kind: 'plan', type: 'yes-no', description: 'Whether arc or resistance welding is done on the vehicle.' },
   'plan.bake': { kind: 'plan', type: 'yes-no', description: 'Whether the refinish is baked with the vehicle in the booth.' },
+  'plan.paint_cure_open': { kind: 'plan', type: 'yes-no', description: 'Whether paint is laid on with the part on the vehicle and nobody says how it dries: no bake, no temperature, no lamp.' },
+  'plan.bakes_together_over': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'By how much the several bakes of one part are longer together than the traction battery in the vehicle may see. Parts that are baked with the same figures are baked together.' },
   'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', description: 'Whether the traction battery is taken out or worked on, or the vehicle is lifted or anchored at it.' },
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },

@@ -43,6 +43,7 @@ parts:
     damage: { kind: tear, found_by: seen, tolerable_by: { reference: own, at: p. 1 } }
     operations:
       - { id: cut, do: section, step: 5, at: B, zone: foot, extent: part, reason: To reach the ring., cite: { reference: own, at: p. 4 }, fire_watch: 30 min, earth_clamp: here, control_units: none }
+      - { do: bake, step: 90, temperature: 70 °C, hold: 30 min }
   - id: ring
     name: Door ring
     kind: door ring
