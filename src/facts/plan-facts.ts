@@ -3,13 +3,15 @@ import type { Near } from '../generated/plan-types.ts';
 import { bakesTogetherOver } from './bake-exposure.ts';
 import { cureIsOpen, isBaked, isBakedWarm } from './bakes.ts';
 import type { Fact } from './fact.ts';
+import { fireFacts } from './fire-facts.ts';
+import { liftedBesideTheWork } from './lifted-on.ts';
 import { packForVehicle } from './maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part-damage-facts.ts';
-import { itemPresence } from './neighbour-presence.ts';
 import { carriesCrashLoad } from './part-kinds.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
+import { deployedKept, isDeployed, unitsOpen } from './restraint-units.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
@@ -72,10 +74,11 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       '/parts',
       'Whether a part that carries crash load is damaged cannot be told.',
     ),
-    'plan.fluids_left': computedOr(
-      fluidsLeft(survey).join(', ') || undefined,
-      '/make_safe/fire/fluids',
-      'The plan leaves no fuel and no gas in place.',
+    ...fireFacts(survey),
+    'plan.lifted_beside_work': computedOr(
+      liftedBesideTheWork(survey).join(', ') || undefined,
+      '/make_safe/lifting',
+      'The vehicle does not stand on an edge that is cut apart and joined anew.',
     ),
     'plan.proposes_work': computed(operations.length > 0, '/parts'),
     'plan.indirect_damage_stated': computed(
@@ -95,8 +98,20 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     ),
     'plan.signed': computed(plan.sign_off !== undefined, '/sign_off'),
     'plan.restraint_deployed': computed(
-      restraints?.deployed === true || (restraints?.units ?? []).some((unit) => unit.state === 'deployed'),
+      restraints?.deployed === true ||
+        (restraints?.units ?? []).some((unit) => unit.state === 'deployed') ||
+        survey.parts.some(isDeployed),
       '/make_safe/restraints',
+    ),
+    'plan.deployed_kept': computedOr(
+      deployedKept(survey).join(', ') || undefined,
+      '/make_safe/restraints/units',
+      'No deployed unit stays in the vehicle.',
+    ),
+    'plan.units_open': computedOr(
+      unitsOpen(survey).join(', ') || undefined,
+      '/make_safe/restraints/units',
+      'Of every unit it is stated whether it deployed and what is done with it.',
     ),
     'plan.restraint_replacement_list': computed(
       listOf(restraints?.replacement_list).some((cite) => coversVehicle(survey, cite.reference)),
@@ -107,21 +122,6 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       '/make_safe/restraints/belts_checked',
     ),
   };
-}
-
-const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylinder']);
-
-/** What is listed with its distance is judged there. */
-function fluidsLeft(survey: Survey): readonly string[] {
-  const { fire } = survey.plan.make_safe ?? {};
-  const listed = new Set(
-    survey.operations.flatMap(({ operation }) => operation.near ?? []).map(({ item }) => item),
-  );
-  const isCited = listOf(fire?.cite).some((cite) => coversVehicle(survey, cite.reference));
-  return (fire?.fluids ?? []).flatMap(({ item, treatment }) => {
-    if (item === undefined || !fuels.has(item) || listed.has(item)) return [];
-    return itemPresence(item, treatment ?? 'stays', undefined, isCited).stays === false ? [] : [item];
-  });
 }
 
 /** Whoever says that the battery or an orange cable is out of the way says that somebody took it out. */

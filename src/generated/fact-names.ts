@@ -35,12 +35,18 @@ export interface FactNames {
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
+    | 'plan.fluids_contradicted'
+    | 'plan.gas_unmentioned'
+    | 'plan.shortest_fire_watch'
+    | 'plan.lifted_beside_work'
     | 'plan.proposes_work'
     | 'plan.indirect_damage_stated'
     | 'plan.measured_before'
     | 'plan.vehicle_pack'
     | 'plan.signed'
     | 'plan.restraint_deployed'
+    | 'plan.deployed_kept'
+    | 'plan.units_open'
     | 'plan.restraint_replacement_list'
     | 'plan.belts_checked';
   readonly 'vehicle':
@@ -154,6 +160,7 @@ export interface FactNames {
     | 'operation.limit_kept'
     | 'operation.times'
     | 'operation.measured_by'
+    | 'operation.instrument'
     | 'operation.cooling'
     | 'operation.neighbours_stated'
     | 'operation.earth_and_units_stated'
@@ -322,12 +329,18 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
+  'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
+  'plan.shortest_fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'The shortest fire watch stated: of the whole job, or of an operation.' },
+  'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
   'plan.proposes_work': { kind: 'plan', type: 'yes-no', description: 'Whether the plan proposes any operation at all.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
   'plan.measured_before': { kind: 'plan', type: 'yes-no', description: 'Whether a three-dimensional measurement before the repair is stated or planned.' },
   'plan.vehicle_pack': { kind: 'plan', type: 'yes-no', description: 'Whether a rule pack for this very vehicle is loaded.' },
   'plan.signed': { kind: 'plan', type: 'yes-no', description: 'Whether the plan carries a sign-off block.' },
   'plan.restraint_deployed': { kind: 'plan', type: 'yes-no', description: 'Whether an airbag, pretensioner or other unit deployed.' },
+  'plan.deployed_kept': { kind: 'plan', type: 'text', description: 'Deployed restraint units that stay: by the list of units, or as a part that no operation replaces.' },
+  'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', description: 'Whether the check of belts, buckles and seats is stated.' },
   'vehicle.named': { kind: 'vehicle', type: 'yes-no', description: 'Whether maker and model are stated.' },
@@ -437,6 +450,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.limit_kept': { kind: 'operation', type: 'yes-no', description: 'Whether temperature, time and number of heatings stay within the limit that the plan says the page sets.' },
   'operation.times': { kind: 'operation', type: 'count', description: 'Number of heatings of the part at this place.' },
   'operation.measured_by': { kind: 'operation', type: 'word', words: ['temperature crayon', 'contact probe', 'infra-red on a prepared spot', 'infra-red', 'none'], description: 'How the temperature is measured.' },
+  'operation.instrument': { kind: 'operation', type: 'word', words: ['in date', 'overdue'], description: 'Whether the instrument that measures the heat is in calibration on the day of the work, or today. A crayon needs none.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], description: 'How it cools.' },
   'operation.neighbours_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the plan says what lies beside the hot work, or that nothing does within 300 mm.' },
   'operation.earth_and_units_stated': { kind: 'operation', type: 'yes-no', description: 'Whether earth clamp and control units are stated.' },
@@ -528,7 +542,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
-  'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere'], description: 'What is wrong with it.' },
+  'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead'], description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', description: 'What was expected, and the nearest known word.' },
   'deviation.rule': { kind: 'deviation', type: 'text', description: 'Rule it is for.' },

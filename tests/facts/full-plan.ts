@@ -20,14 +20,14 @@ references:
   - { id: own, kind: training }
 make_safe:
   low_voltage: { planned: true, done: 2026-10-07T08:00, batteries: [12 V, 48 V], by: { name: A, qualification: q }, cite: { reference: own, at: p. 1 } }
-  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }], deployed: true, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
+  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }, { unit: knee airbag, state: deployed, treatment: stays }, { unit: other, state: not yet seen, treatment: removed }], deployed: true, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
   high_voltage:
     planned: true
     battery_condition: sound
     person: { name: L, qualification: level 2 }
     isolation: { planned: true, done: 2026-10-07T08:30, lock: K-7 }
     proof_of_absence: { planned: true, done: 2026-10-07T08:40, meter_proved_before: true, reading: 0.2 V }
-  fire: { fluids: [{ item: fuel line, treatment: stays }] }
+  fire: { fluids: [{ item: fuel line, treatment: stays }, { item: fuel tank, treatment: stays }] }
   lifting: { points: [sill] }
 damage: { direct: [ring], indirect: { looked_at: [roof gap], found: none } }
 parts:
@@ -78,9 +78,9 @@ parts:
         temperature: 600 °C
         hold: 60 s
         times: 1
-        measured_by: { means: contact probe }
+        measured_by: { means: contact probe, calibration_due: 2027-01-01 }
         cooling: still air
-        near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }]
+        near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
         limit: { temperature: 650 °C, time: 90 s, times: 2 }
         clear_within: 300 mm
   - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
