@@ -58,8 +58,8 @@ export function checkSteps(survey: Survey): readonly StepDraft[] {
             ...(one.sensor === undefined ? {} : { name: `calibration of ${one.sensor}` }),
             at: `${at}/calibrations/${String(index)}`,
             step: one,
-            result: calibrationResult(one),
-            neededBecause: neededCalibration,
+            result: isNoneFitted(one) ? 'not required' : calibrationResult(one),
+            neededBecause: isNoneFitted(one) ? undefined : neededCalibration,
           }),
         )),
   ];
@@ -71,6 +71,14 @@ const alignmentResults = {
   'not required': 'not required',
 } as const;
 const completionResults = { complete: 'passed', open: 'unfinished' } as const;
+
+/** `sensor: none fitted` answers for a vehicle without such sensors; no page of the maker says that. */
+function isNoneFitted({ sensor, result }: NonNullable<Verify['calibrations']>[number]): boolean {
+  return (
+    result === undefined &&
+    /^(?:none|no sensors?)(?: (?:is |are )?(?:fitted|there))?\p{P}?$/iu.test((sensor ?? '').trim())
+  );
+}
 
 function calibrationResult({
   kind,

@@ -48,16 +48,16 @@ export interface StepDraft {
  * Why nobody can tell whether a step is taken: a block with a citation alone says neither that it is planned nor that it was
  * done, and one that is not planned and yet dated says both.
  */
-export function doubtOf({ step, refusedAsAWhole, result }: StepDraft): string | undefined {
+export function doubtOf({ what, step, refusedAsAWhole, result }: StepDraft): string | undefined {
   // What came out of a check says that there was one.
   if (step === undefined || result !== undefined) return undefined;
   const { planned, done } = step;
   if (refusedAsAWhole === true && planned !== false)
-    return 'The block that it stands in is said not to be planned (`planned: false`), and the step itself is: which of the two is meant?';
+    return `The block around it is said not to be planned (\`planned: false\`), and "${what}" in it is: which of the two is meant?`;
   if (planned === undefined && done === undefined)
-    return 'That the step is taken is neither planned (`planned`) nor recorded (`done`).';
+    return `"${capitalised(what)}" is neither planned (\`planned\`) nor recorded (\`done\`).`;
   return planned === false && done !== undefined
-    ? 'It is said not to be planned (`planned: false`), and yet a day stands there on which it was done.'
+    ? `"${capitalised(what)}" is said not to be planned (\`planned: false\`), and yet a day stands there on which it was done.`
     : undefined;
 }
 
@@ -66,4 +66,8 @@ export function saysNone(text: string | undefined): boolean {
   return (
     text === undefined || /^(?:none|no|nil|without|no lock(?:ing)?|not locked)\p{P}?$/iu.test(text.trim())
   );
+}
+
+function capitalised(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }

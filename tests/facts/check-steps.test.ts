@@ -82,6 +82,18 @@ describe('how a check came out', () => {
   });
 });
 
+test('no sensor is fitted: no page is asked for', () => {
+  const missing = (entries: string): unknown =>
+    check(
+      'calibrations/0',
+      'complete',
+      `verify: { calibrations: [{ ${entries} }] }\n${part('kind: bumper cover, operations: [{ do: replace }]')}`,
+    );
+  expect(missing('sensor: none fitted')).toBe(true);
+  expect(missing('sensor: front radar, kind: not required')).toBe(false);
+  expect(missing('sensor: front radar, kind: not required, cite: { reference: own, at: p. 1 }')).toBe(true);
+});
+
 describe('codes that the scan after the repair leaves', () => {
   const codes = (fact: string, entries: string): unknown =>
     check(
