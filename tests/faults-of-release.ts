@@ -215,4 +215,12 @@ export const faultsOfRelease: readonly Fault[] = [
     severity: 'hold',
     on: 'verify:',
   },
+  {
+    name: 'scanned before the last weld',
+    plan: releasedRing,
+    changes: [['scan_after: { done: 2026-10-16', 'scan_after: { done: 2026-10-08']],
+    rule: 'check-before-the-work-ended',
+    severity: 'hold',
+    on: 'scan_after:',
+  },
 ];

@@ -18,7 +18,9 @@ export interface Bake {
 /** Every bake of the whole vehicle: that of the finish, and what operations bake or dry with heat on the vehicle. */
 export function bakesOf({ plan, operations }: Survey): readonly Bake[] {
   const bake = plan.finish?.bake;
-  const isRefused = bake?.planned === false && bake.done === undefined;
+  // One that is refused and has its figures is judged by them.
+  const isRefused =
+    bake?.planned === false && [bake.done, bake.temperature, bake.time].every((said) => said === undefined);
   const at = '/finish/bake';
   const ofFinish =
     bake === undefined || isRefused

@@ -91,7 +91,11 @@ function calibrationResult({
 function check(survey: Survey, draft: StepDraft): StepDraft {
   const { step, result, neededBecause } = draft;
   if (step === undefined) return draft;
-  return { ...draft, missing: checkMissing(survey, step, result, neededBecause !== undefined) };
+  return {
+    ...draft,
+    order: 'after the work',
+    missing: checkMissing(survey, step, result, neededBecause !== undefined),
+  };
 }
 
 function checkMissing(

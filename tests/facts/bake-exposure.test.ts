@@ -92,6 +92,8 @@ describe('when there is such an exposure', () => {
 
   test('a bake that is refused is none', () => {
     expect(bake('planned: false').all('exposure')).toEqual([]);
+    // Refused and described: the figures count.
+    expect(bake('planned: false, temperature: 80 °C').value('exposure.over_stop_limit')).toBe(20);
   });
 
   test('each of several bakes is judged by itself; one that says nothing hides behind no other', () => {

@@ -129,3 +129,15 @@ test.each([
     check('high_voltage', 'faults', `verify: { high_voltage: { done: 2026-10-20, faults: "${text}" } }`),
   ).toBe(expected);
 });
+
+test('a check comes after the work on the body', () => {
+  const order = (done: string): unknown =>
+    check(
+      'scan_after',
+      'in_order',
+      `verify: { scan_after: { done: ${done} } }\n${part('kind: sill, operations: [{ do: weld, done: 2026-10-10 }]')}`,
+    );
+  expect(order('2026-10-11')).toBe(true);
+  expect(order('2026-10-09')).toBe(false);
+  expect(order('2026-10-10')).toBe('open');
+});
