@@ -147,7 +147,22 @@ describe('near misses stay cleared', () => {
     ],
     ['a crease in a cosmetic skin', skin, []],
     ['a cosmetic skin of aluminium', skin, [['class: mild', 'class: aluminium']]],
-    ['an electric car whose door skin is painted', skin, [['drive: combustion', 'drive: battery-electric']]],
+    [
+      'an electric car whose door skin is painted and dries without heat',
+      skin,
+      [
+        ['drive: combustion', 'drive: battery-electric'],
+        ['job:', 'finish: { bake: { temperature: 20 °C } }\njob:'],
+      ],
+    ],
+    [
+      'an electric car of which a door is painted off the car',
+      skin,
+      [
+        ['drive: combustion', 'drive: battery-electric'],
+        ['do: refinish', 'do: refinish\n        off_vehicle: true'],
+      ],
+    ],
     [
       'bake at the limit of the battery, cited',
       electric,

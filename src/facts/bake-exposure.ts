@@ -1,115 +1,98 @@
+import { bakesOf, batteryStays, secondsTogether } from './bakes.ts';
+import type { Bake } from './bakes.ts';
 import type { DerivationContext } from './context.ts';
-import { coversVehicle } from './maker-evidence.ts';
 import { limitFacts } from './exposure-sheets.ts';
 import type { ExposureFacts } from './exposure-sheets.ts';
+import type { Fact } from './fact.ts';
+import { coversVehicle } from './maker-evidence.ts';
 import { assumed, computed, computedOr, known, stated, unknown } from './make-fact.ts';
 import type { NeighbourHeat } from './neighbour-heat.ts';
 import { listOf, quantityOf } from './quantity-of.ts';
 import type { FactSheet } from './sheet.ts';
 import type { Survey } from './survey.ts';
 
-interface Bake {
-  readonly celsius?: number;
-  readonly seconds?: number;
-}
+type FinishBake = NonNullable<NonNullable<Survey['plan']['finish']>['bake']>;
 
-/** Whether the refinish is baked with the vehicle in the booth. */
-export function isBaked(survey: Survey): boolean {
-  return bakes(survey).length > 0;
-}
-
-/** A booth that is no warmer harms no battery, °C. Makers' limits seen begin near 50 °C. */
-const coolBakeCelsius = 45;
-
-export function isBakedWarm(survey: Survey): boolean {
-  return bakes(survey).length > 0 && (hottest(survey) ?? Infinity) > coolBakeCelsius;
-}
-
-/** Every bake of the whole vehicle: that of the finish, and what operations bake or dry with heat on the vehicle. */
-function bakes({ plan, operations }: Survey): readonly Bake[] {
-  const stated = [
-    ...(plan.finish?.bake === undefined
-      ? []
-      : [[plan.finish.bake.temperature, plan.finish.bake.time] as const]),
-    ...operations
-      .filter(({ offVehicle }) => !offVehicle)
-      .filter(
-        ({ operation: { do: word, temperature } }) =>
-          word === 'bake' || (word === 'refinish' && temperature !== undefined),
-      )
-      .map(({ operation }) => [operation.temperature, operation.hold] as const),
-  ];
-  return stated.map(([temperature, time]) => {
-    const celsius = quantityOf(temperature, 'temperature');
-    const seconds = quantityOf(time, 'time');
-    return { ...(celsius === undefined ? {} : { celsius }), ...(seconds === undefined ? {} : { seconds }) };
-  });
-}
-
-function hottest(survey: Survey): number | undefined {
-  return most(bakes(survey).map(({ celsius }) => celsius));
-}
-
-/** Of the bakes that say so; undefined when none does. */
-function most(values: readonly (number | undefined)[]): number | undefined {
-  const known = values.filter((value) => value !== undefined);
-  return known.length === 0 ? undefined : Math.max(...known);
-}
-
-/** What the traction battery sees in the booth; none where nothing is baked or there is no such battery. */
-export function bakeExposure(
+/** What the traction battery sees in the booth, bake by bake; none where nothing is baked or there is no such battery. */
+export function bakeExposures(
   survey: Survey,
   highVoltage: boolean | undefined,
-  planSheet: FactSheet,
-): FactSheet | undefined {
-  if (!isBaked(survey) || highVoltage === false) return undefined;
+  vehicleSheet: FactSheet,
+): readonly FactSheet[] {
+  if (highVoltage === false) return [];
+  return bakesOf(survey).map((bake) => ({
+    kind: 'exposure',
+    at: bake.at,
+    facts: factsOf(survey, bake, highVoltage),
+    standsOn: [vehicleSheet],
+    ...(bake.part === undefined ? {} : { operation: bake.at }),
+    ...(bake.part?.part.id === undefined ? {} : { part: bake.part.part.id }),
+  }));
+}
+
+function factsOf(survey: Survey, one: Bake, highVoltage: boolean | undefined): ExposureFacts {
   const bake = survey.plan.finish?.bake;
-  const at = bake === undefined ? '/finish' : '/finish/bake';
-  const celsius = hottest(survey);
-  const seconds = most(bakes(survey).map((one) => one.seconds));
+  const { at, celsius } = one;
+  const reason = 'The bake temperature is not stated.';
   const heat: NeighbourHeat =
     celsius === undefined
-      ? { ok: false, reason: 'The bake temperature is not stated.' }
+      ? { ok: false, reason }
       : {
           ok: true,
           peakCelsius: celsius,
           assumed: false,
           notes: ['The whole vehicle takes the temperature of the bake.'],
         };
-  const removed =
-    bake?.traction_battery === 'removed' || survey.plan.make_safe?.high_voltage?.battery_removed === true;
-  const facts: ExposureFacts = {
+  return {
     'exposure.victim': computed('traction battery', at),
     'exposure.name': computed('the traction battery', at),
     'exposure.listed': computed(true, at),
-    'exposure.stays':
-      removed || highVoltage === true
-        ? computed(!removed, `${at}/traction_battery`)
-        : unknown('Whether the vehicle has a traction battery is not stated.', '/vehicle/drive'),
-    'exposure.treatment': removed
-      ? stated('removed', `${at}/traction_battery`)
-      : bake?.traction_battery === undefined
-        ? assumed('stays', 'The battery counts as staying in the vehicle.', at)
-        : stated('stays', `${at}/traction_battery`),
+    ...presence(survey, highVoltage, at),
     'exposure.treatment_cited': computed(
       listOf(bake?.battery_limit?.cite).some((cite) => coversVehicle(survey, cite.reference)),
-      `${at}/battery_limit/cite`,
+      '/finish/bake/battery_limit/cite',
     ),
     'exposure.from': computed('bake', at),
     'exposure.distance': unknown('A bake heats the whole vehicle.', at),
     'exposure.path': unknown('A bake heats the whole vehicle.', at),
-    'exposure.peak': heat.ok
-      ? known(heat.peakCelsius, 'stated', `${at}/temperature`)
-      : unknown(heat.reason, at),
+    'exposure.peak':
+      celsius === undefined
+        ? unknown(reason, one.temperatureAt)
+        : known(celsius, 'stated', one.temperatureAt),
     'exposure.peak_at': unknown('A bake has no such time here.', at),
-    ...limitFacts(limitOf(survey.context, bake), heat, at),
-    'exposure.over_time': overTime(survey.context, bake, celsius, seconds, at),
+    ...limitFacts(limitOf(survey.context, bake), heat, one.temperatureAt),
+    'exposure.over_time': overTime(survey.context, bake, one),
     'exposure.tensile_left': unknown('The curve is for hardened steel only.', at),
   };
-  return { kind: 'exposure', at, facts, standsOn: [planSheet] };
 }
 
-type FinishBake = NonNullable<NonNullable<Survey['plan']['finish']>['bake']>;
+function presence(
+  survey: Survey,
+  highVoltage: boolean | undefined,
+  at: string,
+): Pick<ExposureFacts, 'exposure.stays' | 'exposure.treatment'> {
+  const stays = batteryStays(survey);
+  const place = '/finish/bake/traction_battery';
+  const noDrive = unknown('Whether the vehicle has a traction battery is not stated.', '/vehicle/drive');
+  const both =
+    'The bake says that the traction battery is removed, and `make_safe` says that it is not: which of the two is meant?';
+  return {
+    'exposure.stays':
+      stays === undefined
+        ? unknown(both, place)
+        : !stays || highVoltage === true
+          ? computed(stays, place)
+          : noDrive,
+    'exposure.treatment':
+      stays === undefined
+        ? unknown(both, place)
+        : !stays
+          ? stated('removed', place)
+          : survey.plan.finish?.bake?.traction_battery === undefined
+            ? assumed('stays', 'The battery counts as staying in the vehicle.', at)
+            : stated('stays', place),
+  };
+}
 
 /** The stricter of the pack's limit and the maker's figure in the plan. */
 function limitOf(
@@ -127,25 +110,34 @@ function limitOf(
       };
 }
 
-function overTime(
-  context: DerivationContext,
-  bake: FinishBake | undefined,
-  celsius: number | undefined,
-  seconds: number | undefined,
-  at: string,
-): ExposureFacts['exposure.over_time'] {
-  const limit = context.limits.get('traction battery')?.timeAbove;
+/** How long the battery may be baked, s; infinite where nothing limits it. */
+function allowedSeconds(context: DerivationContext, bake: FinishBake | undefined): number {
   const own = quantityOf(bake?.battery_limit?.time, 'time');
-  const allowed = Math.min(own ?? Infinity, limit?.atMostSeconds ?? Infinity);
+  const limit = context.limits.get('traction battery')?.timeAbove?.atMostSeconds;
+  return Math.min(own ?? Infinity, limit ?? Infinity);
+}
+
+function overTime(context: DerivationContext, bake: FinishBake | undefined, one: Bake): Fact {
+  const limit = context.limits.get('traction battery')?.timeAbove;
+  const allowed = allowedSeconds(context, bake);
   if (!Number.isFinite(allowed))
-    return computed(Number.NEGATIVE_INFINITY, at, 'The packs set no such limit for it.');
+    return computed(Number.NEGATIVE_INFINITY, one.at, 'The packs set no such limit for it.');
   // A bake at shop temperature counts for nothing, however long it takes.
-  if (celsius !== undefined && limit !== undefined && celsius < limit.celsius) {
-    return computed(-allowed, `${at}/time`);
+  if (one.celsius !== undefined && limit !== undefined && one.celsius < limit.celsius) {
+    return computed(-allowed, one.timeAt);
   }
   return computedOr(
-    seconds === undefined ? undefined : seconds - allowed,
-    `${at}/time`,
+    one.seconds === undefined ? undefined : one.seconds - allowed,
+    one.timeAt,
     'The bake time is not stated.',
   );
+}
+
+/** By how much several bakes of one part are longer together than the battery in the vehicle may see, s. Below zero: they are not. */
+export function bakesTogetherOver(survey: Survey): number | undefined {
+  if (batteryStays(survey) === false) return undefined;
+  const { context, plan } = survey;
+  const together = secondsTogether(survey, context.limits.get('traction battery')?.timeAbove?.celsius ?? 0);
+  const allowed = allowedSeconds(context, plan.finish?.bake);
+  return together === undefined || !Number.isFinite(allowed) ? undefined : together - allowed;
 }

@@ -2,7 +2,7 @@ import type { Plan } from '../generated/plan-types.ts';
 import type { EntryFault } from '../plan/entry-fault.ts';
 import { deriveAfterwards } from './afterwards.ts';
 import type { FoundSoFar, SheetsAfterwards } from './afterwards.ts';
-import { bakeExposure } from './bake-exposure.ts';
+import { bakeExposures } from './bake-exposure.ts';
 import { citationSheets } from './citation-sheets.ts';
 import type { DerivationContext } from './context.ts';
 import { entrySheets } from './entry-sheets.ts';
@@ -58,8 +58,7 @@ export function deriveFacts(
     ...stepSheets(survey, vehicle),
     ...entrySheets(survey, faults, planSheet),
   ];
-  const baked = bakeExposure(survey, yesNo(vehicle.facts['vehicle.high_voltage']), vehicle);
-  if (baked !== undefined) sheets.push(baked);
+  sheets.push(...bakeExposures(survey, yesNo(vehicle.facts['vehicle.high_voltage']), vehicle));
   const unreadable = new Set(faults.map(({ pointer }) => pointer));
   return {
     sheets: unreadable.size === 0 ? sheets : nameUnreadable(sheets, unreadable),

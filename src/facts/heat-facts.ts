@@ -2,7 +2,7 @@ import type { Operation } from '../generated/plan-types.ts';
 import type { Fact } from './fact.ts';
 import { assumed, computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { coversVehicle } from './maker-evidence.ts';
-import { listOf, quantityOf } from './quantity-of.ts';
+import { dayOf, listOf, quantityOf, whenOf } from './quantity-of.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { allYes } from './tri-state.ts';
 
@@ -15,6 +15,7 @@ type HeatFact =
   | 'operation.limit_kept'
   | 'operation.times'
   | 'operation.measured_by'
+  | 'operation.instrument'
   | 'operation.cooling';
 
 /** The heat of a heat operation, as stated and with the instrument's allowance. */
@@ -46,8 +47,19 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       `${at}/measured_by`,
       'How the temperature is measured is not stated.',
     ),
+    'operation.instrument': instrument(survey, operation, at),
     'operation.cooling': statedOr(operation.cooling, `${at}/cooling`, 'How it cools is not stated.'),
   };
+}
+
+/** A crayon melts at its mark and falls out of no calibration. */
+function instrument(survey: Survey, { measured_by: by, done }: Operation, at: string): Fact {
+  const place = `${at}/measured_by/calibration_due`;
+  const due = dayOf(by?.calibration_due);
+  const isCalibrated = by?.means !== 'temperature crayon' && by?.means !== 'none';
+  if (due === undefined || !isCalibrated)
+    return unknown('No day is written until which an instrument is calibrated.', place);
+  return computed((whenOf(done)?.day ?? survey.context.asOfDay) <= due ? 'in date' : 'overdue', place);
 }
 
 /** Heats of one place count together, also where each stands as an operation of its own. */

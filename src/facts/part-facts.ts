@@ -17,7 +17,7 @@ import {
 import { coversVehicle } from './maker-evidence.ts';
 import { makerShall } from './maker-statements.ts';
 import { layerBelow, hidesStructure } from './part-layers.ts';
-import { undeployedUnitStays } from './restraint-units.ts';
+import { undeployedUnitStays, unitsQuestion } from './restraint-units.ts';
 import { listOf } from './quantity-of.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 
@@ -77,7 +77,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
     'part.holds_undeployed_unit': triFact(
       undeployedUnitStays(survey, one),
       '/make_safe/restraints',
-      'The plan does not say which airbags and pretensioners sit at this part and what is done with them.',
+      unitsQuestion(survey, one),
     ),
     'part.lifted_on': computed(
       part.id !== undefined && (survey.plan.make_safe?.lifting?.points ?? []).includes(part.id),

@@ -1,13 +1,17 @@
 import type { FactNames } from '../generated/fact-names.ts';
-import { isBaked, isBakedWarm } from './bake-exposure.ts';
+import type { Near } from '../generated/plan-types.ts';
+import { bakesTogetherOver } from './bake-exposure.ts';
+import { cureIsOpen, isBaked, isBakedWarm } from './bakes.ts';
 import type { Fact } from './fact.ts';
+import { fireFacts } from './fire-facts.ts';
+import { liftedBesideTheWork } from './lifted-on.ts';
 import { packForVehicle } from './maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part-damage-facts.ts';
-import { itemPresence } from './neighbour-presence.ts';
 import { carriesCrashLoad } from './part-kinds.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
+import { deployedKept, isDeployed, unitsOpen } from './restraint-units.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
@@ -53,6 +57,12 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
     ),
     'plan.bake': computed(isBaked(survey), '/finish/bake'),
+    'plan.paint_cure_open': computed(cureIsOpen(survey), '/finish/bake'),
+    'plan.bakes_together_over': computedOr(
+      bakesTogetherOver(survey),
+      '/finish/bake',
+      'No part is baked several times with the traction battery in the vehicle, or a time is not stated.',
+    ),
     'plan.lifting_or_battery_work': computed(liftsOrHandlesBattery(survey), '/make_safe'),
     'plan.work_near_high_voltage': computedOr(
       anyYes([isBakedWarm(survey), liftsOrHandlesBattery(survey), ...operations.map(({ hot }) => hot)]),
@@ -64,10 +74,11 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       '/parts',
       'Whether a part that carries crash load is damaged cannot be told.',
     ),
-    'plan.fluids_left': computedOr(
-      fluidsLeft(survey).join(', ') || undefined,
-      '/make_safe/fire/fluids',
-      'The plan leaves no fuel and no gas in place.',
+    ...fireFacts(survey),
+    'plan.lifted_beside_work': computedOr(
+      liftedBesideTheWork(survey).join(', ') || undefined,
+      '/make_safe/lifting',
+      'The vehicle does not stand on an edge that is cut apart and joined anew.',
     ),
     'plan.proposes_work': computed(operations.length > 0, '/parts'),
     'plan.indirect_damage_open': computed(indirectDamageOpen(survey), '/damage/indirect/found'),
@@ -88,8 +99,20 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     ),
     'plan.signed': computed(plan.sign_off !== undefined, '/sign_off'),
     'plan.restraint_deployed': computed(
-      restraints?.deployed === true || (restraints?.units ?? []).some((unit) => unit.state === 'deployed'),
+      restraints?.deployed === true ||
+        (restraints?.units ?? []).some((unit) => unit.state === 'deployed') ||
+        survey.parts.some(isDeployed),
       '/make_safe/restraints',
+    ),
+    'plan.deployed_kept': computedOr(
+      deployedKept(survey).join(', ') || undefined,
+      '/make_safe/restraints/units',
+      'No deployed unit stays in the vehicle.',
+    ),
+    'plan.units_open': computedOr(
+      unitsOpen(survey).join(', ') || undefined,
+      '/make_safe/restraints/units',
+      'Of every unit it is stated whether it deployed and what is done with it.',
     ),
     'plan.restraint_replacement_list': computed(
       listOf(restraints?.replacement_list).some((cite) => coversVehicle(survey, cite.reference)),
@@ -102,27 +125,19 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
   };
 }
 
-const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylinder']);
-
-/** What is listed with its distance is judged there. */
-function fluidsLeft(survey: Survey): readonly string[] {
-  const { fire } = survey.plan.make_safe ?? {};
-  const listed = new Set(
-    survey.operations.flatMap(({ operation }) => operation.near ?? []).map(({ item }) => item),
-  );
-  const isCited = listOf(fire?.cite).some((cite) => coversVehicle(survey, cite.reference));
-  return (fire?.fluids ?? []).flatMap(({ item, treatment }) => {
-    if (item === undefined || !fuels.has(item) || listed.has(item)) return [];
-    return itemPresence(item, treatment ?? 'stays', undefined, isCited).stays === false ? [] : [item];
-  });
-}
-
+/** Whoever says that the battery or an orange cable is out of the way says that somebody took it out. */
 function liftsOrHandlesBattery({ plan, operations, partById }: Survey): boolean {
   return (
     plan.make_safe?.high_voltage?.battery_removed === true ||
+    plan.finish?.bake?.traction_battery === 'removed' ||
+    operations.some(({ operation }) => (operation.near ?? []).some(isHighVoltageTakenOff)) ||
     (plan.make_safe?.lifting?.points ?? []).some((id) => isBattery(partById.get(id))) ||
     operations.some(({ part, operation }) => isBattery(part) && operation.do !== 'leave')
   );
+}
+
+function isHighVoltageTakenOff({ item, treatment }: Near): boolean {
+  return (item === 'traction battery' || item === 'high-voltage cable') && treatment === 'removed';
 }
 
 function isBattery(part: PartSurvey | undefined): boolean {

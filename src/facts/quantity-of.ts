@@ -2,6 +2,7 @@ import type { Dimension } from '../quantity/dimension.ts';
 import { readDate, readMoment } from '../quantity/iso-date.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { readSignedLength } from '../quantity/read-signed-length.ts';
+import { readSignedVoltage } from '../quantity/read-signed-voltage.ts';
 
 /** The number that a checked plan's quantity stands for, in the canonical unit; undefined when it is left out. */
 export function quantityOf(text: string | undefined, dimension: Dimension): number | undefined {
@@ -14,6 +15,13 @@ export function signedLengthOf(text: string | undefined): number | undefined {
   if (text === undefined) return undefined;
   const reading = readSignedLength(text);
   return reading.ok ? reading.value : undefined;
+}
+
+/** What a voltmeter shows, without its sign, V: -390 V is as live as 390 V. */
+export function voltsOf(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  const reading = readSignedVoltage(text);
+  return reading.ok ? Math.abs(reading.value) : undefined;
 }
 
 /** Days since 1970-01-01. */

@@ -1,3 +1,5 @@
+import { damageKinds } from './part-damage-facts.ts';
+import type { PartKind } from '../generated/plan-types.ts';
 import { isPyrotechnic, usuallyCarriesRestraintUnit } from './part-kinds.ts';
 import { listOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
@@ -20,7 +22,7 @@ export function undeployedUnitStays(survey: Survey, { part, operations }: PartSu
   }
   if ((part.holds ?? []).some(isPyrotechnic)) return true;
   // A unit that is left on without its place may sit at any part.
-  if ((units ?? []).some(isFittedSomewhere)) return undefined;
+  if ((units ?? []).some((unit) => isFittedSomewhere(unit) && canSitAt(unit, part.kind))) return undefined;
   // A list that leaves this part out says that nothing sits here; no list says nothing, and an empty one on a car hardly more.
   const nothingSaid = (units ?? []).length === 0 && survey.plan.vehicle.restraints === undefined;
   return nothingSaid && usuallyCarriesRestraintUnit(part.kind) ? undefined : false;
@@ -66,6 +68,67 @@ export function wasOffBefore(unit: RestraintUnit, step: number | undefined): Tri
   if (unit.treatment === undefined) return undefined;
   if (unit.step === undefined) return true;
   return step === undefined ? undefined : unit.step <= step;
+}
+
+/** Why nobody can tell whether a unit sits at a part. */
+export function unitsQuestion(survey: Survey, { part }: PartSurvey): string {
+  const lost = (survey.plan.make_safe?.restraints?.units ?? []).filter(
+    (unit) => isFittedSomewhere(unit) && canSitAt(unit, part.kind),
+  );
+  return unitsAt(survey, part.id).length > 0 || lost.length === 0
+    ? 'The plan does not say which airbags and pretensioners sit at this part and what is done with them.'
+    : `The plan does not say at which part this unit sits, which stays fitted: ${lost.map(nameOf).join(', ')}.`;
+}
+
+/** Kinds in which, or beside which, an airbag in front of a seat is built in. */
+const besideTheWheel: ReadonlySet<PartKind> = new Set<PartKind>([
+  ...(['steering part', 'bulkhead', 'trim', 'bracket', 'crossmember', 'restraint unit', 'other'] as const),
+]);
+
+/** An airbag of the steering wheel, the dashboard or a knee sits in none of the parts that a body is built of, whoever forgets to say so. */
+function canSitAt({ unit, name }: RestraintUnit, kind: PartSurvey['part']['kind']): boolean {
+  const atTheWheel =
+    unit === 'knee airbag' ||
+    (unit === 'airbag' &&
+      /^(?:driver|passenger|front passenger|steering wheel|dashboard|knee)(?:['’]s)?(?: (?:front )?airbag)?$/iu.test(
+        (name ?? '').trim(),
+      ));
+  return !atTheWheel || kind === undefined || besideTheWheel.has(kind);
+}
+
+function nameOf({ name, unit }: RestraintUnit): string {
+  return name ?? unit ?? 'a unit without a name';
+}
+
+/** A unit listed as a part that went off. */
+export function isDeployed({ part }: PartSurvey): boolean {
+  return part.kind === 'restraint unit' && damageKinds(part).includes('deployed');
+}
+
+/** Deployed units that the plan leaves in the vehicle: by its list, or as parts that nothing replaces. */
+export function deployedKept({ plan, parts, partById }: Survey): readonly string[] {
+  const units = (plan.make_safe?.restraints?.units ?? []).filter(({ state, treatment, at }) => {
+    const part = at === undefined ? undefined : partById.get(at);
+    const isReplaced = part?.part.kind === 'restraint unit' && isReplacedAnew(part);
+    return state === 'deployed' && treatment === 'stays' && !isReplaced;
+  });
+  return [
+    ...units.map(nameOf),
+    ...parts.filter((one) => isDeployed(one) && !isReplacedAnew(one)).map(({ name }) => name),
+  ];
+}
+
+function isReplacedAnew({ operations }: PartSurvey): boolean {
+  return operations.some(({ operation }) => operation.do === 'replace');
+}
+
+/** Units of which nobody says whether they deployed, or what becomes of them although they did. */
+export function unitsOpen({ plan }: Survey): readonly string[] {
+  return (plan.make_safe?.restraints?.units ?? [])
+    .filter(
+      ({ state, treatment }) => state === 'not yet seen' || (state === 'deployed' && treatment === undefined),
+    )
+    .map(nameOf);
 }
 
 function isOn(unit: RestraintUnit, step: number | undefined): TriState {

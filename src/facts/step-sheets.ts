@@ -1,47 +1,22 @@
 import type { FactNames } from '../generated/fact-names.ts';
-import type { Cites, Person, Planned } from '../generated/plan-types.ts';
+import { checkSteps } from './check-steps.ts';
 import type { Fact } from './fact.ts';
+import { codesFacts, faultsLeft } from './faults-left.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { coversVehicle } from './maker-evidence.ts';
-import { listOf, notAfter, quantityOf, whenOf } from './quantity-of.ts';
+import { listOf, notAfter, quantityOf, voltsOf, whenOf } from './quantity-of.ts';
 import type { When } from './quantity-of.ts';
+import { safetySteps } from './safety-steps.ts';
 import type { FactSheet } from './sheet.ts';
+import { doubtOf, saysNone } from './step-draft.ts';
+import type { StepDraft } from './step-draft.ts';
 import type { Survey } from './survey.ts';
 
 type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
-type StepWord =
-  | 'batteries disconnected'
-  | 'restraints made safe'
-  | 'high-voltage isolation'
-  | 'absence of voltage proved'
-  | 'high-voltage re-commissioning'
-  | 'battery damage dealt with'
-  | 'cavity protection'
-  | 'bake';
-
-interface StatedStep {
-  readonly planned?: Planned;
-  readonly done?: string;
-  readonly by?: Person;
-  readonly cite?: Cites;
-}
-
-interface StepDraft {
-  readonly what: StepWord;
-  readonly at: string;
-  readonly step: StatedStep | undefined;
-  readonly person?: Person | undefined;
-  /** What belongs to the step and is not there; undefined when the plan does not state the step at all. */
-  readonly missing?: readonly string[];
-  /** Why nobody can tell whether the step is complete. */
-  readonly doubt?: string | undefined;
-  /** Must lie before the first hot or cutting operation, or after the last one. */
-  readonly order?: 'before the work' | 'after the work';
-}
 
 /** The steps around the work that rules ask about; each has its sheet whether the plan states it or not. */
 export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly FactSheet[] {
-  return stepDrafts(survey).map((draft) => ({
+  return [...safetySteps(survey), ...checkSteps(survey)].map((draft) => ({
     kind: 'step',
     at: draft.at,
     facts: factsOf(survey, draft),
@@ -49,144 +24,17 @@ export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly Fa
   }));
 }
 
-function stepDrafts(survey: Survey): readonly StepDraft[] {
-  const { make_safe: makeSafe, finish, verify } = survey.plan;
-  const { low_voltage: low, restraints, high_voltage: high } = makeSafe ?? {};
-  const at = '/make_safe';
-  return [
-    {
-      what: 'batteries disconnected',
-      at: `${at}/low_voltage`,
-      step: low,
-      order: 'before the work',
-      ...(low === undefined ? {} : { missing: batteriesMissing(survey, low) }),
-      doubt:
-        low === undefined || isDecided(low)
-          ? undefined
-          : 'That the batteries are disconnected is neither planned (`planned`) nor recorded (`done`).',
-    },
-    {
-      what: 'restraints made safe',
-      at: `${at}/restraints`,
-      step: restraints,
-      order: 'before the work',
-      ...(restraints === undefined
-        ? {}
-        : { missing: restraints.units === undefined ? ['the list of units'] : [] }),
-    },
-    {
-      what: 'high-voltage isolation',
-      at: `${at}/high_voltage/isolation`,
-      step: high?.isolation,
-      person: high?.isolation?.by ?? high?.person,
-      order: 'before the work',
-      ...(high?.isolation === undefined
-        ? {}
-        : { missing: high.isolation.lock === undefined ? ['lock and tag'] : [] }),
-    },
-    {
-      what: 'absence of voltage proved',
-      at: `${at}/high_voltage/proof_of_absence`,
-      step: high?.proof_of_absence,
-      person: high?.proof_of_absence?.by ?? high?.person,
-      order: 'before the work',
-      ...(high?.proof_of_absence === undefined ? {} : { missing: proofMissing(high.proof_of_absence) }),
-    },
-    {
-      what: 'battery damage dealt with',
-      at: `${at}/high_voltage`,
-      step: high,
-      person: high?.person,
-      ...(high?.quarantine === undefined ? {} : { missing: quarantineMissing(high.quarantine) }),
-    },
-    {
-      what: 'high-voltage re-commissioning',
-      at: '/verify/high_voltage',
-      step: verify?.high_voltage,
-      person: verify?.high_voltage?.by ?? high?.person,
-      order: 'after the work',
-      ...(verify?.high_voltage === undefined ? {} : { missing: recommissioningMissing(verify.high_voltage) }),
-    },
-    { what: 'bake', at: '/finish/bake', step: finish?.bake, missing: [] },
-  ];
-}
-
-/** A list of batteries or units alone says neither that the step is to be taken nor that it was. */
-function isDecided({ planned, done }: StatedStep): boolean {
-  return planned !== undefined || done !== undefined;
-}
-
-/** Sources of current that the vehicle has by its drive or by the plan's own list, and that are not disconnected. */
-function batteriesMissing(
-  survey: Survey,
-  low: NonNullable<NonNullable<Survey['plan']['make_safe']>['low_voltage']>,
-): readonly string[] {
-  const off = new Set<string>(low.planned === false && low.done === undefined ? [] : low.batteries);
-  const drives = listOf(survey.plan.vehicle.drive);
-  const fitted = new Set<string>([
-    '12 V',
-    ...(low.fitted ?? []),
-    ...(drives.includes('mild-hybrid') ? ['48 V'] : []),
-  ]);
-  return [
-    ...[...fitted].filter((battery) => !off.has(battery)).map((battery) => `the ${battery} battery`),
-    // It keeps live what the disconnecting was to make dead.
-    ...(low.memory_supply === true ? ['the memory supply'] : []),
-  ];
-}
-
-/** Above this a circuit counts as live, V. UN R100's limit for direct current (from memory). */
-const liveVolts = 60;
-
-function proofMissing(
-  proof: NonNullable<
-    NonNullable<NonNullable<Survey['plan']['make_safe']>['high_voltage']>['proof_of_absence']
-  >,
-): readonly string[] {
-  const volts = quantityOf(proof.reading, 'voltage');
-  return [
-    ...(proof.meter_proved_before === true ? [] : ['the meter proved before']),
-    ...(volts === undefined ? ['the reading'] : []),
-    ...(volts !== undefined && volts > liveVolts ? [`a reading below ${String(liveVolts)} V`] : []),
-    ...(proof.meter_proved_after === true ? [] : ['the meter proved after']),
-    ...(whenOf(proof.done)?.minute === undefined ? ['day and time'] : []),
-  ];
-}
-
-function recommissioningMissing(step: {
-  readonly insulation?: string;
-  readonly faults?: string;
-}): readonly string[] {
-  return [
-    ...(step.insulation === undefined ? ['the insulation value'] : []),
-    ...(step.faults === undefined ? ['the faults that are left'] : []),
-  ];
-}
-
-function quarantineMissing(quarantine: {
-  readonly place?: string;
-  readonly distance?: string;
-  readonly watch?: string;
-}): readonly string[] {
-  return (['place', 'distance', 'watch'] as const)
-    .filter((key) => quarantine[key] === undefined)
-    .map((key) => `the ${key} of the quarantine`);
-}
-
 function factsOf(survey: Survey, draft: StepDraft): StepFacts {
-  const { step, at } = draft;
-  const isStated = step !== undefined && step.planned !== false;
+  const { step, at, what } = draft;
   const person = draft.person ?? step?.by;
-  const restraints = survey.plan.make_safe?.restraints;
-  const condition = survey.plan.make_safe?.high_voltage?.battery_condition;
-  const wait = quantityOf(restraints?.wait, 'time');
-  const asked = quantityOf(restraints?.wait_asked, 'time');
+  const proof = survey.plan.make_safe?.high_voltage?.proof_of_absence;
   return {
-    'step.what': computed(draft.what, at),
-    'step.stated': computed(isStated, at),
+    'step.what': computed(what, at),
+    'step.name': computed(draft.name ?? what, at),
+    'step.stated': isStated(draft),
     'step.done': computed(step?.done !== undefined, `${at}/done`),
-    'step.person': computed(person?.name !== undefined, `${at}/by`),
-    'step.qualified': computed(person?.qualification !== undefined, `${at}/by`),
+    'step.person': computed(!saysNone(person?.name), `${at}/by`),
+    'step.qualified': computed(!saysNone(person?.qualification), `${at}/by`),
     'step.cited': computed(
       listOf(step?.cite).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/cite`,
@@ -194,30 +42,65 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     'step.complete': isComplete(draft),
     'step.missing': computedOr(missingText(draft), at, 'Nothing is missing.'),
     'step.in_order': inOrder(survey, draft),
-    'step.insulation_margin': insulationMargin(survey, draft),
+    'step.after_isolation': afterIsolation(survey, draft),
+    'step.result': statedOr(draft.result, `${at}/result`, 'What came out is not stated.'),
+    'step.needed': computed(draft.neededBecause !== undefined, at),
+    'step.needed_because': computedOr(draft.neededBecause, at, 'Nothing that is reckoned here asks for it.'),
+    ...insulationFacts(survey, draft),
+    'step.faults':
+      what === 'high-voltage re-commissioning'
+        ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)
+        : unknown('The step is another.', at),
+    ...codesFacts(what === 'scan after the repair' ? survey.plan.verify?.scan_after : undefined, at),
     'step.reading': statedOr(
-      draft.what === 'absence of voltage proved'
-        ? quantityOf(survey.plan.make_safe?.high_voltage?.proof_of_absence?.reading, 'voltage')
-        : undefined,
+      what === 'absence of voltage proved' ? voltsOf(proof?.reading) : undefined,
       `${at}/reading`,
       'No reading is written.',
     ),
+    ...waitFacts(survey),
+    'step.battery_condition': statedOr(
+      survey.plan.make_safe?.high_voltage?.battery_condition,
+      '/make_safe/high_voltage/battery_condition',
+      'The state of the traction battery is not stated.',
+    ),
+  };
+}
+
+function isStated(draft: StepDraft): Fact {
+  const { step, at, result } = draft;
+  const doubt = doubtOf(draft);
+  if (doubt !== undefined) return unknown(doubt, at);
+  return computed(step !== undefined && (step.planned !== false || result !== undefined), at);
+}
+
+function isComplete(draft: StepDraft): Fact {
+  const { missing, at } = draft;
+  if (missing === undefined || missing.length > 0) return computed(false, at);
+  const doubt = doubtOf(draft);
+  return doubt === undefined ? computed(true, at) : unknown(doubt, at);
+}
+
+function missingText({ missing, what }: StepDraft): string | undefined {
+  if (missing !== undefined) return missing.join(', ') || undefined;
+  return what === 'batteries disconnected'
+    ? 'every battery, for nothing is said of them'
+    : 'every part of it';
+}
+
+function waitFacts(survey: Survey): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {
+  const restraints = survey.plan.make_safe?.restraints;
+  const wait = quantityOf(restraints?.wait, 'time');
+  const asked = quantityOf(restraints?.wait_asked, 'time');
+  const at = '/make_safe/restraints/wait';
+  return {
     'step.wait_short':
       wait === undefined || asked === undefined
-        ? unknown(
-            'The wait, or the wait that the page asks for, is not stated.',
-            '/make_safe/restraints/wait',
-          )
-        : computed(wait < asked, '/make_safe/restraints/wait'),
+        ? unknown('The wait, or the wait that the page asks for, is not stated.', at)
+        : computed(wait < asked, at),
     'step.wait_cited': computed(
       wait !== undefined &&
         listOf(restraints?.wait_cite).some((cite) => coversVehicle(survey, cite.reference)),
       '/make_safe/restraints/wait_cite',
-    ),
-    'step.battery_condition': statedOr(
-      condition,
-      '/make_safe/high_voltage/battery_condition',
-      'The state of the traction battery is not stated.',
     ),
   };
 }
@@ -225,22 +108,36 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
 /** Insulation where the maker's limit is not stated, Ω/V: that of UN R100 for circuits with alternating current (from memory). */
 const usualInsulation = 500;
 
-function insulationMargin(survey: Survey, { what, at }: StepDraft): Fact {
+function insulationFacts(
+  survey: Survey,
+  { what, at }: StepDraft,
+): Pick<StepFacts, 'step.insulation' | 'step.insulation_limit' | 'step.insulation_margin'> {
   const step = what === 'high-voltage re-commissioning' ? survey.plan.verify?.high_voltage : undefined;
   const measured = quantityOf(step?.insulation, 'insulation');
   const place = `${at}/insulation`;
-  if (measured === undefined) return unknown('No insulation value is written.', place);
-  return computed(measured - (quantityOf(step?.limit, 'insulation') ?? usualInsulation), place);
+  const reason = 'No insulation value is written.';
+  const limit = quantityOf(step?.limit, 'insulation') ?? usualInsulation;
+  return {
+    'step.insulation': statedOr(measured, place, reason),
+    'step.insulation_limit': computedOr(measured === undefined ? undefined : limit, `${at}/limit`, reason),
+    'step.insulation_margin': computedOr(
+      measured === undefined ? undefined : measured - limit,
+      place,
+      reason,
+    ),
+  };
 }
 
-function isComplete({ missing, doubt, at }: StepDraft): Fact {
-  if (missing === undefined || missing.length > 0) return computed(false, at);
-  return doubt === undefined ? computed(true, at) : unknown(doubt, at);
-}
-
-function missingText({ missing, what }: StepDraft): string | undefined {
-  if (missing === undefined) return `the whole step (${what})`;
-  return missing.join(', ') || undefined;
+/** A proof made while the circuit was still live, or before it was cut, proves nothing of what came after. */
+function afterIsolation(survey: Survey, { what, step, at }: StepDraft): Fact {
+  if (what !== 'absence of voltage proved') return unknown('The step is another.', at);
+  const proved = whenOf(step?.done);
+  const isolated = whenOf(survey.plan.make_safe?.high_voltage?.isolation?.done);
+  return computedOr(
+    proved === undefined || isolated === undefined ? undefined : notAfter(isolated, proved),
+    `${at}/done`,
+    'The days and times of isolation and proof are not both written.',
+  );
 }
 
 function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {

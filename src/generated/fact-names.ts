@@ -29,10 +29,16 @@ export interface FactNames {
     | 'plan.cutting_or_hot_work'
     | 'plan.electric_welding'
     | 'plan.bake'
+    | 'plan.paint_cure_open'
+    | 'plan.bakes_together_over'
     | 'plan.lifting_or_battery_work'
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
+    | 'plan.fluids_contradicted'
+    | 'plan.gas_unmentioned'
+    | 'plan.shortest_fire_watch'
+    | 'plan.lifted_beside_work'
     | 'plan.proposes_work'
     | 'plan.indirect_damage_open'
     | 'plan.indirect_damage_stated'
@@ -40,6 +46,8 @@ export interface FactNames {
     | 'plan.vehicle_pack'
     | 'plan.signed'
     | 'plan.restraint_deployed'
+    | 'plan.deployed_kept'
+    | 'plan.units_open'
     | 'plan.restraint_replacement_list'
     | 'plan.belts_checked';
   readonly 'vehicle':
@@ -157,6 +165,7 @@ export interface FactNames {
     | 'operation.limit_kept'
     | 'operation.times'
     | 'operation.measured_by'
+    | 'operation.instrument'
     | 'operation.cooling'
     | 'operation.neighbours_stated'
     | 'operation.earth_and_units_stated'
@@ -234,6 +243,7 @@ export interface FactNames {
     | 'opening.over_tolerance';
   readonly 'step':
     | 'step.what'
+    | 'step.name'
     | 'step.stated'
     | 'step.done'
     | 'step.person'
@@ -242,6 +252,15 @@ export interface FactNames {
     | 'step.complete'
     | 'step.missing'
     | 'step.in_order'
+    | 'step.after_isolation'
+    | 'step.result'
+    | 'step.needed'
+    | 'step.needed_because'
+    | 'step.faults'
+    | 'step.codes_left'
+    | 'step.codes_unexplained'
+    | 'step.insulation'
+    | 'step.insulation_limit'
     | 'step.insulation_margin'
     | 'step.reading'
     | 'step.wait_short'
@@ -311,10 +330,16 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.cutting_or_hot_work': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, ground, drilled, welded, brazed or heated on the vehicle.' },
   'plan.electric_welding': { kind: 'plan', type: 'yes-no', description: 'Whether arc or resistance welding is done on the vehicle.' },
   'plan.bake': { kind: 'plan', type: 'yes-no', description: 'Whether the refinish is baked with the vehicle in the booth.' },
+  'plan.paint_cure_open': { kind: 'plan', type: 'yes-no', description: 'Whether paint is laid on with the part on the vehicle and nobody says how it dries: no bake, no temperature, no lamp.' },
+  'plan.bakes_together_over': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'By how much the several bakes of one part are longer together than the traction battery in the vehicle may see. Parts that are baked with the same figures are baked together.' },
   'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', description: 'Whether the traction battery is taken out or worked on, or the vehicle is lifted or anchored at it.' },
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
+  'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
+  'plan.shortest_fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'The shortest fire watch stated: of the whole job, or of an operation.' },
+  'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
   'plan.proposes_work': { kind: 'plan', type: 'yes-no', description: 'Whether the plan proposes any operation at all.' },
   'plan.indirect_damage_open': { kind: 'plan', type: 'yes-no', description: 'Whether damage was found away from the blow and no part away from it is listed with damage.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
@@ -322,6 +347,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.vehicle_pack': { kind: 'plan', type: 'yes-no', description: 'Whether a rule pack for this very vehicle is loaded.' },
   'plan.signed': { kind: 'plan', type: 'yes-no', description: 'Whether the plan carries a sign-off block.' },
   'plan.restraint_deployed': { kind: 'plan', type: 'yes-no', description: 'Whether an airbag, pretensioner or other unit deployed.' },
+  'plan.deployed_kept': { kind: 'plan', type: 'text', description: 'Deployed restraint units that stay: by the list of units, or as a part that no operation replaces.' },
+  'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', description: 'Whether the check of belts, buckles and seats is stated.' },
   'vehicle.named': { kind: 'vehicle', type: 'yes-no', description: 'Whether maker and model are stated.' },
@@ -435,6 +462,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.limit_kept': { kind: 'operation', type: 'yes-no', description: 'Whether temperature, time and number of heatings stay within the limit that the plan says the page sets.' },
   'operation.times': { kind: 'operation', type: 'count', description: 'Number of heatings of the part at this place.' },
   'operation.measured_by': { kind: 'operation', type: 'word', words: ['temperature crayon', 'contact probe', 'infra-red on a prepared spot', 'infra-red', 'none'], description: 'How the temperature is measured.' },
+  'operation.instrument': { kind: 'operation', type: 'word', words: ['in date', 'overdue'], description: 'Whether the instrument that measures the heat is in calibration on the day of the work, or today. A crayon needs none.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], description: 'How it cools.' },
   'operation.neighbours_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the plan says what lies beside the hot work, or that nothing does within 300 mm.' },
   'operation.earth_and_units_stated': { kind: 'operation', type: 'yes-no', description: 'Whether earth clamp and control units are stated.' },
@@ -504,7 +532,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'opening.name': { kind: 'opening', type: 'text', description: 'Its name.' },
   'opening.difference_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of a diagonal after the repair from its nominal, or of the two from each other where no nominal is given.' },
   'opening.over_tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference minus tolerance (its own, the plan’s, else 3 mm, common practice).' },
-  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake'], description: 'Which step.' },
+  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test'], description: 'Which step.' },
+  'step.name': { kind: 'step', type: 'text', description: 'What a sentence calls it: the calibration of front camera.' },
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
   'step.done': { kind: 'step', type: 'yes-no', description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', description: 'Whether a named person stands for it.' },
@@ -513,12 +542,21 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },
   'step.missing': { kind: 'step', type: 'text', description: 'What is missing.' },
   'step.in_order': { kind: 'step', type: 'yes-no', description: 'Whether it was done before the first operation that needs it (for re-commissioning: after the last).' },
+  'step.after_isolation': { kind: 'step', type: 'yes-no', description: 'Whether the absence of voltage was proved after the isolation.' },
+  'step.result': { kind: 'step', type: 'word', words: ['passed', 'failed', 'unfinished', 'not required'], description: 'How a check after the repair came out; `passed` of a scan says that its codes are listed.' },
+  'step.needed': { kind: 'step', type: 'yes-no', description: 'Whether the plan\'s own work makes the check after the repair necessary: restraint units that came off, suspension or rails that were hit or worked on, electric welding, isolation, a windscreen or bumper cover that came off.' },
+  'step.needed_because': { kind: 'step', type: 'text', description: 'What makes it necessary.' },
+  'step.faults': { kind: 'step', type: 'word', words: ['none', 'left', 'unclear', 'not stated'], description: 'What is said of the faults that re-commissioning leaves.' },
+  'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair shows as active.' },
+  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Other codes of these systems, of driver assistance, or of a system that is not stated, that are left without an explanation.' },
+  'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
+  'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
-  'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved.' },
+  'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved, without its sign.' },
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
-  'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere'], description: 'What is wrong with it.' },
+  'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead'], description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', description: 'What was expected, and the nearest known word.' },
   'deviation.rule': { kind: 'deviation', type: 'text', description: 'Rule it is for.' },

@@ -263,7 +263,7 @@ export interface PlanMakeSafeHighVoltageProofOfAbsence {
   /** Meter proved on a known source before. */
   readonly meter_proved_before?: boolean;
   /** Reading on the circuit. */
-  readonly reading?: Voltage;
+  readonly reading?: SignedVoltage;
   /** Meter proved on a known source after. */
   readonly meter_proved_after?: boolean;
 }
@@ -768,6 +768,9 @@ export type CouponResult = 'planned' | 'passed' | 'failed';
 
 /** Coordinates x, y, z, in this order, each with unit. */
 export type Point = readonly SignedLength[];
+
+/** What a voltmeter shows, with unit: 0.2 V, 390 mV. A sign tells only which lead lay where. */
+export type SignedVoltage = string;
 
 /** Length with unit; a sign is allowed. */
 export type SignedLength = string;

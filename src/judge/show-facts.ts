@@ -54,7 +54,18 @@ function isSame(a: FactValue, b: FactValue): boolean {
 function numberText(fact: Shown, digits: number | undefined): string {
   if (typeof fact.value !== 'number') return '';
   if (fact.unit === undefined && Number.isInteger(fact.value)) return String(fact.value);
-  return formatQuantity(fact.value, fact.unit ?? '', digits).trimEnd();
+  const text = formatQuantity(fact.value, fact.unit ?? '', digits).trimEnd();
+  return fact.unit === 's' ? withMinutes(text, fact.value) : text;
+}
+
+/** From here on nobody thinks in seconds, s. */
+const longSeconds = 600;
+
+/** Seconds stay the unit of every report; of a long time the minutes or hours stand behind them. */
+function withMinutes(text: string, seconds: number): string {
+  const minutes = seconds / 60;
+  if (Math.abs(seconds) < longSeconds) return text;
+  return `${text} (${Math.abs(minutes) < 120 ? formatQuantity(minutes, 'min', 0) : formatQuantity(minutes / 60, 'h', 1)})`;
 }
 
 function textOf(value: FactValue): string {

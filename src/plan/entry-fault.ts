@@ -8,7 +8,8 @@ export type EntryFaultWord =
   | 'outside the range'
   | 'too long'
   | 'repeated id'
-  | 'points nowhere';
+  | 'points nowhere'
+  | 'dated ahead';
 
 /** An entry that cannot be read as it stands: its value is unknown, the rest of the plan is judged. */
 export interface EntryFault {

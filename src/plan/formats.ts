@@ -3,7 +3,9 @@ import type { Dimension } from '../quantity/dimension.ts';
 import { readDate, readMoment } from '../quantity/iso-date.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { readSignedLength } from '../quantity/read-signed-length.ts';
+import { readSignedVoltage } from '../quantity/read-signed-voltage.ts';
 import { readYears } from '../quantity/year-range.ts';
+import { deniedStep } from './denied-step.ts';
 
 /** Why a text is not of its format; undefined when it is. */
 export type FormatFault = (text: string) => string | undefined;
@@ -15,20 +17,13 @@ export type FormatFault = (text: string) => string | undefined;
 export const formatFaults: Readonly<Record<string, FormatFault>> = {
   ...Object.fromEntries(dimensions.map((dimension) => [formatOf(dimension), faultOf(dimension)])),
   'signed-length': (text) => reasonOf(readSignedLength(text)),
+  'signed-voltage': (text) => reasonOf(readSignedVoltage(text)),
   'calendar-date': (text) => reasonOf(readDate(text)),
   moment: (text) => reasonOf(readMoment(text)),
   years: (text) => reasonOf(readYears(text)),
+  // YAML reads a bare `no` as text; taken for the step in words it would say the opposite of what its author meant.
   'step-in-words': deniedStep,
 };
-
-/** YAML reads a bare `no` as text; taken for the step in words it would say the opposite of what its author meant. */
-function deniedStep(text: string): string | undefined {
-  // "No. 3 bay" is a place; "No, it stays connected" is a refusal.
-  const isDenied = /^(?:(?:no|none|never|false|off)\s*(?:\.(?!\s*\d)|(?![.])\p{P}|$)|not\b)/iu.test(
-    text.trim(),
-  );
-  return isDenied ? `\`${text}\` names no step; a step that is not planned is written \`false\`.` : undefined;
-}
 
 /** The same as yes or no, for the compiled validator. */
 export const formats: Readonly<Record<string, (text: string) => boolean>> = Object.fromEntries(

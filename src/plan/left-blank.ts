@@ -2,7 +2,7 @@ import { schemaPartAt } from './schema-part.ts';
 
 /** What people put where they have nothing to write. It says no more than an empty place, and must not pass for an answer. */
 const nothingWritten =
-  /^(?:[\s\p{P}\p{S}]*|n\/a|n\.a\.?|tbd|tbc|to ?do|(?:unknown|not (?:known|stated))\p{P}?)$/iu;
+  /^(?:[\s\p{P}\p{S}]*|n\/a|n\.a\.?|n\.? ?n\.?|tb[acdn]|to ?do|(?:unknown|not (?:known|stated)|(?:still |yet )?to (?:be (?:named|confirmed|decided|determined|announced|advised|assigned|chosen|found)|follow)|(?:none|not (?:known|named|decided|assigned)) yet|not yet (?:known|named|decided|assigned)|nobody|no[ -]one|some(?:body|one)|any(?:body|one)|whoever\b[^.]{0,40}|pending|later)\p{P}?)$/iu;
 
 /**
  * Takes out of a plan, as plain objects, every free text that says nothing: a revision `-`, a place `?`. It counts as left out,

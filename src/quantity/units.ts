@@ -67,7 +67,7 @@ export const units: Readonly<Record<Dimension, readonly Unit[]>> = {
     { symbol: 'kgf', times: 9.80665, over: 1000 },
   ],
   current: [{ symbol: 'kA' }, { symbol: 'A', over: 1000 }],
-  voltage: [{ symbol: 'V' }, { symbol: 'kV', times: 1000 }],
+  voltage: [{ symbol: 'V' }, { symbol: 'kV', times: 1000 }, { symbol: 'mV', over: 1000 }],
   energy: [
     { symbol: 'J' },
     { symbol: 'kJ', times: 1000 },
@@ -110,6 +110,8 @@ export const units: Readonly<Record<Dimension, readonly Unit[]>> = {
  */
 export const milliForMega: ReadonlyMap<string, string> = new Map([
   ['mPa', 'MPa'],
+  ['MV', 'mV'],
+  ['Mv', 'mV'],
   ['mΩ/V', 'MΩ/V'],
   ['m\u2126/V', 'MΩ/V'],
   ['mω/v', 'MΩ/V'],

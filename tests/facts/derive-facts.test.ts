@@ -13,7 +13,7 @@ describe('the sheets of a plan', () => {
     expect(places('vehicle')).toEqual(['/vehicle']);
     expect(places('reference')).toEqual(['/references/0', '/references/1']);
     expect(places('part')).toEqual(['/parts/0', '/parts/1', '/parts/2', '/parts/3', '/parts/4']);
-    expect(places('operation')).toHaveLength(5);
+    expect(places('operation')).toHaveLength(6);
     expect(places('joint')).toEqual(['/parts/1/operations/0/joints/0']);
     expect(places('point')).toEqual(['/measurements/points/0', '/measurements/points/1']);
     expect(places('opening')).toEqual(['/measurements/openings/0']);

@@ -20,14 +20,14 @@ references:
   - { id: own, kind: training }
 make_safe:
   low_voltage: { planned: true, done: 2026-10-07T08:00, batteries: [12 V, 48 V], by: { name: A, qualification: q }, cite: { reference: own, at: p. 1 } }
-  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }], deployed: true, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
+  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }, { unit: knee airbag, state: deployed, treatment: stays }, { unit: other, state: not yet seen, treatment: removed }], deployed: true, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
   high_voltage:
     planned: true
     battery_condition: sound
     person: { name: L, qualification: level 2 }
     isolation: { planned: true, done: 2026-10-07T08:30, lock: K-7 }
     proof_of_absence: { planned: true, done: 2026-10-07T08:40, meter_proved_before: true, reading: 0.2 V }
-  fire: { fluids: [{ item: fuel line, treatment: stays }] }
+  fire: { fluids: [{ item: fuel line, treatment: stays }, { item: fuel tank, treatment: stays }] }
   lifting: { points: [sill] }
 damage: { direct: [ring], indirect: { looked_at: [roof gap], found: none } }
 parts:
@@ -43,6 +43,7 @@ parts:
     damage: { kind: tear, found_by: seen, tolerable_by: { reference: own, at: p. 1 } }
     operations:
       - { id: cut, do: section, step: 5, at: B, zone: foot, extent: part, reason: To reach the ring., cite: { reference: own, at: p. 4 }, fire_watch: 30 min, earth_clamp: here, control_units: none }
+      - { do: bake, step: 90, temperature: 70 °C, hold: 30 min }
   - id: ring
     name: Door ring
     kind: door ring
@@ -77,9 +78,9 @@ parts:
         temperature: 600 °C
         hold: 60 s
         times: 1
-        measured_by: { means: contact probe }
+        measured_by: { means: contact probe, calibration_due: 2027-01-01 }
         cooling: still air
-        near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }]
+        near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
         limit: { temperature: 650 °C, time: 90 s, times: 2 }
         clear_within: 300 mm
   - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
@@ -99,7 +100,9 @@ measurements:
 finish:
   cavities: [{ part: ring, primer: epoxy, wax: yes }]
   bake: { temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
-verify: { high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V } }
+verify:
+  high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V }
+  scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }] }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
 sign_off: { date: 2026-10-20 }
 typo: 1

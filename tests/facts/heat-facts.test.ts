@@ -100,3 +100,19 @@ parts: [{ operations: [{ do: heat, ${cites} }] }]`).value('operation.limit_state
     },
   );
 });
+
+test('the instrument is in calibration on the day of the heat, or today', () => {
+  const instrument = (measured: string, done = ''): unknown => {
+    const fact = factsOf(`parts: [{ operations: [{ do: heat, measured_by: { ${measured} }${done} }] }]`).fact(
+      'operation.instrument',
+    );
+    return fact.known ? fact.value : 'open';
+  };
+  expect(instrument('means: contact probe, calibration_due: 2026-10-21')).toBe('in date');
+  expect(instrument('means: contact probe, calibration_due: 2026-10-20')).toBe('overdue');
+  expect(instrument('means: contact probe, calibration_due: 2026-10-20', ', done: 2026-10-19')).toBe(
+    'in date',
+  );
+  expect(instrument('means: contact probe')).toBe('open');
+  expect(instrument('means: temperature crayon, calibration_due: 2020-01-01')).toBe('open');
+});

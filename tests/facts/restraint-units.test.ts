@@ -65,3 +65,57 @@ describe('an undeployed unit at the part', () => {
     expect(stays(off, 'id: p, kind: b-pillar, operations: [{ do: refinish, step: 4 }]')).toBe(false);
   });
 });
+
+describe('a unit whose place is not written', () => {
+  const reason = (unit: string, kind: string): unknown =>
+    factsOf(
+      `make_safe: { restraints: { planned: true, units: [{ ${unit}, state: undeployed, treatment: stays }] } }\nparts: [{ id: p, kind: ${kind} }]`,
+    ).value('part.holds_undeployed_unit');
+
+  test('is asked for by its name', () => {
+    expect(reason('unit: curtain airbag, name: Curtain left', 'c-pillar')).toBe(
+      '? The plan does not say at which part this unit sits, which stays fitted: Curtain left.',
+    );
+    expect(reason('unit: airbag, name: Driver airbag', 'bulkhead')).toMatch(/^\?.*Driver airbag/u);
+  });
+
+  test('one of the steering wheel or the dashboard sits in no pillar and no panel', () => {
+    expect(reason('unit: airbag, name: Driver airbag', 'c-pillar')).toBe(false);
+    expect(reason('unit: airbag, name: Passenger', 'quarter panel')).toBe(false);
+    expect(reason('unit: knee airbag', 'sill')).toBe(false);
+    // At the side of the driver may be a door, a seat or a roof rail.
+    expect(reason('unit: airbag, name: Driver side', 'c-pillar')).toMatch(/^\?/u);
+    expect(reason('unit: airbag', 'c-pillar')).toMatch(/^\?/u);
+  });
+});
+
+describe('what deployed and stays', () => {
+  const fact = (name: string, units: string, parts = ''): unknown => {
+    const found = factsOf(
+      `make_safe: { restraints: { planned: true, units: [${units}] } }\nparts: [${parts}]`,
+    ).fact(`plan.${name}`);
+    return found.known ? found.value : 'open';
+  };
+  const belt = (operations: string): string =>
+    `{ id: belt, name: Belt, kind: restraint unit, damage: { kind: deployed }, operations: [${operations}] }`;
+
+  test('by the list of units', () => {
+    expect(fact('deployed_kept', '{ name: Curtain, state: deployed, treatment: stays }')).toBe('Curtain');
+    expect(fact('deployed_kept', '{ unit: airbag, state: deployed, treatment: replaced }')).toBe('open');
+    expect(fact('deployed_kept', '{ unit: airbag, state: undeployed, treatment: stays }')).toBe('open');
+    const listed = '{ name: Belt, at: belt, state: deployed, treatment: stays }';
+    expect(fact('deployed_kept', listed, belt('{ do: replace }'))).toBe('open');
+  });
+
+  test('as a part that nothing replaces', () => {
+    expect(fact('deployed_kept', '', belt('{ do: remove and refit }'))).toBe('Belt');
+    expect(fact('deployed_kept', '', belt('{ do: replace }'))).toBe('open');
+    expect(fact('restraint_deployed', '', belt('{ do: replace }'))).toBe(true);
+  });
+
+  test('open: not seen, or deployed and nothing said of it', () => {
+    expect(fact('units_open', '{ name: Curtain, state: not yet seen, treatment: removed }')).toBe('Curtain');
+    expect(fact('units_open', '{ name: Curtain, state: deployed }')).toBe('Curtain');
+    expect(fact('units_open', '{ name: Curtain, state: undeployed, treatment: removed }')).toBe('open');
+  });
+});

@@ -30,16 +30,52 @@ test('every step has its sheet, stated or not', () => {
     'battery damage dealt with',
     'high-voltage isolation',
     'high-voltage re-commissioning',
+    'restraint completion',
     'restraints made safe',
+    'road test',
+    'scan after the repair',
+    'sensor calibration',
+    'wheel alignment',
   ]);
 });
 
 describe('stated, done, by whom', () => {
   test('a step that is refused is not stated', () => {
     expect(step('batteries', 'stated', '')).toBe(false);
-    expect(step('batteries', 'stated', safe('low_voltage: {}'))).toBe(true);
+    // Neither planned nor done.
+    expect(step('batteries', 'stated', safe('low_voltage: { batteries: [12 V] }'))).toBe('open');
+    expect(step('isolation', 'stated', safe('high_voltage: { isolation: { lock: K-7 } }'))).toBe('open');
+    expect(step('batteries', 'stated', safe('low_voltage: { done: 2026-10-06 }'))).toBe(true);
+    // Both.
+    expect(step('batteries', 'stated', safe('low_voltage: { planned: false, done: 2026-10-06 }'))).toBe(
+      'open',
+    );
     expect(step('batteries', 'stated', safe('low_voltage: { planned: true }'))).toBe(true);
     expect(step('batteries', 'stated', safe('low_voltage: { planned: false }'))).toBe(false);
+  });
+
+  test('what is refused as a whole and planned in its parts cannot be told', () => {
+    const whole = (planned: string): unknown =>
+      step(
+        'isolation',
+        'stated',
+        safe(`high_voltage: { planned: ${planned}, isolation: { planned: true } }`),
+      );
+    expect(whole('true')).toBe(true);
+    expect(whole('false')).toBe('open');
+    expect(
+      step('isolation', 'stated', safe('high_voltage: { planned: false, isolation: { planned: false } }')),
+    ).toBe(false);
+  });
+
+  test('`none` is no name, no certificate and no lock', () => {
+    const isolation = (fact: string, entries: string): unknown =>
+      step('isolation', fact, safe(`high_voltage: { isolation: { planned: true, ${entries} } }`));
+    expect(isolation('person', 'by: { name: none }')).toBe(false);
+    expect(isolation('person', 'by: { name: to be named }')).toBe(false);
+    expect(isolation('qualified', 'by: { name: L, qualification: none yet }')).toBe(false);
+    expect(isolation('qualified', 'by: { name: L, qualification: level 2 }')).toBe(true);
+    expect(isolation('missing', 'lock: none')).toBe('lock and tag');
   });
 
   test('done when a day stands there', () => {
@@ -96,12 +132,14 @@ describe('what belongs to the step', () => {
   });
 
   test('a step that is not there misses all of itself', () => {
-    expect(step('batteries', 'missing', '')).toBe('the whole step (batteries disconnected)');
+    expect(step('batteries', 'missing', '')).toBe('every battery, for nothing is said of them');
     expect(step('batteries', 'complete', '')).toBe(false);
   });
 
   test('isolation needs lock and tag', () => {
-    expect(step('isolation', 'complete', safe('high_voltage: { isolation: { lock: K-7 } }'))).toBe(true);
+    expect(
+      step('isolation', 'complete', safe('high_voltage: { isolation: { planned: true, lock: K-7 } }')),
+    ).toBe(true);
     expect(step('isolation', 'missing', safe('high_voltage: { isolation: {} }'))).toBe('lock and tag');
   });
 
@@ -120,14 +158,16 @@ describe('what belongs to the step', () => {
     expect(proof(full.replace('0.3 V', '0.4 kV'))).toBe('a reading below 60 V');
     expect(proof(full.replace('0.3 V', '0'))).toBe('the reading');
     // Leads the other way round read below zero and are as live.
-    expect(proof(full.replace('0.3 V', '-380 V'))).toBe('the reading');
+    expect(proof(full.replace('0.3 V', '-380 V'))).toBe('a reading below 60 V');
+    expect(proof(full.replace('0.3 V', '-0.3 V'))).toBe('open');
+    expect(proof(full.replace('0.3 V', '390 mV'))).toBe('open');
   });
 
   test('re-commissioning needs the insulation value and the faults that are left', () => {
     const margin = (entries: string): unknown =>
       step('recommissioning', 'insulation_margin', `verify: { high_voltage: { ${entries} } }`);
     expect(step('recommissioning', 'missing', 'verify: { high_voltage: {} }')).toBe(
-      'the insulation value, the faults that are left',
+      'the insulation value, the faults that are left, the day',
     );
     // 500 Ω/V: UN R100 for circuits with alternating current (from memory).
     expect(margin('insulation: 499 Ω/V')).toBe(-1);
@@ -205,7 +245,9 @@ test('a damaged battery is watched at a place with a distance', () => {
     'the distance of the quarantine, the watch of the quarantine',
   );
   expect(missing('quarantine: { place: yard, distance: 15 m, watch: 48 h }')).toBe('nothing');
-  expect(missing('battery_condition: hit')).toBe('the whole step (battery damage dealt with)');
+  expect(missing('battery_condition: hit')).toBe(
+    'the place of the quarantine, the distance of the quarantine, the watch of the quarantine',
+  );
 });
 
 describe('what is read where voltage was to be absent', () => {
@@ -236,4 +278,22 @@ test('before release nothing is dated yet, so nothing is out of order', () => {
     `stage: ${stage}\n${safe('high_voltage: { isolation: { done: 2026-10-20 } }')}\nparts: [{ operations: [{ do: weld }] }]`;
   expect(step('isolation', 'in_order', text('start'))).toBe(true);
   expect(step('isolation', 'in_order', text('release'))).toBe('open');
+});
+
+describe('the proof comes after the isolation', () => {
+  const after = (isolated: string, proved: string): unknown =>
+    step(
+      'proof',
+      'after_isolation',
+      safe(`high_voltage: { isolation: { done: ${isolated} }, proof_of_absence: { done: ${proved} } }`),
+    );
+  test.each([
+    ['2026-10-20T09:00', '2026-10-20T08:30', false],
+    ['2026-10-20T09:00', '2026-10-20T09:00', true],
+    ['2026-10-20T09:00', '2026-10-19T16:00', false],
+    ['2026-10-19T17:00', '2026-10-20T08:00', true],
+    ['2026-10-20', '2026-10-20T08:00', 'open'],
+  ])('isolated %s, proved %s: %s', (isolated, proved, expected) => {
+    expect(after(isolated, proved)).toBe(expected);
+  });
 });

@@ -31,6 +31,15 @@ describe('numbers are never rounded so far that a sentence contradicts itself', 
   });
 });
 
+test.each([
+  [90, '90 s'],
+  [599, '599 s'],
+  [2700, '2700 s (45 min)'],
+  [33_300, '33300 s (9.3 h)'],
+])('a time of %d s reads %s', (value, text) => {
+  expect(shown({ name: 'a', value, unit: 's' })).toEqual([text]);
+});
+
 test.each<readonly [Shown['value'], string]>([
   [true, 'yes'],
   [false, 'no'],

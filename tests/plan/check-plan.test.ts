@@ -102,6 +102,13 @@ describe('an entry that cannot be read is told, and is unknown from then on', ()
       'to do',
       'unknown',
       'Not known.',
+      'to be named',
+      'yet to be confirmed',
+      'none yet',
+      'nobody',
+      'N.N.',
+      'someone',
+      'pending',
     ]) {
       const checked = check(
         `format: 1\nvehicle: { body: ${nothing} }\nparts: [{ note: ${nothing}, operations: [{ do: leave, conditions_met: [kept, ${nothing}] }] }]\nmake_safe: { low_voltage: { planned: ${nothing} } }\n`,
