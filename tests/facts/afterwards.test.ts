@@ -190,3 +190,34 @@ describe('the signature', () => {
     expect(signed(whole.replace('2026-10-20', '2026-10-22')).value('sign-off.dated_ahead')).toBe(true);
   });
 });
+
+describe('the revision that was signed', () => {
+  const gap = (plan: string, signed: string): unknown =>
+    factsOf(`job: { ${plan} }\nsign_off: { ${signed} }`).value('sign-off.revision_gap');
+
+  test('is that of the plan', () => {
+    expect(String(gap('revision: C', 'plan_revision: c'))).toMatch(/^\?/u);
+    expect(String(gap('', ''))).toMatch(/^\?/u);
+    expect(gap('revision: C', 'plan_revision: A')).toBe('it is for revision A, and the plan is revision C');
+    expect(gap('revision: C', '')).toBe('the plan is revision C, and the signature names none');
+    expect(gap('', 'plan_revision: A')).toBe('it is for revision A, and the plan bears none');
+  });
+});
+
+describe('who gave a permit and who wrote the plan', () => {
+  test.each([
+    ['R Amsel', true],
+    ['r. amsel', true],
+    ['Amsel, R.', true],
+    ['R.Amsel', true],
+    ['Rolf Amsel', true],
+    ['B. Amsel', false],
+    ['R. Amselt', false],
+    ['L. Brandt', false],
+    ['Amsel', false],
+  ])('%s', (name, isAuthor) => {
+    const derived = deviation(full.replace('L. Brandt', `"${name}"`));
+    expect(derived.value('deviation.by_author')).toBe(isAuthor);
+    expect(derived.permits).toHaveLength(isAuthor ? 0 : 1);
+  });
+});

@@ -15,7 +15,7 @@ describe('the sheets of a plan', () => {
     expect(places('part')).toEqual(['/parts/0', '/parts/1', '/parts/2', '/parts/3', '/parts/4']);
     expect(places('operation')).toHaveLength(5);
     expect(places('joint')).toEqual(['/parts/1/operations/0/joints/0']);
-    expect(places('point')).toEqual(['/measurements/points/0', '/measurements/points/1']);
+    expect(places('point')).toEqual([0, 1, 2].map((index) => `/measurements/points/${String(index)}`));
     expect(places('opening')).toEqual(['/measurements/openings/0']);
     expect(places('deviation')).toEqual(['/deviations/0']);
     expect(places('sign-off')).toEqual(['/sign_off']);
