@@ -1,16 +1,26 @@
 import { describe, expect, test } from 'vitest';
 import { blanksIn } from './blanks-in.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
+import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { coldRail, faultsOfWork } from './faults-of-work.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
 import { changed, electric, lineOf, rail, ring, skin } from './one-change.ts';
+import { releasedRing } from './released-ring.ts';
 
 // Each plan here is a plan that is cleared, with exactly one thing wrong. No such plan may come out cleared; each near miss
 // beside it must. What is a fault is common practice of the trade; the rules name their sources.
 
-const faults = [...faultsOfWork, ...faultsOfPapers, ...faultsOfSafety, ...faultsOfEvasion];
+const faults = [
+  ...faultsOfWork,
+  ...faultsOfPapers,
+  ...faultsOfMeasuring,
+  ...faultsOfRecords,
+  ...faultsOfSafety,
+  ...faultsOfEvasion,
+];
 
 describe('one thing wrong is found, on its line, and never cleared', () => {
   test.each([
@@ -19,6 +29,7 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['cold rail', coldRail],
     ['skin', skin],
     ['electric sill', electric],
+    ['released ring', releasedRing],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });
