@@ -36,7 +36,7 @@ export const faultsOfMeasuring: readonly Fault[] = [
     plan: releasedRing,
     changes: [['name: A1, on: ring-l', 'name: A1, on: floor']],
     rule: 'worked-part-not-measured',
-    on: 'name: Z1',
+    on: '  points:',
   },
   {
     ...hold,

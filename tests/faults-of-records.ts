@@ -105,7 +105,7 @@ export const faultsOfRecords: readonly Fault[] = [
     name: 'structural work undated at the release',
     plan: releasedRing,
     changes: [ringDone],
-    rule: 'looked-up-before-the-job',
+    rule: 'structural-work-not-dated',
     on: 'do: replace\n',
   },
   {

@@ -19,6 +19,7 @@ export function referenceFacts(
 ): ReferenceFacts {
   const { reference, at } = one;
   const resting = restingOn(survey, one);
+  const undated = resting.filter(isUndated);
   const unplaced = papers.filter(({ placeStated }) => !placeStated);
   return {
     'reference.id': statedOr(reference.id, at, 'The reference has no id.'),
@@ -47,6 +48,11 @@ export function referenceFacts(
             one.coverage.covers === 'no' ? one.coverage.reason : undefined,
           ),
     'reference.looked_up': statedOr(reference.looked_up, `${at}/looked_up`, 'No look-up day is written.'),
+    'reference.undated_work': computedOr(
+      shortList(undated.map(({ part }) => part.name)),
+      undated[0] === undefined ? at : `${undated[0].at}/done`,
+      'All structural work that rests on it bears its day.',
+    ),
     'reference.published_after_look_up': publishedAfterLookUp(one),
     'reference.look_up': lookUpOrder(survey, one, resting, papers),
     'reference.look_up_age': lookUpAge(survey, one),
@@ -112,14 +118,7 @@ function lookUpOrder(
   if (begun.length === 0)
     return unknown('The day on which the job was opened is not written.', '/job/opened');
   if (day < Math.min(...begun)) return computed('before the job', place);
-  // Left out, the day of the work must not hide what it would show.
-  const undated = survey.context.stage === 'release' ? resting.find(isUndated) : undefined;
-  return undated === undefined
-    ? computed('in time', place)
-    : unknown(
-        `When ${undated.part.name} was worked on is not written, so whether the page was read before cannot be told.`,
-        `${undated.at}/done`,
-      );
+  return computed('in time', place);
 }
 
 /** Where every joint of it is dated, the operation is. */

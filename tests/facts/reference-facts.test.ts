@@ -54,18 +54,19 @@ describe('when it was looked up', () => {
     expect(lookedUp('sign_off: { date: 2026-10-08 }')).toBe('in time');
   });
 
-  test('at release it is not known while the work that rests on it bears no day; before, work is still to come', () => {
-    const released = (stage: string, entries = ''): unknown =>
-      lookUp(
+  test('which structural work by it bears no day', () => {
+    const undated = (entries: string, part = 'name: Rail'): unknown =>
+      reference(
         'looked_up: 2026-10-08',
-        `stage: ${stage}\n${job}\nparts: [{ name: Rail, operations: [{ do: heat, cite: { reference: m }${entries} }] }]`,
-      );
-    expect(released('start')).toBe('in time');
-    expect(released('release')).toContain('? When Rail was worked on is not written');
-    expect(released('release', ', done: 2026-10-09')).toBe('in time');
-    expect(released('release', ', planned: false')).toBe('in time');
-    expect(released('release', ', joints: [{ done: 2026-10-09 }]')).toBe('in time');
-    expect(released('release', ', joints: [{ done: 2026-10-09 }, {}]')).toContain('?');
+        `${job}\nparts: [{ ${part}, operations: [{ do: heat, cite: { reference: m }${entries} }] }]`,
+      ).value('reference.undated_work');
+    const none = '? All structural work that rests on it bears its day.';
+    expect(undated('')).toBe('Rail');
+    expect(undated(', done: 2026-10-09')).toBe(none);
+    expect(undated(', planned: false')).toBe(none);
+    expect(undated(', joints: [{ done: 2026-10-09 }]')).toBe(none);
+    expect(undated(', joints: [{ done: 2026-10-09 }, {}]')).toBe('Rail');
+    expect(undated('', 'name: Rail, structural: false')).toBe(none);
   });
 
   test('after a step that was taken by it', () => {
