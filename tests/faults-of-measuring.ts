@@ -8,6 +8,14 @@ const hold = { severity: 'hold' } as const;
 export const faultsOfMeasuring: readonly Fault[] = [
   {
     ...hold,
+    name: 'a measurement that has not been taken yet',
+    plan: ring,
+    changes: [['  before: 2026-10-06\n', '  before: 2026-12-06\n']],
+    rule: 'measured-in-the-future',
+    on: 'measurements:',
+  },
+  {
+    ...hold,
     name: 'measured before the repair, after the ring was welded in',
     plan: releasedRing,
     changes: [['  before: 2026-10-06\n', '  before: 2026-10-12\n']],

@@ -4,7 +4,11 @@ import { computed, computedOr, unknown } from './make-fact.ts';
 import { dayOf, whenOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 
-type MeasuredWorkFact = 'measurement.before_late' | 'measurement.after_early' | 'measurement.unmeasured';
+type MeasuredWorkFact =
+  | 'measurement.before_late'
+  | 'measurement.after_early'
+  | 'measurement.dated_ahead'
+  | 'measurement.unmeasured';
 
 /** The measuring against the work: taken before it and after it, and at the place of it. */
 export function measuredWorkFacts(
@@ -19,6 +23,12 @@ export function measuredWorkFacts(
     ),
     'measurement.after_early': against(survey, measurements.after, `${at}/after`, 'after', (day) =>
       days.some((work) => day < work),
+    ),
+    'measurement.dated_ahead': computed(
+      [measurements.before, measurements.before_welding, measurements.after].some(
+        (text) => (dayOf(text) ?? survey.context.asOfDay) > survey.context.asOfDay,
+      ),
+      at,
     ),
     'measurement.unmeasured': computedOr(
       unmeasured(survey, measurements).join(', ') || undefined,
@@ -51,13 +61,27 @@ function structuralDays({ operations }: Survey): readonly number[] {
     .filter((day) => day !== undefined);
 }
 
+/** Parts that stand around a door or a windscreen: its two diagonals tell whether they came out right. */
+const framesAnOpening: ReadonlySet<string> = new Set([
+  'door ring',
+  'a-pillar',
+  'b-pillar',
+  'c-pillar',
+  'd-pillar',
+  'sill',
+  'sill reinforcement',
+  'roof rail',
+]);
+
 /**
  * Structural parts that were worked on and bear no point measured afterwards, nor does any part that they touch: not every part
  * has a point of its own on the data sheet.
  */
-function unmeasured(survey: Survey, { points }: PlanMeasurements): readonly string[] {
+function unmeasured(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
   const measured = new Set((points ?? []).filter(({ after }) => after !== undefined).map(({ on }) => on));
+  const openingMeasured = (openings ?? []).some(({ diagonals_after: after }) => after?.length === 2);
   return survey.parts
+    .filter(({ part }) => !openingMeasured || !framesAnOpening.has(part.kind ?? ''))
     .filter((one) => one.structural === true && one.operations.some(movesMetal))
     .filter((one) => ![one, ...touching(survey, one)].some(({ part }) => measured.has(part.id)))
     .map(({ name }) => name);

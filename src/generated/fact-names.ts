@@ -227,6 +227,7 @@ export interface FactNames {
     | 'measurement.after_stated'
     | 'measurement.before_late'
     | 'measurement.after_early'
+    | 'measurement.dated_ahead'
     | 'measurement.unmeasured'
     | 'measurement.dropped'
     | 'measurement.system';
@@ -418,7 +419,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.joined_anew': { kind: 'part', type: 'yes-no', description: 'Whether an operation makes joints of the part: welds, bonds, rivets.' },
   'part.may_stay': { kind: 'part', type: 'yes-no', description: 'Whether a cited page says that its damage may stay.' },
   'part.second_hand': { kind: 'part', type: 'yes-no', description: 'Whether a used part goes on.' },
-  'part.donor': { kind: 'part', type: 'word', words: ['same', 'other vehicle', 'this vehicle', 'not fully stated', 'told in words', 'damaged'], description: 'The donor’s maker, model, body and year against the vehicle’s.' },
+  'part.donor': { kind: 'part', type: 'word', words: ['same', 'other vehicle', 'this vehicle', 'not fully stated', 'told in words', 'damaged'], description: 'The donor’s maker, model, body and year against the vehicle’s, and whether it was sound at this part.' },
   'part.donor_cited': { kind: 'part', type: 'yes-no', description: 'Whether the maker’s statement that such a part may be used is cited.' },
   'part.closed_section_worked': { kind: 'part', type: 'yes-no', description: 'Whether it closes a hollow member that is opened or joined by the plan.' },
   'part.inside_protected': { kind: 'part', type: 'yes-no', description: 'Whether primer and wax inside its cavity are stated, planned or done; the word none states nothing.' },
@@ -517,7 +518,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.after_stated': { kind: 'measurement', type: 'yes-no', description: 'Whether there is a measurement after the repair.' },
   'measurement.before_late': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement before the repair is later than structural work.' },
   'measurement.after_early': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement after the repair is older than structural work.' },
-  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch.' },
+  'measurement.dated_ahead': { kind: 'measurement', type: 'yes-no', description: 'Whether a measurement bears a day after the as-of date.' },
+  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch, nor, for what frames a door, are the diagonals of an opening measured.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },
   'point.name': { kind: 'point', type: 'text', description: 'Its name.' },

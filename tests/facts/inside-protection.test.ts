@@ -7,7 +7,7 @@ const both = 'primer: epoxy, wax: through the holes';
 
 function inside(cavities: string, part = 0): readonly unknown[] {
   const derived = factsOf(
-    `parts: [{ id: sill, kind: sill, ${work} }, { id: floor, kind: floor }, { id: tower, kind: suspension tower }]\nfinish: { cavities: [${cavities}] }`,
+    `parts: [{ id: sill, kind: sill, ${work} }, { id: floor, kind: floor }, { id: tower, kind: strut tower }]\nfinish: { cavities: [${cavities}] }`,
   );
   const at = `/parts/${String(part)}`;
   return ['protected', 'done', 'before_heat'].map((word) => derived.value(`part.inside_${word}`, at));

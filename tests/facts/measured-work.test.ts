@@ -31,6 +31,16 @@ describe('the days of the measurements', () => {
   });
 });
 
+test('a day that has not come is no measurement', () => {
+  const ahead = (entries: string): unknown =>
+    factsOf(`measurements: { ${entries} }`).value('measurement.dated_ahead');
+  expect(ahead('before: 2026-10-21')).toBe(false);
+  expect(ahead('')).toBe(false);
+  for (const word of ['before', 'before_welding', 'after']) {
+    expect([word, ahead(`${word}: 2026-10-22`)]).toEqual([word, true]);
+  }
+});
+
 describe('a part that was worked on', () => {
   const unmeasured = (parts: string, points: string): unknown =>
     factsOf(`parts: [${parts}]\nmeasurements: { points: [${points}] }`).value('measurement.unmeasured');
@@ -42,9 +52,21 @@ describe('a part that was worked on', () => {
     expect(unmeasured(rail, point('floor'))).toBe('Rail');
     expect(unmeasured(rail, '')).toBe('Rail');
     const fine = [point('rail'), point('apron'), point('tower')];
-    const parts = `${rail}, { id: apron, kind: apron }, { id: tower, kind: suspension tower, joined_to: [rail] }`;
+    const parts = `${rail}, { id: apron, kind: apron }, { id: tower, kind: strut tower, joined_to: [rail] }`;
     for (const one of fine)
       expect([one, unmeasured(parts, one)]).toEqual([one, expect.stringMatching(/^\?/u)]);
+  });
+
+  test('or it frames a door, and the diagonals of an opening are measured afterwards', () => {
+    const opened = (kind: string, diagonals: string): unknown =>
+      factsOf(
+        `parts: [{ name: X, kind: ${kind}, operations: [{ do: section }] }]\nmeasurements: { openings: [{ ${diagonals} }] }`,
+      ).value('measurement.unmeasured');
+    const after = 'diagonals_after: [1200 mm, 1201 mm]';
+    expect(opened('b-pillar', after)).toEqual(expect.stringMatching(/^\?/u));
+    expect(opened('front rail', after)).toBe('X');
+    expect(opened('b-pillar', 'diagonals_after: [1200 mm]')).toBe('X');
+    expect(opened('b-pillar', after.replace('after', 'before'))).toBe('X');
   });
 
   test('measured before is not measured after', () => {
