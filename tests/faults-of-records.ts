@@ -118,6 +118,22 @@ export const faultsOfRecords: readonly Fault[] = [
   },
   {
     ...hold,
+    name: 'the number of the job left out, against which the look-up counts',
+    plan: ring,
+    changes: [['  number: K-2207\n', '']],
+    rule: 'looked-up-before-the-job',
+    on: 'job:',
+  },
+  {
+    ...hold,
+    name: 'signed with holds that somebody accepted by phone',
+    plan: releasedRing,
+    changes: [['open_holds: none', 'open_holds: "two, accepted by phone"']],
+    rule: 'signature-tells-of-holds',
+    on: 'sign_off:',
+  },
+  {
+    ...hold,
     name: 'another revision signed',
     plan: releasedRing,
     changes: [

@@ -223,6 +223,11 @@ function signOffFacts(
       found.filter(({ severity, fingerprint }) => severity === 'hold' && !accepted.has(fingerprint)).length,
       at,
     ),
+    'sign-off.holds_told': computedOr(
+      accepted.size === 0 ? holdsTold(signOff?.open_holds) : undefined,
+      `${at}/open_holds`,
+      'The signature tells of no open hold, or permits accept what is open.',
+    ),
     'sign-off.revision_gap': computedOr(
       revisionGap(survey.plan.job?.revision, signOff?.plan_revision),
       `${at}/plan_revision`,
@@ -237,6 +242,14 @@ function signOffFacts(
         ? unknown(noDate, `${at}/date`)
         : computed(date > survey.context.asOfDay, `${at}/date`),
   };
+}
+
+const noHolds =
+  /^(?:none(?:$|[.,;:]| open)|(?:nil|no|0|no (?:open )?holds(?: open)?|all (?:answered|closed))[.!]?$)/iu;
+
+/** What the signature says of open holds, unless it says that there are none. */
+function holdsTold(text: string | undefined): string | undefined {
+  return text === undefined || noHolds.test(text.trim()) ? undefined : text;
 }
 
 /** Which revision was signed, against which one this is; nothing where neither is counted. */

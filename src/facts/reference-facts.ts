@@ -106,6 +106,9 @@ function lookUpOrder(
   ) {
     return computed('for another job', `${at}/for_job`);
   }
+  if (reference.for_job !== undefined && job?.number === undefined) {
+    return unknown('The job number is not written, against which that of the look-up counts.', '/job/number');
+  }
   const day = dayOf(reference.looked_up);
   const place = `${at}/looked_up`;
   if (day === undefined) return unknown('No look-up day is written.', place);

@@ -282,6 +282,7 @@ export interface FactNames {
     | 'sign-off.revision_gap'
     | 'sign-off.open_stops'
     | 'sign-off.open_holds'
+    | 'sign-off.holds_told'
     | 'sign-off.before_last_step'
     | 'sign-off.dated_ahead';
 }
@@ -567,6 +568,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'sign-off.revision_gap': { kind: 'sign-off', type: 'text', description: 'How the revision that was signed differs from that of the plan.' },
   'sign-off.open_stops': { kind: 'sign-off', type: 'count', description: 'Stops found in the plan.' },
   'sign-off.open_holds': { kind: 'sign-off', type: 'count', description: 'Holds found in the plan that no deviation accepts.' },
+  'sign-off.holds_told': { kind: 'sign-off', type: 'text', description: 'What the signature itself says of open holds, where it does not say none and no permit accepts one.' },
   'sign-off.before_last_step': { kind: 'sign-off', type: 'yes-no', description: 'Whether the signature is older than a dated step of the plan.' },
   'sign-off.dated_ahead': { kind: 'sign-off', type: 'yes-no', description: 'Whether it is dated after the as-of date.' },
 };

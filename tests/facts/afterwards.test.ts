@@ -221,3 +221,27 @@ describe('who gave a permit and who wrote the plan', () => {
     expect(derived.permits).toHaveLength(isAuthor ? 0 : 1);
   });
 });
+
+describe('what the signature says of open holds', () => {
+  const told = (text: string): unknown =>
+    factsOf(`sign_off: { open_holds: "${text}" }`).value('sign-off.holds_told');
+
+  test.each(['none', 'None.', 'none; all answered', 'no open holds', 'all closed', '0'])(
+    '%s: none',
+    (text) => {
+      expect(told(text)).toEqual(expect.stringMatching(/^\?/u));
+    },
+  );
+
+  test.each(['two holds open, accepted by phone', 'no. 3', 'none but one', 'no answer yet'])('%s', (text) => {
+    expect(told(text)).toBe(text);
+  });
+
+  test('a permit in force may be told of', () => {
+    const text = `job: { written_by: { name: R. Amsel } }
+parts: [{ id: ring-l, operations: [{ do: section }] }]
+deviations: [{ ${full} }]
+sign_off: { open_holds: one by permit }`;
+    expect(factsOf(text, { found: [hold] }).fact('sign-off.holds_told').known).toBe(false);
+  });
+});

@@ -104,7 +104,7 @@ finish:
   bake: { temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
 verify: { high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V } }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
-sign_off: { date: 2026-10-20, plan_revision: A }
+sign_off: { date: 2026-10-20, plan_revision: A, open_holds: two }
 typo: 1
 `;
 

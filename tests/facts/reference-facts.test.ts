@@ -91,6 +91,8 @@ describe('when it was looked up', () => {
     expect(lookUp('looked_up: 2026-10-08, for_job: K-2')).toBe('for another job');
     expect(lookUp('looked_up: 2026-10-08, for_job: " K-1 "')).toBe('in time');
     expect(lookUp('for_job: K-2')).toBe('for another job');
+    const unnumbered = reference('looked_up: 2026-10-08, for_job: K-2', 'job: { opened: 2026-10-05 }');
+    expect(unnumbered.fact('reference.look_up')).toMatchObject({ known: false, at: '/job/number' });
   });
 
   test('without its day, or without that of the job, it is not known', () => {
