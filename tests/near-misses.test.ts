@@ -1,7 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { judgeText, ruleIds } from './judge-text.ts';
 import { changed, electric, rail, ring, ringCite, skin } from './one-change.ts';
 import type { Change } from './one-change.ts';
+import { secondHand } from './faults-of-records.ts';
+import { releasedRing, ringDone } from './released-ring.ts';
 
 const accepted = `deviations:
   - { rule: look-up-not-dated, by: { name: P. Falk, role: shop manager }, reason: seen on the day, date: 2026-10-10, expires: 2026-10-21 }
@@ -70,6 +73,80 @@ describe('near misses stay cleared', () => {
         [ringCite, 'cite: [{ reference: ring, at: p. 12-19 }, { reference: course }]'],
         ['references:\n', 'references:\n  - { id: course, kind: training, title: Course on rings }\n'],
       ],
+    ],
+    [
+      'looked up on the day of the measurement that follows the work, and the ring dated by its joint',
+      releasedRing,
+      [ringDone, ['count_done: 56\n', 'count_done: 56\n            done: 2026-10-09\n']],
+    ],
+    [
+      'measured before and after on the day of the work',
+      releasedRing,
+      [
+        ['  before: 2026-10-06\n', '  before: 2026-10-09\n'],
+        ['  after: 2026-10-13\n', '  after: 2026-10-09\n'],
+      ],
+    ],
+    [
+      'a point on the sill that the ring is welded to',
+      releasedRing,
+      [['name: A1, on: ring-l', 'name: A1, on: sill-inner-l']],
+    ],
+    [
+      'a point 4 mm off whose tolerance of 5 mm stands on a page',
+      releasedRing,
+      [
+        ['tolerance: 3 mm, after: [1412.2 mm', 'tolerance: 5 mm, after: [1416 mm'],
+        ['  after: 2026-10-13\n', '  after: 2026-10-13\n  tolerance_cite: { reference: ring, at: p. 21 }\n'],
+      ],
+    ],
+    ['a zero point 3 mm off', ring, [['before: [0 mm, 0 mm, 0 mm]', 'before: [3 mm, 0 mm, 0 mm]']]],
+    [
+      'cavity wax on the day of the weld',
+      releasedRing,
+      [['ring-l, planned: true, done: 2026-10-14', 'ring-l, planned: true, done: 2026-10-09']],
+    ],
+    [
+      'the revision that was signed, in small letters',
+      releasedRing,
+      [
+        ['  number: K-2207\n', '  number: K-2207\n  revision: C\n'],
+        ['open_holds: none', 'open_holds: none, plan_revision: c'],
+      ],
+    ],
+    [
+      'built in the autumn before its model year',
+      ring,
+      [['  model_year: 2021\n', '  model_year: 2021\n  build_date: 2020-09-30\n']],
+    ],
+    ['looked up on the day of publication', ring, [['published: 2021-02-01', 'published: 2026-10-06']]],
+    [
+      'a document of one sheet, without the page',
+      ring,
+      [
+        ['wait_cite: { reference: safe, at: section 3 }', 'wait_cite: { reference: safe }'],
+        ['    document: SRM-TRN-0100\n', '    document: SRM-TRN-0100\n    single_sheet: true\n'],
+      ],
+    ],
+    [
+      'a grade read from its page and tried with a magnet',
+      ring,
+      [
+        [
+          'grade_from: { reference: ring, at: p. 4 }',
+          'grade_from: { by: magnet, reference: ring, at: p. 4 }',
+        ],
+      ],
+    ],
+    [
+      'a donor sound at this part, told by the key',
+      ring,
+      [secondHand('damage: Front hit, at_this_part: sound')],
+    ],
+    [
+      'a donor sound at this part, told in plain words',
+      ring,
+      [secondHand('damage: none at this part; front hit')],
     ],
     [
       'strength stated in ksi',
@@ -181,5 +258,48 @@ describe('near misses stay cleared', () => {
     ],
   ])('%s', (_name, plan, changes) => {
     expect(ruleIds(judgeText(changed(plan, changes)))).toEqual([]);
+  });
+});
+
+describe('a drawn cut by the maker’s permission', () => {
+  const endPiece = readFileSync('examples/plans/ring-end-piece-by-drawn-cut.yaml', 'utf8');
+  const pack = 'examples/rules/corvane-tarn';
+
+  test.each<readonly [string, string, readonly Change[]]>([
+    ['the insert as long as asked', 'cleared', []],
+    ['a longer insert', 'cleared', [['length_each_side: 30 mm', 'length_each_side: 32 mm']]],
+    ['too short an insert', 'stopped', [['length_each_side: 30 mm', 'length_each_side: 10 mm']]],
+    [
+      'a lap in place of the insert',
+      'stopped',
+      [
+        ['            insert: { length_each_side: 30 mm, grade: 22MnB5+AS150, thickness: 1.2 mm }\n', ''],
+        ['form: butt with insert', 'form: lap'],
+      ],
+    ],
+    ['a coupon still to come', 'held', [['coupon: passed', 'coupon: planned']]],
+    ['a coupon that failed', 'stopped', [['coupon: passed', 'coupon: failed']]],
+    [
+      'a joint at the mark of the cut',
+      'cleared',
+      [
+        [
+          'drawn: true\n            coupon: passed',
+          'drawn: true\n            place: B\n            coupon: passed',
+        ],
+      ],
+    ],
+    [
+      'a joint at another mark',
+      'stopped',
+      [
+        [
+          'drawn: true\n            coupon: passed',
+          'drawn: true\n            place: D\n            coupon: passed',
+        ],
+      ],
+    ],
+  ])('%s: %s', (_name, verdict, changes) => {
+    expect(judgeText(changed(endPiece, changes), pack).verdict).toBe(verdict);
   });
 });

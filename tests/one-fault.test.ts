@@ -1,14 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { blanksIn } from './blanks-in.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
+import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { coldRail, faultsOfWork } from './faults-of-work.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
 import { changed, electric, lineOf, rail, ring, skin } from './one-change.ts';
 import { releasedElectric, releasedRing } from './released.ts';
+import { releasedRing as recordedRing } from './released-ring.ts';
 
 // Each plan here is a plan that is cleared, with exactly one thing wrong. No such plan may come out cleared; each near miss
 // beside it must. What is a fault is common practice of the trade; the rules name their sources.
@@ -19,6 +22,8 @@ const faults = [
   ...faultsOfSafety,
   ...faultsOfMakingSafe,
   ...faultsOfRelease,
+  ...faultsOfMeasuring,
+  ...faultsOfRecords,
   ...faultsOfEvasion,
 ];
 
@@ -31,6 +36,7 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['electric sill', electric],
     ['released ring', releasedRing],
     ['released electric sill', releasedElectric],
+    ['recorded ring', recordedRing],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });

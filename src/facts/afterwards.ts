@@ -1,5 +1,6 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Person, PlanDeviationsItem } from '../generated/plan-types.ts';
+import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { dayOf, whenOf } from './quantity-of.ts';
@@ -172,9 +173,34 @@ function blank(text: string | undefined): boolean {
   return text === undefined || text.trim() === '';
 }
 
+/** Points, commas, capitals and the order of the names make no other person, nor does an initial for a name. */
 function samePerson(one: string, other: string): boolean {
-  const plain = (name: string): string => name.trim().toLowerCase().replace(/\s+/gu, ' ');
-  return plain(one) === plain(other);
+  const [mine, theirs] = [namesOf(one), namesOf(other)];
+  if (mine.length !== theirs.length || mine.length === 0) return false;
+  const left = [...theirs];
+  // Full names first, so that an initial is left for what no full name takes.
+  return [...mine]
+    .sort((a, b) => b.length - a.length)
+    .every((name) => {
+      const exact = left.indexOf(name);
+      const index = exact >= 0 ? exact : left.findIndex((candidate) => isInitialOf(name, candidate));
+      if (index < 0) return false;
+      left.splice(index, 1);
+      return true;
+    });
+}
+
+function namesOf(text: string): readonly string[] {
+  return (
+    text
+      .normalize('NFKC')
+      .toLowerCase()
+      .match(/[\p{L}\p{M}\p{N}]+/gu) ?? []
+  );
+}
+
+function isInitialOf(one: string, other: string): boolean {
+  return (one.length === 1 && other.startsWith(one)) || (other.length === 1 && one.startsWith(other));
 }
 
 function signOffFacts(
@@ -197,6 +223,16 @@ function signOffFacts(
       found.filter(({ severity, fingerprint }) => severity === 'hold' && !accepted.has(fingerprint)).length,
       at,
     ),
+    'sign-off.holds_told': computedOr(
+      accepted.size === 0 ? holdsTold(signOff?.open_holds) : undefined,
+      `${at}/open_holds`,
+      'The signature tells of no open hold, or permits accept what is open.',
+    ),
+    'sign-off.revision_gap': computedOr(
+      revisionGap(survey.plan.job?.revision, signOff?.plan_revision),
+      `${at}/plan_revision`,
+      'The signature is for the plan as it stands.',
+    ),
     'sign-off.before_last_step':
       date === undefined
         ? unknown(noDate, `${at}/date`)
@@ -206,6 +242,25 @@ function signOffFacts(
         ? unknown(noDate, `${at}/date`)
         : computed(date > survey.context.asOfDay, `${at}/date`),
   };
+}
+
+const noHolds =
+  /^(?:none(?:$|[.,;:]| open)|(?:nil|no|0|no (?:open )?holds(?: open)?|all (?:answered|closed))[.!]?$)/iu;
+
+/** What the signature says of open holds, unless it says that there are none. */
+function holdsTold(text: string | undefined): string | undefined {
+  return text === undefined || noHolds.test(text.trim()) ? undefined : text;
+}
+
+/** Which revision was signed, against which one this is; nothing where neither is counted. */
+function revisionGap(plan: string | undefined, signed: string | undefined): string | undefined {
+  if (plan === undefined) {
+    return signed === undefined ? undefined : `it is for revision ${signed}, and the plan bears none`;
+  }
+  if (signed === undefined) return `the plan is revision ${plan}, and the signature names none`;
+  return sameName(plan, signed)
+    ? undefined
+    : `it is for revision ${signed}, and the plan is revision ${plan}`;
 }
 
 function lastDatedStep({ plan, operations }: Survey): number | undefined {

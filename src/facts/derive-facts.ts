@@ -19,6 +19,7 @@ import { referenceFacts } from './reference-facts.ts';
 import type { FactSheet } from './sheet.ts';
 import { stepSheets } from './step-sheets.ts';
 import type { OperationSurvey, ReferenceSurvey, Survey } from './survey.ts';
+import { surveyPapers } from './survey-papers.ts';
 import { surveyPlan } from './survey-plan.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
 
@@ -43,10 +44,16 @@ export function deriveFacts(
     facts: vehicleFacts(plan),
     standsOn: [planSheet],
   };
+  const papers = surveyPapers(survey);
   const references = new Map<ReferenceSurvey, FactSheet>(
     survey.references.map((one) => [
       one,
-      { kind: 'reference', at: one.at, facts: referenceFacts(survey, one), standsOn: [vehicle] },
+      {
+        kind: 'reference',
+        at: one.at,
+        facts: referenceFacts(survey, one, papers.get(one) ?? []),
+        standsOn: [vehicle],
+      },
     ]),
   );
   const sheets = [

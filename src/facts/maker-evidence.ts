@@ -27,8 +27,11 @@ export function materialEvidence(
   const from = part.grade_from;
   if (from === undefined) return 'none';
   if (from.by === 'marking on part') return 'marking on part';
-  if (from.reference !== undefined) return citesMaker(survey, from.reference);
-  return from.by === undefined ? 'none' : 'hint';
+  if (from.reference === undefined) return from.by === undefined ? 'none' : 'hint';
+  // Named beside a magnet or memory and with no page, a document is no reading: the magnet is.
+  const isRead = from.at !== undefined || from.by === undefined || from.by === 'maker document';
+  const isSheet = survey.referenceById.get(from.reference)?.reference.single_sheet === true;
+  return isRead || isSheet ? citesMaker(survey, from.reference) : 'hint';
 }
 
 /**

@@ -4,11 +4,12 @@ import { readYears } from '../quantity/year-range.ts';
 import { coverage } from '../vehicle/coverage.ts';
 import type { Fact } from './fact.ts';
 import { assumed, computed, computedOr, known, statedOr, unknown } from './make-fact.ts';
-import { damageKinds } from './part-damage-facts.ts';
-import { dayOf, quantityOf, signedLengthOf } from './quantity-of.ts';
+import { coversVehicle } from './maker-evidence.ts';
+import { measuredWorkFacts } from './measured-work.ts';
+import { dayOf, listOf, quantityOf, signedLengthOf } from './quantity-of.ts';
 import type { FactSheet } from './sheet.ts';
 import type { Survey } from './survey.ts';
-import { anyYes } from './tri-state.ts';
+import { zeroPointFacts } from './zero-points.ts';
 
 type FactsOf<Kind extends keyof FactNames> = Readonly<Record<FactNames[Kind], Fact>>;
 
@@ -25,11 +26,12 @@ export function measurementSheets(survey: Survey, vehicleSheet: FactSheet): read
     facts: wholeFacts(survey, measurements),
     standsOn: [vehicleSheet],
   };
-  const tolerance = toleranceOf(measurements);
+  const tolerance = toleranceOf(survey, measurements);
+  const zero = new Set(measurements.zero_points ?? []);
   const points = (measurements.points ?? []).map((point, index): FactSheet => ({
     kind: 'point',
     at: `/measurements/points/${String(index)}`,
-    facts: pointFacts(point, `/measurements/points/${String(index)}`, tolerance),
+    facts: pointFacts(point, `/measurements/points/${String(index)}`, tolerance, zero),
     standsOn: [whole],
   }));
   const openings = (measurements.openings ?? []).map((opening, index): FactSheet => ({
@@ -49,12 +51,14 @@ function wholeFacts(survey: Survey, measurements: PlanMeasurements): FactsOf<'me
     ? points.filter((p) => p.before !== undefined && p.after === undefined && p.dropped_because === undefined)
     : [];
   return {
-    'measurement.zero_points':
-      measurements.zero_points === undefined
-        ? unknown('No zero points are named.', `${at}/zero_points`)
-        : computed(new Set(measurements.zero_points).size, `${at}/zero_points`),
-    'measurement.zero_point_in_damage': zeroPointInDamage(survey, measurements),
+    ...zeroPointFacts(survey, measurements),
+    ...measuredWorkFacts(survey, measurements),
     'measurement.data_sheet_covers': dataSheetCovers(survey, measurements),
+    'measurement.data_sheet_missing': computedOr(
+      dataSheetMissing(measurements),
+      `${at}/data_sheet`,
+      'No data sheet is named, or nothing is missing of it.',
+    ),
     'measurement.numbers_stated': computed(
       points.length > 0 &&
         points.every((p) => p.nominal !== undefined && (p.before !== undefined || p.after !== undefined)),
@@ -75,24 +79,13 @@ function wholeFacts(survey: Survey, measurements: PlanMeasurements): FactsOf<'me
   };
 }
 
-function zeroPointInDamage(survey: Survey, measurements: PlanMeasurements): Fact {
-  const at = '/measurements/zero_points';
-  const zero = measurements.zero_points ?? [];
-  const inDamage = anyYes(
-    zero.map((name) => {
-      const on = measurements.points?.find((point) => point.name === name)?.on;
-      const part = on === undefined ? undefined : survey.partById.get(on)?.part;
-      if (part === undefined) return undefined;
-      const kinds = damageKinds(part);
-      if (kinds.length === 0 || kinds.includes('not yet seen')) return undefined;
-      return kinds.some((kind) => kind !== 'none' && kind !== 'scratch' && kind !== 'surface rust');
-    }),
-  );
-  return computedOr(
-    inDamage,
-    at,
-    'On which parts the zero points lie, and whether those are sound, is not stated.',
-  );
+function dataSheetMissing({ data_sheet: sheet }: PlanMeasurements): string | undefined {
+  if (sheet === undefined) return undefined;
+  const missing = [
+    ...(sheet.document === undefined ? ['number'] : []),
+    ...(sheet.revision === undefined ? ['revision'] : []),
+  ];
+  return missing.join(' and no ') || undefined;
 }
 
 function dataSheetCovers(survey: Survey, { data_sheet: sheet }: PlanMeasurements): Fact {
@@ -127,14 +120,21 @@ function calibration(measurements: PlanMeasurements, asOfDay: number): Fact {
   return computed(last <= due ? 'in date' : 'overdue', at);
 }
 
+/** The tolerance of the plan as a whole. */
 interface Tolerance {
   readonly mm: number;
   readonly isStated: boolean;
+  /** A maker’s page is cited for tolerances wider than the usual one. */
+  readonly isCited: boolean;
 }
 
-function toleranceOf(measurements: PlanMeasurements): Tolerance {
+function toleranceOf(survey: Survey, measurements: PlanMeasurements): Tolerance {
   const own = quantityOf(measurements.tolerance, 'length');
-  return own === undefined ? { mm: usualToleranceMm, isStated: false } : { mm: own, isStated: true };
+  return {
+    mm: own ?? usualToleranceMm,
+    isStated: own !== undefined,
+    isCited: listOf(measurements.tolerance_cite).some((cite) => coversVehicle(survey, cite.reference)),
+  };
 }
 
 function toleranceFact(own: number | undefined, usual: Tolerance, at: string): Fact {
@@ -144,17 +144,39 @@ function toleranceFact(own: number | undefined, usual: Tolerance, at: string): F
     : assumed(usual.mm, `No tolerance is stated; ${String(usualToleranceMm)} mm is common practice.`, at);
 }
 
-function pointFacts(point: PlanMeasurementsPointsItem, at: string, usual: Tolerance): FactsOf<'point'> {
+/** Wider than usual, and nobody but the plan says so. */
+function isOwnWord(toleranceMm: number, { isCited }: Tolerance): boolean {
+  return toleranceMm > usualToleranceMm && !isCited;
+}
+
+function pointFacts(
+  point: PlanMeasurementsPointsItem,
+  at: string,
+  usual: Tolerance,
+  zero: ReadonlySet<string>,
+): FactsOf<'point'> {
   const nominal = point.nominal?.map(signedLengthOf);
-  const after = point.after?.map(signedLengthOf);
-  const deviation = largestDifference(nominal, after);
+  const deviation = largestDifference(nominal, point.after?.map(signedLengthOf));
+  const before = largestDifference(nominal, point.before?.map(signedLengthOf));
   const own = quantityOf(point.tolerance, 'length');
+  const mm = own ?? usual.mm;
+  const ownWord = isOwnWord(mm, usual);
   const reason = 'Nominal or measured value after the repair is not stated.';
+  const reasonBefore = 'Nominal or measured value before the repair is not stated.';
   return {
     'point.name': statedOr(point.name, at, 'The point has no name.'),
+    'point.zero': computed(point.name !== undefined && zero.has(point.name), at),
+    'point.deviation_before': computedOr(before, `${at}/before`, reasonBefore),
+    'point.over_before': computedOr(
+      over(before, ownWord ? usualToleranceMm : mm),
+      `${at}/before`,
+      reasonBefore,
+    ),
     'point.deviation_after': computedOr(deviation, `${at}/after`, reason),
     'point.tolerance': toleranceFact(own, usual, at),
-    'point.over_tolerance': computedOr(over(deviation, own ?? usual.mm), `${at}/after`, reason),
+    'point.tolerance_own_word': computed(ownWord, `${at}/tolerance`),
+    'point.over_tolerance': computedOr(over(deviation, mm), `${at}/after`, reason),
+    'point.over_usual': computedOr(over(deviation, usualToleranceMm), `${at}/after`, reason),
   };
 }
 
@@ -168,11 +190,15 @@ function openingFacts(opening: Opening, at: string, usual: Tolerance): FactsOf<'
         : undefined
       : largestDifference(nominal, after);
   const own = quantityOf(opening.tolerance, 'length');
+  const mm = own ?? usual.mm;
   const reason = 'Both diagonals after the repair are not stated.';
   return {
     'opening.name': statedOr(opening.name, at, 'The opening has no name.'),
     'opening.difference_after': computedOr(difference, at, reason),
-    'opening.over_tolerance': computedOr(over(difference, own ?? usual.mm), at, reason),
+    'opening.tolerance': toleranceFact(own, usual, at),
+    'opening.tolerance_own_word': computed(isOwnWord(mm, usual), `${at}/tolerance`),
+    'opening.over_tolerance': computedOr(over(difference, mm), at, reason),
+    'opening.over_usual': computedOr(over(difference, usualToleranceMm), at, reason),
   };
 }
 

@@ -1,9 +1,10 @@
 import type { FactNames } from '../generated/fact-names.ts';
-import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown } from './make-fact.ts';
+import { donorFacts } from './donor-facts.ts';
+import { insideProtection } from './inside-protection.ts';
 import { partDamageFacts } from './part-damage-facts.ts';
 import { partMaterialDoubts } from './part-material-doubts.ts';
 import { partMaterialFacts } from './part-material-facts.ts';
@@ -68,12 +69,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
       `${at}/closed_section`,
       'What is done to the hollow member cannot be told.',
     ),
-    'part.inside_protected': computed(
-      (survey.plan.finish?.cavities ?? []).some(
-        (cavity) => cavity.part === part.id && cavity.wax !== undefined && cavity.primer !== undefined,
-      ),
-      `${at}/id`,
-    ),
+    ...insideProtection(survey, one),
     'part.holds_undeployed_unit': triFact(
       undeployedUnitStays(survey, one),
       '/make_safe/restraints',
@@ -131,44 +127,6 @@ function closedSectionWorked({ part, operations }: PartSurvey): TriState {
           : false,
     ),
   );
-}
-
-function donorFacts(
-  survey: Survey,
-  { part, at }: PartSurvey,
-): Readonly<Record<'part.second_hand' | 'part.donor' | 'part.donor_cited', Fact>> {
-  const place = `${at}/donor`;
-  const secondHand =
-    part.condition === 'recycled' || part.condition === 'refurbished' || part.donor !== undefined;
-  return {
-    'part.second_hand': computed(secondHand, `${at}/condition`),
-    'part.donor': secondHand
-      ? computed(donorAgrees(survey, part.donor ?? {}), place)
-      : unknown('The part is not second-hand.', place),
-    'part.donor_cited': computed(
-      listOf(part.donor?.cite).some((cite) => coversVehicle(survey, cite.reference)),
-      `${place}/cite`,
-    ),
-  };
-}
-
-function donorAgrees(
-  survey: Survey,
-  donor: NonNullable<PartSurvey['part']['donor']>,
-): 'same' | 'other vehicle' | 'not fully stated' | 'damaged' {
-  const { vehicle } = survey.plan;
-  const pairs = [
-    [donor.maker, vehicle.maker],
-    [donor.model, vehicle.model],
-    [donor.body, vehicle.body],
-    [donor.model_year?.toString(), vehicle.model_year?.toString()],
-  ] as const;
-  if (pairs.some(([theirs, ours]) => theirs !== undefined && ours !== undefined && !sameName(theirs, ours))) {
-    return 'other vehicle';
-  }
-  if (donor.vin === undefined || donor.damage === undefined) return 'not fully stated';
-  if (pairs.some(([theirs, ours]) => theirs === undefined || ours === undefined)) return 'not fully stated';
-  return /^\s*(?:none|no damage|undamaged)\b/iu.test(donor.damage) ? 'same' : 'damaged';
 }
 
 function triFact(value: TriState, at: string, reason: string): Fact {

@@ -1,3 +1,4 @@
+import { conditionKept, isOfTheCut } from './condition-kept.ts';
 import type { Fact } from './fact.ts';
 import type { ApplicableStatement } from './maker-statements.ts';
 import {
@@ -18,16 +19,19 @@ type ProvisionFact =
   | 'provision.by'
   | 'provision.open'
   | 'provision.open_text'
+  | 'provision.pending'
   | 'provision.forbids'
   | 'provision.forbids_text'
   | 'provision.to_type_in';
 
-type OpenPoint = 'not cited' | 'revision' | 'page' | 'place' | 'conditions';
+type OpenPoint = 'not cited' | 'revision' | 'page' | 'place' | 'conditions' | 'not kept';
 
 /** A may or shall for the operation, and what keeps it from counting. */
 interface Permission extends ApplicableStatement {
   readonly shall: boolean;
   readonly open: readonly OpenPoint[];
+  /** Conditions that the plan says are met and its own joints do not keep. */
+  readonly notKept: readonly string[];
 }
 
 /** What the maker's document, as typed into the vehicle packs, says of one operation. */
@@ -51,6 +55,11 @@ export function provisionFacts(survey: Survey, one: OperationSurvey): Readonly<R
       open === undefined ? undefined : openText(open),
       at,
       'No permission is open.',
+    ),
+    'provision.pending': computedOr(
+      counts === undefined ? undefined : pendingText(counts, one),
+      at,
+      'No condition of a permission is still to be kept.',
     ),
     'provision.forbids': computed(prohibition !== undefined, at),
     'provision.forbids_text': computedOr(
@@ -87,8 +96,16 @@ function permissionsFor(survey: Survey, one: OperationSurvey): readonly Permissi
     for (const [named, shall] of lists) {
       for (const operation of named) {
         const fits = isNamed(operation, one);
-        if (fits !== false)
-          found.push({ ...applicable, shall, open: openPoints(applicable, one, fits === true) });
+        if (fits === false) continue;
+        const notKept = statement.conditions.filter(
+          (condition) => isSaidToBeMet(one, condition) && conditionKept(condition, one) === 'not kept',
+        );
+        found.push({
+          ...applicable,
+          shall,
+          notKept,
+          open: openPoints(applicable, one, fits === true, notKept),
+        });
       }
     }
   }
@@ -99,18 +116,39 @@ function openPoints(
   { statement }: ApplicableStatement,
   one: OperationSurvey,
   placeFits: boolean,
+  notKept: readonly string[],
 ): readonly OpenPoint[] {
   const cited = one.citations.map((citation) => citesStatement(citation, statement));
-  const said = new Set(
-    (one.operation.conditions_met ?? []).map((condition) => condition.trim().toLowerCase()),
-  );
   return [
     ...citationGap(cited),
-    ...(placeFits ? [] : (['place'] as const)),
-    ...(statement.conditions.every((condition) => said.has(condition.trim().toLowerCase()))
+    ...(placeFits && jointsLieThere(one) ? [] : (['place'] as const)),
+    ...(statement.conditions.every((condition) => isSaidToBeMet(one, condition))
       ? []
       : (['conditions'] as const)),
+    ...(notKept.length === 0 ? [] : (['not kept'] as const)),
   ];
+}
+
+function isSaidToBeMet({ operation }: OperationSurvey, condition: string): boolean {
+  return (operation.conditions_met ?? []).some(
+    (said) => said.trim().toLowerCase() === condition.trim().toLowerCase(),
+  );
+}
+
+/** A joint of the cut that bears another mark than the operation is another cut. "B, upper" is still B. */
+function jointsLieThere({ operation, joints }: OperationSurvey): boolean {
+  if (operation.at === undefined) return true;
+  const mark = marksOf(operation.at);
+  return joints.every(
+    ({ joint }) =>
+      joint.place === undefined ||
+      !isOfTheCut(joint) ||
+      mark.every((word) => marksOf(joint.place ?? '').includes(word)),
+  );
+}
+
+function marksOf(text: string): readonly string[] {
+  return text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
 }
 
 function citationGap(cited: readonly ReturnType<typeof citesStatement>[]): readonly OpenPoint[] {
@@ -145,12 +183,21 @@ function leastOpen(permissions: readonly Permission[]): Permission | undefined {
   return permissions.toSorted((a, b) => a.open.length - b.open.length)[0];
 }
 
-function openText({ statement, pack, open }: Permission): string {
+/** Conditions that the plan says are met, and that the work has yet to keep. */
+function pendingText({ statement }: Permission, one: OperationSurvey): string | undefined {
+  return (
+    statement.conditions.filter((condition) => conditionKept(condition, one) === 'not yet').join('; ') ||
+    undefined
+  );
+}
+
+function openText({ statement, pack, open, notKept }: Permission): string {
   const words: Readonly<Record<OpenPoint, string>> = {
     'not cited': 'this plan does not cite it with its place',
     revision: `this plan cites another revision than ${statement.revision ?? 'the one in the pack'}`,
     page: `this plan cites another place of it than ${statement.page ?? 'the one in the pack'}`,
-    place: `the place is not one that it names (${[...statement.may, ...statement.shall].map(nameOperation).join(', ')})`,
+    'not kept': `said to be met, but not by the joints as the plan states them: ${notKept.join('; ')}`,
+    place: `the place of the operation, or of a joint of it, is not one that it names (${[...statement.may, ...statement.shall].map(nameOperation).join(', ')})`,
     conditions: `not every condition is stated as met (${statement.conditions.join('; ')})`,
   };
   return `${whereItSays(statement, pack)}: ${open.map((point) => words[point]).join('; ')}`;

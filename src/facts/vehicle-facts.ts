@@ -5,7 +5,7 @@ import { readFrameNumber } from '../vehicle/frame-number.ts';
 import { readVin } from '../vehicle/identification-number.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, stated, statedOr, unknown } from './make-fact.ts';
-import { listOf } from './quantity-of.ts';
+import { dayOf, listOf } from './quantity-of.ts';
 
 type VehicleFacts = Readonly<Record<FactNames['vehicle'], Fact>>;
 
@@ -23,6 +23,12 @@ export function vehicleFacts(plan: Plan): VehicleFacts {
       `${at}/model_year_from`,
       'The plan does not say how the model year was established.',
     ),
+    'vehicle.build_date': statedOr(
+      vehicle.build_date,
+      `${at}/build_date`,
+      'The day of building is not stated.',
+    ),
+    'vehicle.build_date_fits': buildDateFits(vehicle),
     'vehicle.market': statedOr(vehicle.market, `${at}/market`, 'The market is not stated.'),
     'vehicle.drive':
       drive.length === 0
@@ -32,6 +38,17 @@ export function vehicleFacts(plan: Plan): VehicleFacts {
     ...numberFacts(vehicle),
     'vehicle.number_confirmed': computed(vehicle.confirmed_at !== undefined, `${at}/confirmed_at`),
   };
+}
+
+/** A model year is built from the calendar year before it to its own (40 CFR 85.2304, from memory; elsewhere common practice). */
+function buildDateFits({ build_date: built, model_year: modelYear }: PlanVehicle): Fact {
+  const at = '/vehicle/build_date';
+  const day = dayOf(built);
+  if (built === undefined || day === undefined || modelYear === undefined) {
+    return unknown('Model year or day of building is not stated.', at);
+  }
+  const year = Number(built.slice(0, 4));
+  return computed(year === modelYear || year === modelYear - 1, at);
 }
 
 /** Drives with a traction battery above 60 V DC, the limit of UN R100 (from memory); a 48 V mild hybrid lies below it. */

@@ -55,6 +55,8 @@ export interface FactNames {
     | 'vehicle.body'
     | 'vehicle.model_year'
     | 'vehicle.model_year_from'
+    | 'vehicle.build_date'
+    | 'vehicle.build_date_fits'
     | 'vehicle.market'
     | 'vehicle.drive'
     | 'vehicle.high_voltage'
@@ -74,6 +76,7 @@ export interface FactNames {
     | 'reference.name'
     | 'reference.kind'
     | 'reference.rested_on'
+    | 'reference.unplaced'
     | 'reference.cited'
     | 'reference.document_stated'
     | 'reference.revision_stated'
@@ -81,7 +84,9 @@ export interface FactNames {
     | 'reference.years_covered'
     | 'reference.covers_vehicle'
     | 'reference.looked_up'
+    | 'reference.published_after_look_up'
     | 'reference.look_up'
+    | 'reference.undated_work'
     | 'reference.look_up_age'
     | 'reference.called_missing'
     | 'reference.revision_in_pack'
@@ -131,6 +136,8 @@ export interface FactNames {
     | 'part.donor_cited'
     | 'part.closed_section_worked'
     | 'part.inside_protected'
+    | 'part.inside_done'
+    | 'part.inside_before_heat'
     | 'part.holds_undeployed_unit'
     | 'part.lifted_on'
     | 'part.id_repeated'
@@ -175,6 +182,7 @@ export interface FactNames {
     | 'provision.by'
     | 'provision.open'
     | 'provision.open_text'
+    | 'provision.pending'
     | 'provision.forbids'
     | 'provision.forbids_text'
     | 'provision.to_type_in';
@@ -226,21 +234,36 @@ export interface FactNames {
   readonly 'measurement':
     | 'measurement.zero_points'
     | 'measurement.zero_point_in_damage'
+    | 'measurement.zero_point_span'
+    | 'measurement.zero_point_width'
     | 'measurement.data_sheet_covers'
+    | 'measurement.data_sheet_missing'
     | 'measurement.numbers_stated'
     | 'measurement.calibration'
     | 'measurement.after_stated'
+    | 'measurement.before_late'
+    | 'measurement.after_early'
+    | 'measurement.dated_ahead'
+    | 'measurement.unmeasured'
     | 'measurement.dropped'
     | 'measurement.system';
   readonly 'point':
     | 'point.name'
+    | 'point.zero'
+    | 'point.deviation_before'
+    | 'point.over_before'
     | 'point.deviation_after'
     | 'point.tolerance'
-    | 'point.over_tolerance';
+    | 'point.tolerance_own_word'
+    | 'point.over_tolerance'
+    | 'point.over_usual';
   readonly 'opening':
     | 'opening.name'
     | 'opening.difference_after'
-    | 'opening.over_tolerance';
+    | 'opening.tolerance'
+    | 'opening.tolerance_own_word'
+    | 'opening.over_tolerance'
+    | 'opening.over_usual';
   readonly 'step':
     | 'step.what'
     | 'step.name'
@@ -282,8 +305,10 @@ export interface FactNames {
     | 'sign-off.present'
     | 'sign-off.complete'
     | 'sign-off.missing'
+    | 'sign-off.revision_gap'
     | 'sign-off.open_stops'
     | 'sign-off.open_holds'
+    | 'sign-off.holds_told'
     | 'sign-off.before_last_step'
     | 'sign-off.dated_ahead';
 }
@@ -355,6 +380,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.body': { kind: 'vehicle', type: 'text', description: 'Body style.' },
   'vehicle.model_year': { kind: 'vehicle', type: 'count', description: 'Model year.' },
   'vehicle.model_year_from': { kind: 'vehicle', type: 'word', words: ['vin code', 'maker look-up', 'plate', 'build date', 'registration', 'owner'], description: 'How the model year was established.' },
+  'vehicle.build_date': { kind: 'vehicle', type: 'text', description: 'Day of building.' },
+  'vehicle.build_date_fits': { kind: 'vehicle', type: 'yes-no', description: 'Whether it was built in the calendar year of its model year or in the one before.' },
   'vehicle.market': { kind: 'vehicle', type: 'word', words: ['united-states', 'canada', 'north-america', 'china', 'european-union', 'united-kingdom', 'japan', 'korea', 'australia', 'india', 'mexico', 'other'], description: 'Market that it was built for.' },
   'vehicle.drive': { kind: 'vehicle', type: 'words', words: ['combustion', 'mild-hybrid', 'hybrid', 'plug-in-hybrid', 'battery-electric', 'fuel-cell', 'natural-gas', 'liquefied-petroleum-gas'], description: 'Kinds of drive.' },
   'vehicle.high_voltage': { kind: 'vehicle', type: 'yes-no', description: 'Whether it carries traction voltage (above 60 V DC).' },
@@ -372,7 +399,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.id': { kind: 'reference', type: 'text', description: 'Its id.' },
   'reference.name': { kind: 'reference', type: 'text', description: 'Document number and revision, or title: what the report calls it.' },
   'reference.kind': { kind: 'reference', type: 'word', words: ['maker procedure', 'maker bulletin', 'maker manual', 'marking on part', 'maker position statement', 'public standard', 'general guidance', 'training', 'memory', 'last job'], description: 'Kind of source.' },
-  'reference.rested_on': { kind: 'reference', type: 'yes-no', description: 'Whether a structural operation rests on it.' },
+  'reference.rested_on': { kind: 'reference', type: 'yes-no', description: 'Whether structural work rests on it, or something else that counts: an isolation, a wait, a limit, what a structural part is made of.' },
+  'reference.unplaced': { kind: 'reference', type: 'text', description: 'What rests on it beside operations without page, section or step.' },
   'reference.cited': { kind: 'reference', type: 'yes-no', description: 'Whether anything in the plan cites it.' },
   'reference.document_stated': { kind: 'reference', type: 'yes-no', description: 'Whether a document number is stated.' },
   'reference.revision_stated': { kind: 'reference', type: 'yes-no', description: 'Whether a revision is stated.' },
@@ -380,7 +408,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.years_covered': { kind: 'reference', type: 'count', description: 'How many model years it says it covers.' },
   'reference.covers_vehicle': { kind: 'reference', type: 'yes-no', description: 'Whether it covers this maker, model, body, year and number.' },
   'reference.looked_up': { kind: 'reference', type: 'text', description: 'Day on which it was looked up.' },
-  'reference.look_up': { kind: 'reference', type: 'word', words: ['in time', 'before the job', 'after the work', 'after the as-of date', 'for another job'], description: 'Look-up day against the job: from its first estimate or opening, whichever is earlier, to the first operation that rests on it.' },
+  'reference.published_after_look_up': { kind: 'reference', type: 'yes-no', description: 'Whether it was published after it is said to have been looked up.' },
+  'reference.look_up': { kind: 'reference', type: 'word', words: ['in time', 'before the job', 'after the work', 'after the signature', 'after the as-of date', 'for another job'], description: 'Look-up day against the job: from its first estimate or opening, whichever is earlier, to the first that rests on it, the measurement after the repair and the signature.' },
+  'reference.undated_work': { kind: 'reference', type: 'text', description: 'Parts whose structural work rests on it and bears no day.' },
   'reference.look_up_age': { kind: 'reference', type: 'count', description: 'Days from the look-up to the sign-off, or to the as-of date.' },
   'reference.called_missing': { kind: 'reference', type: 'yes-no', description: 'Whether it calls for a further document that the plan does not list.' },
   'reference.revision_in_pack': { kind: 'reference', type: 'word', words: ['same', 'pack is newer', 'pack is older', 'not in the packs'], description: 'Its revision against the newest that the vehicle packs know.' },
@@ -425,10 +455,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.joined_anew': { kind: 'part', type: 'yes-no', description: 'Whether an operation makes joints of the part: welds, bonds, rivets.' },
   'part.may_stay': { kind: 'part', type: 'yes-no', description: 'Whether a cited page says that its damage may stay.' },
   'part.second_hand': { kind: 'part', type: 'yes-no', description: 'Whether a used part goes on.' },
-  'part.donor': { kind: 'part', type: 'word', words: ['same', 'other vehicle', 'not fully stated', 'damaged'], description: 'The donor’s maker, model, body and year against the vehicle’s.' },
+  'part.donor': { kind: 'part', type: 'word', words: ['same', 'other vehicle', 'this vehicle', 'not fully stated', 'told in words', 'damaged'], description: 'The donor’s maker, model, body and year against the vehicle’s, and whether it was sound at this part.' },
   'part.donor_cited': { kind: 'part', type: 'yes-no', description: 'Whether the maker’s statement that such a part may be used is cited.' },
   'part.closed_section_worked': { kind: 'part', type: 'yes-no', description: 'Whether it closes a hollow member that is opened or joined by the plan.' },
-  'part.inside_protected': { kind: 'part', type: 'yes-no', description: 'Whether primer and cavity wax inside are stated for it.' },
+  'part.inside_protected': { kind: 'part', type: 'yes-no', description: 'Whether primer and wax inside its cavity are stated, planned or done; the word none states nothing.' },
+  'part.inside_done': { kind: 'part', type: 'yes-no', description: 'Whether every cavity that is stated for it bears the day on which it was protected.' },
+  'part.inside_before_heat': { kind: 'part', type: 'yes-no', description: 'Whether the inside was protected, and before a weld, cut or heat that reaches the part.' },
   'part.holds_undeployed_unit': { kind: 'part', type: 'yes-no', description: 'Whether it carries an undeployed airbag, pretensioner or other unit that stays fitted.' },
   'part.lifted_on': { kind: 'part', type: 'yes-no', description: 'Whether the vehicle is lifted or anchored on it.' },
   'part.id_repeated': { kind: 'part', type: 'yes-no', description: 'Whether another part bears the same id.' },
@@ -470,8 +502,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.says': { kind: 'operation', type: 'word', words: ['shall', 'shall not', 'may', 'silent'], description: 'What the vehicle pack’s provisions say of this operation on this part.' },
   'provision.permits': { kind: 'operation', type: 'yes-no', description: 'Whether a may or shall of the maker, for this year, operation and place, is cited by this plan at the same document and revision, with its conditions met.' },
   'provision.by': { kind: 'operation', type: 'text', description: 'The statement that permits: document, revision, page, pack.' },
-  'provision.open': { kind: 'operation', type: 'words', words: ['not cited', 'revision', 'page', 'place', 'conditions'], description: 'What keeps an existing permission from counting.' },
+  'provision.open': { kind: 'operation', type: 'words', words: ['not cited', 'revision', 'page', 'place', 'conditions', 'not kept'], description: 'What keeps an existing permission from counting.' },
   'provision.open_text': { kind: 'operation', type: 'text', description: 'The same in words.' },
+  'provision.pending': { kind: 'operation', type: 'text', description: 'Conditions of the permission in force that the plan says are met while the coupon that they ask for is not passed yet.' },
   'provision.forbids': { kind: 'operation', type: 'yes-no', description: 'Whether the maker’s document says that the part shall not get this operation.' },
   'provision.forbids_text': { kind: 'operation', type: 'text', description: 'The prohibition: document, revision, page, pack.' },
   'provision.to_type_in': { kind: 'operation', type: 'text', description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
@@ -519,19 +552,34 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.done_count_short': { kind: 'joint', type: 'yes-no', description: 'Whether fewer were made than planned, or the count made is not recorded.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
+  'measurement.zero_point_span': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance between two zero points.' },
+  'measurement.zero_point_width': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance of a zero point from the line through the two that lie farthest apart: near nothing when all lie on one line.' },
   'measurement.data_sheet_covers': { kind: 'measurement', type: 'yes-no', description: 'Whether the data sheet is for this maker, model, body and year.' },
+  'measurement.data_sheet_missing': { kind: 'measurement', type: 'text', description: 'What the data sheet lacks of number and revision.' },
   'measurement.numbers_stated': { kind: 'measurement', type: 'yes-no', description: 'Whether nominal and measured values are there for every point.' },
   'measurement.calibration': { kind: 'measurement', type: 'word', words: ['in date', 'overdue'], description: 'Calibration of the system on the day it was used.' },
   'measurement.after_stated': { kind: 'measurement', type: 'yes-no', description: 'Whether there is a measurement after the repair.' },
+  'measurement.before_late': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement before the repair is later than structural work.' },
+  'measurement.after_early': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement after the repair is older than structural work.' },
+  'measurement.dated_ahead': { kind: 'measurement', type: 'yes-no', description: 'Whether a measurement bears a day after the as-of date.' },
+  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch, nor, for what frames a door, are the diagonals of an opening measured.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },
   'point.name': { kind: 'point', type: 'text', description: 'Its name.' },
+  'point.zero': { kind: 'point', type: 'yes-no', description: 'Whether the datum is fitted to it.' },
+  'point.deviation_before': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest deviation of one axis before the repair, as stated.' },
+  'point.over_before': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation before the repair minus tolerance; a wider tolerance than the usual one counts only where a page is cited.' },
   'point.deviation_after': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest deviation of one axis after the repair, as stated (datum fit is a later step).' },
   'point.tolerance': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Tolerance: its own, the plan’s, else 3 mm (common practice).' },
+  'point.tolerance_own_word': { kind: 'point', type: 'yes-no', description: 'Whether the tolerance is wider than the usual 3 mm and no page of the maker is cited for it.' },
   'point.over_tolerance': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus tolerance.' },
+  'point.over_usual': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus the usual tolerance of 3 mm (common practice).' },
   'opening.name': { kind: 'opening', type: 'text', description: 'Its name.' },
   'opening.difference_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of a diagonal after the repair from its nominal, or of the two from each other where no nominal is given.' },
+  'opening.tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Tolerance: its own, the plan’s, else 3 mm (common practice).' },
+  'opening.tolerance_own_word': { kind: 'opening', type: 'yes-no', description: 'Whether the tolerance is wider than the usual 3 mm and no page of the maker is cited for it.' },
   'opening.over_tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference minus tolerance (its own, the plan’s, else 3 mm, common practice).' },
+  'opening.over_usual': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus the usual tolerance of 3 mm (common practice).' },
   'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test'], description: 'Which step.' },
   'step.name': { kind: 'step', type: 'text', description: 'What a sentence calls it: the calibration of front camera.' },
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
@@ -569,8 +617,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'sign-off.present': { kind: 'sign-off', type: 'yes-no', description: 'Whether there is a sign-off block.' },
   'sign-off.complete': { kind: 'sign-off', type: 'yes-no', description: 'Whether person, role and date are there.' },
   'sign-off.missing': { kind: 'sign-off', type: 'text', description: 'What is missing.' },
+  'sign-off.revision_gap': { kind: 'sign-off', type: 'text', description: 'How the revision that was signed differs from that of the plan.' },
   'sign-off.open_stops': { kind: 'sign-off', type: 'count', description: 'Stops found in the plan.' },
   'sign-off.open_holds': { kind: 'sign-off', type: 'count', description: 'Holds found in the plan that no deviation accepts.' },
+  'sign-off.holds_told': { kind: 'sign-off', type: 'text', description: 'What the signature itself says of open holds, where it does not say none and no permit accepts one.' },
   'sign-off.before_last_step': { kind: 'sign-off', type: 'yes-no', description: 'Whether the signature is older than a dated step of the plan.' },
   'sign-off.dated_ahead': { kind: 'sign-off', type: 'yes-no', description: 'Whether it is dated after the as-of date.' },
 };

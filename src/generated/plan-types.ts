@@ -338,6 +338,8 @@ export interface PlanMeasurements {
   readonly data_sheet?: PlanMeasurementsDataSheet;
   /** Tolerance where a point states none. */
   readonly tolerance?: Length;
+  /** The place in a listed reference of the maker that states tolerances above 3 mm. Without it a wider tolerance is the plan’s own word. */
+  readonly tolerance_cite?: Cites;
   /** Day of the measurement before the repair. */
   readonly before?: PlanDate;
   /** Day of the measurement of the clamped part. */
@@ -1061,6 +1063,8 @@ export interface PartDonor {
   readonly model_year?: number;
   /** Damage history at this part. */
   readonly damage?: string;
+  /** State of the donor where this part sat. Words under `damage` decide only where they are as plain. */
+  readonly at_this_part?: 'sound' | 'damaged' | 'not yet seen';
   /** Maker’s statement that such a part may be used. */
   readonly cite?: Cites;
 }

@@ -190,3 +190,58 @@ describe('the signature', () => {
     expect(signed(whole.replace('2026-10-20', '2026-10-22')).value('sign-off.dated_ahead')).toBe(true);
   });
 });
+
+describe('the revision that was signed', () => {
+  const gap = (plan: string, signed: string): unknown =>
+    factsOf(`job: { ${plan} }\nsign_off: { ${signed} }`).value('sign-off.revision_gap');
+
+  test('is that of the plan', () => {
+    expect(String(gap('revision: C', 'plan_revision: c'))).toMatch(/^\?/u);
+    expect(String(gap('', ''))).toMatch(/^\?/u);
+    expect(gap('revision: C', 'plan_revision: A')).toBe('it is for revision A, and the plan is revision C');
+    expect(gap('revision: C', '')).toBe('the plan is revision C, and the signature names none');
+    expect(gap('', 'plan_revision: A')).toBe('it is for revision A, and the plan bears none');
+  });
+});
+
+describe('who gave a permit and who wrote the plan', () => {
+  test.each([
+    ['R Amsel', true],
+    ['r. amsel', true],
+    ['Amsel, R.', true],
+    ['R.Amsel', true],
+    ['Rolf Amsel', true],
+    ['B. Amsel', false],
+    ['R. Amselt', false],
+    ['L. Brandt', false],
+    ['Amsel', false],
+  ])('%s', (name, isAuthor) => {
+    const derived = deviation(full.replace('L. Brandt', `"${name}"`));
+    expect(derived.value('deviation.by_author')).toBe(isAuthor);
+    expect(derived.permits).toHaveLength(isAuthor ? 0 : 1);
+  });
+});
+
+describe('what the signature says of open holds', () => {
+  const told = (text: string): unknown =>
+    factsOf(`sign_off: { open_holds: "${text}" }`).value('sign-off.holds_told');
+
+  test.each(['none', 'None.', 'none; all answered', 'no open holds', 'all closed', '0'])(
+    '%s: none',
+    (text) => {
+      expect(told(text)).toEqual(expect.stringMatching(/^\?/u));
+    },
+  );
+
+  test.each(['two holds open, accepted by phone', 'no. 3', 'none but one', 'no answer yet'])('%s', (text) => {
+    expect(told(text)).toBe(text);
+  });
+
+  test('a permit in force may be told of', () => {
+    const text = `job: { written_by: { name: R. Amsel } }
+parts: [{ id: ring-l, operations: [{ do: section }] }]
+deviations: [{ ${full} }]
+sign_off: { open_holds: one by permit }`;
+    expect(factsOf(text, { found: [hold] }).fact('sign-off.holds_told').known).toBe(false);
+  });
+});

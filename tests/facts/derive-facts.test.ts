@@ -12,10 +12,10 @@ describe('the sheets of a plan', () => {
     expect(places('plan')).toEqual(['']);
     expect(places('vehicle')).toEqual(['/vehicle']);
     expect(places('reference')).toEqual(['/references/0', '/references/1']);
-    expect(places('part')).toEqual(['/parts/0', '/parts/1', '/parts/2', '/parts/3', '/parts/4']);
+    expect(places('part')).toEqual(['/parts/0', '/parts/1', '/parts/2', '/parts/3', '/parts/4', '/parts/5']);
     expect(places('operation')).toHaveLength(6);
     expect(places('joint')).toEqual(['/parts/1/operations/0/joints/0']);
-    expect(places('point')).toEqual(['/measurements/points/0', '/measurements/points/1']);
+    expect(places('point')).toEqual([0, 1, 2].map((index) => `/measurements/points/${String(index)}`));
     expect(places('opening')).toEqual(['/measurements/openings/0']);
     expect(places('deviation')).toEqual(['/deviations/0']);
     expect(places('sign-off')).toEqual(['/sign_off']);
@@ -38,7 +38,7 @@ describe('the sheets of a plan', () => {
   test('what belongs to a part carries its id, what belongs to an operation its place', () => {
     for (const sheet of [...derived.all('operation'), ...derived.all('joint'), ...derived.all('citation')]) {
       const part = Number(sheet.at.split('/')[2]);
-      expect(sheet.part).toBe(['skin', 'ring', 'sill', 'tunnel'][part]);
+      expect(sheet.part).toBe(['skin', 'ring', 'sill', 'tunnel', 'ring-r', 'rail'][part]);
       expect(sheet.at.startsWith(sheet.operation ?? 'nowhere')).toBe(true);
     }
   });

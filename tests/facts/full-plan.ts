@@ -10,6 +10,7 @@ vehicle:
   body: wagon
   model_year: 2021
   model_year_from: maker look-up
+  build_date: 2020-09-01
   vin: 0CVZZZAT6M0002207
   confirmed_at: door label
   market: united-states
@@ -66,7 +67,7 @@ parts:
         joints:
           - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape, drawn: true }
         near: [{ item: wiring, distance: 20 mm, path: joined }]
-      - { do: section, at: B, cite: { reference: own, at: p. 14 } }
+      - { do: section, at: B, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
   - id: sill
     kind: sill
     grade: HC340LA
@@ -81,10 +82,11 @@ parts:
         measured_by: { means: contact probe, calibration_due: 2027-01-01 }
         cooling: still air
         near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
-        limit: { temperature: 650 °C, time: 90 s, times: 2 }
+        limit: { temperature: 650 °C, time: 90 s, times: 2, cite: { reference: own } }
         clear_within: 300 mm
   - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
   - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR4-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }
+  - { id: rail, name: Rail, kind: front rail, grade: HC340LA, operations: [{ do: straighten, method: cold }] }
 measurements:
   system: optical
   calibration_due: 2027-01-01
@@ -92,10 +94,11 @@ measurements:
   tolerance: 3 mm
   before: 2026-10-06
   after: 2026-10-09
-  zero_points: [Z1]
+  zero_points: [Z1, Z2, Z3]
   points:
     - { name: Z1, on: tunnel, nominal: [0 mm, 0 mm, 0 mm], before: [0 mm, 0 mm, 0 mm], after: [0 mm, 0 mm, 0 mm] }
     - { name: Z2, on: ring, nominal: [0 mm, 0 mm, 0 mm], before: [1 mm, 0 mm, 0 mm] }
+    - { name: Z3, on: tunnel, nominal: [1800 mm, 0 mm, 0 mm] }
   openings: [{ name: door, diagonals_after: [1200 mm, 1201 mm] }]
 finish:
   cavities: [{ part: ring, primer: epoxy, wax: yes }]
@@ -104,7 +107,7 @@ verify:
   high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V }
   scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }] }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
-sign_off: { date: 2026-10-20 }
+sign_off: { date: 2026-10-20, plan_revision: A, open_holds: two }
 typo: 1
 `;
 
@@ -119,7 +122,7 @@ export const fullPlanPack: NonNullable<Deriving['statements']> = [
     shall: [{ do: 'replace', extent: 'whole' }],
     shallNot: [],
     may: [{ do: 'section', at: 'B' }],
-    conditions: [],
+    conditions: ['coupon before the weld'],
   },
   {
     part: 'side panel',

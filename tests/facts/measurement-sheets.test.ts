@@ -143,3 +143,57 @@ describe('the measuring as a whole', () => {
     expect(measured('').fact('measurement.data_sheet_covers').known).toBe(false);
   });
 });
+
+describe('a tolerance wider than the usual 3 mm', () => {
+  const off = 'nominal: [0 mm, 0 mm, 0 mm], after: [14 mm, 0 mm, 0 mm], tolerance: 20 mm';
+  const own = (entries: string): ReturnType<typeof factsOf> => measured(`points: [{ ${off} }], ${entries}`);
+
+  test('is the plan’s own word until a page of the maker is cited', () => {
+    expect(own('').value('point.tolerance_own_word')).toBe(true);
+    expect(own('').value('point.over_tolerance')).toBe(-6);
+    expect(own('').value('point.over_usual')).toBe(11);
+    const cited = (id: string): unknown =>
+      own(`tolerance_cite: { reference: ${id}, at: p. 1 }`).value('point.tolerance_own_word');
+    expect(cited('own')).toBe(false);
+    expect(cited('old')).toBe(true);
+    expect(cited('course')).toBe(true);
+  });
+
+  test('3 mm and less need no page', () => {
+    const word = (tolerance: string): unknown =>
+      measured(`points: [{}], openings: [{}], tolerance: ${tolerance}`).value('opening.tolerance_own_word');
+    expect(word('3 mm')).toBe(false);
+    expect(word('3.1 mm')).toBe(true);
+  });
+
+  test('of an opening too', () => {
+    const derived = measured('openings: [{ diagonals_after: [1200 mm, 1230 mm], tolerance: 40 mm }]');
+    expect(derived.value('opening.tolerance_own_word')).toBe(true);
+    expect(derived.value('opening.tolerance')).toBe(40);
+    expect(derived.value('opening.over_usual')).toBe(27);
+  });
+
+  test('a zero point is held to the usual one until then', () => {
+    const zero = (more: string): unknown =>
+      measured(
+        `zero_points: [Z1], points: [{ name: Z1, nominal: [0 mm, 0 mm, 0 mm], before: [4 mm, 0 mm, 0 mm], tolerance: 5 mm }]${more}`,
+      ).value('point.over_before');
+    expect(zero('')).toBe(1);
+    expect(zero(', tolerance_cite: { reference: own, at: p. 1 }')).toBe(-1);
+  });
+});
+
+test('a zero point is one that is named as such', () => {
+  const derived = measured('zero_points: [Z1], points: [{ name: Z1 }, { name: A1 }, {}]');
+  const at = (index: number): unknown => derived.value('point.zero', `/measurements/points/${String(index)}`);
+  expect([at(0), at(1), at(2)]).toEqual([true, false, false]);
+});
+
+test('a data sheet bears number and revision', () => {
+  const missing = (entries: string): unknown =>
+    measured(`data_sheet: { ${entries} }`).value('measurement.data_sheet_missing');
+  expect(missing('maker: Corvane')).toBe('number and no revision');
+  expect(missing('document: M')).toBe('revision');
+  expect(missing('revision: A')).toBe('number');
+  expect(String(missing('document: M, revision: A'))).toMatch(/^\?/u);
+});

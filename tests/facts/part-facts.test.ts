@@ -110,9 +110,37 @@ describe('a second-hand part', () => {
     expect(part('condition: recycled').value('part.donor')).toBe('not fully stated');
   });
 
-  test('damage of the donor counts', () => {
-    expect(agrees(donor.replace('damage: none', 'damage: hit from behind'))).toBe('damaged');
-    expect(agrees(donor.replace('damage: none', 'damage: None seen'))).toBe('same');
+  test.each([
+    ['none', 'same'],
+    ['None seen', 'same'],
+    ['none at this part; front hit', 'same'],
+    ['Undamaged.', 'same'],
+    ['no damage at this part', 'same'],
+    // Words that leave it open, whichever way they lean, are for a person to answer.
+    ['hit from behind', 'told in words'],
+    ['Front hit; rear untouched, measured', 'told in words'],
+    ['None of the rear is straight; hit at this crossmember', 'told in words'],
+    ['none to speak of', 'told in words'],
+    ['undamaged but for this rail', 'told in words'],
+    ['none; hit at this part', 'told in words'],
+  ])('its damage in words: %s', (words, answer) => {
+    expect(agrees(donor.replace('damage: none', `damage: "${words}"`))).toBe(answer);
+  });
+
+  test('the key decides, whatever the words', () => {
+    const hit = donor.replace('damage: none', 'damage: Front hit');
+    expect(agrees(`${hit}, at_this_part: sound`)).toBe('same');
+    expect(agrees(`${donor}, at_this_part: damaged`)).toBe('damaged');
+    expect(agrees(`${donor}, at_this_part: not yet seen`)).toBe('not fully stated');
+    expect(agrees(`${donor.replace('2021', '2020')}, at_this_part: damaged`)).toBe('damaged');
+  });
+
+  test('the vehicle is no donor for itself', () => {
+    const own = tarn.replace('model_year: 2021 }', 'model_year: 2021, vin: 0CVZZZ8TZM0009999 }');
+    const derived = factsOf(
+      `${own}\nparts: [{ condition: recycled, donor: { ${donor.toLowerCase().replace('corvane', 'Corvane')} } }]`,
+    );
+    expect(derived.value('part.donor')).toBe('this vehicle');
   });
 
   test('is what says so, or names a donor', () => {

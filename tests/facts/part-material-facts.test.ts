@@ -45,6 +45,12 @@ describe('what the statement rests on', () => {
     ['grade_from: { reference: nobody }', 'hint'],
     ['grade_from: { by: marking on part }', 'marking on part'],
     ['grade_from: { by: magnet }', 'hint'],
+    // A document that is only named beside a magnet was not read; one with its page was.
+    ['grade_from: { by: magnet, reference: own }', 'hint'],
+    ['grade_from: { by: memory, reference: own }', 'hint'],
+    ['grade_from: { by: magnet, reference: own, at: p. 4 }', 'maker document'],
+    ['grade_from: { by: maker document, reference: own }', 'maker document'],
+    ['grade_from: { reference: own }', 'maker document'],
     ['grade_from: { by: hardness test }', 'hint'],
     ['grade_from: { by: maker document }', 'hint'],
   ])('{ %s }: %s', (entries, expected) => {

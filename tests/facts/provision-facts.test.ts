@@ -26,6 +26,55 @@ function provision(
   return factsOf(`${rest}\nparts: [{ ${part}, operations: [{ ${operation} }] }]`, { statements });
 }
 
+describe('what the plan says of a condition is held against its own joints', () => {
+  const conditioned = { ...may, conditions: ['insert of 30 mm each side', 'coupon before the weld'] };
+  const withJoints = (joints: string): ReturnType<typeof factsOf> =>
+    provision(
+      [conditioned],
+      `do: section, at: B, ${cite}, joints: [${joints}], conditions_met: ["insert of 30 mm each side", "coupon before the weld"]`,
+    );
+  const insert = 'form: butt with insert, insert: { length_each_side: 30 mm }';
+
+  test('kept', () => {
+    const derived = withJoints(`{ ${insert}, coupon: passed }`);
+    expect(derived.value('provision.permits')).toBe(true);
+    expect(derived.fact('provision.pending').known).toBe(false);
+  });
+
+  test.each([
+    ['an insert that is too short', '{ insert: { length_each_side: 29 mm }, coupon: passed }', 'insert'],
+    ['an insert of no stated length', '{ insert: {}, coupon: passed }', 'insert'],
+    ['a lap without insert', '{ form: lap, coupon: passed }', 'insert'],
+    ['a coupon that failed', `{ ${insert}, coupon: failed }`, 'coupon'],
+    [
+      'a coupon after the weld',
+      `{ ${insert}, coupon: { result: passed, date: 2026-10-15 }, done: 2026-10-14 }`,
+      'coupon',
+    ],
+  ])('%s: not kept', (_name, joints, word) => {
+    const derived = withJoints(joints);
+    expect(derived.value('provision.permits')).toBe(false);
+    expect(derived.value('provision.open')).toEqual(['not kept']);
+    expect(derived.value('provision.open_text')).toContain(`as the plan states them: ${word}`);
+  });
+
+  test('a coupon that is only planned keeps the permission and leaves a question', () => {
+    const derived = withJoints(`{ ${insert}, coupon: planned }`);
+    expect(derived.value('provision.permits')).toBe(true);
+    expect(derived.value('provision.pending')).toBe('coupon before the weld');
+  });
+
+  test('a joint of the cut at another mark is another cut; a flange may lie anywhere', () => {
+    const joint = `${insert}, coupon: passed`;
+    expect(withJoints(`{ ${joint}, place: D }`).value('provision.open')).toEqual(['place']);
+    for (const more of ['place: B', 'place: "b, upper"']) {
+      expect([more, withJoints(`{ ${joint}, ${more} }`).value('provision.permits')]).toEqual([more, true]);
+    }
+    const flange = '{ form: flange, place: D, coupon: planned }';
+    expect(withJoints(`{ ${joint}, place: B }, ${flange}`).value('provision.permits')).toBe(true);
+  });
+});
+
 describe('a permission counts only when all of it is met', () => {
   const atB = `do: section, at: B, ${cite}`;
 
@@ -75,8 +124,11 @@ describe('a permission counts only when all of it is met', () => {
 
   test('every condition must be said to be met, capitals aside', () => {
     const conditioned = { ...may, conditions: ['Insert of 30 mm', 'coupon before the weld'] };
+    const cut = '{ insert: { length_each_side: 30 mm }, coupon: passed }';
     const met = (list: string): unknown =>
-      provision([conditioned], `${atB}, conditions_met: [${list}]`).value('provision.permits');
+      provision([conditioned], `${atB}, joints: [${cut}], conditions_met: [${list}]`).value(
+        'provision.permits',
+      );
     expect(met('')).toBe(false);
     expect(met('insert of 30 mm')).toBe(false);
     expect(met('coupon before the weld, " insert of 30 MM"')).toBe(true);

@@ -44,10 +44,55 @@ describe('when it was looked up', () => {
     expect(lookUp('looked_up: 2026-10-08', made('2026-10-08'))).toBe('in time');
   });
 
+  test('after the measurement that follows the work, or after the signature, though the work bears no day', () => {
+    const undated = 'parts: [{ operations: [{ do: heat, cite: { reference: m } }] }]';
+    const lookedUp = (rest: string): unknown =>
+      lookUp('looked_up: 2026-10-08', `stage: start\n${job}\n${undated}\n${rest}`);
+    expect(lookedUp('measurements: { after: 2026-10-07 }')).toBe('after the work');
+    expect(lookedUp('measurements: { after: 2026-10-08 }')).toBe('in time');
+    expect(lookedUp('sign_off: { date: 2026-10-07 }')).toBe('after the signature');
+    expect(lookedUp('sign_off: { date: 2026-10-08 }')).toBe('in time');
+  });
+
+  test('which structural work by it bears no day', () => {
+    const undated = (entries: string, part = 'name: Rail'): unknown =>
+      reference(
+        'looked_up: 2026-10-08',
+        `${job}\nparts: [{ ${part}, operations: [{ do: heat, cite: { reference: m }${entries} }] }]`,
+      ).value('reference.undated_work');
+    const none = '? All structural work that rests on it bears its day.';
+    expect(undated('')).toBe('Rail');
+    expect(undated(', done: 2026-10-09')).toBe(none);
+    expect(undated(', planned: false')).toBe(none);
+    expect(undated(', joints: [{ done: 2026-10-09 }]')).toBe(none);
+    expect(undated(', joints: [{ done: 2026-10-09 }, {}]')).toBe('Rail');
+    expect(undated('', 'name: Rail, structural: false')).toBe(none);
+  });
+
+  test('after a step that was taken by it', () => {
+    const isolated = (day: string): unknown =>
+      lookUp(
+        'looked_up: 2026-10-08, kind: maker procedure, covers: { maker: Corvane, model: Tarn, bodies: [all], years: 2021 }',
+        `${job}\nvehicle: { maker: Corvane, model: Tarn, body: wagon, model_year: 2021 }\nmake_safe: { high_voltage: { isolation: { done: ${day}, cite: { reference: m, at: p. 1 } } } }`,
+      );
+    expect(isolated('2026-10-07')).toBe('after the work');
+    expect(isolated('2026-10-08')).toBe('in time');
+  });
+
+  test('a page cannot have been read before it was published', () => {
+    const published = (day: string): unknown =>
+      reference(`looked_up: 2026-10-08, published: ${day}`).value('reference.published_after_look_up');
+    expect(published('2026-10-09')).toBe(true);
+    expect(published('2026-10-08')).toBe(false);
+    expect(reference('looked_up: 2026-10-08').fact('reference.published_after_look_up').known).toBe(false);
+  });
+
   test('for another job', () => {
     expect(lookUp('looked_up: 2026-10-08, for_job: K-2')).toBe('for another job');
     expect(lookUp('looked_up: 2026-10-08, for_job: " K-1 "')).toBe('in time');
     expect(lookUp('for_job: K-2')).toBe('for another job');
+    const unnumbered = reference('looked_up: 2026-10-08, for_job: K-2', 'job: { opened: 2026-10-05 }');
+    expect(unnumbered.fact('reference.look_up')).toMatchObject({ known: false, at: '/job/number' });
   });
 
   test('without its day, or without that of the job, it is not known', () => {

@@ -131,3 +131,21 @@ describe('its number', () => {
     expect(vehicle(`${number}, confirmed_at: door label`).value('vehicle.number_confirmed')).toBe(true);
   });
 });
+
+describe('the day of building', () => {
+  const fits = (entries: string): unknown =>
+    factsOf(`vehicle: { ${entries} }`).value('vehicle.build_date_fits');
+
+  test('lies in the calendar year of the model year or in the one before', () => {
+    expect(fits('model_year: 2021, build_date: 2019-12-31')).toBe(false);
+    expect(fits('model_year: 2021, build_date: 2020-01-01')).toBe(true);
+    expect(fits('model_year: 2021, build_date: 2021-12-31')).toBe(true);
+    expect(fits('model_year: 2021, build_date: 2022-01-01')).toBe(false);
+  });
+
+  test('or it is not known', () => {
+    for (const entries of ['model_year: 2021', 'build_date: 2020-01-01']) {
+      expect([entries, String(fits(entries)).startsWith('?')]).toEqual([entries, true]);
+    }
+  });
+});

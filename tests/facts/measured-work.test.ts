@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import { factsOf } from './facts-of.ts';
+
+const work = (done: string): string =>
+  `parts: [{ id: rail, name: Rail, kind: front rail, operations: [{ do: heat${done} }, { do: refinish, done: 2026-10-30 }] }]`;
+
+describe('the days of the measurements', () => {
+  const days = (stage: string, measured: string, done = ', done: 2026-10-09'): readonly unknown[] => {
+    const derived = factsOf(`stage: ${stage}\n${work(done)}\nmeasurements: { ${measured} }`);
+    return [derived.value('measurement.before_late'), derived.value('measurement.after_early')];
+  };
+
+  test('before is before, or on the day; after is after, or on the day', () => {
+    expect(days('release', 'before: 2026-10-09, after: 2026-10-09')).toEqual([false, false]);
+    expect(days('release', 'before: 2026-10-10, after: 2026-10-10')).toEqual([true, false]);
+    expect(days('release', 'before: 2026-10-08, after: 2026-10-08')).toEqual([false, true]);
+  });
+
+  test('a joint counts as well as the whole operation', () => {
+    const joined =
+      ', joints: [{ method: resistance spot, done: 2026-10-07 }, { method: resistance spot, done: 2026-10-12 }]';
+    expect(days('release', 'before: 2026-10-08, after: 2026-10-11', joined)).toEqual([true, true]);
+  });
+
+  test('left out, they are asked for at the release, and may still come before it', () => {
+    expect(days('start', '')).toEqual([false, false]);
+    expect(days('release', '')).toEqual([
+      '? The day of the measurement before the repair is not written.',
+      '? The day of the measurement after the repair is not written.',
+    ]);
+  });
+});
+
+test('a day that has not come is no measurement', () => {
+  const ahead = (entries: string): unknown =>
+    factsOf(`measurements: { ${entries} }`).value('measurement.dated_ahead');
+  expect(ahead('before: 2026-10-21')).toBe(false);
+  expect(ahead('')).toBe(false);
+  for (const word of ['before', 'before_welding', 'after']) {
+    expect([word, ahead(`${word}: 2026-10-22`)]).toEqual([word, true]);
+  }
+});
+
+describe('a part that was worked on', () => {
+  const unmeasured = (parts: string, points: string): unknown =>
+    factsOf(`parts: [${parts}]\nmeasurements: { points: [${points}] }`).value('measurement.unmeasured');
+  const rail =
+    '{ id: rail, name: Rail, kind: front rail, joined_to: [apron], operations: [{ do: section }] }';
+  const point = (on: string, after = 'after: [0 mm, 0 mm, 0 mm]'): string => `{ on: ${on}, ${after} }`;
+
+  test('bears a point, or a part that it touches does, whichever names the other', () => {
+    expect(unmeasured(rail, point('floor'))).toBe('Rail');
+    expect(unmeasured(rail, '')).toBe('Rail');
+    const fine = [point('rail'), point('apron'), point('tower')];
+    const parts = `${rail}, { id: apron, kind: apron }, { id: tower, kind: strut tower, joined_to: [rail] }`;
+    for (const one of fine)
+      expect([one, unmeasured(parts, one)]).toEqual([one, expect.stringMatching(/^\?/u)]);
+  });
+
+  test('or it frames a door, and the diagonals of an opening are measured afterwards', () => {
+    const opened = (kind: string, diagonals: string): unknown =>
+      factsOf(
+        `parts: [{ name: X, kind: ${kind}, operations: [{ do: section }] }]\nmeasurements: { openings: [{ ${diagonals} }] }`,
+      ).value('measurement.unmeasured');
+    const after = 'diagonals_after: [1200 mm, 1201 mm]';
+    expect(opened('b-pillar', after)).toEqual(expect.stringMatching(/^\?/u));
+    expect(opened('front rail', after)).toBe('X');
+    expect(opened('b-pillar', 'diagonals_after: [1200 mm]')).toBe('X');
+    expect(opened('b-pillar', after.replace('after', 'before'))).toBe('X');
+  });
+
+  test('measured before is not measured after', () => {
+    expect(unmeasured(rail, point('rail', 'before: [0 mm, 0 mm, 0 mm]'))).toBe('Rail');
+  });
+
+  test.each([
+    ['bolted on', 'kind: bumper beam, operations: [{ do: replace, extent: whole }]'],
+    ['only drilled', 'kind: front rail, operations: [{ do: drill }]'],
+    ['painted', 'kind: front rail, operations: [{ do: refinish }]'],
+    ['not to be worked on after all', 'kind: front rail, operations: [{ do: heat, planned: false }]'],
+    ['cosmetic', 'kind: side panel, structural: false, operations: [{ do: section }]'],
+  ])('is not one that is %s', (_name, part) => {
+    expect(unmeasured(`{ name: X, ${part} }`, point('floor'))).toEqual(expect.stringMatching(/^\?/u));
+  });
+});

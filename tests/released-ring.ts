@@ -1,0 +1,44 @@
+import { changed, ring } from './one-change.ts';
+
+/** The ring plan after the work: every step bears its day, and the vehicle may go. */
+export const releasedRing = changed(ring, [
+  ['stage: start', 'stage: release'],
+  ['    fitted: [12 V]\n', '    fitted: [12 V]\n    done: 2026-10-07T08:00\n'],
+  [
+    '    deployed: false\n',
+    '    deployed: false\n    done: 2026-10-07T08:20\n    belts_checked: Left front belt and buckle replaced, seats in order\n',
+  ],
+  [
+    'coupon: planned\n            settings',
+    'coupon: passed\n            done: 2026-10-12\n            settings',
+  ],
+  [
+    '        control_units: None within 300 mm of the current path.\n',
+    '        control_units: None within 300 mm of the current path.\n        done: 2026-10-12\n',
+  ],
+  ['            coupon: planned\n', '            coupon: passed\n            count_done: 56\n'],
+  [
+    '        control_units: Unplugged under both front seats.\n',
+    '        control_units: Unplugged under both front seats.\n        done: 2026-10-09\n',
+  ],
+  ['  before: 2026-10-06\n', '  before: 2026-10-06\n  before_welding: 2026-10-08\n  after: 2026-10-13\n'],
+  ['before: [0 mm, 0 mm, 0 mm] }', 'before: [0 mm, 0 mm, 0 mm], after: [0 mm, 0 mm, 0 mm] }'],
+  ['0.2 mm] }', '0.2 mm], after: [1800 mm, 0 mm, 0 mm] }'],
+  ['1120.3 mm, 0 mm] }', '1120.3 mm, 0 mm], after: [0 mm, 1120 mm, 0 mm] }'],
+  ['tolerance: 3 mm }', 'tolerance: 3 mm, after: [1412.2 mm, -701.6 mm, 611 mm] }'],
+  ['- { part: ring-l, planned: true,', '- { part: ring-l, planned: true, done: 2026-10-14,'],
+  ['- { part: sill-inner-l, planned: true,', '- { part: sill-inner-l, planned: true, done: 2026-10-14,'],
+]).concat(`  bake: { planned: true, done: 2026-10-15, temperature: 60 °C, time: 30 min }
+verify:
+  scan_before: { done: 2026-10-06, codes: [] }
+  scan_after: { done: 2026-10-16, tool: shop tool 4.2, codes: [] }
+  restraints: { done: 2026-10-16, result: complete }
+  road_test: { done: 2026-10-16, result: passed }
+sign_off: { by: { name: B. Ohm, role: workshop lead }, date: 2026-10-17, open_holds: none }
+`);
+
+/** The line on which the work on the ring is dated. */
+export const ringDone: readonly [string, string] = [
+  'control_units: Unplugged under both front seats.\n        done: 2026-10-09\n',
+  'control_units: Unplugged under both front seats.\n',
+];
