@@ -22,6 +22,8 @@ describe('near misses of safety stay cleared', () => {
       'isolated and proved the day before',
       releasedElectric,
       [
+        ['looked_up: 2026-10-20', 'looked_up: 2026-10-19'],
+        ['looked_up: 2026-10-20', 'looked_up: 2026-10-19'],
         ['done: 2026-10-20T09:00', 'done: 2026-10-19T16:00'],
         ['done: 2026-10-20T09:30', 'done: 2026-10-19T16:20'],
       ],

@@ -12,6 +12,12 @@ import type { OperationSurvey, Survey } from './survey.ts';
 import { anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
 
+/** Dated itself, or by each of its joints. */
+function isDone({ operation, joints }: OperationSurvey): boolean {
+  const byJoints = joints.length > 0 && joints.every(({ joint }) => joint.done !== undefined);
+  return operation.done !== undefined || byJoints;
+}
+
 /** Of a part whose zones are listed, a zone of another name is none. */
 function zoneFact({ operation, at, part }: OperationSurvey): Fact {
   const zones = part.part.zones ?? [];
@@ -74,7 +80,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       operation.planned !== false || operation.done !== undefined,
       `${at}/planned`,
     ),
-    'operation.done': computed(operation.done !== undefined, `${at}/done`),
+    'operation.done': computed(isDone(one), `${at}/done`),
     'operation.works': computedOr(one.works, place, noMethod),
     'operation.hot_or_impact': computedOr(
       one.offVehicle ? false : anyYes([one.hot, one.straightens]),

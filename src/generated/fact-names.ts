@@ -480,7 +480,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.joints_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
   'operation.unit_beside': { kind: 'operation', type: 'yes-no', description: 'Whether an undeployed restraint unit stays fitted at a part that this operation joins, or that lies on or under its own, and whose distance is not listed.' },
   'operation.planned': { kind: 'operation', type: 'yes-no', description: 'Whether it is to be done, or was: false only where the plan says so.' },
-  'operation.done': { kind: 'operation', type: 'yes-no', description: 'Whether it is recorded as done.' },
+  'operation.done': { kind: 'operation', type: 'yes-no', description: 'Whether it is recorded as done, itself or by each of its joints.' },
   'operation.works': { kind: 'operation', type: 'yes-no', description: 'Whether it touches what carries load: cuts, joins, heats, straightens or replaces.' },
   'operation.hot_or_impact': { kind: 'operation', type: 'yes-no', description: 'Whether it welds, brazes, heats, cuts, grinds, drills or straightens on the vehicle.' },
   'operation.citation': { kind: 'operation', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], description: 'The best that the operation cites: a maker’s procedure or bulletin that covers this vehicle, or how far the best one falls short.' },

@@ -431,7 +431,7 @@ export interface PlanFinishSealer {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Places. Not judged yet. */
+  /** Places. */
   readonly places?: string;
 }
 
@@ -601,7 +601,7 @@ export interface PlanDeviationsItem {
 export interface PlanSignOff {
   readonly by?: Person;
   readonly date?: PlanDate;
-  /** Revision of the plan that was signed. Not judged yet. */
+  /** Revision of the plan that was signed. */
   readonly plan_revision?: string;
   /** Statement on open holds. */
   readonly open_holds?: string;
@@ -873,7 +873,7 @@ export interface Joint {
 
 /** Backing insert inside a closed member. */
 export interface JointInsert {
-  /** Not judged yet. */
+  /**  */
   readonly length_each_side?: Length;
   readonly grade?: Grade;
   readonly thickness?: Length;
@@ -1108,7 +1108,7 @@ export interface Scan {
   readonly note?: Text;
   /** Tool and its software state. Not judged yet. */
   readonly tool?: string;
-  /** Codes found. Not judged yet. */
+  /** Codes found. */
   readonly codes?: readonly ScanCodesItem[];
 }
 
@@ -1120,7 +1120,7 @@ export interface ScanCodesItem {
   readonly system?: 'restraint' | 'brake' | 'steering' | 'traction battery' | 'engine' | 'body' | 'driver assistance' | 'other';
   /** State. */
   readonly state?: 'active' | 'stored' | 'cleared';
-  /** Not judged yet. */
+  /**  */
   readonly explanation?: Text;
 }
 
