@@ -2,23 +2,23 @@ import { describe, expect, test } from 'vitest';
 import { aluminium } from '../../src/heat/aluminium.ts';
 import { carbonSteel } from '../../src/heat/carbon-steel.ts';
 import { cell } from '../../src/heat/cell.ts';
-import type { StripTask } from '../../src/heat/conduct-strip.ts';
-import { constantSteel, solved, stripTask } from './strip-case.ts';
+import type { SheetTask } from '../../src/heat/conduct-sheet.ts';
+import { constantSteel, solved, stripTask } from './sheet-case.ts';
 
 describe('heat balance', () => {
-  const cases: readonly (readonly [string, StripTask])[] = [
+  const cases: readonly (readonly [string, SheetTask])[] = [
     ['constant', stripTask()],
     [
       'steel through the 735 °C peak, radiating',
       stripTask({ properties: carbonSteel, sourceCelsius: 900, emissivity: 0.7 }),
     ],
     ['aluminium', stripTask({ properties: aluminium, sourceCelsius: 500 })],
-    ['with a heated zone', stripTask({ properties: carbonSteel, zoneM: 0.02 })],
+    ['with a heated zone', stripTask({ properties: carbonSteel, zoneM2: 0.02 })],
     ['short flange', stripTask({ properties: carbonSteel, sourceCelsius: 800 }, 0.03)],
   ];
   test.each(cases)('%s: after release, what is lost is what went out through the faces', (_, task) => {
     const { field, grid } = solved(task);
-    const widths = grid.widthsM.map((width, i) => (i === 0 ? width + task.zoneM : width));
+    const widths = grid.areasM2.map((width, i) => (i === 0 ? width + task.zoneM2 : width));
     const sum = (row: Float64Array, of: (celsius: number) => number): number =>
       row.reduce((total, celsius, i) => total + cell(widths, i) * of(celsius), 0);
     const loss = (celsius: number): number => {
@@ -45,7 +45,7 @@ describe('heat balance', () => {
     const { field, grid } = solved(stripTask({ holdSeconds: 3600 }, 1));
     const row = field.celsius[field.seconds.findIndex((seconds) => seconds >= 3600)];
     if (!row) throw new Error('no row');
-    const watts = row.reduce((total, celsius, i) => total + cell(grid.widthsM, i) * 50 * (celsius - 20), 0);
+    const watts = row.reduce((total, celsius, i) => total + cell(grid.areasM2, i) * 50 * (celsius - 20), 0);
     expect(Math.abs(watts / 953 - 1)).toBeLessThan(0.005);
   });
 });
