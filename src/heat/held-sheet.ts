@@ -1,11 +1,14 @@
 import { conductSheet } from './conduct-sheet.ts';
+import type { SheetTask } from './conduct-sheet.ts';
+import { conductUnderBar } from './copper-bar.ts';
+import type { CopperBar } from './copper-bar.ts';
 import type { SheetHistory } from './sheet-answer.ts';
 import { historyAlong } from './sheet-answer.ts';
 import { sheetGrid } from './sheet-grid.ts';
 import { propertiesOf } from './sheet-metals.ts';
 import type { SheetMetal } from './sheet-metals.ts';
 import { outOfSheetRange } from './sheet-range.ts';
-import type { ClothOnSheet } from './sheet-range.ts';
+import type { BarOnSheet, ClothOnSheet } from './sheet-range.ts';
 import type { TimeSteps } from './time-march.ts';
 import type { WetCloth } from './wet-cloth.ts';
 
@@ -40,6 +43,8 @@ export interface HeldSheet {
   readonly ambientCelsius?: number;
   /** Only as a stated measure, on a strip. */
   readonly wetCloth?: ClothOnSheet;
+  /** Only as a stated measure, on a strip. */
+  readonly copperBar?: BarOnSheet;
 }
 
 export type SheetAnswer =
@@ -69,6 +74,9 @@ export type SheetAnswer =
  * adds 1 to 4 % more after a minute's hold, and up to 20 % within 10 mm of a hold of seconds, against a zone with
  * cells of its own. That is the arithmetic only: what metal and surface really are weighs more (about ±10 %).
  *
+ * A wet cloth or a copper bar is taken only as stated, across the whole way of the heat; how, and on which side it errs, stands with
+ * `wetRow` and `conductUnderBar`. Not both at once.
+ *
  * Range: source 30 to 1200 °C (aluminium 600), 0.5 s to 1 h in all, sheet 0.4 to 4 mm (aluminium 6), disc of 3 to
  * 150 mm radius; elsewhere there is no answer but a reason. Some 620 steps of 97 cells, at most half as many again:
  * steps grow with time, so that an hour costs hardly more than a minute.
@@ -78,13 +86,12 @@ export function solveHeldSheet(sheet: HeldSheet): SheetAnswer {
   const { heatedZoneMm: zoneMm = 40 } = sheet;
   const reason = outOfSheetRange(whole);
   if (reason !== undefined) return { ok: false, reason };
-  const { ambientCelsius, sourceCelsius, radiusMm, wetCloth } = whole;
+  const { ambientCelsius, sourceCelsius, radiusMm, wetCloth, copperBar } = whole;
   const lengthMm = Math.min(whole.freeEndMm ?? longMm, longMm);
   const radiusM = radiusMm === undefined ? undefined : radiusMm / 1000;
   const holdSeconds = whole.holdSeconds * whole.times;
-  const grid = sheetGrid(lengthMm / 1000, 5e-4, 1.06, radiusM);
-  const field = conductSheet({
-    grid,
+  const task: SheetTask = {
+    grid: sheetGrid(lengthMm / 1000, 5e-4, 1.06, radiusM),
     properties: propertiesOf[whole.metal],
     thicknessM: whole.thicknessMm / 1000,
     zoneM2: radiusM === undefined ? zoneMm / 2000 : Math.PI * radiusM * radiusM,
@@ -98,9 +105,11 @@ export function solveHeldSheet(sheet: HeldSheet): SheetAnswer {
     coolSeconds: 1e6,
     steps: usualSteps(holdSeconds),
     ...(wetCloth === undefined ? {} : { cloth: clothOf(wetCloth) }),
-  });
+  };
+  const { field, positionsM } = copperBar
+    ? conductUnderBar(task, barOf(copperBar))
+    : { field: conductSheet(task), positionsM: task.grid.positionsM };
   const end = whole.freeEndMm === undefined ? {} : { endMm: whole.freeEndMm };
-  const { positionsM } = grid;
   return { ok: true, history: historyAlong({ field, positionsM, sourceCelsius, ambientCelsius, ...end }) };
 }
 
@@ -113,6 +122,13 @@ const clothOf = ({ fromMm, toMm, waterKgPerM2 }: ClothOnSheet): WetCloth => ({
   fromM: fromMm / 1000,
   toM: toMm / 1000,
   waterKgPerM2,
+});
+
+const barOf = ({ fromMm, toMm, thicknessMm, contactWattPerM2K }: BarOnSheet): CopperBar => ({
+  fromM: fromMm / 1000,
+  toM: toMm / 1000,
+  thicknessM: thicknessMm / 1000,
+  contact: contactWattPerM2K,
 });
 
 const assumed = {

@@ -19,6 +19,8 @@ export interface SolvedSheet {
   /** Where the metal begins and ends, mm from the edge of the heated zone. Absent: at the zone, and nowhere. */
   readonly fromMm?: number;
   readonly endMm?: number;
+  /** What the rise is multiplied by besides the margin; 1 when absent. */
+  readonly riseFactor?: number;
 }
 
 /** What is added to every computed rise, for what the steps in time and space cost; see `solveHeldSheet`. */
@@ -26,9 +28,9 @@ const margin = 1.015;
 
 /** Reads the history of any place off a solved sheet, with the margin and never above the source. */
 export function historyAlong(solved: SolvedSheet): SheetHistory {
-  const { field, positionsM, sourceCelsius, ambientCelsius } = solved;
+  const { field, positionsM, sourceCelsius, ambientCelsius, riseFactor = 1 } = solved;
   const withMargin = (celsius: number): number =>
-    Math.min(sourceCelsius, ambientCelsius + margin * (celsius - ambientCelsius));
+    Math.min(sourceCelsius, ambientCelsius + riseFactor * margin * (celsius - ambientCelsius));
   const ceilingCelsius = withMargin(Math.max(...(field.celsius.at(-1) ?? [Number.NaN])));
   const lastM = cell(positionsM, positionsM.length - 1);
   return {
@@ -58,4 +60,19 @@ function rowAt(field: SheetField, positionsM: Float64Array, distanceM: number): 
   const from = cell(positionsM, right - 1);
   const share = Math.min(1, (distanceM - from) / (cell(positionsM, right) - from));
   return field.celsius.map((row) => cell(row, right - 1) * (1 - share) + cell(row, right) * share);
+}
+
+/**
+ * At every node and time the higher of two solutions. Both march through the same times; where one is cold and has
+ * ended, the other alone counts.
+ */
+export function higherOf(one: SheetField, other: SheetField): SheetField {
+  const [long, short] = one.seconds.length >= other.seconds.length ? [one, other] : [other, one];
+  return {
+    seconds: long.seconds,
+    celsius: long.celsius.map((row, n) => {
+      const beside = short.celsius[n];
+      return beside ? row.map((celsius, i) => Math.max(celsius, cell(beside, i))) : row;
+    }),
+  };
 }

@@ -13,6 +13,7 @@ export interface SheetNumbers {
   readonly convection: number;
   readonly ambientCelsius: number;
   readonly wetCloth?: ClothOnSheet;
+  readonly copperBar?: BarOnSheet;
 }
 
 /** A wet cloth on one cooled face, across the whole way of the heat and beyond it at both sides. */
@@ -22,6 +23,15 @@ export interface ClothOnSheet {
   readonly toMm: number;
   /** Water in it and added while the heat lasts, kg for each m² of cloth. A dripping towel holds about 1 (no source). */
   readonly waterKgPerM2: number;
+}
+
+/** A copper bar pressed on one cooled face, across the whole way of the heat and beyond it at both sides. */
+export interface BarOnSheet {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly thicknessMm: number;
+  /** Some 500 to 2000 W/(m²·K) for metal clamped dry on metal (from memory); less errs high. */
+  readonly contactWattPerM2K: number;
 }
 
 export interface Range {
@@ -38,8 +48,8 @@ export interface Range {
  * A misread unit (1.2 m of sheet, 600 °F taken as 600 K) must end here and not as a plausible temperature.
  */
 export function outOfSheetRange(sheet: SheetNumbers): string | undefined {
-  const { metal, wetCloth } = sheet;
-  const off = firstOutside(metal, [...usualRanges(sheet), ...clothRanges(wetCloth)]);
+  const { metal, wetCloth, copperBar } = sheet;
+  const off = firstOutside(metal, [...usualRanges(sheet), ...clothRanges(wetCloth), ...barRanges(copperBar)]);
   if (off !== undefined) return off;
   if (!Number.isInteger(sheet.times)) return `number of heatings ${sheet.times} is not a whole number`;
   if (sheet.sourceCelsius <= sheet.ambientCelsius) {
@@ -51,9 +61,14 @@ export function outOfSheetRange(sheet: SheetNumbers): string | undefined {
   if (disc && sheet.heatedZoneMm !== undefined) {
     return 'the heated zone of a disc is its radius; a length of heated zone belongs to a strip';
   }
-  if (!wetCloth) return undefined;
-  if (disc) return 'a wet cloth is computed on a strip only: heat goes round it on a disc';
-  if (wetCloth.toMm - wetCloth.fromMm < 10) return 'a wet cloth of less than 10 mm is not computed';
+  const sink = wetCloth ?? copperBar;
+  if (!sink) return undefined;
+  if (wetCloth && copperBar) return 'a wet cloth and a copper bar together are not computed';
+  if (disc) return 'a wet cloth or copper bar is computed on a strip only: on a disc heat goes round it';
+  if (sink.toMm - sink.fromMm < 10) return 'a wet cloth or copper bar of less than 10 mm is not computed';
+  if (sheet.freeEndMm !== undefined && sink.toMm > sheet.freeEndMm) {
+    return `the wet cloth or copper bar ends at ${sink.toMm} mm, beyond the free end of the sheet`;
+  }
   return undefined;
 }
 
@@ -106,6 +121,16 @@ function clothRanges(cloth: ClothOnSheet | undefined): readonly Range[] {
     { what: 'beginning of the wet cloth', value: cloth.fromMm, least: 0, most: 500, unit: 'mm' },
     { what: 'end of the wet cloth', value: cloth.toMm, least: 0, most: 1000, unit: 'mm' },
     { what: 'water of the wet cloth', value: cloth.waterKgPerM2, least: 0.1, most: 20, unit: 'kg/m²' },
+  ];
+}
+
+function barRanges(bar: BarOnSheet | undefined): readonly Range[] {
+  if (!bar) return [];
+  return [
+    { what: 'beginning of the copper bar', value: bar.fromMm, least: 0, most: 500, unit: 'mm' },
+    { what: 'end of the copper bar', value: bar.toMm, least: 0, most: 1000, unit: 'mm' },
+    { what: 'thickness of the copper bar', value: bar.thicknessMm, least: 2, most: 50, unit: 'mm' },
+    { what: 'contact of the copper bar', value: bar.contactWattPerM2K, least: 50, most: 2000, unit: 'W/m²K' },
   ];
 }
 
