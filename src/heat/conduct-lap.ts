@@ -47,12 +47,14 @@ export function conductLap(task: LapTask): LapField {
   const rows = { heated: [copy(heated.now)], other: [copy(other.now)] };
   marchTime(task, {
     advance: (dt, held, ahead) => {
-      predict(heated, ahead);
-      predict(other, ahead);
+      widenLive(task, blocks, heated.now, other.now);
+      const { live } = blocks;
+      predict(heated, live, ahead);
+      predict(other, live, ahead);
       if (held) heated.now[0] = task.sourceCelsius;
       for (let round = 0; round < mostRounds; round++) {
-        linearise(task, heated, dt);
-        linearise(task, other, dt);
+        linearise(task, heated, live, dt);
+        linearise(task, other, live, dt);
         eliminate(blocks, heated, other, held);
         if (substitute(blocks, heated.now, other.now) < settledKelvin) break;
       }
@@ -103,8 +105,8 @@ function layerState(task: LapTask, layer: LapLayer, grid: LayerGrid, zoneM2: num
 }
 
 /** The first guess of a step follows the last step's change; it saves a round and does not move the answer. */
-function predict({ now, before, enthalpyBefore, layer }: LayerState, ahead: number): void {
-  for (let i = 0; i < now.length; i++) {
+function predict({ now, before, enthalpyBefore, layer }: LayerState, live: number, ahead: number): void {
+  for (let i = 0; i < live; i++) {
     const old = now[i] ?? Number.NaN;
     now[i] = old + ahead * (old - (before[i] ?? Number.NaN));
     before[i] = old;
@@ -112,13 +114,13 @@ function predict({ now, before, enthalpyBefore, layer }: LayerState, ahead: numb
   }
 }
 
-function linearise(task: LapTask, state: LayerState, dt: number): void {
+function linearise(task: LapTask, state: LayerState, live: number, dt: number): void {
   const { now, before, enthalpyBefore, areasM2, airM2, facesByGap, toRight, taken, given, layer } = state;
   const { density, conductivity, enthalpy, heatCapacity } = layer.properties;
   const { thicknessM } = layer;
   const { ambientCelsius, emissivity, convection } = task;
   const ambientKelvin = ambientCelsius + 273.15;
-  for (let i = 0; i < now.length; i++) {
+  for (let i = 0; i < live; i++) {
     const area = areasM2[i] ?? Number.NaN;
     if (area === 0) {
       // No metal: stays as it is, and passes nothing.
@@ -149,11 +151,14 @@ function linearise(task: LapTask, state: LayerState, dt: number): void {
         ? 0
         : 0.5 * (conductivity(here) + conductivity(now[i + 1] ?? Number.NaN)) * byGap * thicknessM;
   }
+  toRight[live - 1] = 0;
 }
 
 /** A node's pair of temperatures is `free` + `lead` · (pair of the next node); `lead` is two by two. */
 interface BlockRows {
   readonly sourceCelsius: number;
+  /** Nodes that heat has reached in either sheet, as in `conductSheet`. */
+  live: number;
   /** W/K through the contact. */
   readonly across: Float64Array;
   readonly leadHH: Float64Array;
@@ -169,6 +174,7 @@ function blockRows({ grid, contact, sourceCelsius }: LapTask): BlockRows {
   const row = (): Float64Array => new Float64Array(across.length);
   return {
     sourceCelsius,
+    live: Math.min(across.length, firstLive),
     across,
     leadHH: row(),
     leadHO: row(),
@@ -179,12 +185,27 @@ function blockRows({ grid, contact, sourceCelsius }: LapTask): BlockRows {
   };
 }
 
+const firstLive = 60;
+const liveAhead = 24;
+
+function widenLive(
+  { ambientCelsius }: LapTask,
+  blocks: BlockRows,
+  heated: Float64Array,
+  other: Float64Array,
+): void {
+  const warm = (row: Float64Array): boolean => cell(row, blocks.live - liveAhead) - ambientCelsius > 1e-6;
+  while (blocks.live < heated.length && (warm(heated) || warm(other))) {
+    blocks.live = Math.min(heated.length, blocks.live + liveAhead);
+  }
+}
+
 /** The Thomas algorithm with blocks of two by two. */
 function eliminate(blocks: BlockRows, heated: LayerState, other: LayerState, held: boolean): void {
   const { across, leadHH, leadHO, leadOH, leadOO, freeH, freeO } = blocks;
   let leftH = 0;
   let leftO = 0;
-  for (let i = 0; i < across.length; i++) {
+  for (let i = 0; i < blocks.live; i++) {
     const fixed = held && i === 0;
     const contact = across[i] ?? Number.NaN;
     const rightH = heated.toRight[i] ?? Number.NaN;
@@ -221,7 +242,7 @@ function substitute(blocks: BlockRows, heated: Float64Array, other: Float64Array
   let change = 0;
   let nextH = 0;
   let nextO = 0;
-  for (let i = heated.length - 1; i >= 0; i--) {
+  for (let i = blocks.live - 1; i >= 0; i--) {
     const h = cell(freeH, i) + cell(leadHH, i) * nextH + cell(leadHO, i) * nextO;
     const o = cell(freeO, i) + cell(leadOH, i) * nextH + cell(leadOO, i) * nextO;
     change = Math.max(change, Math.abs(h - cell(heated, i)), Math.abs(o - cell(other, i)));

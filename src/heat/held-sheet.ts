@@ -103,7 +103,7 @@ export function solveHeldSheet(sheet: HeldSheet): SheetAnswer {
     holdSeconds,
     endRiseKelvin: 1,
     coolSeconds: 1e6,
-    steps: usualSteps(holdSeconds),
+    steps: usualSteps(holdSeconds, whole.shape),
     ...(wetCloth === undefined ? {} : { cloth: clothOf(wetCloth) }),
   };
   const { field, positionsM } = copperBar
@@ -113,9 +113,12 @@ export function solveHeldSheet(sheet: HeldSheet): SheetAnswer {
   return { ok: true, history: historyAlong({ field, positionsM, sourceCelsius, ambientCelsius, ...end }) };
 }
 
-/** Steps that change no peak rise by 1 % when made finer; a hold of half a second begins with finer ones. */
-export function usualSteps(holdSeconds: number): TimeSteps {
-  return { firstSeconds: Math.min(0.02, holdSeconds / 100), growth: 1.018 };
+/**
+ * Steps that change no peak rise by 1 % when made finer; a hold of half a second begins with finer ones, and rings,
+ * along which heat thins out faster, grow theirs more slowly.
+ */
+export function usualSteps(holdSeconds: number, shape: 'strip' | 'disc' = 'strip'): TimeSteps {
+  return { firstSeconds: Math.min(0.02, holdSeconds / 100), growth: shape === 'disc' ? 1.015 : 1.018 };
 }
 
 const clothOf = ({ fromMm, toMm, waterKgPerM2 }: ClothOnSheet): WetCloth => ({
