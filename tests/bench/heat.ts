@@ -39,11 +39,11 @@ for (let n = 0; n < 41; n++) {
   fixed.push(elapsed(() => exponentials(200_000)));
   for (const [what, solve] of cases) times.get(what)?.push(elapsed(solve));
 }
-const strip = median(times.get('strip') ?? []);
-process.stdout.write(`${'case'.padEnd(30)} ms warm   : strip   : 200,000 exponentials\n`);
+const strip = fastest(times.get('strip') ?? []);
+process.stdout.write(`${'fastest of 41'.padEnd(30)} ms warm   : strip   : 200,000 exponentials\n`);
 for (const [what, row] of times) {
-  const ms = median(row);
-  const cells = [ms, ms / strip, ms / median(fixed)].map((value) => value.toFixed(2).padStart(9));
+  const ms = fastest(row);
+  const cells = [ms, ms / strip, ms / fastest(fixed)].map((value) => value.toFixed(2).padStart(9));
   process.stdout.write(`${what.padEnd(30)}${cells.join('')}${ms > 10 ? '  over 10 ms' : ''}\n`);
 }
 
@@ -60,6 +60,7 @@ function elapsed(what: () => unknown): number {
   return Number(process.hrtime.bigint() - started) / 1e6;
 }
 
-function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
+/** Other work on the machine only ever adds. */
+function fastest(values: readonly number[]): number {
+  return Math.min(...values);
 }
