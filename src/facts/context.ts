@@ -1,4 +1,4 @@
-import type { HeldStrip, StripAnswer } from '../heat/held-strip.ts';
+import type { HeldSheet, SheetAnswer } from '../heat/held-sheet.ts';
 
 /** What may be asked of a heat limit; a pack sets it. */
 export interface HeatLimit {
@@ -49,5 +49,5 @@ export interface DerivationContext {
   readonly limits: ReadonlyMap<string, HeatLimit>;
   readonly makers: readonly MakerStatements[];
   /** Conduction along a strip; handed in so that one run computes equal heats once. */
-  readonly solveStrip: (strip: HeldStrip) => StripAnswer;
+  readonly solveStrip: (strip: HeldSheet) => SheetAnswer;
 }

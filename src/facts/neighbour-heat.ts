@@ -1,6 +1,6 @@
 import type { Part } from '../generated/plan-types.ts';
 import { adamsPeakCelsius } from '../heat/adams.ts';
-import type { HeldStrip } from '../heat/held-strip.ts';
+import type { HeldSheet } from '../heat/held-sheet.ts';
 import type { PointHistory } from '../heat/point-history.ts';
 import type { DerivationContext } from './context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
@@ -93,7 +93,7 @@ function heldHeat(
   }
   const freeEndMm = quantityOf(operation.free_end, 'length');
   if (freeEndMm === undefined) notes.push('No free end is stated: a long sheet is taken.');
-  const strip: HeldStrip = {
+  const strip: HeldSheet = {
     sourceCelsius: typeof peak.value === 'number' ? peak.value : Number.NaN,
     holdSeconds,
     times: operation.times ?? 2,
@@ -165,7 +165,7 @@ function seamHeat(
   };
 }
 
-function metalOf(strengthClass: string | undefined): HeldStrip['metal'] | undefined {
+function metalOf(strengthClass: string | undefined): HeldSheet['metal'] | undefined {
   switch (strengthClass) {
     case undefined:
     case 'mild':

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { solveHeldStrip } from '../../src/heat/held-strip.ts';
-import type { HeldStrip } from '../../src/heat/held-strip.ts';
+import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
+import type { HeldSheet } from '../../src/heat/held-sheet.ts';
 import type { Fact } from '../../src/facts/fact.ts';
 import { factsOf } from './facts-of.ts';
 
@@ -18,10 +18,10 @@ const plain = 'grade: HC340LA, thickness: 1.2 mm';
 /** The heat of one neighbour, and the strip that was computed for it. */
 function heatOf(given: Case): {
   readonly peak: Fact;
-  readonly strips: readonly HeldStrip[];
+  readonly strips: readonly HeldSheet[];
   readonly derived: ReturnType<typeof factsOf>;
 } {
-  const strips: HeldStrip[] = [];
+  const strips: HeldSheet[] = [];
   const near = given.near ?? 'part: n, distance: 40 mm, path: joined';
   const derived = factsOf(
     `parts:
@@ -30,7 +30,7 @@ function heatOf(given: Case): {
     {
       solveStrip: (strip) => {
         strips.push(strip);
-        return solveHeldStrip(strip);
+        return solveHeldSheet(strip);
       },
     },
   );

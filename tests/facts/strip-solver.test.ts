@@ -1,12 +1,12 @@
 import { expect, test, vi } from 'vitest';
 import { rememberingStripSolver } from '../../src/facts/strip-solver.ts';
-import { solveHeldStrip } from '../../src/heat/held-strip.ts';
-import type { HeldStrip } from '../../src/heat/held-strip.ts';
+import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
+import type { HeldSheet } from '../../src/heat/held-sheet.ts';
 
-vi.mock('../../src/heat/held-strip.ts', () => ({ solveHeldStrip: vi.fn() }));
-const solve = vi.mocked(solveHeldStrip);
+vi.mock('../../src/heat/held-sheet.ts', () => ({ solveHeldSheet: vi.fn() }));
+const solve = vi.mocked(solveHeldSheet);
 
-const strip: HeldStrip = { sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };
+const strip: HeldSheet = { sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };
 
 test('equal heats are computed once, others each, and the oldest of very many go', () => {
   solve.mockImplementation((given) => ({ ok: false, reason: JSON.stringify(given) }));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { oneAfterAnother } from '../../src/heat/heating-sequence.ts';
-import { solveHeldStrip } from '../../src/heat/held-strip.ts';
+import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
 import type { TemperatureHistory } from '../../src/heat/point-history.ts';
 import { softenedWidthMm } from '../../src/heat/softened-width.ts';
 import type { StrengthKind, StrengthLeft } from '../../src/heat/strength-answer.ts';
@@ -164,7 +164,7 @@ describe('width of the softened zone', () => {
     [600, 300, 8, 21, 28, 38, 39],
     [800, 60, 10, 20, 25, 31, 35],
   ])('%d °C for %d s', (sourceCelsius, holdSeconds, thirty, ten, five, one, twoHundred) => {
-    const answer = solveHeldStrip({
+    const answer = solveHeldSheet({
       sourceCelsius,
       holdSeconds,
       times: 1,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { solveHeldStrip } from '../../src/heat/held-strip.ts';
 import { tensileOfHardness } from '../../src/heat/hardness-to-tensile.ts';
+import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
 import { temperedHardness, tensileLeft } from '../../src/heat/tempering.ts';
 
 /*
@@ -14,7 +14,7 @@ test.each([
   [600, 300, 355, 426],
   [800, 60, 334, 433],
 ])('beside a place at %d °C for %d s', (sourceCelsius, holdSeconds, atTen, atTwenty) => {
-  const answer = solveHeldStrip({
+  const answer = solveHeldSheet({
     sourceCelsius,
     holdSeconds,
     times: 1,

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { erfc, erfcx } from '../heat/error-function.ts';
 import { decay, heldRise, releasedRise } from '../heat/fin-closed-form.ts';
 import type { Fin } from '../heat/fin-closed-form.ts';
-import { solved, stripTask } from '../heat/strip-case.ts';
+import { solved, stripTask } from '../heat/sheet-case.ts';
 
 const fin: Fin = {
   rise: 580,

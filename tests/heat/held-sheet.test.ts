@@ -1,19 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { solveHeldStrip } from '../../src/heat/held-strip.ts';
-import type { HeldStrip } from '../../src/heat/held-strip.ts';
+import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
+import type { HeldSheet } from '../../src/heat/held-sheet.ts';
 import type { PointHistory } from '../../src/heat/point-history.ts';
 
-const usual: HeldStrip = { sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };
+const usual: HeldSheet = { sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };
 
-function pointAt(strip: HeldStrip, distanceMm: number): PointHistory {
-  const answer = solveHeldStrip(strip);
+function pointAt(strip: HeldSheet, distanceMm: number): PointHistory {
+  const answer = solveHeldSheet(strip);
   if (!answer.ok) throw new Error(answer.reason);
   const at = answer.history.at(distanceMm);
   if (!at.ok) throw new Error(at.reason);
   return at.point;
 }
-const peakAt = (strip: HeldStrip, distanceMm: number): number => pointAt(strip, distanceMm).peakCelsius;
+const peakAt = (strip: HeldSheet, distanceMm: number): number => pointAt(strip, distanceMm).peakCelsius;
 
 // The case the tool is made for: 600 °C for 60 s, hardened steel limit 200 °C. 620 is 600 with the 20 K of a contact
 // instrument (common practice, no source).
@@ -34,8 +34,8 @@ describe.each([
  * zone), printed to 1 K: 1.2 mm steel at 600 °C for 60 s, emissivity 0.7 and 8 W/m²K unless said.
  */
 describe('what moves the answer', () => {
-  const base: HeldStrip = { ...usual, heatedZoneMm: 0, emissivity: 0.7 };
-  test.each<readonly [string, Partial<HeldStrip>, readonly number[]]>([
+  const base: HeldSheet = { ...usual, heatedZoneMm: 0, emissivity: 0.7 };
+  test.each<readonly [string, Partial<HeldSheet>, readonly number[]]>([
     ['base', {}, [282, 153, 62, 36]],
     ['bright zinc', { emissivity: 0.3 }, [300, 167, 71, 40]],
     ['painted or scaled', { emissivity: 0.9 }, [275, 147, 59, 34]],
@@ -57,7 +57,7 @@ describe('what moves the answer', () => {
   });
 
   test('a free end at 60 mm raises 40 mm from 140 to 162 °C and stands at 137 °C itself', () => {
-    const bare: HeldStrip = { ...base, emissivity: 0, convection: 25 };
+    const bare: HeldSheet = { ...base, emissivity: 0, convection: 25 };
     const near = { ...bare, freeEndMm: 60 };
     for (const [strip, distance, expected] of [
       [bare, 40, 140],
@@ -83,7 +83,7 @@ describe('what moves the answer', () => {
   });
 
   // The same program with a heated zone of 40 mm made of cells, bright zinc: what the lump must not fall below.
-  test.each<readonly [string, Partial<HeldStrip>, readonly number[]]>([
+  test.each<readonly [string, Partial<HeldSheet>, readonly number[]]>([
     ['10 s', { holdSeconds: 10 }, [302.16, 202.57, 118.33, 56.38]],
     ['60 s', {}, [419.34, 301.67, 172.71, 76.45]],
     ['60 s mild', { metal: 'mild steel' }, [432.1, 318.8, 188.5, 86.18]],
@@ -150,7 +150,7 @@ describe('the history', () => {
 });
 
 describe('no number where none can be had', () => {
-  const wrong: readonly (readonly [string, Partial<HeldStrip>])[] = [
+  const wrong: readonly (readonly [string, Partial<HeldSheet>])[] = [
     ['source', { sourceCelsius: Number.NaN }],
     ['source', { sourceCelsius: 29 }],
     ['source', { sourceCelsius: 1201 }],
@@ -177,13 +177,13 @@ describe('no number where none can be had', () => {
     ['surroundings', { ambientCelsius: 200 }],
   ];
   test.each(wrong)('%s %o', (word, changed) => {
-    const answer = solveHeldStrip({ ...usual, ...changed });
+    const answer = solveHeldSheet({ ...usual, ...changed });
     if (answer.ok) throw new Error('answered');
     expect(answer.reason).toContain(word);
   });
 
   test('just inside is answered', () => {
-    const inside: readonly Partial<HeldStrip>[] = [
+    const inside: readonly Partial<HeldSheet>[] = [
       { sourceCelsius: 1200 },
       { sourceCelsius: 30 },
       { sourceCelsius: 600, metal: 'aluminium', thicknessMm: 6 },
@@ -197,7 +197,7 @@ describe('no number where none can be had', () => {
   });
 
   test('a distance past the free end, negative or no number', () => {
-    const answer = solveHeldStrip({ ...usual, freeEndMm: 60 });
+    const answer = solveHeldSheet({ ...usual, freeEndMm: 60 });
     if (!answer.ok) throw new Error(answer.reason);
     expect(answer.history.at(60.1)).toMatchObject({ ok: false, reason: expect.stringContaining('free end') });
     expect(answer.history.at(-1)).toMatchObject({ ok: false });
@@ -222,7 +222,7 @@ describe('more heat never gives a cooler neighbour', () => {
   });
   const share = fc.double({ min: 0, max: 1, noNaN: true });
   const more = fc.double({ min: 1, max: 2, noNaN: true });
-  const never = (change: (strip: Complete, by: number) => HeldStrip): void => {
+  const never = (change: (strip: Complete, by: number) => HeldSheet): void => {
     fc.assert(
       fc.property(strips, share, more, (strip, along, by) => {
         const distance = along * Math.min(strip.freeEndMm, 300);
@@ -251,7 +251,7 @@ describe('more heat never gives a cooler neighbour', () => {
   test('nearer', () => {
     fc.assert(
       fc.property(strips, share, share, (strip, one, other) => {
-        const answer = solveHeldStrip(strip);
+        const answer = solveHeldSheet(strip);
         if (!answer.ok) throw new Error(answer.reason);
         const reach = Math.min(strip.freeEndMm, 1000);
         const near = answer.history.at(Math.min(one, other) * reach);
@@ -275,6 +275,6 @@ describe('more heat never gives a cooler neighbour', () => {
   });
 });
 
-type Complete = HeldStrip & Required<Pick<HeldStrip, 'heatedZoneMm' | 'emissivity'>>;
+type Complete = HeldSheet & Required<Pick<HeldSheet, 'heatedZoneMm' | 'emissivity'>>;
 
-const limitOf = (strip: HeldStrip): number => (strip.metal === 'aluminium' ? 600 : 1200);
+const limitOf = (strip: HeldSheet): number => (strip.metal === 'aluminium' ? 600 : 1200);

@@ -1,9 +1,9 @@
-import { conductStrip } from '../../src/heat/conduct-strip.ts';
-import type { StripField, StripTask } from '../../src/heat/conduct-strip.ts';
+import { conductSheet } from '../../src/heat/conduct-sheet.ts';
+import type { SheetField, SheetTask } from '../../src/heat/conduct-sheet.ts';
 import { cell } from '../../src/heat/cell.ts';
 import type { SheetProperties } from '../../src/heat/sheet-properties.ts';
-import { stripGrid } from '../../src/heat/strip-grid.ts';
-import type { StripGrid } from '../../src/heat/strip-grid.ts';
+import { sheetGrid } from '../../src/heat/sheet-grid.ts';
+import type { SheetGrid } from '../../src/heat/sheet-grid.ts';
 
 export const constantSteel: SheetProperties = {
   density: 7850,
@@ -13,12 +13,13 @@ export const constantSteel: SheetProperties = {
 };
 
 /** A strip 1.2 mm thick, root at 600 °C for 60 s, 25 W/(m²·K) on both faces, on the grid and steps that the tool uses. */
-export function stripTask(changed: Partial<StripTask> = {}, lengthM = 0.4): StripTask {
+export function stripTask(changed: Partial<SheetTask> = {}, lengthM = 0.4): SheetTask {
   return {
-    grid: stripGrid(lengthM, 5e-4, 1.06),
+    grid: sheetGrid(lengthM, 5e-4, 1.06),
     properties: constantSteel,
     thicknessM: 1.2e-3,
-    zoneM: 0,
+    zoneM2: 0,
+    cooledFaces: 2,
     convection: 25,
     emissivity: 0,
     ambientCelsius: 20,
@@ -26,20 +27,20 @@ export function stripTask(changed: Partial<StripTask> = {}, lengthM = 0.4): Stri
     holdSeconds: 60,
     endRiseKelvin: 1,
     coolSeconds: 1e6,
-    steps: { firstSeconds: 0.02, growth: 1.02 },
+    steps: { firstSeconds: 0.02, growth: 1.018 },
     ...changed,
   };
 }
 
-export interface SolvedStrip {
-  readonly grid: StripGrid;
-  readonly field: StripField;
+export interface SolvedSheet {
+  readonly grid: SheetGrid;
+  readonly field: SheetField;
   at(millimetres: number, seconds: number): number;
   peak(millimetres: number): number;
 }
 
-export function solved(task: StripTask): SolvedStrip {
-  const field = conductStrip(task);
+export function solved(task: SheetTask): SolvedSheet {
+  const field = conductSheet(task);
   const { positionsM } = task.grid;
   const place = (row: Float64Array, millimetres: number): number =>
     between(positionsM, row, millimetres / 1000);
