@@ -1,6 +1,7 @@
 import { markSign, scaleOf } from './heat-picture.ts';
 import type { HeatPicture, PictureCurve, PictureLimit, PictureMark, PictureScale } from './heat-picture.ts';
-import { visibleText } from './visible-text.ts';
+import { escaped, line, n, pieces, polyline, text } from './svg-elements.ts';
+import type { Along } from './svg-elements.ts';
 
 const width = 860;
 const left = 70;
@@ -100,14 +101,14 @@ function panelOf(picture: HeatPicture): string {
     ...limitLines(limits, y),
     clearMm === undefined || clearMm > scale.mostMm ? '' : clearLine(clearMm, x, foot),
     ...curves.flatMap(({ curve }, index) => [
-      path(
+      polyline(
         curve.distancesMm,
         curve.endOfHoldCelsius,
         x,
         y,
         `stroke="${ink.hold}" stroke-width="1.5" stroke-dasharray="2 4"`,
       ),
-      path(
+      polyline(
         curve.distancesMm,
         curve.peakCelsius,
         x,
@@ -121,8 +122,6 @@ function panelOf(picture: HeatPicture): string {
     .filter((piece) => piece !== '')
     .join('\n');
 }
-
-type Along = (value: number) => number;
 
 function axes({ mostMm, mostCelsius, stepMm, stepCelsius }: PictureScale, x: Along, y: Along): string {
   const lines: string[] = [];
@@ -260,47 +259,6 @@ function dashes(index: number): string {
   return dash === '' ? '' : ` stroke-dasharray="${dash}"`;
 }
 
-function path(xs: readonly number[], ys: readonly number[], x: Along, y: Along, style: string): string {
-  const points = xs.map((mm, index) => `${n(x(mm))},${n(y(ys[index] ?? 0))}`).join(' ');
-  return `<polyline points="${points}" fill="none" ${style}/>`;
-}
-
-function line(x1: number, y1: number, x2: number, y2: number, style: string): string {
-  return `<line x1="${n(x1)}" y1="${n(y1)}" x2="${n(x2)}" y2="${n(y2)}" ${style}/>`;
-}
-
-function text(x: number, y: number, words: string, style: string): string {
-  return `<text x="${n(x)}" y="${n(y)}"${style === '' ? '' : ` ${style}`}>${escaped(words)}</text>`;
-}
-
-function pieces(words: string, most: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of words.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= most)
-      lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
-}
-
 function degrees(celsius: number): string {
   return `${n(Math.round(celsius))} °C`;
-}
-
-/** At most two decimals, and never an exponent: what XML readers and people take alike. */
-function n(value: number): string {
-  return String(Math.round(value * 100) / 100);
-}
-
-function escaped(words: string): string {
-  return (
-    visibleText(words)
-      // XML has no way to write these two.
-      .replaceAll(/[\ufffe\uffff]/gu, '?')
-      .replaceAll('&', '&amp;')
-      .replaceAll('<', '&lt;')
-      .replaceAll('>', '&gt;')
-      .replaceAll('"', '&quot;')
-  );
 }
