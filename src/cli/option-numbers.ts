@@ -1,4 +1,5 @@
 import type { Dimension } from '../quantity/dimension.ts';
+import { excerpt } from '../plan/excerpt.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 
@@ -50,7 +51,7 @@ export function readOptionNumber(
   const trimmed = text.trim();
   const value = /^[+-]?\d+(?:\.\d+)?$/u.test(trimmed) ? Number(trimmed) : Number.NaN;
   if (value >= least && value <= most) return value;
-  const shown = trimmed === '' ? '(nothing)' : trimmed;
+  const shown = trimmed === '' ? '(nothing)' : excerpt(trimmed);
   fault(
     `--${option} ${shown} is out of range: a number from ${String(least)} to ${String(most)} is plausible.`,
   );

@@ -1,4 +1,5 @@
 import { planSchema } from '../generated/plan-schema.ts';
+import { excerpt } from './excerpt.ts';
 import { nearestWords } from './nearest-word.ts';
 import type { SchemaPart } from './schema-keywords.ts';
 
@@ -25,5 +26,5 @@ export function explainUnknownWord(option: string, given: string, { known, synon
   const near = nearestWords(given, known, synonyms);
   const hint =
     near.length > 0 ? `the nearest known is \`${near.join('`, `')}\`` : `it takes \`${known.join('`, `')}\``;
-  return `${option} does not know \`${given}\`: ${hint}.`;
+  return `${option} does not know \`${excerpt(given)}\`: ${hint}.`;
 }

@@ -336,6 +336,15 @@ describe('what is wrong is said in sentences that name the option and the plausi
     expect(stderr).toContain('in quotes');
   });
 
+  test.each(['--near', '--source', '--metal', '--times', '--hold', '--at', '--emissivity'])(
+    '%s of ten thousand letters is told in a short sentence',
+    (option) => {
+      const { status, stderr } = heat(withOption(option, '9x'.repeat(5000)));
+      expect(status).toBe(2);
+      expect(stderr.length).toBeLessThan(700);
+    },
+  );
+
   test('text that would move the cursor is shown, not sent', () => {
     expect(heat(withOption('--near', '\u001b[2Jx')).stderr).not.toContain('\u001b');
   });
