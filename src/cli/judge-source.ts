@@ -11,6 +11,7 @@ import type { Pack } from '../packs/pack.ts';
 import { resolvePacks } from '../packs/resolve-packs.ts';
 import type { ResolvedPacks } from '../packs/resolve-packs.ts';
 import { checkPlan } from '../plan/check-plan.ts';
+import type { EntryFault } from '../plan/entry-fault.ts';
 import { decodeText } from '../plan/decode-text.ts';
 import type { ReadFault } from '../plan/fault.ts';
 import type { LocatedNode } from '../plan/node.ts';
@@ -33,7 +34,7 @@ export interface JudgingRun {
 }
 
 type PinnedRules =
-  | { readonly ok: true; readonly packs: ResolvedPacks; readonly rules: CompiledRules }
+  | { readonly ok: true; readonly packs: ResolvedPacks; readonly rules: () => CompiledRules }
   | { readonly ok: false; readonly sentence: string };
 
 export type SourceAnswer =
@@ -46,6 +47,54 @@ const none: SeverityCounts = { stop: 0, hold: 0, note: 0, accepted: 0 };
 
 /** Reads, derives and judges one plan. `named` files are judged whatever they hold; of a folder only plans are. */
 export function judgeSource(run: JudgingRun, file: string, bytes: Uint8Array, named: boolean): SourceAnswer {
+  const opened = openPlan(run, file, bytes, named);
+  if (opened.kind !== 'opened') return opened;
+  const { plan, faults, source, root, digest, packs, rules, context, title } = opened;
+  const { stage } = context;
+  const { sheets, afterwards } = deriveFacts(plan, faults, context);
+  const judgement = judgePlan(sheets, rules(), stage, afterwards);
+  return {
+    kind: 'plan',
+    packs,
+    report: {
+      file,
+      stage,
+      digest,
+      ...(title === undefined ? {} : { title }),
+      verdict: judgement.verdict,
+      counts: countsOf(judgement.findings),
+      lifted: judgement.lifts,
+      notJudged: judgement.notJudged.map(({ rule, reason }) => ({ rule, sentence: reason })),
+      findings: judgement.findings.map((finding) => ({
+        finding,
+        place: placeOf(source, findingRange(root, finding)),
+      })),
+    },
+  };
+}
+
+/** A plan that is read and checked against its form, with the packs that it is judged by. */
+export interface OpenedPlan {
+  readonly kind: 'opened';
+  readonly plan: Plan;
+  readonly faults: readonly EntryFault[];
+  readonly source: SourceText;
+  readonly root: LocatedNode;
+  readonly digest: string;
+  readonly packs: ResolvedPacks;
+  /** Compiled when first asked for. */
+  readonly rules: () => CompiledRules;
+  readonly context: DerivationContext;
+  readonly title?: string;
+}
+
+/** The door for every command that takes plans; what cannot be judged comes out as its report. */
+export function openPlan(
+  run: JudgingRun,
+  file: string,
+  bytes: Uint8Array,
+  named: boolean,
+): OpenedPlan | SourceAnswer {
   const digest = `sha256:${createHash('sha256').update(bytes).digest('hex')}`;
   const decoded = decodeText(bytes);
   if (!decoded.ok) return notJudged({ path: file, text: decoded.text }, [decoded.fault], digest);
@@ -70,29 +119,21 @@ export function judgeSource(run: JudgingRun, file: string, bytes: Uint8Array, na
     makers: pinned.packs.makers,
     solveStrip: run.solveStrip,
   };
-  const { sheets, afterwards } = deriveFacts(plan, faults, context);
-  const judgement = judgePlan(sheets, pinned.rules, stage, afterwards);
   const { maker, model, body, model_year: year } = plan.vehicle;
   const vehicle = [maker, model, body, year].filter((word) => word !== undefined).join(' ');
   const job = plan.job?.number === undefined ? undefined : `job ${plan.job.number}`;
   const title = [vehicle === '' ? undefined : vehicle, job].filter((word) => word !== undefined).join(', ');
   return {
-    kind: 'plan',
+    kind: 'opened',
+    plan,
+    faults,
+    source,
+    root: yaml.root,
+    digest,
     packs: pinned.packs,
-    report: {
-      file,
-      stage,
-      digest,
-      ...(title === '' ? {} : { title }),
-      verdict: judgement.verdict,
-      counts: countsOf(judgement.findings),
-      lifted: judgement.lifts,
-      notJudged: judgement.notJudged.map(({ rule, reason }) => ({ rule, sentence: reason })),
-      findings: judgement.findings.map((finding) => ({
-        finding,
-        place: placeOf(source, findingRange(yaml.root, finding)),
-      })),
-    },
+    rules: pinned.rules,
+    context,
+    ...(title === '' ? {} : { title }),
   };
 }
 
@@ -105,10 +146,18 @@ function pinnedRules(run: JudgingRun, { rules: pins, vehicle }: Plan): PinnedRul
   if (before !== undefined) return before;
   const resolved = resolvePacks(run.packs, pins, which);
   const answer: PinnedRules = resolved.ok
-    ? { ok: true, packs: resolved.packs, rules: compileRules(resolved.packs, run.dictionary) }
+    ? { ok: true, packs: resolved.packs, rules: once(() => compileRules(resolved.packs, run.dictionary)) }
     : resolved;
   run.resolved.set(key, answer);
   return answer;
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 /** What a YAML file of a folder is, by its top-level keys. */

@@ -2,6 +2,7 @@ import { Command, InvalidArgumentError, Option } from 'commander';
 import { readDate } from '../quantity/iso-date.ts';
 import { check } from './check.ts';
 import { wantsColour } from './colour-choice.ts';
+import { addHeatCommand } from './heat-command.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
@@ -51,7 +52,7 @@ export function program(): Command {
     .action((plans: string[], options: CheckArguments) => {
       process.exitCode = check(plans, {
         format: options.format,
-        asOfDay: options.asOf ?? Math.floor(Date.now() / millisecondsADay),
+        asOfDay: options.asOf ?? today(),
         ...(options.stage === undefined ? {} : { stage: options.stage }),
         quiet: options.quiet,
         rules: options.rules,
@@ -79,6 +80,8 @@ export function program(): Command {
         columns: 80,
       });
     });
+
+  addHeatCommand(planish, today);
   return planish;
 }
 
@@ -93,6 +96,11 @@ interface CheckArguments {
   readonly stage?: 'draft' | 'start' | 'release';
   readonly rules: readonly string[];
   readonly quiet: boolean;
+}
+
+/** In UTC, days since 1970-01-01. */
+function today(): number {
+  return Math.floor(Date.now() / millisecondsADay);
 }
 
 function collect(folder: string, before: readonly string[]): readonly string[] {

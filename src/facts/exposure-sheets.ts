@@ -33,6 +33,24 @@ export function exposureSheets(
   one: OperationSurvey,
   operationSheet: FactSheet,
 ): readonly FactSheet[] {
+  return exposuresOf(survey, one).map((exposed) => ({
+    kind: 'exposure' as const,
+    at: exposed.neighbour.at,
+    facts: exposureFacts(survey, one, exposed),
+    standsOn: [operationSheet],
+    ...(operationSheet.part === undefined ? {} : { part: operationSheet.part }),
+    operation: one.at,
+  }));
+}
+
+/** One neighbour in the reach of one heat source. */
+export interface Exposed {
+  readonly source: HeatSource;
+  readonly neighbour: Neighbour;
+}
+
+/** Every neighbour of every heat source of an operation, listed or not. */
+export function exposuresOf(survey: Survey, one: OperationSurvey): readonly Exposed[] {
   const sources = heatSources(one);
   if (sources.length === 0) return [];
   const listed = (one.operation.near ?? []).flatMap((near, index) =>
@@ -44,14 +62,7 @@ export function exposureSheets(
   return sources.flatMap((source) =>
     [...listed, ...unlisted]
       .filter((neighbour) => isInReach(source, neighbour))
-      .map((neighbour) => ({
-        kind: 'exposure' as const,
-        at: neighbour.at,
-        facts: factsOf(survey, one, source, neighbour),
-        standsOn: [operationSheet],
-        ...(operationSheet.part === undefined ? {} : { part: operationSheet.part }),
-        operation: one.at,
-      })),
+      .map((neighbour) => ({ source, neighbour })),
   );
 }
 
@@ -71,17 +82,15 @@ function isInReach(source: HeatSource, { part, item, listed, distanceMm }: Neigh
   }
 }
 
-function factsOf(
+export function exposureFacts(
   survey: Survey,
   one: OperationSurvey,
-  source: HeatSource,
-  neighbour: Neighbour,
+  { source, neighbour }: Exposed,
 ): ExposureFacts {
   const { near, at } = neighbour;
   const heat: NeighbourHeat = neighbour.listed
     ? neighbourHeat(survey.context, one, source, neighbour)
     : { ok: false, reason: `${neighbour.name} is not listed under \`near\` with its distance.` };
-  const ownLimit = quantityOf(near?.limit, 'temperature');
   return {
     'exposure.victim':
       neighbour.victim === undefined
@@ -104,17 +113,18 @@ function factsOf(
     'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
     'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
     ...heatFacts(heat, at),
-    ...limitFacts(limitOf(survey.context.limits, neighbour, ownLimit), heat, at),
+    ...limitFacts(limitOf(survey.context.limits, neighbour), heat, at),
     'exposure.tensile_left': strengthLeft(neighbour, heat, at),
   };
 }
 
-function limitOf(
+/** What the packs, and the page that the plan cites for it, let a neighbour stand; undefined when it is not known what it is. */
+export function limitOf(
   limits: ReadonlyMap<string, HeatLimit>,
-  { victim }: Neighbour,
-  ownCelsius: number | undefined,
+  { victim, near }: Neighbour,
 ): HeatLimit | undefined {
   if (victim === undefined) return undefined;
+  const ownCelsius = quantityOf(near?.limit, 'temperature');
   const limit = limits.get(victim) ?? {};
   if (ownCelsius === undefined) return limit;
   // A page's own figure can only make the pack's limit stricter; what it may loosen is for a provision.
@@ -199,11 +209,16 @@ function reasonOf(heat: NeighbourHeat): string {
   return heat.ok ? 'The time is not known.' : heat.reason;
 }
 
-function strengthLeft({ part, victim }: Neighbour, heat: NeighbourHeat, at: string): Fact {
-  const hardened =
-    victim === 'hardened or multi-phase steel' &&
-    (part?.material.class === 'press-hardened' || part?.material.class === 'ultra-high-strength');
-  if (!hardened) return unknown('The curve is for hardened steel only.', at);
+/** Whether the tempering curve is made for it: dual-phase and complex-phase steel soften by other laws. */
+export function isTempered({ part, victim }: Pick<Neighbour, 'part' | 'victim'>): boolean {
+  const of = part?.material.class;
+  return (
+    victim === 'hardened or multi-phase steel' && (of === 'press-hardened' || of === 'ultra-high-strength')
+  );
+}
+
+function strengthLeft(neighbour: Neighbour, heat: NeighbourHeat, at: string): Fact {
+  if (!isTempered(neighbour)) return unknown('The curve is for hardened steel only.', at);
   if (!heat.ok) return unknown(heat.reason, at);
   if (heat.history === undefined) return unknown('No history is computed for a seam.', at);
   const left = tensileLeft(heat.history);

@@ -145,5 +145,9 @@ export function sourcePeak(operation: Operation, at: string): Fact {
   if (stated === undefined) return unknown('The temperature of the heated zone is not stated.', place);
   return measured === undefined
     ? assumed(stated + 30, 'Nothing is stated that measures the temperature: 30 K are added.', place)
-    : computed(stated + measured, place, `As stated, with ${String(measured)} K for the instrument.`);
+    : computed(
+        stated + measured,
+        place,
+        `The temperature as stated, with ${String(measured)} K for the instrument.`,
+      );
 }

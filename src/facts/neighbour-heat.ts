@@ -57,10 +57,41 @@ const thickestStackMm = 4;
 
 function heldHeat(
   context: DerivationContext,
-  { operation, part, at }: OperationSurvey,
+  operation: OperationSurvey,
   neighbour: Neighbour,
   distanceMm: number,
 ): NeighbourHeat {
+  const held = neighbourStrip(operation, neighbour);
+  if (!held.ok) return held;
+  const answer = context.solveStrip(held.strip);
+  if (!answer.ok) return answer;
+  const point = answer.history.at(distanceMm);
+  if (!point.ok) return point;
+  const { assumed, notes } = held;
+  const method = 'Conduction along a strip with its cool-down, bright surface in still air.';
+  return {
+    ok: true,
+    peakCelsius: point.point.peakCelsius,
+    history: point.point,
+    assumed,
+    notes: [...notes, method],
+  };
+}
+
+/** The strip that a neighbour lies on and the heat at its end, wherever on it the neighbour lies. `notes` are what was assumed. */
+export type NeighbourStrip =
+  | {
+      readonly ok: true;
+      readonly strip: HeldStrip;
+      readonly assumed: boolean;
+      readonly notes: readonly string[];
+    }
+  | { readonly ok: false; readonly reason: string };
+
+export function neighbourStrip(
+  { operation, part, at }: OperationSurvey,
+  neighbour: Neighbour,
+): NeighbourStrip {
   const peak = sourcePeak(operation, at);
   const holdSeconds = quantityOf(operation.hold, 'time');
   const thicknessMm = quantityOf(part.part.thickness, 'length');
@@ -101,12 +132,7 @@ function heldHeat(
     metal,
     ...(freeEndMm === undefined ? {} : { freeEndMm }),
   };
-  const answer = context.solveStrip(strip);
-  if (!answer.ok) return answer;
-  const point = answer.history.at(distanceMm);
-  if (!point.ok) return point;
-  notes.push('Conduction along a strip with its cool-down, bright surface in still air.');
-  return { ok: true, peakCelsius: point.point.peakCelsius, history: point.point, assumed, notes };
+  return { ok: true, strip, assumed, notes };
 }
 
 /**
@@ -136,7 +162,8 @@ function isLayered({ part: one }: PartSurvey, { part: other }: PartSurvey): bool
   return names(one, other) || names(other, one);
 }
 
-function seamHeat(
+/** The peak beside one pass of a seam, at any distance from it. */
+export function seamHeat(
   { operation, part }: OperationSurvey,
   source: Extract<HeatSource, { readonly kind: 'arc' | 'brazing' }>,
   distanceMm: number,

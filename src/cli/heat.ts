@@ -1,0 +1,176 @@
+import { answerHeat } from '../facts/heat-question.ts';
+import { isOpen } from '../facts/exposure-verdict.ts';
+import type { HeatBounds } from '../facts/heat-limits.ts';
+import { rememberingStripSolver } from '../facts/strip-solver.ts';
+import { builtInPacks } from '../generated/built-in-packs.ts';
+import { keepOffRule, leastTensileLeft, limitSource } from '../packs/heat-rules.ts';
+import type { Pack } from '../packs/pack.ts';
+import { resolvePacks } from '../packs/resolve-packs.ts';
+import type { Layer, ResolvedPacks } from '../packs/resolve-packs.ts';
+import { heatCsv, plansCsv } from '../report/heat-csv.ts';
+import { heatJson, plansJson } from '../report/heat-json.ts';
+import { answerPicture, plannedPicture } from '../report/heat-pictures.ts';
+import { heatPlansText } from '../report/heat-plans-text.ts';
+import type { HeatAnswerReport } from '../report/heat-report.ts';
+import { heatSvg } from '../report/heat-svg.ts';
+import { heatText } from '../report/heat-text.ts';
+import type { UsedPack } from '../report/plan-report.ts';
+import { visibleText } from '../report/visible-text.ts';
+import { loadGivenPacks } from './given-packs.ts';
+import { readHeatOptions } from './heat-options.ts';
+import type { HeatArguments } from './heat-options.ts';
+import { heatsOfPlans } from './heat-plans.ts';
+import { version } from './version.ts';
+import { writeNewFile } from './write-new-file.ts';
+import { writeOut } from './write-out.ts';
+
+export interface HeatOptions {
+  readonly format: 'text' | 'json' | 'csv';
+  readonly rules: readonly string[];
+  /** File for the picture. */
+  readonly svg?: string;
+  readonly force: boolean;
+  readonly asOfDay: number;
+  readonly colour: boolean;
+  readonly columns: number;
+}
+
+/**
+ * The command `heat`. Without a plan 0 when it is answered, also where no distance keeps the limit, and 2 when the question is
+ * wrong or beyond what can be computed. With plans 0 when every neighbour keeps its limits, 1 when one does not or is not
+ * known, 2 when a plan cannot be judged.
+ */
+export function heat(plans: readonly string[], asked: HeatArguments, options: HeatOptions): 0 | 1 | 2 {
+  const given = loadGivenPacks(options.rules);
+  if (!given.ok) return refuse(given.lines);
+  const packs = [...builtInPacks(), ...given.packs];
+  const resolved = resolvePacks(packs, undefined);
+  if (!resolved.ok) return refuse([resolved.sentence]);
+  const contradiction = bothAsked(plans, asked);
+  if (contradiction !== undefined) return refuse([contradiction]);
+  return plans.length === 0
+    ? answerQuestion(asked, packs, resolved.packs, options)
+    : showPlans(plans, packs, resolved.packs, options);
+}
+
+/** What the rules of the packs in force ask beside their limits. */
+export function boundsOf(layers: readonly Layer[]): HeatBounds {
+  const least = leastTensileLeft(layers);
+  return {
+    ...(least === undefined ? {} : { leastTensileLeft: least }),
+    keepOff: (victim, from) => keepOffRule(layers, victim, from),
+  };
+}
+
+function answerQuestion(
+  asked: HeatArguments,
+  packs: readonly Pack[],
+  { layers, limits }: ResolvedPacks,
+  options: HeatOptions,
+): 0 | 2 {
+  const reading = readHeatOptions(asked);
+  if (!reading.ok) return refuse(reading.sentences);
+  const reply = answerHeat(
+    reading.question,
+    { limits, solveStrip: rememberingStripSolver() },
+    boundsOf(layers),
+  );
+  if (!reply.ok) return refuse([`This heat cannot be computed: ${reply.reason}`]);
+  const { answer } = reply;
+  const source = limitSource(packs, answer.victim);
+  const report: HeatAnswerReport = {
+    answer,
+    near: asked.near?.trim() ?? answer.victim,
+    readings: reading.readings,
+    ...(source === undefined ? {} : { limitSource: source }),
+    rulePack: ownerOf(layers, answer.keepOff?.rule),
+    packs: usedPacks(layers),
+    planish: version,
+  };
+  const title = `planish heat: ${report.near}`;
+  const fault =
+    options.svg === undefined
+      ? undefined
+      : writeNewFile(options.svg, heatSvg(title, [answerPicture(answer)]), options.force);
+  if (fault !== undefined) return refuse([`--svg: ${fault}`]);
+  switch (options.format) {
+    case 'json':
+      writeOut(heatJson(report));
+      break;
+    case 'csv':
+      writeOut(heatCsv(report));
+      break;
+    case 'text':
+      writeOut(heatText(report, options));
+  }
+  return 0;
+}
+
+function showPlans(
+  args: readonly string[],
+  packs: readonly Pack[],
+  { layers }: ResolvedPacks,
+  options: HeatOptions,
+): 0 | 1 | 2 {
+  const { plans, complaints } = heatsOfPlans(args, packs, options.asOfDay, boundsOf);
+  for (const line of complaints) complain(line);
+  const pictures = plans.flatMap(({ file, heats }) =>
+    heats.filter(({ heat: one }) => one.runs.length > 0).map(({ heat: one }) => plannedPicture(one, file)),
+  );
+  if (options.svg !== undefined) {
+    const fault =
+      pictures.length === 0
+        ? 'these plans hold no heat of which a picture can be drawn.'
+        : writeNewFile(options.svg, heatSvg('planish heat: heats of plans', pictures), options.force);
+    if (fault !== undefined) return refuse([`--svg: ${fault}`]);
+  }
+  switch (options.format) {
+    case 'json':
+      writeOut(plansJson(plans, { planish: version, packs: usedPacks(layers) }));
+      break;
+    case 'csv':
+      writeOut(plansCsv(plans));
+      break;
+    case 'text':
+      if (plans.length > 0) writeOut(heatPlansText(plans, options));
+  }
+  if (plans.length === 0 || plans.some(({ notJudged }) => notJudged.length > 0)) return 2;
+  const isAnyOpen = plans.some(({ heats }) =>
+    heats.some(
+      ({ heat: { open, neighbours } }) =>
+        open.length > 0 || neighbours.some(({ verdict }) => isOpen(verdict)),
+    ),
+  );
+  return isAnyOpen ? 1 : 0;
+}
+
+function bothAsked(plans: readonly string[], asked: HeatArguments): string | undefined {
+  const [plan] = plans;
+  const [option] = Object.entries(asked).find(([, value]) => value !== undefined) ?? [];
+  if (plan === undefined || option === undefined) return undefined;
+  const dashed = option.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
+  return `\`${plan}\` stands beside --${dashed}: name plans, or ask about a heat without one. A value with a blank in it goes in quotes ("600 °C") or loses the blank (600C).`;
+}
+
+function ownerOf(layers: readonly Layer[], id: string | undefined): string {
+  const owner = layers.find(({ rules }) => rules.some((rule) => rule.id === id)) ?? layers[0];
+  return owner === undefined ? '' : `${owner.name} ${owner.version}`;
+}
+
+function usedPacks(layers: readonly Layer[]): readonly UsedPack[] {
+  return layers.map(({ name, version: packVersion, digest, released }) => ({
+    pack: name,
+    version: packVersion,
+    digest,
+    released,
+  }));
+}
+
+function refuse(lines: readonly string[]): 2 {
+  for (const line of lines) complain(line);
+  return 2;
+}
+
+function complain(line: string): void {
+  writeOut(`planish: ${visibleText(line)}\n`, 'complaints');
+}

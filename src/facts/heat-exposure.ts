@@ -1,0 +1,120 @@
+import { highestTemperature, longestHold } from '../heat/stay-clear.ts';
+import type { HeldHeat, KeptLimit, Sought } from '../heat/stay-clear.ts';
+import type { PointHistory } from '../heat/point-history.ts';
+import { tensileLeft } from '../heat/tempering.ts';
+import type { DerivationContext, HeatLimit } from './context.ts';
+import type { Neighbour } from './exposed-neighbour.ts';
+import { isTempered } from './exposure-sheets.ts';
+import { exposureVerdict } from './exposure-verdict.ts';
+import type { ExposureVerdict } from './exposure-verdict.ts';
+import type { KeepOff } from './heat-limits.ts';
+
+/** What a neighbour at one distance goes through; what cannot be computed is absent and has a sentence in `reasons`. */
+export interface HeatExposure {
+  readonly distanceMm: number;
+  readonly peakCelsius?: number;
+  readonly peakAtSeconds?: number;
+  readonly secondsAboveLimit?: number;
+  /** %. */
+  readonly tensileLeft?: number;
+  readonly verdict: ExposureVerdict;
+  readonly reasons: readonly string[];
+  /** Why no strength left is named. */
+  readonly strengthReason?: string;
+  /** Only where distances are asked for. The temperature is the one to state, without the instrument's allowance. */
+  readonly longestHold?: Sought;
+  readonly highestTemperature?: Sought;
+}
+
+/** `point` is undefined where the sheet does not reach so far. */
+export function exposureAt(
+  distanceMm: number,
+  point: PointHistory | undefined,
+  limit: HeatLimit,
+  least: number | undefined,
+  keepOff: KeepOff | undefined,
+  neighbour: Neighbour,
+): HeatExposure {
+  const { holdAboveCelsius: hold, stopAboveCelsius: stop, timeAbove } = limit;
+  const reasons: string[] = [];
+  const above = point === undefined || hold === undefined ? undefined : point.secondsAbove(hold);
+  if (point !== undefined && hold === undefined)
+    reasons.push('The rule packs set no limit of temperature for it.');
+  const strength = point === undefined ? undefined : strengthOf(neighbour, point);
+  const percent = strength !== undefined && 'percent' in strength ? strength.percent : undefined;
+  const margin = (celsius: number | undefined): number | undefined =>
+    celsius === undefined ? Number.NEGATIVE_INFINITY : point && point.peakCelsius - celsius;
+  const verdict = exposureVerdict({
+    stays: true,
+    distanceMm,
+    keepOffMm: keepOff?.distanceMm,
+    overLimit: margin(hold),
+    overStopLimit: margin(stop),
+    overTime:
+      timeAbove === undefined
+        ? Number.NEGATIVE_INFINITY
+        : point && point.secondsAbove(timeAbove.celsius) - timeAbove.atMostSeconds,
+    tensileLeft: percent,
+    leastTensileLeft: least,
+  });
+  return {
+    distanceMm,
+    ...(point === undefined ? {} : { peakCelsius: point.peakCelsius, peakAtSeconds: point.peakAtSeconds }),
+    ...(above === undefined || !Number.isFinite(above) ? {} : { secondsAboveLimit: above }),
+    ...(percent === undefined ? {} : { tensileLeft: percent }),
+    verdict,
+    reasons,
+    ...(strength !== undefined && 'reason' in strength ? { strengthReason: strength.reason } : {}),
+  };
+}
+
+function strengthOf(
+  neighbour: Neighbour,
+  point: PointHistory,
+): { readonly percent: number } | { readonly reason: string } {
+  if (!isTempered(neighbour)) return { reason: 'The strength left is computed for hardened steel only.' };
+  const left = tensileLeft(point);
+  switch (left.state) {
+    case 'tempered':
+      return { percent: left.percent };
+    case 're-transformed':
+      return { reason: 'It is heated past the start of transformation: what strength is left is unknown.' };
+    case 'not computed':
+      return { reason: sentence(left.reason) };
+  }
+}
+
+/** The longest hold and the highest temperature with which a place keeps its limit: up to twenty solves. */
+export function searches(
+  solveStrip: DerivationContext['solveStrip'],
+  heat: HeldHeat,
+  distanceMm: number,
+  kept: KeptLimit,
+  statedCelsius: number | undefined,
+): Pick<HeatExposure, 'longestHold' | 'highestTemperature'> {
+  return {
+    longestHold: longestHold(solveStrip, heat, distanceMm, kept),
+    highestTemperature: withoutAllowance(
+      highestTemperature(solveStrip, heat, distanceMm, kept),
+      heat,
+      statedCelsius,
+    ),
+  };
+}
+
+/** Instruments read low by at most this, K (see `sourcePeak`); a wider gap is that of a torch that nobody measures. */
+const mostAllowanceKelvin = 30;
+
+/** The temperature that may be stated: what the instrument's allowance lifts to the one that was found. */
+function withoutAllowance(sought: Sought, heat: HeldHeat, statedCelsius: number | undefined): Sought {
+  if (!sought.ok) return sought;
+  const allowance = heat.sourceCelsius - (statedCelsius ?? Number.NaN);
+  if (!(allowance <= mostAllowanceKelvin)) {
+    return { ok: false, reason: 'A torch that nobody measures counts as 900 °C, whatever is stated.' };
+  }
+  return { ...sought, value: sought.value - allowance, rounded: Math.floor(sought.value - allowance) };
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${text.endsWith('.') ? '' : '.'}`;
+}

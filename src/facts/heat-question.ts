@@ -1,0 +1,196 @@
+import type { Item, Operation, Plan, StrengthClass } from '../generated/plan-types.ts';
+import { heatCurve } from '../heat/heat-curve.ts';
+import type { HeatCurve } from '../heat/heat-curve.ts';
+import { stayClear } from '../heat/stay-clear.ts';
+import type { HeldHeat } from '../heat/stay-clear.ts';
+import type { DerivationContext, HeatLimit } from './context.ts';
+import { listedNeighbours } from './exposed-neighbour.ts';
+import type { Neighbour } from './exposed-neighbour.ts';
+import { isTempered, limitOf } from './exposure-sheets.ts';
+import { exposureAt, searches } from './heat-exposure.ts';
+import type { HeatExposure } from './heat-exposure.ts';
+import { clearDistance, keptLimit } from './heat-limits.ts';
+import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
+import { neighbourStrip } from './neighbour-heat.ts';
+import { quantityOf } from './quantity-of.ts';
+import type { OperationSurvey } from './survey.ts';
+import { surveyPlan } from './survey-plan.ts';
+
+/** A heat without a plan, in the words and quantities of the plan, and what lies beside it. */
+export interface HeatQuestion {
+  /** `source`, `temperature`, `hold`, `times`, `measured_by` and `free_end` as a plan writes them. */
+  readonly operation: Operation;
+  readonly thickness: string;
+  /** Class of the heated sheet. */
+  readonly metal?: StrengthClass;
+  readonly near: { readonly class: StrengthClass } | { readonly item: Item };
+  /** Where the temperature is asked for; usual places when absent. */
+  readonly distancesMm?: readonly number[];
+  readonly shape?: 'strip' | 'disc';
+  readonly radiusMm?: number;
+  readonly convection?: number;
+  readonly emissivity?: number;
+  readonly ambientCelsius?: number;
+}
+
+export type HeatReply =
+  | { readonly ok: true; readonly answer: HeatAnswer }
+  /** Sentences, in the words of the engine, on what cannot be computed. */
+  | { readonly ok: false; readonly reason: string };
+
+export interface HeatAnswer {
+  readonly question: HeatQuestion;
+  /** All numbers that were computed with. */
+  readonly heat: HeldHeat;
+  readonly statedCelsius?: number;
+  readonly victim: string;
+  readonly limit: HeatLimit;
+  readonly leastTensileLeft?: number;
+  readonly keepOff?: KeepOff;
+  readonly clear: ClearDistance;
+  readonly exposures: readonly HeatExposure[];
+  readonly assumptions: readonly string[];
+  readonly curve: HeatCurve;
+}
+
+type Solver = Pick<DerivationContext, 'limits' | 'solveStrip'>;
+
+/** Shown where nobody asks for distances, mm. */
+const usualDistancesMm = [10, 20, 40, 80, 120];
+
+/** Answers with the same survey, assumptions, engine and limits as a plan that holds this heat. */
+export function answerHeat(question: HeatQuestion, context: Solver, bounds: HeatBounds): HeatReply {
+  const { operation, neighbour } = asPlan(question, context);
+  if (neighbour === undefined) return { ok: false, reason: 'Nothing is named that lies near.' };
+  const held = neighbourStrip(operation, neighbour);
+  if (!held.ok) return held;
+  const heat = withSurroundings(held.strip, question);
+  const solved = context.solveStrip(heat);
+  if (!solved.ok) return solved;
+  const limit = limitOf(context.limits, neighbour) ?? {};
+  const least = isTempered(neighbour) ? bounds.leastTensileLeft : undefined;
+  const kept = keptLimit(limit, least);
+  const victim = neighbour.victim ?? neighbour.name;
+  const keepOff = bounds.keepOff(victim, 'heat');
+  const sought = kept === undefined ? undefined : stayClear(context.solveStrip, heat, kept);
+  const clear = clearDistance(sought, keepOff, `The rule packs set no limit for ${victim}.`);
+  const reachMm = heat.freeEndMm ?? Infinity;
+  const distancesMm = question.distancesMm ?? usualDistances(clear, reachMm);
+  const stated = quantityOf(question.operation.temperature, 'temperature');
+  const exposures = distancesMm.map((distanceMm): HeatExposure => {
+    const place = solved.history.at(distanceMm);
+    const point = place.ok ? place.point : undefined;
+    const exposure = exposureAt(distanceMm, point, limit, least, keepOff, neighbour);
+    const unreached = place.ok ? [] : [sentence(place.reason)];
+    const searched =
+      question.distancesMm === undefined || kept === undefined || !place.ok
+        ? {}
+        : searches(context.solveStrip, heat, distanceMm, kept, stated);
+    return { ...exposure, reasons: [...unreached, ...exposure.reasons], ...searched };
+  });
+  return {
+    ok: true,
+    answer: {
+      question,
+      heat,
+      ...(stated === undefined ? {} : { statedCelsius: stated }),
+      victim,
+      limit,
+      ...(least === undefined ? {} : { leastTensileLeft: least }),
+      ...(keepOff === undefined ? {} : { keepOff }),
+      clear,
+      exposures,
+      assumptions: [...held.notes, ...surroundings(question)],
+      curve: heatCurve(
+        solved.history,
+        shownReachMm(clear, distancesMm, reachMm),
+        heat.holdSeconds * heat.times,
+      ),
+    },
+  };
+}
+
+/** The question as the plan that would hold it, so that nothing is assumed here otherwise than there. */
+function asPlan(
+  { operation, thickness, metal, near }: HeatQuestion,
+  { limits, solveStrip }: Solver,
+): { readonly operation: OperationSurvey; readonly neighbour: Neighbour | undefined } {
+  const asked = 'item' in near ? { item: near.item } : { part: 'neighbour' };
+  const plan: Plan = {
+    format: 1,
+    vehicle: {},
+    parts: [
+      {
+        id: 'sheet',
+        name: 'the heated sheet',
+        thickness,
+        ...(metal === undefined ? {} : { class: metal }),
+        operations: [{ ...operation, do: 'heat', near: [asked] }],
+      },
+      // Not structural: the class is taken as it is asked about, since nobody here could cite a page for it.
+      ...('class' in near
+        ? [{ id: 'neighbour', name: near.class, class: near.class, structural: false }]
+        : []),
+    ],
+  };
+  const survey = surveyPlan(plan, { limits, solveStrip, makers: [], asOfDay: 0, stage: 'draft' });
+  const [heated] = survey.operations;
+  if (heated === undefined) throw new Error('the question has no operation');
+  const [neighbour] =
+    heated.operation.near?.flatMap((one, n) => listedNeighbours(survey, heated, one, n)) ?? [];
+  return { operation: heated, neighbour };
+}
+
+/** What a plan does not state of the surroundings. The one place where the shape of the heated zone goes to the engine. */
+function withSurroundings(strip: HeldHeat, question: HeatQuestion): HeldHeat {
+  const { shape, radiusMm, convection, emissivity, ambientCelsius } = question;
+  return {
+    ...strip,
+    ...(shape === undefined ? {} : { shape }),
+    ...(radiusMm === undefined ? {} : { radiusMm }),
+    ...(convection === undefined ? {} : { convection }),
+    ...(emissivity === undefined ? {} : { emissivity }),
+    ...(ambientCelsius === undefined ? {} : { ambientCelsius }),
+  };
+}
+
+function surroundings(question: HeatQuestion): readonly string[] {
+  const { shape, convection, emissivity, ambientCelsius, operation } = question;
+  const { source } = operation;
+  const notes: (string | undefined)[] = [
+    shape === undefined
+      ? 'Shape strip: heat runs one way and spreads least.'
+      : shape === 'disc'
+        ? // The engine knows strips alone: this sentence goes once it takes a shape.
+          'Shape disc: computed as a strip, which comes out hotter than a disc.'
+        : undefined,
+    shape === 'disc'
+      ? undefined
+      : 'Heated zone 40 mm long (common practice); its heat goes on feeding the sheet.',
+    emissivity === undefined ? 'Emissivity 0.3 (bright zinc).' : undefined,
+    convection === undefined ? 'Convection 8 W/m²K on each face (still air).' : undefined,
+    ambientCelsius === undefined ? 'Surroundings 20 °C.' : undefined,
+    'The neighbour lies on the same sheet or is joined to it in full contact; the thickness is that of all layers that are heated together.',
+    source === 'oven' || source === 'infra-red panel'
+      ? 'Distances count from the edge of what is heated; what lies in the oven or under the panel itself takes the whole temperature.'
+      : undefined,
+  ];
+  return notes.filter((note) => note !== undefined);
+}
+
+function usualDistances(clear: ClearDistance, reachMm: number): readonly number[] {
+  const all = new Set([...usualDistancesMm, ...(clear.ok ? [clear.distanceMm] : [])]);
+  const inReach = [...all].filter((one) => one <= reachMm).sort((a, b) => a - b);
+  return inReach.length === 0 ? [reachMm] : inReach;
+}
+
+function shownReachMm(clear: ClearDistance, distancesMm: readonly number[], reachMm: number): number {
+  // A distance that a rule sets is mostly far beyond where the curve has come down.
+  const byLimit = clear.ok && clear.rule === undefined ? clear.distanceMm * 1.25 : 0;
+  const wanted = Math.max(60, byLimit, Math.min(400, ...[Math.max(...distancesMm)]));
+  return Math.min(Math.ceil(wanted / 20) * 20, reachMm);
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${text.endsWith('.') ? '' : '.'}`;
+}

@@ -1,0 +1,270 @@
+import type { FactNames } from '../generated/fact-names.ts';
+import type { Plan } from '../generated/plan-types.ts';
+import { heatCurve } from '../heat/heat-curve.ts';
+import type { HeatCurve } from '../heat/heat-curve.ts';
+import { nearestKept, stayClear } from '../heat/stay-clear.ts';
+import type { HeldHeat } from '../heat/stay-clear.ts';
+import { bakeExposure } from './bake-exposure.ts';
+import type { DerivationContext } from './context.ts';
+import type { Neighbour } from './exposed-neighbour.ts';
+import { exposureFacts, exposuresOf, isTempered, limitOf } from './exposure-sheets.ts';
+import type { Exposed, ExposureFacts } from './exposure-sheets.ts';
+import { exposureVerdict } from './exposure-verdict.ts';
+import type { ExposureVerdict } from './exposure-verdict.ts';
+import type { Fact } from './fact.ts';
+import { clearDistance, keptLimit } from './heat-limits.ts';
+import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
+import { neighbourStrip, seamHeat } from './neighbour-heat.ts';
+import { operationNouns } from './operation-noun.ts';
+import { quantityOf } from './quantity-of.ts';
+import type { OperationSurvey, Survey } from './survey.ts';
+import { surveyPlan } from './survey-plan.ts';
+import { vehicleFacts } from './vehicle-facts.ts';
+
+/** One source of heat in a plan, with what lies beside it. */
+export interface PlannedHeat {
+  /** JSON pointer of the operation, or of the bake. */
+  readonly at: string;
+  readonly part?: string;
+  readonly what: string;
+  readonly from: 'heat' | 'arc' | 'brazing' | 'bake';
+  /** The source of a heat operation, in the plan's word. */
+  readonly source?: string;
+  readonly statedCelsius?: number;
+  readonly neighbours: readonly HeatedNeighbour[];
+  /** One for each thickness in which the heat runs; none for what is not conducted along a sheet from a held place. */
+  readonly runs: readonly HeatRun[];
+  /** Why it cannot be told what it does: a number or the list of neighbours is missing. */
+  readonly open: readonly string[];
+}
+
+export interface HeatRun {
+  readonly heat: HeldHeat;
+  readonly curve: HeatCurve;
+}
+
+export interface HeatedNeighbour {
+  readonly at: string;
+  readonly name: string;
+  readonly victim?: string;
+  readonly distanceMm?: number;
+  readonly peakCelsius?: number;
+  readonly peakAtSeconds?: number;
+  readonly limitCelsius?: number;
+  readonly stopLimitCelsius?: number;
+  readonly secondsAboveLimit?: number;
+  readonly tensileLeft?: number;
+  readonly verdict: ExposureVerdict;
+  readonly clear: ClearDistance;
+  /** Why something of it is not known. */
+  readonly reasons: readonly string[];
+  readonly assumptions: readonly string[];
+}
+
+/** The heats of a plan, in its order; the numbers are those of the fact sheets that `check` judges. */
+export function plannedHeats(
+  plan: Plan,
+  context: DerivationContext,
+  bounds: HeatBounds,
+): readonly PlannedHeat[] {
+  const survey = surveyPlan(plan, context);
+  const heats = survey.operations.flatMap((one) => operationHeats(survey, one, bounds));
+  const bake = bakeHeat(survey, bounds);
+  return bake === undefined ? heats : [...heats, bake];
+}
+
+function operationHeats(survey: Survey, one: OperationSurvey, bounds: HeatBounds): readonly PlannedHeat[] {
+  const exposed = exposuresOf(survey, one);
+  return (['heat', 'arc', 'brazing'] as const).flatMap((from): readonly PlannedHeat[] => {
+    const ofKind = exposed.filter(({ source }) => source.kind === from);
+    // A heat beside which nothing is listed is shown all the same.
+    if (ofKind.length === 0 && !(from === 'heat' && one.heats === true)) return [];
+    const { source, temperature, do: word } = one.operation;
+    const stated = quantityOf(temperature, 'temperature');
+    return [
+      {
+        at: one.at,
+        part: one.part.name,
+        what: word === undefined ? 'work' : operationNouns[word],
+        from,
+        ...(from === 'heat' && source !== undefined ? { source } : {}),
+        ...(from === 'heat' && stated !== undefined ? { statedCelsius: stated } : {}),
+        neighbours: ofKind.map((each) => heatedNeighbour(survey, one, each, bounds)),
+        ...(from === 'heat' ? runsOf(survey, one, ofKind) : { runs: [], open: [] }),
+      },
+    ];
+  });
+}
+
+function heatedNeighbour(
+  survey: Survey,
+  one: OperationSurvey,
+  exposed: Exposed,
+  bounds: HeatBounds,
+): HeatedNeighbour {
+  const { neighbour, source } = exposed;
+  const facts = exposureFacts(survey, one, exposed);
+  const keepOff = neighbour.victim && bounds.keepOff(neighbour.victim, source.kind);
+  const least = isTempered(neighbour) ? bounds.leastTensileLeft : undefined;
+  return {
+    ...described(facts, keepOff || undefined, least),
+    at: neighbour.at,
+    name: neighbour.name,
+    clear: clearOf(survey, one, exposed, keepOff || undefined, least),
+  };
+}
+
+/** The part of a neighbour's record that the fact sheet holds. */
+function described(
+  facts: ExposureFacts,
+  keepOff: KeepOff | undefined,
+  leastTensileLeft: number | undefined,
+): Omit<HeatedNeighbour, 'at' | 'name' | 'clear'> {
+  const number = (name: FactNames['exposure']): number | undefined => numberOf(facts[name]);
+  const optional = (key: string, name: FactNames['exposure']): Record<string, number> => {
+    const value = number(name);
+    return value === undefined || !Number.isFinite(value) ? {} : { [key]: value };
+  };
+  const { 'exposure.victim': victim, 'exposure.stays': stays, 'exposure.peak': peak } = facts;
+  const verdict = exposureVerdict({
+    stays: stays.known ? stays.value === true : undefined,
+    distanceMm: number('exposure.distance'),
+    keepOffMm: keepOff?.distanceMm,
+    overLimit: number('exposure.over_limit'),
+    overStopLimit: number('exposure.over_stop_limit'),
+    overTime: number('exposure.over_time'),
+    tensileLeft: number('exposure.tensile_left'),
+    leastTensileLeft,
+  });
+  const open = [victim, stays, peak, facts['exposure.over_time']];
+  return {
+    ...(victim.known ? { victim: String(victim.value) } : {}),
+    ...optional('distanceMm', 'exposure.distance'),
+    ...optional('peakCelsius', 'exposure.peak'),
+    ...optional('peakAtSeconds', 'exposure.peak_at'),
+    ...optional('limitCelsius', 'exposure.limit'),
+    ...optional('stopLimitCelsius', 'exposure.stop_limit'),
+    ...optional('secondsAboveLimit', 'exposure.time_above_limit'),
+    ...optional('tensileLeft', 'exposure.tensile_left'),
+    verdict,
+    reasons: [...new Set(open.flatMap((fact) => (fact.known ? [] : [fact.reason])))],
+    assumptions: [victim, peak].flatMap((fact) =>
+      fact.known && fact.note !== undefined && fact.note !== '' ? [fact.note] : [],
+    ),
+  };
+}
+
+function clearOf(
+  survey: Survey,
+  one: OperationSurvey,
+  { source, neighbour }: Exposed,
+  keepOff: KeepOff | undefined,
+  least: number | undefined,
+): ClearDistance {
+  const limit = limitOf(survey.context.limits, neighbour);
+  if (limit === undefined) return { ok: false, reason: 'What the neighbour is, is not known.' };
+  const kept = keptLimit(limit, source.kind === 'heat' ? least : undefined);
+  const none = 'The rule packs set no limit for it.';
+  if (kept === undefined) return clearDistance(undefined, keepOff, none);
+  if (neighbour.path === 'through air') return { ok: false, reason: 'Heat through air is not computed.' };
+  if (source.kind === 'heat') {
+    const held = neighbourStrip(one, neighbour);
+    if (!held.ok) return held;
+    return clearDistance(stayClear(survey.context.solveStrip, held.strip, kept), keepOff, none);
+  }
+  if (source.kind !== 'arc' && source.kind !== 'brazing')
+    return { ok: false, reason: 'This heat is not computed.' };
+  return clearDistance(seamClear(one, source, neighbour, limit.holdAboveCelsius), keepOff, none);
+}
+
+/** Farther than any seam's heat by the formula is of use, mm. */
+const farthestSeamMm = 2000;
+
+/** Beside one pass there is a peak and no history: only the limit of temperature is asked. */
+function seamClear(
+  one: OperationSurvey,
+  source: Parameters<typeof seamHeat>[1],
+  neighbour: Neighbour,
+  celsius: number | undefined,
+): ReturnType<typeof stayClear> {
+  if (celsius === undefined)
+    return { ok: false, reason: 'The rule packs set no limit of temperature for it.' };
+  const first = seamHeat(one, source, 0);
+  if (!first.ok) return first;
+  const reachMm = quantityOf(one.operation.free_end, 'length') ?? farthestSeamMm;
+  const isKept = (distanceMm: number): boolean => {
+    const heat = seamHeat(one, source, distanceMm);
+    return heat.ok && heat.peakCelsius <= celsius;
+  };
+  return (
+    nearestKept(isKept, reachMm) ?? {
+      ok: false,
+      reason: `The limit of ${neighbour.name} is kept nowhere within ${String(reachMm)} mm of the seam.`,
+    }
+  );
+}
+
+/** The curves of one operation: one where no neighbour shares the heat as a layer. */
+function runsOf(
+  survey: Survey,
+  one: OperationSurvey,
+  exposed: readonly Exposed[],
+): Pick<PlannedHeat, 'runs' | 'open'> {
+  const nobody: Neighbour = { at: one.at, listed: false, name: '', treatment: 'stays', stays: true };
+  const neighbours = exposed.length === 0 ? [nobody] : exposed.map(({ neighbour }) => neighbour);
+  const farthest = Math.max(...neighbours.map(({ distanceMm }) => distanceMm ?? 0));
+  const runs = new Map<string, HeatRun>();
+  const open = new Set<string>();
+  if (one.operation.near === undefined) open.add('What lies near it is not stated.');
+  for (const neighbour of neighbours) {
+    const held = neighbourStrip(one, neighbour);
+    if (!held.ok) {
+      open.add(held.reason);
+      continue;
+    }
+    const key = JSON.stringify(held.strip);
+    if (runs.has(key)) continue;
+    const solved = survey.context.solveStrip(held.strip);
+    if (!solved.ok) {
+      open.add(solved.reason);
+      continue;
+    }
+    const wanted = Math.max(80, Math.min(400, Math.ceil((farthest * 1.25) / 20) * 20));
+    const reachMm = Math.min(wanted, held.strip.freeEndMm ?? Infinity);
+    const curve = heatCurve(solved.history, reachMm, held.strip.holdSeconds * held.strip.times);
+    runs.set(key, { heat: held.strip, curve });
+  }
+  return { runs: [...runs.values()], open: [...open] };
+}
+
+function bakeHeat(survey: Survey, bounds: HeatBounds): PlannedHeat | undefined {
+  const facts = vehicleFacts(survey.plan);
+  const voltage = facts['vehicle.high_voltage'];
+  const sheet = bakeExposure(survey, voltage.known ? voltage.value === true : undefined, {
+    kind: 'plan',
+    at: '',
+    facts: {},
+    standsOn: [],
+  });
+  if (sheet === undefined) return undefined;
+  const neighbour = described(sheet.facts, bounds.keepOff('traction battery', 'bake'), undefined);
+  return {
+    at: sheet.at,
+    what: 'baking',
+    from: 'bake',
+    neighbours: [
+      {
+        ...neighbour,
+        at: sheet.at,
+        name: 'the traction battery',
+        clear: { ok: false, reason: 'A bake heats the whole vehicle.' },
+      },
+    ],
+    runs: [],
+    open: [],
+  };
+}
+
+function numberOf(fact: Fact): number | undefined {
+  return fact.known && typeof fact.value === 'number' ? fact.value : undefined;
+}

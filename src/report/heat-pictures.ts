@@ -1,0 +1,98 @@
+import type { HeatAnswer } from '../facts/heat-question.ts';
+import type { HeatedNeighbour, PlannedHeat } from '../facts/plan-heat.ts';
+import { formatQuantity } from '../quantity/format-quantity.ts';
+import type { HeatPicture, PictureLimit } from './heat-picture.ts';
+import { heatWords } from './heat-words.ts';
+
+/** The picture of a heat without a plan; distances that were asked about are its marks. */
+export function answerPicture({
+  heat,
+  curve,
+  limit,
+  victim,
+  clear,
+  exposures,
+  question,
+}: HeatAnswer): HeatPicture {
+  const { holdAboveCelsius: hold, stopAboveCelsius: stop } = limit;
+  return {
+    title: `Heat along the sheet: ${heatWords(heat, question.operation.source)}`,
+    curves: [{ label: thickness(heat.thicknessMm), curve }],
+    limits: [
+      ...(hold === undefined ? [] : [{ celsius: hold, label: `limit of ${victim}` }]),
+      ...(stop === undefined || stop === hold ? [] : [{ celsius: stop, label: `stop for ${victim}` }]),
+    ],
+    marks:
+      question.distancesMm === undefined
+        ? []
+        : exposures.map(({ distanceMm, peakCelsius, verdict }) => ({
+            distanceMm,
+            ...(peakCelsius === undefined ? {} : { peakCelsius }),
+            label: [
+              formatQuantity(distanceMm, 'mm'),
+              ...(peakCelsius === undefined ? [] : [formatQuantity(peakCelsius, '°C')]),
+              verdict,
+            ].join(', '),
+          })),
+    ...(clear.ok && clear.distanceMm > 0 ? { clearMm: clear.distanceMm } : {}),
+  };
+}
+
+/** The picture of one heat of a plan, its neighbours as marks. */
+export function plannedPicture(
+  { runs, neighbours, part, what, source }: PlannedHeat,
+  file: string,
+): HeatPicture {
+  const [first] = runs;
+  const about = [part, what].filter((word) => word !== undefined).join(', ');
+  const clears = neighbours.flatMap(({ clear }) =>
+    clear.ok && clear.rule === undefined ? [clear.distanceMm] : [],
+  );
+  const [clearMm] = clears;
+  return {
+    title: `${file}: ${about}${first === undefined ? '' : `: ${heatWords(first.heat, source)}`}`,
+    curves: runs.map(({ heat, curve }) => ({ label: thickness(heat.thicknessMm), curve })),
+    limits: distinctLimits(neighbours),
+    marks: neighbours.flatMap((one) =>
+      one.distanceMm === undefined
+        ? []
+        : [
+            {
+              distanceMm: one.distanceMm,
+              ...(one.peakCelsius === undefined ? {} : { peakCelsius: one.peakCelsius }),
+              label: neighbourLabel(one),
+            },
+          ],
+    ),
+    // Of several neighbours each has its own; only one can be the line of the picture.
+    ...(clears.length === 1 && clearMm !== undefined && clearMm > 0 ? { clearMm } : {}),
+  };
+}
+
+function neighbourLabel({ name, distanceMm, peakCelsius, verdict }: HeatedNeighbour): string {
+  const numbers = [
+    distanceMm === undefined ? undefined : formatQuantity(distanceMm, 'mm'),
+    peakCelsius === undefined ? undefined : formatQuantity(peakCelsius, '°C'),
+    verdict,
+  ];
+  return `${name}: ${numbers.filter((one) => one !== undefined).join(', ')}`;
+}
+
+/** One line for each temperature; what is limited by the same one shares it. */
+function distinctLimits(neighbours: readonly HeatedNeighbour[]): readonly PictureLimit[] {
+  const labels = new Map<number, Set<string>>();
+  const add = (celsius: number | undefined, label: string): void => {
+    if (celsius === undefined) return;
+    const known = labels.get(celsius) ?? new Set();
+    labels.set(celsius, known.add(label));
+  };
+  for (const { limitCelsius, stopLimitCelsius, victim } of neighbours) {
+    add(limitCelsius, `limit of ${victim ?? 'a neighbour'}`);
+    if (stopLimitCelsius !== limitCelsius) add(stopLimitCelsius, `stop for ${victim ?? 'a neighbour'}`);
+  }
+  return [...labels].map(([celsius, names]) => ({ celsius, label: [...names].join(', ') }));
+}
+
+function thickness(thicknessMm: number): string {
+  return `${formatQuantity(thicknessMm, 'mm')} sheet`;
+}

@@ -1,0 +1,264 @@
+import { markSign, scaleOf } from './heat-picture.ts';
+import type { HeatPicture, PictureCurve, PictureLimit, PictureMark, PictureScale } from './heat-picture.ts';
+import { escaped, line, n, pieces, polyline, text } from './svg-elements.ts';
+import type { Along } from './svg-elements.ts';
+
+const width = 860;
+const left = 70;
+const right = 210;
+const top = 60;
+const plotWidth = width - left - right;
+const plotHeight = 300;
+const listLine = 20;
+const fontSize = 14;
+/** Letters that fit a line across the whole picture, in bold and in plain type. */
+const titleLetters = 84;
+const listLetters = 92;
+const markRadius = 10;
+
+/** Colours of a set that colour-blind readers tell apart (Okabe and Ito, from memory); form tells everything once more. */
+const ink = {
+  peak: '#0072b2',
+  hold: '#000000',
+  limit: '#d55e00',
+  clear: '#009e73',
+  text: '#111111',
+  grid: '#cccccc',
+};
+
+/** Dash patterns of the second and further curves, so that they differ without colour. */
+const peakDashes = ['', '14 4', '10 3 2 3', '5 2'];
+
+/**
+ * Pictures of heats, one below the other, as one SVG document that needs nothing else: no script, no style sheet, no font file.
+ * `title` and `desc` say in words what is drawn.
+ */
+export function heatSvg(title: string, pictures: readonly HeatPicture[]): string {
+  let offset = top;
+  const panels = pictures.map((picture) => {
+    const panel = `<g transform="translate(0 ${n(offset)})">${panelOf(picture)}</g>`;
+    offset += panelHeight(picture);
+    return panel;
+  });
+  const height = offset + 10;
+  const described = pictures.map(describe).join(' ');
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="title desc" viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}" height="${n(height)}" font-family="sans-serif" font-size="${n(fontSize)}" fill="${ink.text}">`,
+    `<title id="title">${escaped(title)}</title>`,
+    `<desc id="desc">${escaped(described)}</desc>`,
+    `<rect width="${n(width)}" height="${n(height)}" fill="#ffffff"/>`,
+    text(left, 28, title, 'font-size="18" font-weight="bold"'),
+    ...panels,
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+/** Above the plot: the title, on as many lines as it takes. */
+function headHeight({ title }: HeatPicture): number {
+  return 12 + pieces(title, titleLetters).length * listLine;
+}
+
+function panelHeight(picture: HeatPicture): number {
+  const { curves, marks } = picture;
+  const listed = keysOf(curves).length + markLines(marks).length;
+  return headHeight(picture) + plotHeight + 70 + listed * listLine + 30;
+}
+
+/** The picture in words, for who cannot see it. */
+function describe({ title, curves, limits, marks, clearMm }: HeatPicture): string {
+  const ends = curves.map(({ label, curve }) => {
+    const first = curve.peakCelsius[0];
+    const last = curve.peakCelsius.at(-1);
+    const most = curve.distancesMm.at(-1);
+    return first === undefined || last === undefined || most === undefined
+      ? ''
+      : `${label}: the highest temperature falls from ${degrees(first)} at the heated zone to ${degrees(last)} at ${n(most)} mm.`;
+  });
+  const parts = [
+    `${title}.`,
+    'Temperature in degrees Celsius against distance in millimetres from the edge of the heated zone.',
+    ...ends,
+    ...limits.map(({ celsius, label }) => `Limit ${degrees(celsius)}: ${label}.`),
+    ...marks.map(({ label }, index) => `Neighbour ${markSign(index)}: ${label}.`),
+    ...(clearMm === undefined ? [] : [`Stay-clear distance ${n(clearMm)} mm.`]),
+  ];
+  return parts.filter((part) => part !== '').join(' ');
+}
+
+function panelOf(picture: HeatPicture): string {
+  const scale = scaleOf(picture, 8);
+  const x = (mm: number): number => left + (mm / scale.mostMm) * plotWidth;
+  const foot = headHeight(picture) + plotHeight;
+  const y = (celsius: number): number => foot - (celsius / scale.mostCelsius) * plotHeight;
+  const { curves, limits, marks, clearMm, title } = picture;
+  return [
+    ...pieces(title, titleLetters).map((words, index) =>
+      text(left, 12 + index * listLine, words, 'font-weight="bold"'),
+    ),
+    axes(scale, x, y),
+    ...limitLines(limits, y),
+    clearMm === undefined || clearMm > scale.mostMm ? '' : clearLine(clearMm, x, foot),
+    ...curves.flatMap(({ curve }, index) => [
+      polyline(
+        curve.distancesMm,
+        curve.endOfHoldCelsius,
+        x,
+        y,
+        `stroke="${ink.hold}" stroke-width="1.5" stroke-dasharray="2 4"`,
+      ),
+      polyline(
+        curve.distancesMm,
+        curve.peakCelsius,
+        x,
+        y,
+        `stroke="${ink.peak}" stroke-width="2.5"${dashes(index)}`,
+      ),
+    ]),
+    ...marksOf(marks, x, y, scale),
+    ...lists(curves, marks, foot + 70),
+  ]
+    .filter((piece) => piece !== '')
+    .join('\n');
+}
+
+function axes({ mostMm, mostCelsius, stepMm, stepCelsius }: PictureScale, x: Along, y: Along): string {
+  const lines: string[] = [];
+  for (let k = 0; k * stepCelsius <= mostCelsius * (1 + 1e-9); k += 1) {
+    const at = y(k * stepCelsius);
+    lines.push(line(left, at, left + plotWidth, at, `stroke="${ink.grid}"`));
+    lines.push(text(left - 8, at + 5, n(k * stepCelsius), 'text-anchor="end"'));
+  }
+  for (let k = 0; k * stepMm <= mostMm * (1 + 1e-9); k += 1) {
+    const at = x(k * stepMm);
+    lines.push(line(at, y(0), at, y(0) + 6, `stroke="${ink.text}"`));
+    lines.push(text(at, y(0) + 22, n(k * stepMm), 'text-anchor="middle"'));
+  }
+  lines.push(
+    line(left, y(0), left + plotWidth, y(0), `stroke="${ink.text}"`),
+    line(left, y(0), left, y(mostCelsius), `stroke="${ink.text}"`),
+    text(
+      left + plotWidth / 2,
+      y(0) + 44,
+      'Distance from the edge of the heated zone, mm',
+      'text-anchor="middle"',
+    ),
+    text(
+      0,
+      0,
+      'Temperature, °C',
+      `text-anchor="middle" transform="translate(18 ${n(y(mostCelsius / 2))}) rotate(-90)"`,
+    ),
+  );
+  return lines.join('\n');
+}
+
+/** Labels at the right of their line, pushed apart where the lines lie close. */
+function limitLines(limits: readonly PictureLimit[], y: Along): readonly string[] {
+  let lowest = Infinity;
+  return [...limits]
+    .sort((a, b) => a.celsius - b.celsius)
+    .flatMap(({ celsius, label }) => {
+      const at = y(celsius);
+      const words = pieces(`${degrees(celsius)} ${label}`, 26);
+      const labelAt = Math.min(at + 4, lowest - fontSize * words.length);
+      lowest = labelAt - 2;
+      return [
+        line(
+          left,
+          at,
+          left + plotWidth,
+          at,
+          `stroke="${ink.limit}" stroke-width="2" stroke-dasharray="10 4 2 4"`,
+        ),
+        ...words.map((word, index) =>
+          text(left + plotWidth + 8, labelAt + index * fontSize, word, `fill="#8a3c00"`),
+        ),
+      ];
+    });
+}
+
+function clearLine(clearMm: number, x: Along, foot: number): string {
+  const at = x(clearMm);
+  return [
+    line(at, foot - plotHeight, at, foot, `stroke="${ink.clear}" stroke-width="2" stroke-dasharray="6 6"`),
+    text(at + 6, foot - plotHeight + 14, `stay ${n(clearMm)} mm clear`, 'fill="#00563f"'),
+  ].join('\n');
+}
+
+/** Marks at one place would hide each other: the later ones stand above the first. */
+function marksOf(
+  marks: readonly PictureMark[],
+  x: Along,
+  y: Along,
+  { mostMm }: PictureScale,
+): readonly string[] {
+  const placed: (readonly [x: number, y: number])[] = [];
+  return marks.map(({ distanceMm, peakCelsius }, index) => {
+    // What lies beyond the picture is told in the list.
+    if (distanceMm > mostMm) return '';
+    const at = x(distanceMm);
+    let height = y(peakCelsius ?? 0);
+    const step = 2 * markRadius + 2;
+    while (placed.some(([px, py]) => Math.abs(px - at) < step && Math.abs(py - height) < step))
+      height -= step;
+    placed.push([at, height]);
+    return [
+      `<circle cx="${n(at)}" cy="${n(height)}" r="${n(markRadius)}" fill="#ffffff" stroke="${ink.text}" stroke-width="2"/>`,
+      text(at, height + 5, markSign(index), 'text-anchor="middle" font-weight="bold"'),
+    ].join('\n');
+  });
+}
+
+function markLines(marks: readonly PictureMark[]): readonly string[] {
+  return marks.flatMap(({ label }, index) =>
+    pieces(label, listLetters).map((words, row) => `${row === 0 ? markSign(index) : ' '} ${words}`),
+  );
+}
+
+function keysOf(curves: readonly PictureCurve[]): readonly (readonly [style: string, label: string])[] {
+  return [
+    ...curves.map(
+      ({ label }, index) =>
+        [
+          `stroke="${ink.peak}" stroke-width="2.5"${dashes(index)}`,
+          `highest that each place reaches: ${label}`,
+        ] as const,
+    ),
+    ...(curves.length === 0
+      ? []
+      : [
+          [
+            `stroke="${ink.hold}" stroke-width="1.5" stroke-dasharray="2 4"`,
+            'at the end of the last heating',
+          ] as const,
+        ]),
+  ];
+}
+
+function lists(
+  curves: readonly PictureCurve[],
+  marks: readonly PictureMark[],
+  start: number,
+): readonly string[] {
+  const keys = keysOf(curves);
+  return [
+    ...keys.flatMap(([style, label], index) => {
+      const at = start + index * listLine;
+      return [line(left, at - 5, left + 40, at - 5, style), text(left + 50, at, label, '')];
+    }),
+    ...markLines(marks).map((words, index) =>
+      text(left, start + (keys.length + index) * listLine, words, 'xml:space="preserve"'),
+    ),
+  ];
+}
+
+function dashes(index: number): string {
+  const dash = peakDashes[index % peakDashes.length] ?? '';
+  return dash === '' ? '' : ` stroke-dasharray="${dash}"`;
+}
+
+function degrees(celsius: number): string {
+  return `${n(Math.round(celsius))} °C`;
+}

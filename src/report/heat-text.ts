@@ -1,0 +1,158 @@
+import type { HeatAnswer } from '../facts/heat-question.ts';
+import type { HeatExposure } from '../facts/heat-exposure.ts';
+import { formatQuantity } from '../quantity/format-quantity.ts';
+import { cautions } from './cautions.ts';
+import { answerPicture } from './heat-pictures.ts';
+import { heatPlot } from './heat-plot.ts';
+import { howSure } from './heat-report.ts';
+import type { HeatAnswerReport } from './heat-report.ts';
+import { heatWords } from './heat-words.ts';
+import { paintWith } from './paint.ts';
+import { visibleText } from './visible-text.ts';
+import { wrapText } from './wrap-text.ts';
+
+export interface HeatTextOptions {
+  readonly colour: boolean;
+  readonly columns: number;
+}
+
+const indent = '  ';
+
+/** How far to stay away, first and in one sentence; then the numbers, the picture, what was assumed, and how sure it is. */
+export function heatText(report: HeatAnswerReport, { colour, columns }: HeatTextOptions): string {
+  const { answer } = report;
+  const paint = paintWith(colour);
+  const wrapped = (text: string, lead = ''): string => wrapText(visibleText(text), columns, lead).join('\n');
+  const listed = (head: string, sentences: readonly string[]): string =>
+    sentences.length === 0
+      ? ''
+      : [
+          paint.strong(head),
+          ...sentences.flatMap((one) => wrapText(visibleText(one), columns, `${indent}${indent}`, indent)),
+        ].join('\n');
+  const blocks = [
+    wrapText(visibleText(clearSentence(report)), columns, '')
+      .map((line) => paint.strong(line))
+      .join('\n'),
+    wrapped(countedSentence(answer)),
+    table(answer),
+    listed('Not computed', reasonsOf(answer)),
+    answer.question.distancesMm === undefined ? '' : wrapped(searched),
+    heatPlot(answerPicture(answer), columns).join('\n'),
+    listed('Read as', report.readings),
+    listed('Assumed', answer.assumptions),
+    wrapped(`How sure: ${howSure}`),
+    wrapped(packsSentence(report)),
+    cautions.map((one) => wrapped(one)).join('\n'),
+  ];
+  return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
+}
+
+const searched =
+  'Longest hold and hottest: what keeps the limit at that place, the other left as it is; rounded down, at most 4 % or 5 K less than could be.';
+
+/** Of what the table shows; that a strength is computed for hardened steel alone is seen from the missing column. */
+function reasonsOf({ exposures, leastTensileLeft }: HeatAnswer): readonly string[] {
+  const all = exposures.flatMap(({ reasons, strengthReason }) =>
+    leastTensileLeft === undefined || strengthReason === undefined ? reasons : [...reasons, strengthReason],
+  );
+  return [...new Set(all)];
+}
+
+function clearSentence({ answer, near, limitSource, rulePack }: HeatAnswerReport): string {
+  const { clear, victim, keepOff } = answer;
+  const name = near === victim ? near : `${near} (${victim})`;
+  const limit = limitWords(answer);
+  const source = limitSource === undefined ? '' : ` (${limitSource})`;
+  if (!clear.ok) return `No stay-clear distance for ${name}: ${clear.reason}`;
+  if (clear.rule !== undefined) {
+    const why = limit === '' ? 'no temperature is set that it stands' : `the limit of ${limit} is kept there`;
+    return `Stay ${formatQuantity(clear.distanceMm, 'mm')} clear of ${name} or take it off: nearer, rule ${clear.rule} of pack ${rulePack} stops the work; ${why}${source}.`;
+  }
+  const rule =
+    keepOff === undefined
+      ? ''
+      : ` Rule ${keepOff.rule} asks for ${formatQuantity(keepOff.distanceMm, 'mm')} whatever the heat.`;
+  if (clear.distanceMm === 0)
+    return `No distance is needed: ${name} stands this heat itself; its limit is ${limit}${source}.${rule}`;
+  return `Stay ${formatQuantity(clear.distanceMm, 'mm')} clear: from there on ${name} keeps its limit of ${limit}${source}.${rule}`;
+}
+
+function limitWords({ limit, leastTensileLeft }: HeatAnswer): string {
+  const { holdAboveCelsius: hold, timeAbove } = limit;
+  const words = [
+    hold === undefined ? undefined : formatQuantity(hold, '°C'),
+    timeAbove === undefined
+      ? undefined
+      : `at most ${formatQuantity(timeAbove.atMostSeconds, 's')} above ${formatQuantity(timeAbove.celsius, '°C')}`,
+    leastTensileLeft === undefined
+      ? undefined
+      : `at least ${formatQuantity(leastTensileLeft, '%')} of its strength left`,
+  ];
+  return words.filter((word) => word !== undefined).join(', ');
+}
+
+function countedSentence({ heat, statedCelsius, question }: HeatAnswer): string {
+  const stated =
+    statedCelsius === undefined ? 'no temperature stated' : `${formatQuantity(statedCelsius, '°C')} stated`;
+  const edge = heat.freeEndMm === undefined ? '' : `; free end at ${formatQuantity(heat.freeEndMm, 'mm')}`;
+  return `Computed: ${heatWords(heat, question.operation.source)} (${stated})${edge}.`;
+}
+
+function packsSentence({ packs, planish }: HeatAnswerReport): string {
+  const named = packs.map(
+    ({ pack, version, digest, released }) =>
+      `${pack} ${version}${released ? '' : ' (not released)'}, ${digest.slice(0, 'sha256:'.length + 12)}`,
+  );
+  return `Limits by ${named.join('; ')}; planish ${planish}.`;
+}
+
+type Column = readonly [head: string, cell: (exposure: HeatExposure) => string];
+
+function table(answer: HeatAnswer): string {
+  const { limit, exposures, leastTensileLeft } = answer;
+  const { holdAboveCelsius: hold } = limit;
+  const columns: readonly Column[] = [
+    ['at', ({ distanceMm }) => formatQuantity(distanceMm, 'mm')],
+    ['peak', ({ peakCelsius }) => quantity(peakCelsius, '°C')],
+    ['after', ({ peakAtSeconds }) => quantity(peakAtSeconds, 's')],
+    ...(hold === undefined
+      ? []
+      : [
+          [
+            `above ${formatQuantity(hold, '°C')}`,
+            ({ secondsAboveLimit }: HeatExposure) => quantity(secondsAboveLimit, 's'),
+          ] as const,
+        ]),
+    ...(leastTensileLeft === undefined
+      ? []
+      : [['strength', ({ tensileLeft }: HeatExposure) => quantity(tensileLeft, '%')] as const]),
+    ...(exposures.some(({ longestHold }) => longestHold !== undefined)
+      ? ([
+          ['longest hold', (one: HeatExposure) => sought(one.longestHold, 's')],
+          ['hottest', (one: HeatExposure) => sought(one.highestTemperature, '°C')],
+        ] as const)
+      : []),
+  ];
+  const rows = [
+    columns.map(([head]) => head),
+    ...exposures.map((exposure) => columns.map(([, cell]) => cell(exposure))),
+  ];
+  const widths = columns.map((_, index) => Math.max(...rows.map((row) => row[index]?.length ?? 0)));
+  return rows
+    .map((row, index) => {
+      const cells = row.map((cell, column) => cell.padStart(widths[column] ?? 0)).join('  ');
+      const verdict = index === 0 ? '' : `  ${exposures[index - 1]?.verdict ?? ''}`;
+      return `${indent}${cells}${verdict}`.trimEnd();
+    })
+    .join('\n');
+}
+
+function quantity(value: number | undefined, unit: string): string {
+  return value === undefined ? '?' : formatQuantity(value, unit);
+}
+
+function sought(found: HeatExposure['longestHold'], unit: string): string {
+  if (found?.ok !== true) return 'none';
+  return `${found.atEnd === true ? 'any up to ' : ''}${formatQuantity(found.rounded, unit)}`;
+}
