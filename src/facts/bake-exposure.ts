@@ -62,7 +62,13 @@ function factsOf(survey: Survey, one: Bake, highVoltage: boolean | undefined): E
     'exposure.peak_at': unknown('A bake has no such time here.', at),
     ...limitFacts(limitOf(survey.context, bake), heat, one.temperatureAt),
     'exposure.over_time': overTime(survey.context, bake, one),
-    'exposure.tensile_left': unknown('The curve is for hardened steel only.', at),
+    'exposure.tensile_left': unknown('No model tells what such a part keeps.', at),
+    'exposure.loss': unknown('No model tells what such a part keeps.', at),
+    'exposure.stay_clear': unknown('A bake heats the whole vehicle.', at),
+    'exposure.how_sure': computed(
+      celsius === undefined ? 'not computed' : 'computed from what is stated',
+      at,
+    ),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Item, Near, Path, Treatment } from '../generated/plan-types.ts';
 import { victimOf } from './exposure-victim.ts';
 import type { VictimWord } from './exposure-victim.ts';
+import type { HeatSource } from './heat-sources.ts';
 import { heldItems } from './held-items.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { itemPresence, partPresence } from './neighbour-presence.ts';
@@ -23,6 +24,12 @@ export interface Neighbour extends Presence {
   readonly path?: Path;
   readonly treatment: Treatment;
   readonly near?: Near;
+}
+
+/** One neighbour in the reach of one heat source. */
+export interface Exposed {
+  readonly source: HeatSource;
+  readonly neighbour: Neighbour;
 }
 
 /**

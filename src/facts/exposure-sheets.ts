@@ -1,19 +1,21 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Item } from '../generated/plan-types.ts';
-import { tensileLeft } from '../heat/tempering.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import type { HeatLimit } from './context.ts';
-import type { Neighbour } from './exposed-neighbour.ts';
+import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { listedNeighbours, unlistedNeighbours } from './exposed-neighbour.ts';
 import type { Fact } from './fact.ts';
 import { heatSources } from './heat-sources.ts';
 import type { HeatSource } from './heat-sources.ts';
+import { limitOf } from './heat-limits.ts';
 import { linkedParts } from './linked-parts.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
 import { neighbourHeat } from './neighbour-heat.ts';
 import type { NeighbourHeat } from './neighbour-heat.ts';
-import { listOf, quantityOf } from './quantity-of.ts';
+import { listOf } from './quantity-of.ts';
 import type { FactSheet } from './sheet.ts';
+import { clearByLimit } from './stay-clear.ts';
+import { strengthKind, strengthLeftOf } from './strength-kind.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 export type ExposureFacts = Readonly<Record<FactNames['exposure'], Fact>>;
@@ -41,12 +43,6 @@ export function exposureSheets(
     ...(operationSheet.part === undefined ? {} : { part: operationSheet.part }),
     operation: one.at,
   }));
-}
-
-/** One neighbour in the reach of one heat source. */
-export interface Exposed {
-  readonly source: HeatSource;
-  readonly neighbour: Neighbour;
 }
 
 /** Every neighbour of every heat source of an operation, listed or not. */
@@ -114,24 +110,32 @@ export function exposureFacts(
     'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
     ...heatFacts(heat, at),
     ...limitFacts(limitOf(survey.context.limits, neighbour), heat, at),
-    'exposure.tensile_left': strengthLeft(neighbour, heat, at),
+    ...strengthFacts(neighbour, heat, at),
+    ...clearFacts(survey, one, { source, neighbour }, heat),
   };
 }
 
-/** What the packs, and the page that the plan cites for it, let a neighbour stand; undefined when it is not known what it is. */
-export function limitOf(
-  limits: ReadonlyMap<string, HeatLimit>,
-  { victim, near }: Neighbour,
-): HeatLimit | undefined {
-  if (victim === undefined) return undefined;
-  const ownCelsius = quantityOf(near?.limit, 'temperature');
-  const limit = limits.get(victim) ?? {};
-  if (ownCelsius === undefined) return limit;
-  // A page's own figure can only make the pack's limit stricter; what it may loosen is for a provision.
+/** From where on the limits of temperature and time are kept, and how sure the computation is. */
+function clearFacts(
+  survey: Survey,
+  one: OperationSurvey,
+  exposed: Exposed,
+  heat: NeighbourHeat,
+): Pick<ExposureFacts, 'exposure.stay_clear' | 'exposure.how_sure'> {
+  const { at } = exposed.neighbour;
+  const clear = clearByLimit(survey, one, exposed);
   return {
-    ...limit,
-    holdAboveCelsius: Math.min(ownCelsius, limit.holdAboveCelsius ?? ownCelsius),
-    stopAboveCelsius: Math.min(ownCelsius, limit.stopAboveCelsius ?? ownCelsius),
+    'exposure.stay_clear': clear.ok
+      ? computed(
+          clear.rounded,
+          at,
+          'From the edge of the heated zone along the metal, in whole millimetres upwards.',
+        )
+      : unknown(clear.reason, at),
+    'exposure.how_sure': computed(
+      !heat.ok ? 'not computed' : heat.assumed ? 'computed from assumptions' : 'computed from what is stated',
+      at,
+    ),
   };
 }
 
@@ -155,6 +159,7 @@ type LimitFact =
   | 'exposure.limit'
   | 'exposure.stop_limit'
   | 'exposure.over_limit'
+  | 'exposure.margin'
   | 'exposure.over_stop_limit'
   | 'exposure.time_above_limit'
   | 'exposure.over_time';
@@ -184,6 +189,8 @@ export function limitFacts(
     'exposure.limit': hold === undefined ? none : known(hold, 'table', at, 'Limit of the rule pack.'),
     'exposure.stop_limit': stop === undefined ? none : known(stop, 'table', at, 'Limit of the rule pack.'),
     'exposure.over_limit': margin(hold, over),
+    'exposure.margin':
+      hold === undefined ? none : heat.ok ? computed(hold - heat.peakCelsius, at) : unknown(heat.reason, at),
     'exposure.over_stop_limit': margin(stop, over),
     'exposure.time_above_limit':
       hold === undefined ? none : computedOr(secondsAbove(heat, hold), at, reasonOf(heat)),
@@ -209,25 +216,30 @@ function reasonOf(heat: NeighbourHeat): string {
   return heat.ok ? 'The time is not known.' : heat.reason;
 }
 
-/** Whether the tempering curve is made for it: dual-phase and complex-phase steel soften by other laws. */
-export function isTempered({ part, victim }: Pick<Neighbour, 'part' | 'victim'>): boolean {
-  const of = part?.material.class;
-  return (
-    victim === 'hardened or multi-phase steel' && (of === 'press-hardened' || of === 'ultra-high-strength')
-  );
+/** The safe end of what is left, and what that costs. */
+function strengthFacts(
+  neighbour: Neighbour,
+  heat: NeighbourHeat,
+  at: string,
+): Pick<ExposureFacts, 'exposure.tensile_left' | 'exposure.loss'> {
+  const none = (reason: string): Pick<ExposureFacts, 'exposure.tensile_left' | 'exposure.loss'> => ({
+    'exposure.tensile_left': unknown(reason, at),
+    'exposure.loss': unknown(reason, at),
+  });
+  if (strengthKind(neighbour) === undefined) return none('No model tells what such a part keeps.');
+  if (!heat.ok) return none(heat.reason);
+  if (heat.history === undefined) return none('No history is computed for a seam.');
+  const left = strengthLeftOf(neighbour, heat.history);
+  if (left === undefined || !('leastPercent' in left)) {
+    return none(left === undefined ? 'No model tells what such a part keeps.' : sentence(left.reason));
+  }
+  const note = `At least; ${String(Math.round(left.mostPercent))} % at most. ${left.note}`;
+  return {
+    'exposure.tensile_left': computed(left.leastPercent, at, note),
+    'exposure.loss': computed(left.lossPercent, at, note),
+  };
 }
 
-function strengthLeft(neighbour: Neighbour, heat: NeighbourHeat, at: string): Fact {
-  if (!isTempered(neighbour)) return unknown('The curve is for hardened steel only.', at);
-  if (!heat.ok) return unknown(heat.reason, at);
-  if (heat.history === undefined) return unknown('No history is computed for a seam.', at);
-  const left = tensileLeft(heat.history);
-  switch (left.state) {
-    case 'tempered':
-      return computed(left.percent, at, 'Tempering curve of hardened C-Mn-B steel; about ±30 K.');
-    case 're-transformed':
-      return unknown('It is heated past the start of transformation: what strength is left is unknown.', at);
-    case 'not computed':
-      return unknown(left.reason, at);
-  }
+function sentence(reason: string): string {
+  return `${reason.charAt(0).toUpperCase()}${reason.slice(1)}.`;
 }

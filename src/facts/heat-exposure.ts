@@ -1,10 +1,9 @@
 import { highestTemperature, longestHold } from '../heat/stay-clear.ts';
 import type { HeldHeat, KeptLimit, Sought } from '../heat/stay-clear.ts';
 import type { PointHistory } from '../heat/point-history.ts';
-import { tensileLeft } from '../heat/tempering.ts';
 import type { DerivationContext, HeatLimit } from './context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
-import { isTempered } from './exposure-sheets.ts';
+import { strengthLeftOf } from './strength-kind.ts';
 import { exposureVerdict } from './exposure-verdict.ts';
 import type { ExposureVerdict } from './exposure-verdict.ts';
 import type { KeepOff } from './heat-limits.ts';
@@ -72,16 +71,9 @@ function strengthOf(
   neighbour: Neighbour,
   point: PointHistory,
 ): { readonly percent: number } | { readonly reason: string } {
-  if (!isTempered(neighbour)) return { reason: 'The strength left is computed for hardened steel only.' };
-  const left = tensileLeft(point);
-  switch (left.state) {
-    case 'tempered':
-      return { percent: left.percent };
-    case 're-transformed':
-      return { reason: 'It is heated past the start of transformation: what strength is left is unknown.' };
-    case 'not computed':
-      return { reason: sentence(left.reason) };
-  }
+  const left = strengthLeftOf(neighbour, point);
+  if (left === undefined) return { reason: 'No model tells what strength such a part keeps.' };
+  return 'leastPercent' in left ? { percent: left.leastPercent } : { reason: sentence(left.reason) };
 }
 
 /** The longest hold and the highest temperature with which a place keeps its limit: up to twenty solves. */

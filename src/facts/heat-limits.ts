@@ -1,6 +1,9 @@
 import type { KeptLimit, Sought } from '../heat/stay-clear.ts';
-import { tensileLeft } from '../heat/tempering.ts';
+import { strengthLeft } from '../heat/strength-left.ts';
+import type { StrengthKind } from '../heat/strength-answer.ts';
 import type { HeatLimit } from './context.ts';
+import type { Neighbour } from './exposed-neighbour.ts';
+import { quantityOf } from './quantity-of.ts';
 
 /** What rules ask beside the limits of temperature; the rule packs hold the numbers. */
 export interface HeatBounds {
@@ -24,11 +27,11 @@ export type ClearDistance =
  * A neighbour's limit as the search for a distance asks it: up to the temperature above which it is asked about, no longer
  * than the time, and with the strength that hardened steel must keep. Undefined where the packs set nothing.
  *
- * @param leastTensileLeft only for steel that the tempering curve is made for.
+ * @param strength only for steel that there is a model for: what it must keep at least, %.
  */
 export function keptLimit(
   { holdAboveCelsius, stopAboveCelsius, timeAbove }: HeatLimit,
-  leastTensileLeft: number | undefined,
+  strength?: { readonly kind: StrengthKind; readonly leastPercent: number },
 ): KeptLimit | undefined {
   const most = Math.min(holdAboveCelsius ?? Infinity, stopAboveCelsius ?? Infinity);
   const celsius = Math.min(most, timeAbove?.celsius ?? Infinity);
@@ -39,9 +42,9 @@ export function keptLimit(
       if (!(point.peakCelsius <= most)) return false;
       if (timeAbove !== undefined && !(point.secondsAbove(timeAbove.celsius) <= timeAbove.atMostSeconds))
         return false;
-      if (leastTensileLeft === undefined) return true;
-      const left = tensileLeft(point);
-      return left.state === 'tempered' && left.percent >= leastTensileLeft;
+      if (strength === undefined) return true;
+      const left = strengthLeft(strength.kind, point);
+      return 'leastPercent' in left && left.leastPercent >= strength.leastPercent;
     },
   };
 }
@@ -58,4 +61,21 @@ export function clearDistance(
     return { ok: true, distanceMm: Math.ceil(keepOff.distanceMm), rule: keepOff.rule };
   }
   return sought === undefined ? { ok: false, reason: noLimit } : { ok: true, distanceMm: byLimit };
+}
+
+/** What the packs, and the page that the plan cites for it, let a neighbour stand; undefined when it is not known what it is. */
+export function limitOf(
+  limits: ReadonlyMap<string, HeatLimit>,
+  { victim, near }: Neighbour,
+): HeatLimit | undefined {
+  if (victim === undefined) return undefined;
+  const ownCelsius = quantityOf(near?.limit, 'temperature');
+  const limit = limits.get(victim) ?? {};
+  if (ownCelsius === undefined) return limit;
+  // A page's own figure can only make the pack's limit stricter; what it may loosen is for a provision.
+  return {
+    ...limit,
+    holdAboveCelsius: Math.min(ownCelsius, limit.holdAboveCelsius ?? ownCelsius),
+    stopAboveCelsius: Math.min(ownCelsius, limit.stopAboveCelsius ?? ownCelsius),
+  };
 }

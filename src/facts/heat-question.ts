@@ -6,10 +6,10 @@ import type { HeldHeat } from '../heat/stay-clear.ts';
 import type { DerivationContext, HeatLimit } from './context.ts';
 import { listedNeighbours } from './exposed-neighbour.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
-import { isTempered, limitOf } from './exposure-sheets.ts';
 import { exposureAt, searches } from './heat-exposure.ts';
 import type { HeatExposure } from './heat-exposure.ts';
-import { clearDistance, keptLimit } from './heat-limits.ts';
+import { clearDistance, keptLimit, limitOf } from './heat-limits.ts';
+import { strengthKind } from './strength-kind.ts';
 import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
 import { neighbourStrip } from './neighbour-heat.ts';
 import { quantityOf } from './quantity-of.ts';
@@ -68,8 +68,12 @@ export function answerHeat(question: HeatQuestion, context: Solver, bounds: Heat
   const solved = context.solveStrip(heat);
   if (!solved.ok) return solved;
   const limit = limitOf(context.limits, neighbour) ?? {};
-  const least = isTempered(neighbour) ? bounds.leastTensileLeft : undefined;
-  const kept = keptLimit(limit, least);
+  const kind = strengthKind(neighbour);
+  const least = kind === undefined ? undefined : bounds.leastTensileLeft;
+  const kept = keptLimit(
+    limit,
+    kind === undefined || least === undefined ? undefined : { kind, leastPercent: least },
+  );
   const victim = neighbour.victim ?? neighbour.name;
   const keepOff = bounds.keepOff(victim, 'heat');
   const sought = kept === undefined ? undefined : stayClear(context.solveStrip, heat, kept);
@@ -158,12 +162,7 @@ function surroundings(question: HeatQuestion): readonly string[] {
   const { shape, convection, emissivity, ambientCelsius, operation } = question;
   const { source } = operation;
   const notes: (string | undefined)[] = [
-    shape === undefined
-      ? 'Shape strip: heat runs one way and spreads least.'
-      : shape === 'disc'
-        ? // The engine knows strips alone: this sentence goes once it takes a shape.
-          'Shape disc: computed as a strip, which comes out hotter than a disc.'
-        : undefined,
+    shape === undefined ? 'Shape strip: heat runs one way and spreads least.' : undefined,
     shape === 'disc'
       ? undefined
       : 'Heated zone 40 mm long (common practice); its heat goes on feeding the sheet.',

@@ -82,7 +82,7 @@ function heldHeat(
 export type NeighbourStrip =
   | {
       readonly ok: true;
-      readonly strip: HeldStrip;
+      readonly strip: HeldSheet;
       readonly assumed: boolean;
       readonly notes: readonly string[];
     }

@@ -9,6 +9,7 @@ import { provisionFacts } from './provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
 import { fittedUnitBeside } from './restraint-units.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
+import { weldFacts } from './weld-facts.ts';
 import { anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
 
@@ -76,6 +77,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       `${at}/joints`,
       'Whether the restraint unit at a part beside the work is off by then is not stated.',
     ),
+    ...weldFacts(one),
     'operation.planned': computed(
       operation.planned !== false || operation.done !== undefined,
       `${at}/planned`,

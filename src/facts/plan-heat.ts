@@ -2,22 +2,24 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { Plan } from '../generated/plan-types.ts';
 import { heatCurve } from '../heat/heat-curve.ts';
 import type { HeatCurve } from '../heat/heat-curve.ts';
-import { nearestKept, stayClear } from '../heat/stay-clear.ts';
 import type { HeldHeat } from '../heat/stay-clear.ts';
-import { bakeExposure } from './bake-exposure.ts';
+import { bakeExposures } from './bake-exposure.ts';
 import type { DerivationContext } from './context.ts';
-import type { Neighbour } from './exposed-neighbour.ts';
-import { exposureFacts, exposuresOf, isTempered, limitOf } from './exposure-sheets.ts';
-import type { Exposed, ExposureFacts } from './exposure-sheets.ts';
+import type { Exposed, Neighbour } from './exposed-neighbour.ts';
+import { exposureFacts, exposuresOf } from './exposure-sheets.ts';
+import type { ExposureFacts } from './exposure-sheets.ts';
 import { exposureVerdict } from './exposure-verdict.ts';
 import type { ExposureVerdict } from './exposure-verdict.ts';
 import type { Fact } from './fact.ts';
-import { clearDistance, keptLimit } from './heat-limits.ts';
+import { clearDistance } from './heat-limits.ts';
 import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
-import { neighbourStrip, seamHeat } from './neighbour-heat.ts';
+import { neighbourStrip } from './neighbour-heat.ts';
 import { operationNouns } from './operation-noun.ts';
 import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
+import { clearByLimit } from './stay-clear.ts';
+import { strengthKind } from './strength-kind.ts';
+import type { FactSheet } from './sheet.ts';
 import { surveyPlan } from './survey-plan.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
 
@@ -69,8 +71,7 @@ export function plannedHeats(
 ): readonly PlannedHeat[] {
   const survey = surveyPlan(plan, context);
   const heats = survey.operations.flatMap((one) => operationHeats(survey, one, bounds));
-  const bake = bakeHeat(survey, bounds);
-  return bake === undefined ? heats : [...heats, bake];
+  return [...heats, ...bakeHeats(survey, bounds)];
 }
 
 function operationHeats(survey: Survey, one: OperationSurvey, bounds: HeatBounds): readonly PlannedHeat[] {
@@ -105,7 +106,7 @@ function heatedNeighbour(
   const { neighbour, source } = exposed;
   const facts = exposureFacts(survey, one, exposed);
   const keepOff = neighbour.victim && bounds.keepOff(neighbour.victim, source.kind);
-  const least = isTempered(neighbour) ? bounds.leastTensileLeft : undefined;
+  const least = strengthKind(neighbour) === undefined ? undefined : bounds.leastTensileLeft;
   return {
     ...described(facts, keepOff || undefined, least),
     at: neighbour.at,
@@ -157,51 +158,13 @@ function described(
 function clearOf(
   survey: Survey,
   one: OperationSurvey,
-  { source, neighbour }: Exposed,
+  exposed: Exposed,
   keepOff: KeepOff | undefined,
   least: number | undefined,
 ): ClearDistance {
-  const limit = limitOf(survey.context.limits, neighbour);
-  if (limit === undefined) return { ok: false, reason: 'What the neighbour is, is not known.' };
-  const kept = keptLimit(limit, source.kind === 'heat' ? least : undefined);
-  const none = 'The rule packs set no limit for it.';
-  if (kept === undefined) return clearDistance(undefined, keepOff, none);
-  if (neighbour.path === 'through air') return { ok: false, reason: 'Heat through air is not computed.' };
-  if (source.kind === 'heat') {
-    const held = neighbourStrip(one, neighbour);
-    if (!held.ok) return held;
-    return clearDistance(stayClear(survey.context.solveStrip, held.strip, kept), keepOff, none);
-  }
-  if (source.kind !== 'arc' && source.kind !== 'brazing')
-    return { ok: false, reason: 'This heat is not computed.' };
-  return clearDistance(seamClear(one, source, neighbour, limit.holdAboveCelsius), keepOff, none);
-}
-
-/** Farther than any seam's heat by the formula is of use, mm. */
-const farthestSeamMm = 2000;
-
-/** Beside one pass there is a peak and no history: only the limit of temperature is asked. */
-function seamClear(
-  one: OperationSurvey,
-  source: Parameters<typeof seamHeat>[1],
-  neighbour: Neighbour,
-  celsius: number | undefined,
-): ReturnType<typeof stayClear> {
-  if (celsius === undefined)
-    return { ok: false, reason: 'The rule packs set no limit of temperature for it.' };
-  const first = seamHeat(one, source, 0);
-  if (!first.ok) return first;
-  const reachMm = quantityOf(one.operation.free_end, 'length') ?? farthestSeamMm;
-  const isKept = (distanceMm: number): boolean => {
-    const heat = seamHeat(one, source, distanceMm);
-    return heat.ok && heat.peakCelsius <= celsius;
-  };
-  return (
-    nearestKept(isKept, reachMm) ?? {
-      ok: false,
-      reason: `The limit of ${neighbour.name} is kept nowhere within ${String(reachMm)} mm of the seam.`,
-    }
-  );
+  const sought = clearByLimit(survey, one, exposed, least);
+  const noLimit = 'noLimit' in sought;
+  return noLimit ? clearDistance(undefined, keepOff, sought.reason) : clearDistance(sought, keepOff, '');
 }
 
 /** The curves of one operation: one where no neighbour shares the heat as a layer. */
@@ -237,16 +200,19 @@ function runsOf(
   return { runs: [...runs.values()], open: [...open] };
 }
 
-function bakeHeat(survey: Survey, bounds: HeatBounds): PlannedHeat | undefined {
+function bakeHeats(survey: Survey, bounds: HeatBounds): readonly PlannedHeat[] {
   const facts = vehicleFacts(survey.plan);
   const voltage = facts['vehicle.high_voltage'];
-  const sheet = bakeExposure(survey, voltage.known ? voltage.value === true : undefined, {
+  const sheets = bakeExposures(survey, voltage.known ? voltage.value === true : undefined, {
     kind: 'plan',
     at: '',
     facts: {},
     standsOn: [],
   });
-  if (sheet === undefined) return undefined;
+  return sheets.map((sheet) => bakeHeat(sheet, bounds));
+}
+
+function bakeHeat(sheet: FactSheet, bounds: HeatBounds): PlannedHeat {
   const neighbour = described(sheet.facts, bounds.keepOff('traction battery', 'bake'), undefined);
   return {
     at: sheet.at,

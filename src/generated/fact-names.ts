@@ -160,6 +160,9 @@ export interface FactNames {
     | 'operation.planned'
     | 'operation.done'
     | 'operation.works'
+    | 'operation.heat_input'
+    | 'operation.t85'
+    | 'operation.haz_width'
     | 'operation.hot_or_impact'
     | 'operation.citation'
     | 'operation.citation_text'
@@ -207,7 +210,11 @@ export interface FactNames {
     | 'exposure.over_stop_limit'
     | 'exposure.time_above_limit'
     | 'exposure.over_time'
-    | 'exposure.tensile_left';
+    | 'exposure.tensile_left'
+    | 'exposure.loss'
+    | 'exposure.margin'
+    | 'exposure.stay_clear'
+    | 'exposure.how_sure';
   readonly 'joint':
     | 'joint.method'
     | 'joint.form'
@@ -482,6 +489,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.planned': { kind: 'operation', type: 'yes-no', description: 'Whether it is to be done, or was: false only where the plan says so.' },
   'operation.done': { kind: 'operation', type: 'yes-no', description: 'Whether it is recorded as done, itself or by each of its joints.' },
   'operation.works': { kind: 'operation', type: 'yes-no', description: 'Whether it touches what carries load: cuts, joins, heats, straightens or replaces.' },
+  'operation.heat_input': { kind: 'operation', type: 'number', unit: 'kJ/mm', dimension: 'energy per length', description: 'Net heat input of the hottest arc of the operation, after the process efficiency.' },
+  'operation.t85': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Longest cooling time from 800 to 500 °C beside that arc (EN 1011-2). On body sheet an order of magnitude, never to be compared with a limit.' },
+  'operation.haz_width': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far from the edge of the fused metal that arc heats the sheet past the start of transformation, 720 °C.' },
   'operation.hot_or_impact': { kind: 'operation', type: 'yes-no', description: 'Whether it welds, brazes, heats, cuts, grinds, drills or straightens on the vehicle.' },
   'operation.citation': { kind: 'operation', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], description: 'The best that the operation cites: a maker’s procedure or bulletin that covers this vehicle, or how far the best one falls short.' },
   'operation.citation_text': { kind: 'operation', type: 'text', description: 'The citation it rests on, in words, with how it falls short.' },
@@ -527,7 +537,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.over_stop_limit': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Peak minus stop limit.' },
   'exposure.time_above_limit': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'Time above the limit.' },
   'exposure.over_time': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'Time at the time-limit’s temperature minus the time allowed.' },
-  'exposure.tensile_left': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Tensile strength left in press-hardened or martensitic steel after the history, by the tempering curve (about ±30 K).' },
+  'exposure.tensile_left': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Least tensile strength left after the history, of before: by the tempering curve with its scatter for press-hardened and martensitic steel, by published bounds for multi-phase steel.' },
+  'exposure.loss': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Greatest loss of tensile strength that must be reckoned with: what is left taken from 100 %.' },
+  'exposure.margin': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Limit minus peak.' },
+  'exposure.stay_clear': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance from the edge of the heat along the metal from which on the limits of temperature and time are kept, in whole millimetres upwards.' },
+  'exposure.how_sure': { kind: 'exposure', type: 'word', words: ['computed from what is stated', 'computed from assumptions', 'not computed'], description: 'What the computed temperature rests on.' },
   'joint.method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], description: 'How it is joined.' },
   'joint.form': { kind: 'joint', type: 'word', words: ['lap', 'flange', 'butt with insert', 'open butt', 'hem'], description: 'How the edges meet.' },
   'joint.arc': { kind: 'joint', type: 'yes-no', description: 'Whether it is welded or brazed by arc or laser.' },

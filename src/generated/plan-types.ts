@@ -612,7 +612,7 @@ export interface PlanSignOff {
 export interface PlanRecord {
   /** What is kept. */
   readonly kept?: readonly string[];
-  /** Where. */
+  /** Where. Not judged yet. */
   readonly where?: string;
   readonly until?: PlanDate;
 }
@@ -898,6 +898,7 @@ export interface JointSettings {
   readonly machine?: string;
   /** Program name or number. Not judged yet. */
   readonly program?: string;
+  /** Not judged yet. */
   readonly force?: Force;
   readonly current?: Current;
   readonly voltage?: Voltage;

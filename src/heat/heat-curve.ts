@@ -1,5 +1,5 @@
 import { cell } from './cell.ts';
-import type { StripAnswer } from './held-strip.ts';
+import type { SheetAnswer } from './held-sheet.ts';
 import type { TemperatureHistory } from './point-history.ts';
 
 /** How hot it is along the sheet; every row in °C, one value for each distance. */
@@ -12,7 +12,7 @@ export interface HeatCurve {
   readonly endOfHoldCelsius: readonly number[];
 }
 
-type Solved = Extract<StripAnswer, { readonly ok: true }>['history'];
+type Solved = Extract<SheetAnswer, { readonly ok: true }>['history'];
 
 /** Reads evenly spaced places off a solved heat, from the source to `reachMm`. `holdSeconds` is the whole time of heating. */
 export function heatCurve(history: Solved, reachMm: number, holdSeconds: number, gaps = 80): HeatCurve {

@@ -1,9 +1,9 @@
-import type { HeldStrip, StripAnswer } from './held-strip.ts';
+import type { HeldSheet, SheetAnswer } from './held-sheet.ts';
 import type { PointHistory } from './point-history.ts';
 
 /** The heat whose limits are sought, and what solves it. */
-export type HeldHeat = HeldStrip;
-export type HeatSolver = (heat: HeldHeat) => StripAnswer;
+export type HeldHeat = HeldSheet;
+export type HeatSolver = (heat: HeldHeat) => SheetAnswer;
 
 /** What a neighbour stands. */
 export interface KeptLimit {

@@ -155,7 +155,7 @@ describe('planish heat without a plan', () => {
     expect(reason).toMatch(/free end .* 60 mm/u);
     expect(exposures[0]).toMatchObject({
       tensile_left: null,
-      reason: expect.stringContaining('hardened steel'),
+      reason: expect.stringContaining('No model tells'),
     });
     expect(exposures[1]).toMatchObject({
       peak: null,

@@ -132,7 +132,9 @@ const informative = new Set([
   ...['part.hardened', 'part.weldability', 'part.carbon_equivalent'],
   ...['operation.peak', 'provision.says', 'provision.by'],
   ...['exposure.path', 'exposure.peak_at', 'exposure.time_above_limit'],
-  ...[],
+  // Asked for beside what the rules threshold: margins told as `over`, and what an arc does to the sheet.
+  ...['exposure.loss', 'exposure.margin', 'exposure.how_sure'],
+  ...['operation.heat_input', 'operation.t85', 'operation.haz_width'],
 ]);
 
 test('every fact is read by a rule or named as informative', () => {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { heatCurve } from '../../src/heat/heat-curve.ts';
 import type { HeatCurve } from '../../src/heat/heat-curve.ts';
-import { solveHeldStrip } from '../../src/heat/held-strip.ts';
+import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
 import type { HeldHeat } from '../../src/heat/stay-clear.ts';
 
 function curveOf(changed: Partial<HeldHeat>, reachMm: number, holdSeconds: number, gaps?: number): HeatCurve {
-  const answer = solveHeldStrip({
+  const answer = solveHeldSheet({
     ...{ sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel', heatedZoneMm: 0 },
     ...changed,
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { solveHeldStrip } from '../../src/heat/held-strip.ts';
+import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
 import type { PointHistory } from '../../src/heat/point-history.ts';
 import {
   distanceToleranceMm,
@@ -44,7 +44,7 @@ function found(sought: Sought): Extract<Sought, { readonly ok: true }> {
 }
 
 function pointAt(heat: HeldHeat, distanceMm: number): PointHistory {
-  const answer = solveHeldStrip(heat);
+  const answer = solveHeldSheet(heat);
   if (!answer.ok) throw new Error(answer.reason);
   const place = answer.history.at(distanceMm);
   if (!place.ok) throw new Error(place.reason);
@@ -57,7 +57,7 @@ function counting(): { readonly solve: HeatSolver; readonly solves: () => number
   return {
     solve: (heat) => {
       seen.add(JSON.stringify(heat));
-      return solveHeldStrip(heat);
+      return solveHeldSheet(heat);
     },
     solves: () => seen.size,
   };
@@ -72,7 +72,7 @@ describe('against the table "End to end" of handbook/heat.md, section 7 (indepen
     [600, 300, 39],
     [800, 60, 35],
   ])('%d °C for %d s: 200 °C reaches %d mm', (sourceCelsius, holdSeconds, reachesMm) => {
-    const { value, rounded } = found(stayClear(solveHeldStrip, book(sourceCelsius, holdSeconds), upTo(200)));
+    const { value, rounded } = found(stayClear(solveHeldSheet, book(sourceCelsius, holdSeconds), upTo(200)));
     expect(value).toBeGreaterThan(reachesMm - 1);
     expect(value).toBeLessThan(reachesMm + 1.5);
     expect(rounded - value).toBeLessThan(1);
@@ -86,7 +86,7 @@ describe('against the table "End to end" of handbook/heat.md, section 7 (indepen
     [600, 300, 28],
     [800, 60, 25],
   ])('%d °C for %d s: a loss of one twentieth reaches %d mm', (sourceCelsius, holdSeconds, reachesMm) => {
-    const { value } = found(stayClear(solveHeldStrip, book(sourceCelsius, holdSeconds), strong(95)));
+    const { value } = found(stayClear(solveHeldSheet, book(sourceCelsius, holdSeconds), strong(95)));
     expect(value).toBeGreaterThan(reachesMm - 1);
     expect(value).toBeLessThan(reachesMm + 1.5);
   });
@@ -100,14 +100,14 @@ describe('stay-clear distance', () => {
   });
 
   test('a source that keeps the limit by itself asks for no distance', () => {
-    expect(stayClear(solveHeldStrip, { ...rail, sourceCelsius: 200 }, upTo(200))).toMatchObject({
+    expect(stayClear(solveHeldSheet, { ...rail, sourceCelsius: 200 }, upTo(200))).toMatchObject({
       rounded: 0,
     });
-    expect(found(stayClear(solveHeldStrip, { ...rail, sourceCelsius: 201 }, upTo(200))).rounded).toBe(1);
+    expect(found(stayClear(solveHeldSheet, { ...rail, sourceCelsius: 201 }, upTo(200))).rounded).toBe(1);
   });
 
   test('a short flange that gets too hot up to its end has no such distance, and says how hot', () => {
-    const sought = stayClear(solveHeldStrip, { ...rail, freeEndMm: 20, holdSeconds: 300 }, upTo(200));
+    const sought = stayClear(solveHeldSheet, { ...rail, freeEndMm: 20, holdSeconds: 300 }, upTo(200));
     expect(sought).toMatchObject({
       ok: false,
       reason: expect.stringMatching(/free end .* 20 mm.* \d{3} °C/u),
@@ -115,14 +115,14 @@ describe('stay-clear distance', () => {
   });
 
   test('outside the range of the engine there is its reason', () => {
-    expect(stayClear(solveHeldStrip, { ...rail, thicknessMm: 12 }, upTo(200))).toMatchObject({
+    expect(stayClear(solveHeldSheet, { ...rail, thicknessMm: 12 }, upTo(200))).toMatchObject({
       ok: false,
       reason: expect.stringContaining('thickness 12 mm'),
     });
-    expect(longestHold(solveHeldStrip, { ...rail, sourceCelsius: 3000 }, 40, upTo(200))).toMatchObject({
+    expect(longestHold(solveHeldSheet, { ...rail, sourceCelsius: 3000 }, 40, upTo(200))).toMatchObject({
       ok: false,
     });
-    expect(highestTemperature(solveHeldStrip, { ...rail, holdSeconds: Number.NaN }, 40, upTo(200)).ok).toBe(
+    expect(highestTemperature(solveHeldSheet, { ...rail, holdSeconds: Number.NaN }, 40, upTo(200)).ok).toBe(
       false,
     );
   });
@@ -157,7 +157,7 @@ describe('for any heat and limit', () => {
   test('the distance keeps the limit, and one millimetre nearer does not', () => {
     fc.assert(
       fc.property(heats, limits, (heat, limit) => {
-        const { value, rounded } = found(stayClear(solveHeldStrip, heat, limit));
+        const { value, rounded } = found(stayClear(solveHeldSheet, heat, limit));
         expect(limit.isKept(pointAt(heat, rounded))).toBe(true);
         expect(limit.isKept(pointAt(heat, value))).toBe(true);
         expect(rounded - value).toBeLessThan(1);
@@ -189,7 +189,7 @@ describe('for any heat and limit', () => {
   test('hotter, longer and more often never brings the distance down', () => {
     fc.assert(
       fc.property(heats, limits, fc.integer({ min: 1, max: 150 }), (heat, limit, more) => {
-        const before = found(stayClear(solveHeldStrip, heat, limit)).value;
+        const before = found(stayClear(solveHeldSheet, heat, limit)).value;
         const worse: readonly HeldHeat[] = [
           { ...heat, sourceCelsius: heat.sourceCelsius + more },
           { ...heat, holdSeconds: heat.holdSeconds + more },
@@ -197,7 +197,7 @@ describe('for any heat and limit', () => {
         ];
         // Bisection ends anywhere within its tolerance.
         for (const one of worse)
-          expect(found(stayClear(solveHeldStrip, one, limit)).value).toBeGreaterThan(
+          expect(found(stayClear(solveHeldSheet, one, limit)).value).toBeGreaterThan(
             before - distanceToleranceMm,
           );
       }),
@@ -245,12 +245,12 @@ describe('for any heat and limit', () => {
   });
 
   test('at the stay-clear distance the hold that was asked about is allowed, a millimetre nearer it is not', () => {
-    const { rounded } = found(stayClear(solveHeldStrip, rail, upTo(200)));
-    expect(found(longestHold(solveHeldStrip, rail, rounded, upTo(200))).value).toBeGreaterThanOrEqual(60);
-    expect(found(longestHold(solveHeldStrip, rail, rounded - 1, upTo(200))).value).toBeLessThan(60);
-    expect(found(highestTemperature(solveHeldStrip, rail, rounded, upTo(200))).value).toBeGreaterThanOrEqual(
+    const { rounded } = found(stayClear(solveHeldSheet, rail, upTo(200)));
+    expect(found(longestHold(solveHeldSheet, rail, rounded, upTo(200))).value).toBeGreaterThanOrEqual(60);
+    expect(found(longestHold(solveHeldSheet, rail, rounded - 1, upTo(200))).value).toBeLessThan(60);
+    expect(found(highestTemperature(solveHeldSheet, rail, rounded, upTo(200))).value).toBeGreaterThanOrEqual(
       600,
     );
-    expect(found(highestTemperature(solveHeldStrip, rail, rounded - 1, upTo(200))).value).toBeLessThan(600);
+    expect(found(highestTemperature(solveHeldSheet, rail, rounded - 1, upTo(200))).value).toBeLessThan(600);
   });
 });
