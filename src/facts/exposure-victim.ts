@@ -1,14 +1,10 @@
 import type { Item } from '../generated/plan-types.ts';
+import { heatVictimOfClass } from '../steel/heat-victim.ts';
+import type { HeatVictim } from '../steel/heat-victim.ts';
 import { trustedClass } from './maker-evidence.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 
-export type VictimWord =
-  | 'hardened or multi-phase steel'
-  | 'plain steel'
-  | 'aluminium'
-  | 'stainless steel'
-  | 'magnesium or composite'
-  | Item;
+export type VictimWord = HeatVictim | Item;
 
 export interface Victim {
   readonly word: VictimWord;
@@ -38,20 +34,5 @@ export function victimOf(survey: Survey, one: PartSurvey): Victim {
               : `That this part is ${material.class} steel is read in no document of the maker; it counts as hardened.`,
         };
   }
-  switch (strengthClass) {
-    case 'mild':
-    case 'high-strength':
-      return { word: 'plain steel' };
-    case 'advanced high-strength':
-    case 'ultra-high-strength':
-    case 'press-hardened':
-      return { word: 'hardened or multi-phase steel' };
-    case 'aluminium':
-      return { word: 'aluminium' };
-    case 'stainless':
-      return { word: 'stainless steel' };
-    case 'magnesium':
-    case 'composite':
-      return { word: 'magnesium or composite' };
-  }
+  return { word: heatVictimOfClass(strengthClass) };
 }

@@ -1,7 +1,7 @@
 import type { Material } from './material.ts';
 import { steelFamilyFloor } from './steel-family.ts';
 import type { StrengthClass } from './strength-class.ts';
-import { classOfTensile, steelRank } from './strength-class.ts';
+import { classOfTensile, pressHardenedFromMpa, steelRank } from './strength-class.ts';
 import { classFitsStrength, strengthFits } from './strength-fit.ts';
 
 export interface Contradiction {
@@ -65,7 +65,7 @@ function classAgrees(material: Material, stated: StrengthClass, tensileMpa: numb
 /** The grade at the head of a sentence; a trade word gets its capital. */
 function named(material: Material): string {
   const { designation } = material;
-  if (material.weakestClass !== undefined) return `The word for ${designation} steel`;
+  if (material.weakestClass !== undefined) return `What "${designation}" stands for`;
   if (!/\d/.test(designation)) return designation.charAt(0).toUpperCase() + designation.slice(1);
   return material.class === 'press-hardened' ? `${designation} (${material.condition})` : designation;
 }
@@ -84,7 +84,7 @@ function standsAt(material: Material): string {
 }
 
 function deliveredHint(material: Material, tensileMpa: number): string {
-  if (material.class !== 'press-hardened' || tensileMpa >= 1200) return '';
+  if (material.class !== 'press-hardened' || tensileMpa >= pressHardenedFromMpa) return '';
   if (material.weakestClass !== undefined) return '';
   return ' That may be its strength before hardening; on the body it counts as hardened.';
 }

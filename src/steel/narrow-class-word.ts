@@ -1,9 +1,6 @@
 import type { Material } from './material.ts';
 import type { StrengthClass } from './strength-class.ts';
-import { classOfTensile, steelRank } from './strength-class.ts';
-
-/** From here a strength alone does not tell martensitic from press-hardened, in MPa. Common practice. */
-const pressHardenedFromMpa = 1200;
+import { classOfTensile, pressHardenedFromMpa, steelRank } from './strength-class.ts';
 
 /**
  * A class word ("high tensile") beside a stated class or tensile strength: what lies inside the range of the word takes its

@@ -22,6 +22,7 @@ import { notesOfForm, notesOfReadings, onlyStandardsDiffer } from './reading-not
 import { settleState } from './settle-state.ts';
 import { readStrength } from './read-strength.ts';
 import { isStandard, namesNoGrade, standardBehind, standardsMeant } from './standard-hint.ts';
+import { withStatedHardening } from './stated-hardening.ts';
 import { steelFamily } from './steel-family.ts';
 import { steelRank } from './strength-class.ts';
 import { materialsOfEither, materialsOfTensile } from './strength-materials.ts';
@@ -193,11 +194,13 @@ function inTrade(key: string, text: string): DesignationReading | undefined {
 
 function answer(
   form: DesignationForm,
-  readings: readonly Material[],
-  ambiguity: string | undefined,
+  read: readonly Material[],
+  asked: string | undefined,
   notes: readonly string[],
   more: Pick<KnownDesignation, 'sameClass' | 'statedMpa'> = {},
 ): KnownDesignation {
+  const { readings, doubt } = withStatedHardening(form, read);
+  const ambiguity = [doubt, asked].filter((one) => one !== undefined).join(' ') || undefined;
   return {
     known: true,
     readings,
@@ -206,7 +209,7 @@ function answer(
     warnings: nameWarnings(form, readings),
     ...(form.laminated === undefined ? {} : { laminated: form.laminated }),
     ...(form.softZone === undefined ? {} : { softZone: form.softZone }),
-    ...more,
+    ...(doubt === undefined ? more : {}),
   };
 }
 

@@ -5,7 +5,7 @@ import type { DesignationReading, Material } from './read-designation.ts';
 import { narrowClassWord } from './narrow-class-word.ts';
 import { readDesignation } from './read-designation.ts';
 import type { StrengthClass } from './strength-class.ts';
-import { classOfTensile, steelRank, strongest } from './strength-class.ts';
+import { classOfTensile, pressHardenedFromMpa, steelRank, strongest } from './strength-class.ts';
 import { aboveLimits, strengthFits } from './strength-fit.ts';
 
 export interface StatedMaterial {
@@ -38,9 +38,6 @@ export interface SettledMaterial {
   readonly notes: readonly string[];
   readonly contradictions: readonly Contradiction[];
 }
-
-/** From here a steel of unknown family may be press-hardened as well as martensitic, in MPa. Common practice. */
-const pressHardenedFromMpa = 1200;
 
 /** Enough for the steels of a folder of plans; beyond it the oldest answers go, so that memory stays flat. */
 const mostKept = 256;
@@ -91,7 +88,7 @@ function settle(stated: StatedMaterial): SettledMaterial {
   const unreadable = settled !== undefined && reading?.known === false;
   const ambiguity =
     reading?.known === true
-      ? answered
+      ? answered || reading.sameClass === true
         ? undefined
         : reading.ambiguity
       : unreadable

@@ -1,6 +1,6 @@
 import type { Material } from './material.ts';
 import type { StrengthClass } from './strength-class.ts';
-import { classOfTensile, steelRank } from './strength-class.ts';
+import { classOfTensile, pressHardenedFromMpa, steelRank } from './strength-class.ts';
 
 /** Share by which a stated strength may miss a grade's limits: the trade rounds 590 to 600 and 980 to 1000. Practice. */
 const tradeStep = 0.1;
@@ -22,7 +22,7 @@ const familyMinima: Readonly<Partial<Record<StrengthClass, number>>> = {
   'high-strength': 280, // HC180P, EN 10268
   'advanced high-strength': 440, // DP 440T/250Y, SAE J2745
   'ultra-high-strength': 690, // UHSS Grade 90, ASTM A1011
-  'press-hardened': 1200, // a hardened part; the softer grades of tailored blanks need their designation
+  'press-hardened': pressHardenedFromMpa, // a hardened part; the softer grades of tailored blanks need their designation
 };
 
 /** Whether a stated tensile strength can be that of a material, within the trade's rounding. */
