@@ -23,6 +23,11 @@ export type ExposureFacts = Readonly<Record<FactNames['exposure'], Fact>>;
 /** Within this distance a resistance spot warms what lies beside it, mm. Common practice, no source. */
 const spotReachMm = 25;
 
+/** A spot goes through fresh adhesive and beside sealer as the factory made it; its own heat ends within millimetres. Common practice. */
+function liesInFlanges(item: Item | undefined): boolean {
+  return item === 'structural adhesive' || item === 'sealer' || item === 'paint';
+}
+
 /** What a spark or a drill sets off, also where nobody listed it. */
 const takesFire: ReadonlySet<Item> = new Set<Item>([
   ...(['airbag', 'belt pretensioner', 'fuel tank', 'fuel line', 'gas cylinder'] as const),
@@ -63,8 +68,9 @@ export function exposuresOf(survey: Survey, one: OperationSurvey): readonly Expo
 }
 
 /** The sheets that a joint joins are judged with the joint, never as victims of its heat. */
-function isInReach(source: HeatSource, { part, item, listed, distanceMm }: Neighbour): boolean {
-  const isItem = part === undefined && (listed || (item !== undefined && takesFire.has(item)));
+function isInReach(source: HeatSource, { part, item, listed, distanceMm, stays }: Neighbour): boolean {
+  const isDanger = item !== undefined && takesFire.has(item) && stays === true;
+  const isItem = part === undefined && (listed || isDanger);
   switch (source.kind) {
     case 'heat':
       return true;
@@ -72,7 +78,7 @@ function isInReach(source: HeatSource, { part, item, listed, distanceMm }: Neigh
     case 'brazing':
       return part?.part.id === undefined || !source.joins.has(part.part.id);
     case 'resistance spot':
-      return isItem && (distanceMm === undefined || distanceMm <= spotReachMm);
+      return isItem && !liesInFlanges(item) && (distanceMm === undefined || distanceMm <= spotReachMm);
     case 'cutting or grinding':
       return isItem;
   }

@@ -54,7 +54,7 @@ export function jointFacts(
       `${at}/drawn`,
       'Whether the procedure draws this joint is not stated.',
     ),
-    'joint.at_cut': computed(isAtCut(joint, operation.operation.at), `${at}/place`),
+    'joint.at_cut': computed(isAtCut(joint, operation, stack, isToItself), `${at}/place`),
     'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
     'joint.insulated': computed(
       joint.insulation !== undefined ||
@@ -179,18 +179,28 @@ function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: bo
 
 /** Another part of the same kind and side, or another piece of a ring, of which one is made in one piece. */
 function isRestOfOnePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
+  return isLikePiece(own, sheet) && (isOnePiece(own.part) || (sheet !== undefined && isOnePiece(sheet.part)));
+}
+
+function isLikePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
   if (sheet === undefined || sheet.at === own.at) return false;
   const [one, other] = [own.part, sheet.part];
   const isLike = one.kind !== undefined && one.kind === other.kind && one.side === other.side;
   const sidesFit = one.side === undefined || other.side === undefined || one.side === other.side;
   const isRing = sidesFit && isPieceOfRing(one) && isPieceOfRing(other);
-  return (isLike || isRing) && (isOnePiece(one) || isOnePiece(other));
+  return isLike || isRing;
 }
 
 /** The seam at the place of the cut; the flanges that the piece has besides are no part of it. */
-function isAtCut({ form, place }: JointSurvey['joint'], cutAt: string | undefined): boolean {
-  if (place !== undefined && cutAt !== undefined) return place.trim() === cutAt.trim();
-  return form === 'open butt' || form === 'butt with insert' || form === 'lap';
+function isAtCut(
+  { form, place }: JointSurvey['joint'],
+  { operation, part }: OperationSurvey,
+  stack: readonly (PartSurvey | undefined)[],
+  isToItself: boolean,
+): boolean {
+  if (place !== undefined && operation.at !== undefined) return place.trim() === operation.at.trim();
+  if (form === 'open butt' || form === 'butt with insert') return true;
+  return form === 'lap' && (isToItself || stack.some((sheet) => isLikePiece(part, sheet)));
 }
 
 function jointCitation(survey: Survey, joint: JointSurvey['joint'], at: string): CitationStanding {

@@ -51,9 +51,14 @@ export function fittedUnitBeside(survey: Survey, one: OperationSurvey): TriState
       const holds = survey.partById.get(id)?.part.holds ?? [];
       const units = unitsAt(survey, id);
       const held = units.length === 0 && holds.some(isPyrotechnic);
-      return [...units.map((unit) => isOn(unit, operation.step)), ...(held ? [true] : [])];
+      return [...units.map((unit) => isOnBeside(unit, operation.step)), ...(held ? [true] : [])];
     }),
   );
+}
+
+/** A unit that comes off is off for an operation without a step: steps that are not written contradict nothing. */
+function isOnBeside(unit: RestraintUnit, step: number | undefined): TriState {
+  return step === undefined && unit.treatment === 'removed' ? false : isOn(unit, step);
 }
 
 export function unitsAt(survey: Survey, id: string | undefined): readonly RestraintUnit[] {

@@ -91,7 +91,9 @@ describe('the stack', () => {
     expect(at('place: B, form: flange')).toBe(true);
     expect(at('place: D, form: butt with insert')).toBe(false);
     expect(at('form: butt with insert')).toBe(true);
-    expect(at('form: lap')).toBe(true);
+    expect(at('form: lap, to: a')).toBe(true);
+    // Lapped onto another part it is a flange of the piece.
+    expect(at('form: lap')).toBe(false);
     expect(at('form: flange')).toBe(false);
     expect(at('method: resistance spot')).toBe(false);
   });
