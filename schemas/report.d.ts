@@ -66,19 +66,51 @@ export interface Place {
 
 /** One plan. */
 export interface Plan {
-  /** Path relative to the working folder, with /. */
+  /** Path as shown, with /: whole where the argument was, else relative to the working folder; (standard input) for -. */
   readonly file: string;
   readonly stage?: Stage;
   /** sha256: and the digest of the file's bytes; absent when it could not be read. */
   readonly digest?: string;
   readonly verdict: Verdict;
   readonly counts: Counts;
+  /** How often rules were put to the facts of the plan, and what came of it; absent when it could not be read. */
+  readonly asked?: PlanAsked;
+  /** Packs that were given, are for other vehicles, and were not asked. */
+  readonly set_aside?: readonly PlanSetAsideItem[];
   /** General rules that a cited statement of the maker lifted. */
   readonly lifted: readonly Lift[];
   /** Why the plan, or one rule on it, could not be judged. */
   readonly not_judged: readonly NotJudged[];
-  /** By part in the order of the plan, worst first. */
+  /** By part, the part with the worst finding first; within a part the worst first. */
   readonly findings: readonly Finding[];
+}
+
+/** How often rules were put to the facts of the plan, and what came of it; absent when it could not be read. */
+export interface PlanAsked {
+  /** Times that a rule was asked; the sum of the next five. */
+  readonly asked: number;
+  /** It did not apply or was kept. */
+  readonly passed: number;
+  /** It found something. */
+  readonly found: number;
+  /** A statement of the maker lifted it. */
+  readonly lifted: number;
+  /** It hung on something unknown. */
+  readonly could_not_tell: number;
+  /** It failed on its own account. */
+  readonly failed: number;
+  /** Rules that were put to nothing: none of their kind in this plan, or a later stage. */
+  readonly not_applied: number;
+}
+
+/** A pack. */
+export interface PlanSetAsideItem {
+  /** Name of the pack. */
+  readonly pack: string;
+  /** Its version. */
+  readonly version: string;
+  /** Why it was set aside. */
+  readonly reason: string;
 }
 
 /** Findings by severity. */

@@ -63,6 +63,8 @@ export function judgeSource(run: JudgingRun, file: string, bytes: Uint8Array, na
       ...(title === undefined ? {} : { title }),
       verdict: judgement.verdict,
       counts: countsOf(judgement.findings),
+      asked: judgement.counts,
+      setAside: packs.setAside,
       lifted: judgement.lifts,
       notJudged: judgement.notJudged.map(({ rule, reason }) => ({ rule, sentence: reason })),
       findings: judgement.findings.map((finding) => ({

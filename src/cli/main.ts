@@ -11,8 +11,12 @@ try {
     process.exitCode = error.exitCode === 0 ? 0 : 2;
   } else {
     const reason = error instanceof Error ? error.message : String(error);
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    const isOutput = code === 'ENOSPC' || code === 'EDQUOT' || code === 'EIO';
     writeOut(
-      `planish: it failed on its own account, and judged nothing to its end: ${visibleText(reason)}\n`,
+      isOutput
+        ? `planish: the output cannot be written to its end (${visibleText(String(code))}); is the disk full?\n`
+        : `planish: it failed on its own account, and judged nothing to its end: ${visibleText(reason)}\n`,
       'complaints',
     );
     process.exitCode = 2;

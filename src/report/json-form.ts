@@ -1,4 +1,5 @@
 import type { UsedFact } from '../judge/finding.ts';
+import type { Counts } from '../judge/judge-sheets.ts';
 import type { Place } from '../plan/source-text.ts';
 import type { NotJudgedReason, PlacedFinding, PlanReport, ReportForm } from './plan-report.ts';
 
@@ -42,10 +43,18 @@ function planAsJson(plan: PlanReport): object {
     ...(plan.digest === undefined ? {} : { digest: plan.digest }),
     verdict: plan.verdict,
     counts: plan.counts,
+    ...(plan.asked === undefined ? {} : { asked: askedAsJson(plan.asked) }),
+    ...(plan.setAside === undefined || plan.setAside.length === 0
+      ? {}
+      : { set_aside: plan.setAside.map(({ name, version, reason }) => ({ pack: name, version, reason })) }),
     lifted: plan.lifted,
     not_judged: plan.notJudged.map(notJudgedAsJson),
     findings: plan.findings.map(findingAsJson),
   };
+}
+
+function askedAsJson({ couldNotTell, notApplied, ...counts }: Counts): object {
+  return { ...counts, could_not_tell: couldNotTell, not_applied: notApplied };
 }
 
 function notJudgedAsJson({ sentence, place, rule }: NotJudgedReason): object {

@@ -1,4 +1,6 @@
 import type { Stage } from '../packs/pack.ts';
+import type { SetAside } from '../packs/resolve-packs.ts';
+import type { Counts } from '../judge/judge-sheets.ts';
 import type { Finding, Lift } from '../judge/finding.ts';
 import type { Verdict } from '../judge/verdict.ts';
 import type { Place } from '../plan/source-text.ts';
@@ -35,6 +37,10 @@ export interface PlanReport {
   readonly title?: string;
   readonly verdict: Verdict;
   readonly counts: SeverityCounts;
+  /** What was asked of the plan; absent when it could not be read. */
+  readonly asked?: Counts;
+  /** Packs that were given, are for other vehicles, and were not asked. */
+  readonly setAside?: readonly SetAside[];
   readonly lifted: readonly Lift[];
   readonly notJudged: readonly NotJudgedReason[];
   readonly findings: readonly PlacedFinding[];

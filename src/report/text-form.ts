@@ -51,6 +51,9 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
   lines.push(`${indent}${paint.verdict(plan.verdict, verdictWords[plan.verdict])}: ${countText(plan)}.`);
   if (plan.stage === 'draft') lines.push(...wrapText(draftOnly, columns, indent));
 
+  for (const { name, version, reason } of plan.setAside ?? []) {
+    lines.push(...wrapText(visibleText(`Pack ${name} ${version} was not asked: ${reason}`), columns, indent));
+  }
   for (const reason of plan.notJudged) {
     const where =
       reason.place === undefined
