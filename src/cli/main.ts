@@ -15,7 +15,7 @@ try {
     const isOutput = code === 'ENOSPC' || code === 'EDQUOT' || code === 'EIO';
     writeOut(
       isOutput
-        ? `planish: the output cannot be written to its end (${visibleText(String(code))}); is the disk full?\n`
+        ? `planish: the output cannot be written to its end (${visibleText(code)}); is the disk full?\n`
         : `planish: it failed on its own account, and judged nothing to its end: ${visibleText(reason)}\n`,
       'complaints',
     );

@@ -5,7 +5,7 @@ import { assumed, computed, computedOr, known, stated, statedOr, unknown } from 
 import { trustedClass } from './maker-evidence.ts';
 import { isPieceOfRing } from './called-kind.ts';
 import { isOnePiece } from './part-kinds.ts';
-import { listOf } from './quantity-of.ts';
+import { listOf, notAfter, whenOf } from './quantity-of.ts';
 import type { CitationStanding, JointSurvey, OperationSurvey, PartSurvey, Survey } from './survey.ts';
 import { bestCitation, surveyCitations } from './survey-references.ts';
 import { settleMaterial } from '../steel/settle-material.ts';
@@ -82,6 +82,7 @@ export function jointFacts(
       'The number of joints, or that of the factory, is not stated.',
     ),
     'joint.coupon': computed(couponOf(joint.coupon), `${at}/coupon`),
+    'joint.coupon_late': computed(isCouponLate(joint, operation.operation.done), `${at}/coupon`),
     'joint.adhesive_left_out':
       joint.factory_adhesive === undefined &&
       stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
@@ -210,6 +211,13 @@ function jointCitation(survey: Survey, joint: JointSurvey['joint'], at: string):
 
 function metalFamily(strengthClass: string): string {
   return ['aluminium', 'magnesium', 'composite'].includes(strengthClass) ? strengthClass : 'steel';
+}
+
+/** A coupon tells of the joint only when it was torn before. Days alone are compared: on one day the order is not told. */
+function isCouponLate({ coupon, done }: JointSurvey['joint'], operationDone: string | undefined): boolean {
+  const torn = typeof coupon === 'object' ? whenOf(coupon.date) : undefined;
+  const made = whenOf(done ?? operationDone);
+  return torn !== undefined && made !== undefined && notAfter(torn, made) === false;
 }
 
 function couponOf(coupon: JointSurvey['joint']['coupon']): 'planned' | 'passed' | 'failed' | 'none' {

@@ -227,6 +227,7 @@ export interface FactNames {
     | 'joint.insert_stated'
     | 'joint.to_like_part'
     | 'joint.drawn'
+    | 'joint.coupon_late'
     | 'joint.at_cut'
     | 'joint.citation'
     | 'joint.insulated'
@@ -553,6 +554,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', description: 'Whether the backing insert is stated with its grade.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
+  'joint.coupon_late': { kind: 'joint', type: 'yes-no', description: 'Whether the test coupon was torn after the joint was made.' },
   'joint.at_cut': { kind: 'joint', type: 'yes-no', description: 'Whether it is the seam at the place of the cut: by its mark, or, without one, by its form (butt, lap).' },
   'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], description: 'The best that the joint itself cites, or none.' },
   'joint.insulated': { kind: 'joint', type: 'yes-no', description: 'Whether the couple is insulated.' },

@@ -98,6 +98,17 @@ describe('the stack', () => {
     expect(at('method: resistance spot')).toBe(false);
   });
 
+  test('a coupon that was torn after the joint', () => {
+    const late = (entries: string): unknown =>
+      factsOf(`parts: [{ operations: [{ do: weld, ${entries} }] }]`).value('joint.coupon_late');
+    const coupon = 'coupon: { result: passed, date: 2026-10-09 }';
+    expect(late(`joints: [{ done: 2026-10-08, ${coupon} }]`)).toBe(true);
+    expect(late(`done: 2026-10-08, joints: [{ ${coupon} }]`)).toBe(true);
+    expect(late(`joints: [{ done: 2026-10-09, ${coupon} }]`)).toBe(false);
+    expect(late(`joints: [{ ${coupon} }]`)).toBe(false);
+    expect(late('joints: [{ done: 2026-10-08, coupon: passed }]')).toBe(false);
+  });
+
   test('what the joint itself cites', () => {
     const cited = (cite: string): unknown =>
       factsOf(`${tarn}\nparts: [{ operations: [{ do: weld, joints: [{ ${cite} }] }] }]`).value(
