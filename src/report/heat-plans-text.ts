@@ -22,8 +22,9 @@ export function heatPlansText(
 ): string {
   const paint = paintWith(colour);
   const blocks = plans.flatMap((plan) => planBlocks(plan, columns, paint));
-  const end = [`How sure: ${howSure}`, ...cautions].flatMap((one) => wrapText(one, columns, ''));
-  return `${[...blocks, end.join('\n')].join('\n\n')}\n`;
+  const sure = wrapText(`How sure: ${howSure}`, columns, '').join('\n');
+  const care = cautions.flatMap((one) => wrapText(one, columns, '')).join('\n');
+  return `${[...blocks, sure, care].join('\n\n')}\n`;
 }
 
 function planBlocks(
@@ -85,7 +86,7 @@ function neighbourLines(one: HeatedNeighbour, columns: number, paint: Paint): re
     one.secondsAboveLimit === undefined || one.secondsAboveLimit === 0
       ? undefined
       : `${formatQuantity(one.secondsAboveLimit, 's')} above the limit`,
-    tensileLeft === undefined ? undefined : `${formatQuantity(tensileLeft, '%')} of its strength left`,
+    tensileLeft === undefined ? undefined : `at least ${formatQuantity(tensileLeft, '%')} of its strength left`,
   ].filter((word) => word !== undefined);
   const away = clear.ok
     ? clear.rule === undefined
