@@ -86,7 +86,9 @@ function neighbourLines(one: HeatedNeighbour, columns: number, paint: Paint): re
     one.secondsAboveLimit === undefined || one.secondsAboveLimit === 0
       ? undefined
       : `${formatQuantity(one.secondsAboveLimit, 's')} above the limit`,
-    tensileLeft === undefined ? undefined : `at least ${formatQuantity(tensileLeft, '%')} of its strength left`,
+    tensileLeft === undefined
+      ? undefined
+      : `at least ${formatQuantity(tensileLeft, '%')} of its strength left`,
   ].filter((word) => word !== undefined);
   const away = clear.ok
     ? clear.rule === undefined
