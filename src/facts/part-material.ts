@@ -28,10 +28,10 @@ export function settlePartMaterial(part: Part): SettledMaterial {
   };
 }
 
-/** What the zone is made of that an operation names; undefined where the part has no such zone, or it says nothing of itself. */
+/** What the zone is made of that an operation names; undefined where the part has no such zone, or it names no grade of its own. */
 export function zoneMaterial(part: Part, name: string | undefined): SettledMaterial | undefined {
   const zone = name === undefined ? undefined : part.zones?.find((one) => one.name === name);
-  return zone === undefined || statesNothing(zone) ? undefined : settleMaterial(statedMaterial(zone));
+  return zone?.grade === undefined ? undefined : settleMaterial(statedMaterial(zone));
 }
 
 function whatCounts(all: readonly SettledMaterial[]): SettledMaterial {
@@ -68,8 +68,8 @@ function statedMaterial(from: Pick<Part | Zone, 'grade' | 'strength' | 'class'>)
   };
 }
 
-/** Whole ksi are a number cut off: 590 MPa is 85.6 ksi, spoken "85 ksi". Common practice. */
+/** Whole ksi and kgf/mm² are a number cut off: 590 MPa is 85.6 ksi and 60.2 kgf/mm², spoken "85 ksi" and "60 kgf". Common practice. */
 function spokenUpToMpa(strength: string | undefined): number | undefined {
-  const whole = /^\s*(\d{2,3})\s*ksi\s*$/iu.exec(strength ?? '')?.[1];
-  return whole === undefined ? undefined : quantityOf(`${whole}.99 ksi`, 'stress');
+  const [, whole, unit] = /^\s*(\d{2,3})\s*(ksi|kgf\/mm(?:2|²|\^2))\s*$/iu.exec(strength ?? '') ?? [];
+  return whole === undefined || unit === undefined ? undefined : quantityOf(`${whole}.99 ${unit}`, 'stress');
 }

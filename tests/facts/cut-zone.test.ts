@@ -39,6 +39,15 @@ test('where the rest of the part is not known, a zone answers nothing', () => {
   expect(derived.all('operation')[0]?.standsOn[0]?.facts['part.class']?.known).toBe(false);
 });
 
+test('a zone that names no grade of its own is judged as the part', () => {
+  const derived = factsOf(
+    'parts: [{ id: p, kind: b-pillar, grade: 22MnB5, zones: [{ name: foot, class: mild }], operations: [{ do: section, at: A, zone: foot }] }]',
+  );
+  expect(derived.all('operation')[0]?.standsOn[0]?.facts['part.class']).toMatchObject({
+    value: 'press-hardened',
+  });
+});
+
 test('the part itself keeps its strongest zone', () => {
   expect(pillar('do: section, at: A, zone: foot').value('part.class')).toBe('press-hardened');
 });

@@ -43,6 +43,8 @@ describe('of what a part is', () => {
     // 980 MPa is 142.1 ksi and 590 MPa 85.6 (NIST SP 811); the trade drops the decimal.
     expect(classOf('strength: 85 ksi')).toBe('advanced high-strength');
     expect(classOf('strength: 84 ksi')).toBe('high-strength');
+    expect(classOf('strength: 60 kgf/mm2')).toBe('advanced high-strength');
+    expect(classOf('strength: 59 kgf/mm2')).toBe('high-strength');
     expect(classOf('strength: 142 ksi')).toBe('ultra-high-strength');
     expect(classOf('strength: 143 ksi')).toBe('ultra-high-strength');
     expect(classOf('class: mild, strength: 1000 MPa')).toBe('ultra-high-strength');
