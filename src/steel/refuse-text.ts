@@ -27,7 +27,8 @@ export function refuseText(text: string): Refusal | undefined {
       reason: `The grade is ${trimmed.length} characters long; a designation has at most ${longestDesignation}. State the designation alone.`,
     };
   }
-  const hidden = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}]/u.exec(trimmed)?.[0];
+  const plain = /^[\x20-\x7e]*$/.test(trimmed);
+  const hidden = plain ? undefined : /[\p{Cc}\p{Cf}\p{Cs}\p{Co}]/u.exec(trimmed)?.[0];
   if (hidden !== undefined) {
     return {
       reason: `The grade holds a character that does not print (${codePoint(hidden)}); type it again.`,
@@ -38,7 +39,7 @@ export function refuseText(text: string): Refusal | undefined {
   const markup = /<\/?[a-z!]|[a-z"'/]\s*>|&(?:\w+|#\d+);/i.exec(trimmed)?.[0];
   if (markup !== undefined)
     return { reason: `The grade holds "${markup}", which is web-page text; state the designation alone.` };
-  return refuseForeignLetters(trimmed.normalize('NFKC'));
+  return plain ? undefined : refuseForeignLetters(trimmed.normalize('NFKC'));
 }
 
 function refuseForeignLetters(text: string): Refusal | undefined {

@@ -21,6 +21,9 @@ const reference = new RegExp(
 
 const longestReference = 28;
 
+/** How all of these begin: most keys do not, and are not tried at every length. */
+const beginsLikeOne = /^(?:DIN|BS|NF|UNI|EN|VDA|JIS|JFS|SAE|J\d|GB|IS|ASTM|A\d|SEW|W)/;
+
 export interface HintSplit {
   /** The named standard as a comparison key, without publisher prefix and year; undefined when none is named. */
   readonly standard?: string;
@@ -30,6 +33,7 @@ export interface HintSplit {
 /** Ways to read a key as standard and grade, the one without a standard first: only the grade table can tell. */
 export function* hintSplits(key: string): Generator<HintSplit, void> {
   yield { rest: key };
+  if (!beginsLikeOne.test(key)) return;
   for (let at = Math.min(longestReference, key.length - 2); at >= 4; at--) {
     const head = key.slice(0, at);
     if (!reference.test(head)) continue;
