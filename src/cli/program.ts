@@ -3,6 +3,7 @@ import { readDate } from '../quantity/iso-date.ts';
 import { check } from './check.ts';
 import { wantsColour } from './colour-choice.ts';
 import { addHeatCommand } from './heat-command.ts';
+import { addMarkCommand } from './mark-command.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
@@ -82,6 +83,7 @@ export function program(): Command {
     });
 
   addHeatCommand(planish, today);
+  addMarkCommand(planish, today);
   return planish;
 }
 
