@@ -8,10 +8,12 @@ export function feedbackOf(marks: PlanMarks, reveal: boolean): readonly string[]
   if (!marks.judged)
     return [`Your plan could not be marked yet: ${marks.reasons.join(' ')} Mend that, and hand it in again.`];
   const told = marks.marks.flatMap((mark) => line(mark, reveal));
-  const unseen = marks.unrecognised.map(
-    (name) =>
-      `“${name}” was not recognised as a part of this exercise, and has no marks. That is no mistake in itself.`,
-  );
+  const unseen =
+    marks.unrecognised.length === 0
+      ? []
+      : [
+          `Not recognised as parts of this exercise, and without marks: ${marks.unrecognised.map((name) => `“${name}”`).join(', ')}. That is no mistake in itself.`,
+        ];
   if (told.length === 0) return ['Nothing to add: everything that was asked is there.', ...unseen];
   return [...told, ...unseen];
 }

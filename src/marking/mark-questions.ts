@@ -21,7 +21,7 @@ function markQuestion(
   match: PartMatch | undefined,
   sheets: readonly FactSheet[],
 ): Mark {
-  const { category } = askedOf(question.of);
+  const { category, called: what } = askedOf(question.of);
   const called = match === undefined ? key.name : nameOf(match);
   const values = match === undefined ? [] : statedValues(question.of, match, sheets);
   const points = Math.max(0, ...values.map((value) => worth(question, value)));
@@ -30,14 +30,10 @@ function markQuestion(
   const lacks = values.length === 0 ? 'not stated' : points > 0 ? 'nearly right' : 'not right';
   return {
     ...base,
-    mistake: `${key.name}: ${question.of}, ${lacks}`,
+    mistake: `${key.name}: ${what}, ${lacks}`,
     said: said(question, called, lacks),
     ...(question.why === undefined ? {} : { why: question.why }),
-    ...(question.lookAt === undefined
-      ? key.lookAt === undefined
-        ? {}
-        : { lookAt: key.lookAt }
-      : { lookAt: question.lookAt }),
+    ...(question.lookAt === undefined ? {} : { lookAt: question.lookAt }),
     answer:
       'words' in question.right
         ? `Right is ${question.right.words.join(' or ')}.`
@@ -60,10 +56,10 @@ function worth({ right, points }: KeyQuestion, value: number | string): number {
 function said({ of }: KeyQuestion, part: string, lacks: 'not stated' | 'nearly right' | 'not right'): string {
   switch (lacks) {
     case 'not stated':
-      return `For ${part} the plan does not state the ${of}, or not so that it can be read.`;
+      return `For ${part} the plan does not state the ${askedOf(of).called}, or not so that it can be read.`;
     case 'nearly right':
-      return `For ${part} the ${of} is nearly right.`;
+      return `For ${part} the ${askedOf(of).called} is nearly right.`;
     case 'not right':
-      return `For ${part} the ${of} is not right.`;
+      return `For ${part} the ${askedOf(of).called} is not right.`;
   }
 }

@@ -12,7 +12,7 @@ export function markSafety(
   const of = safety?.points ?? 0;
   if (stops.length === 0)
     return safety === undefined ? [] : [{ category: 'safety', points: plansForbidden ? 0 : of, of }];
-  return stops.map((stop, index): Mark => ({
+  return distinct(stops).map((stop, index): Mark => ({
     category: 'safety',
     ...(stop.partName === undefined ? {} : { part: stop.partName }),
     points: 0,
@@ -20,7 +20,18 @@ export function markSafety(
     mistake: `stopped by ${stop.rule}`,
     said: `This would be stopped: ${stop.message}`,
     why: stop.why,
-    ...(safety?.lookAt === undefined ? {} : { lookAt: safety.lookAt }),
+    ...(index > 0 || safety?.lookAt === undefined ? {} : { lookAt: safety.lookAt }),
     answer: stop.instead,
   }));
+}
+
+/** One of each rule and part: what is said of a part twice is not twice as wrong. */
+function distinct(stops: readonly Finding[]): readonly Finding[] {
+  const met = new Set<string>();
+  return stops.filter(({ rule, part }) => {
+    const once = JSON.stringify([rule, part]);
+    if (met.has(once)) return false;
+    met.add(once);
+    return true;
+  });
 }
