@@ -15,7 +15,7 @@ export function markDecision(key: KeyPart, match: PartMatch | undefined): readon
   };
   if (match === undefined) {
     const leaves = key.decisions.find((one) => one.do === 'leave');
-    if (leaves !== undefined) return [fullOrLess(leaves, of, called, more)];
+    if (leaves !== undefined) return [fullOrLess(key, leaves, called, more)];
     return [
       {
         category: 'decision',
@@ -33,7 +33,7 @@ export function markDecision(key: KeyPart, match: PartMatch | undefined): readon
   if (forbidden.length > 0)
     return forbidden.map((one, index) => unsafe(key, one, called, index === 0 ? of : 0));
   const best = key.decisions.find((decision) => isTaken(decision, operations));
-  if (best !== undefined) return [fullOrLess(best, of, called, more)];
+  if (best !== undefined) return [fullOrLess(key, best, called, more)];
   const words = [...new Set(operations.map((one) => one.do ?? 'an operation without a known word'))];
   return [
     {
@@ -86,18 +86,19 @@ function unsafe(
 }
 
 function fullOrLess(
+  key: KeyPart,
   { points, because, do: word }: Decision,
-  of: number,
   part: string,
   more: Pick<Mark, 'why' | 'lookAt' | 'answer'>,
 ): Mark {
+  const of = key.decisions[0]?.points ?? points;
   if (points >= of) return { category: 'decision', part, points, of };
   return {
     category: 'decision',
     part,
     points,
     of,
-    mistake: `${part}: ${word}, where more is accepted`,
+    mistake: `${key.name}: ${word}, where another decision is worth more`,
     said: `\`${word}\` is accepted for ${part}, and is not worth all the points.${because === undefined ? '' : ` ${because}`}`,
     ...more,
   };

@@ -29,7 +29,7 @@ export function markHtml(report: MarkReport): string {
 <p>${String(report.students.length)} plans, ${String(passed)} passed${notMarked === 0 ? '' : `, ${String(notMarked)} not marked`}.</p>
 ${statistics === undefined ? '' : `<p>Mean ${percentText(statistics.mean)}, median ${percentText(statistics.median)}, quartiles ${percentText(statistics.lowerQuartile)} and ${percentText(statistics.upperQuartile)}.</p>\n${tenthsPicture(statistics.tenths)}`}
 ${studentTable(report.students)}
-${mistakes.length === 0 ? '' : `<h2>Most common mistakes</h2>\n<table><thead><tr><th scope="col">Mistake</th><th scope="col">Mark</th><th scope="col">Students</th></tr></thead><tbody>\n${mistakes.map((one) => `<tr><th scope="row">${escaped(one.mistake)}</th><td>${one.category}</td><td class="n">${String(one.students)}</td></tr>`).join('\n')}\n</tbody></table>`}
+${mistakes.length === 0 ? '' : `<h2>Most common mistakes</h2>\n<table><thead><tr><th scope="col">Mistake</th><th scope="col">Mark</th><th scope="col" class="n">Students</th></tr></thead><tbody>\n${mistakes.map((one) => `<tr><th scope="row">${escaped(one.mistake)}</th><td>${one.category}</td><td class="n">${String(one.students)}</td></tr>`).join('\n')}\n</tbody></table>`}
 ${identical.length === 0 ? '' : `<h2>Plans that say the same</h2>\n<p>Word for word the same. That may have many reasons; look at it.</p>\n<ul>${identical.map((group) => `<li>${escaped(group.join(', '))}</li>`).join('')}</ul>`}
 <h2>To each student</h2>
 ${report.students.map(studentSection).join('\n')}
@@ -42,9 +42,10 @@ ${report.leftOut.length === 0 ? '' : `<h2>Not marked</h2>\n<ul>${report.leftOut.
 }
 
 function studentTable(students: readonly StudentReport[]): string {
-  const head = ['Student', 'Result', 'Points', ...categories]
-    .map((one) => `<th scope="col">${one}</th>`)
-    .join('');
+  const head = [
+    ...['Student', 'Result'].map((one) => `<th scope="col">${one}</th>`),
+    ...['Points', ...categories].map((one) => `<th scope="col" class="n">${one}</th>`),
+  ].join('');
   const rows = students.map(({ marks }) => {
     const own = byCategory(marks);
     const cells = categories.map((category) => {
@@ -73,6 +74,7 @@ table{border-collapse:collapse;margin:1rem 0;width:100%}
 caption{text-align:left;font-weight:600}
 th,td{border-bottom:1px solid #767676;padding:.25rem .5rem;text-align:left;vertical-align:top;overflow-wrap:anywhere}
 .n{text-align:right;white-space:nowrap}
+thead th:first-letter{text-transform:uppercase}
 li,h3,p{overflow-wrap:anywhere}
 section{break-inside:avoid}
 svg{max-width:100%;height:auto}
