@@ -50,7 +50,11 @@ export const generatedFiles: readonly GeneratedFile[] = [
     madeFrom: [packSchema],
     make: () => validatorTypes(packSchema, 'validatePack', 'PackFile', './pack-types.ts'),
   },
-  { path: 'src/generated/key-types.ts', madeFrom: [keySchema], make: () => typesModule(keySchema, 'KeyFile') },
+  {
+    path: 'src/generated/key-types.ts',
+    madeFrom: [keySchema],
+    make: () => typesModule(keySchema, 'KeyFile'),
+  },
   {
     path: 'src/generated/validate-key.js',
     madeFrom: [keySchema],

@@ -1,5 +1,5 @@
 import type { Part } from '../generated/plan-types.ts';
-import { bareName, nameWords } from './bare-name.ts';
+import { nameWords } from './bare-name.ts';
 import type { KeyPart } from './key.ts';
 
 export interface PartMatch {
@@ -26,10 +26,15 @@ const leastScore = 5;
  * matched with right. Each part is used once, the surest pairs first; of equal pairs the one first in the key, then in the plan.
  */
 export function matchParts(keyParts: readonly KeyPart[], parts: readonly Part[]): PartMatches {
+  const named = parts.map((part) => nameOfPart(part.name ?? part.id ?? ''));
   const pairs = keyParts
-    .flatMap((key, order) =>
-      parts.map((part, index) => ({ key, order, part, index, score: likeness(key, part) })),
-    )
+    .flatMap((key, order) => {
+      const names = [key.name, ...key.also].map(nameOfPart);
+      return parts.map((part, index) => {
+        const called = named[index] ?? nameOfPart('');
+        return { key, order, part, index, score: likeness(key, names, part, called) };
+      });
+    })
     .filter(({ score }) => score >= leastScore)
     .sort((a, b) => b.score - a.score || a.order - b.order || a.index - b.index);
   const matched = new Map<KeyPart, PartMatch>();
@@ -46,36 +51,39 @@ export function matchParts(keyParts: readonly KeyPart[], parts: readonly Part[])
   };
 }
 
-function likeness(key: KeyPart, part: Part): number {
-  const names = [key.name, ...key.also];
-  const called = part.name ?? part.id ?? '';
-  const ownSide = part.side ?? sideIn(called);
-  const keySide = key.side ?? sideIn(key.name);
+interface PartName {
+  readonly bare: string;
+  readonly side?: string;
+  /** Words, sides apart. */
+  readonly words: ReadonlySet<string>;
+}
+
+function nameOfPart(name: string): PartName {
+  const words = nameWords(name);
+  const sides = ['left', 'right'].filter((side) => words.includes(side));
+  return {
+    bare: words.toSorted().join(' '),
+    ...(sides.length === 1 && sides[0] !== undefined ? { side: sides[0] } : {}),
+    words: new Set(words.filter((word) => word !== 'left' && word !== 'right')),
+  };
+}
+
+function likeness(key: KeyPart, names: readonly PartName[], part: Part, called: PartName): number {
+  const ownSide = part.side ?? called.side;
+  const keySide = key.side ?? names[0]?.side;
   if (ownSide !== undefined && keySide !== undefined && ownSide !== keySide) return 0;
-  const bare = bareName(called);
   let score = 0;
-  if (names.some((name) => bareName(name) === bare)) score += weight.sameName;
-  else score += weight.words * Math.max(...names.map((name) => sharedWords(name, called)));
+  if (names.some(({ bare }) => bare === called.bare)) score += weight.sameName;
+  else score += weight.words * Math.max(...names.map(({ words }) => sharedWords(words, called.words)));
   if (ownSide !== undefined && ownSide === keySide) score += weight.side;
   if (key.kind !== undefined && part.kind !== undefined)
     score += key.kind === part.kind ? weight.kind : weight.otherKind;
   return score;
 }
 
-function sideIn(name: string): string | undefined {
-  const words = nameWords(name);
-  const sides = ['left', 'right'].filter((side) => words.includes(side));
-  return sides.length === 1 ? sides[0] : undefined;
-}
-
-/** Share of words, sides apart, that two names have in common (Dice's coefficient). */
-function sharedWords(one: string, other: string): number {
-  const [a, b] = [wordsWithoutSide(one), wordsWithoutSide(other)];
+/** Share of the words of two names that they have in common (Dice's coefficient). */
+function sharedWords(a: ReadonlySet<string>, b: ReadonlySet<string>): number {
   if (a.size + b.size === 0) return 0;
   const shared = [...a].filter((word) => b.has(word)).length;
   return (2 * shared) / (a.size + b.size);
-}
-
-function wordsWithoutSide(name: string): ReadonlySet<string> {
-  return new Set(nameWords(name).filter((word) => word !== 'left' && word !== 'right'));
 }
