@@ -1,8 +1,9 @@
 import type { Coat } from './coat.ts';
-import { coatOf } from './coat.ts';
+import { americanCoatPresent, coatOf, saeCoat } from './coat.ts';
 import type { MassNotation } from './coating-mass.ts';
 import type { GradeRow } from './grade-row.ts';
 import { worseMark } from './grade-row.ts';
+import { otherSpellings } from './grade-spellings.ts';
 import { gradeTable } from './grade-table.ts';
 import { tradeGrade } from './trade-grade.ts';
 
@@ -21,6 +22,8 @@ interface Suffix {
   readonly mass?: MassNotation;
   /** True where the suffix is so short that it counts only beside the name of its standard. */
   readonly onlyNamed?: true;
+  /** The standard whose own way of writing it is: where it has the grade, no other is meant. */
+  readonly ownOf?: RegExp;
   /** True where the suffix promises the minimum tensile strength. */
   readonly tensileOrdered?: true;
 }
@@ -42,11 +45,14 @@ const suffixes: readonly Suffix[] = [
   },
   // VDA: -GI50/50-U, -UC
   {
-    form: new RegExp(String.raw`^(?<base>.+?)(?<coat>UNC|UC|GI|GA|EG|ZM|ZA|AS|AZ)${masses}?[UE]?$`),
-    standards: /^(?:VDA|SAE|trade|works)/,
+    form: new RegExp(
+      String.raw`^(?<base>.+?)(?<coat>UNC|UC|GI|GA|EG|ZM|ZA|AS|AZ)${masses}?(?:[UE](?:PO?|O)?)?$`,
+    ),
+    standards: /^(?:VDA|SAE|EN 103[34]|EN 10268|trade|works)/,
+    ownOf: /^VDA/,
     mass: 'each side',
   },
-  { form: /^(?<base>.+?)[UE]$/, standards: /^VDA/ },
+  { form: /^(?<base>.+?)[UE](?:PO?|O)?$/, standards: /^VDA/ },
   // A plus left out: HX340LAD Z100, 22MnB5 AS150
   {
     form: new RegExp(
@@ -57,6 +63,10 @@ const suffixes: readonly Suffix[] = [
   },
   // EN 10130, EN 10268, EN 10338: surface A or B, finish bright, semi-bright, normal or rough, oiled (DC04-B-m-O)
   { form: /^(?<base>.+?)[AB](?:[BGMR]O?|O)?$/, standards: /^EN 10(?:130|139|152|268|338)/ },
+  // GB/T 5213: surface FB, FC or FD, finish dull or bright (DC01-FB-D)
+  { form: /^(?<base>DC0[1-7])F[BCD][DB]?$/, standards: /^EN 10130/ },
+  // JIS G 4305: plate or strip, finish
+  { form: /^(?<base>.+?)(?:CP|CS|HP|HS)?(?:2B|2D|BA|HL|NO\.?\d)?$/, standards: /^JIS G 43/ },
   // JIS: tensile on request, non-ageing, temper and surface (-SD), hot-dip coating (-Z27, -F08, -K18), electro-zinc (-E16/E16)
   { form: /^(?<base>.+?)[SA8421][DB]$/, standards: /^JIS/ },
   { form: /^(?<base>.+?)N(?:[SA8421][DB])?$/, standards: /^JIS G 3141/ },
@@ -66,15 +76,28 @@ const suffixes: readonly Suffix[] = [
   { form: /^(?<base>.+?)(?:E\d{1,2}(?:\/E?\d{1,2})?|\d{2}\/\d{2})$/, standards: /^JIS G 3313/ },
   // JFS: zinc mass each side (-45/45)
   { form: /^(?<base>.+?)(?<m1>\d{2})\/(?<m2>\d{2})$/, standards: /^JFS/, mass: 'each side' },
-  // ASTM A653: G60, A40, 60G60G
+  // ASTM A653, A463, A792: G60, A40, T1-40, AZ50, 60G60G
   {
-    form: /^(?<base>.+?)(?:(?<coat>[GA])(?<m1>\d{2,3})|(?<m3>\d{2,3})(?<side>[GA])(?:(?<m4>\d{2,3})[GA])?)$/,
+    form: new RegExp(`^(?<base>.+?)${americanCoatPresent}$`),
     standards: /^(?:ASTM A|SAE)/,
     mass: 'american',
     onlyNamed: true,
   },
+  // SAE: CR HD70G70GE behind the grade, and behind the letters of J2329 and J2340 (K, F, O)
+  {
+    form: new RegExp(String.raw`^(?:CR|HR)?(?<base>\d{3,4}[A-Z]{1,2}?[12]?|.+?Y)[KFO]?${saeCoat}$`),
+    standards: /^SAE J2(?:340|745)/,
+    mass: 'american',
+    onlyNamed: true,
+  },
+  {
+    form: new RegExp(String.raw`^(?<base>[CH]R\d)(?:[A-Z]C?)?${saeCoat}$`),
+    standards: /^SAE J2329/,
+    mass: 'american',
+    onlyNamed: true,
+  },
   // Hot rolled: pickled, pickled and oiled
-  { form: /^(?<base>.+?)PO?$/, standards: /^(?:EN 10149|EN 10111|SEW 092|JIS G 31[13])/ },
+  { form: /^(?<base>.+?)PO?$/, standards: /^(?:EN 10149|EN 10111|SEW 092|JIS G 31[13]|JFS A 1001)/ },
   // SAE J2329: surface or ageing letter, C for a carbon minimum
   { form: /^(?<base>.+?)[A-Z]C?$/, standards: /^SAE J2329/, onlyNamed: true },
   // SAE J2340: killed, sulphide controlled, other
@@ -83,15 +106,15 @@ const suffixes: readonly Suffix[] = [
 
 /** The rows for a comparison key: exact first, then with what may follow a grade taken off. Empty when there is none. */
 export function findGrade(key: string, standardNamed: boolean): FoundGrade {
-  const exact = namedRows(key);
+  const exact = namedRows(key, standardNamed);
   if (exact.length > 0) return { rows: exact, coat: {}, alternatives: [] };
   const rows = new Map<string, GradeRow>();
   let coat: Coat = {};
   const alternatives: GradeRow[] = [];
-  for (const { form, standards, mass, onlyNamed, tensileOrdered } of suffixes) {
+  for (const { form, standards, mass, onlyNamed, tensileOrdered, ownOf } of suffixes) {
     if (onlyNamed === true && !standardNamed) continue;
     const found = ends(form, key)
-      .map((groups) => ({ groups, candidates: rowsBefore(groups, standards) }))
+      .map((groups) => ({ groups, candidates: owned(rowsBefore(groups, standards), ownOf) }))
       .find(({ candidates }) => candidates.length > 0);
     if (found === undefined) continue;
     const { groups, candidates } = found;
@@ -136,13 +159,18 @@ function rowsBefore(groups: Groups, standards: RegExp): readonly GradeRow[] {
   );
 }
 
+function owned(rows: readonly GradeRow[], ownOf: RegExp | undefined): readonly GradeRow[] {
+  const own = ownOf === undefined ? [] : rows.filter((row) => ownOf.test(row.standard));
+  return own.length > 0 ? own : rows;
+}
+
 function withoutCondition(row: GradeRow): GradeRow {
   const { tensileMinOnlyIf: _condition, ...promised } = row;
   return promised;
 }
 
 /** Rows of a bare grade name, under its own or another accepted spelling. */
-function namedRows(key: string): readonly GradeRow[] {
+function namedRows(key: string, standardNamed = false): readonly GradeRow[] {
   const { byKey, numberToKey } = gradeTable();
   const rows = byKey.get(key);
   if (rows !== undefined) return rows;
@@ -155,38 +183,10 @@ function namedRows(key: string): readonly GradeRow[] {
   const hotDip = /^(H[CD]T\d+[A-Z]{1,2})D$/.exec(key)?.[1];
   if (hotDip !== undefined)
     return (byKey.get(hotDip) ?? []).filter((row) => /^EN 103[34]6/.test(row.standard));
-  for (const spelling of otherSpellings(key)) {
+  for (const spelling of otherSpellings(key, standardNamed)) {
     const found = byKey.get(spelling);
     if (found !== undefined) return found;
   }
   const trade = tradeGrade(key);
   return trade === undefined ? [] : [trade];
-}
-
-/** Asked for every name that is not in the table, and most are none of these: a look at the key comes before each form. */
-function otherSpellings(key: string): readonly string[] {
-  if (key.includes('/')) return pairSpellings(key);
-  if (key.startsWith('DC0')) {
-    const strip = /^(DC0[1-7])(LC|C\d{3})$/.exec(key);
-    return strip === null ? [] : [`${strip[1] ?? ''}+${strip[2] ?? ''}`];
-  }
-  if (key.includes('TYPE')) {
-    const commercial = /^(CS|DS|DDS|EDDS|FS)TYPE[A-C]$/.exec(key)?.[1];
-    return commercial === undefined ? [] : [commercial];
-  }
-  if (!key.startsWith('A') && !key.startsWith('EN')) return [];
-  const aluminium = /^(?:EN)?(?:AW|AA|A)(\d{4}[A-Z]?)([OHT]\w*)?$/.exec(key);
-  if (aluminium === null) return [];
-  const [, alloy = '', temper] = aluminium;
-  return [temper === undefined ? `ENAW${alloy}` : `${alloy}${temper}`];
-}
-
-function pairSpellings(key: string): readonly string[] {
-  const chinese = /^(HC|HD|CR|HR)(\d{3,4}\/\d{3,4}[A-Z]{2})D?$/.exec(key);
-  if (chinese !== null) {
-    const [, roll = '', rest = ''] = chinese;
-    return [`${roll}${rest}`, `${roll === 'HC' || roll === 'CR' ? 'CR' : 'HR'}${rest}`];
-  }
-  const american = /^(?:CR|HR)?(DP|TRIP|MS)?(\d{3,4}T\/\d{3,4}Y)(DP|TRIP|MS)?$/.exec(key);
-  return american === null ? [] : [`${american[1] ?? american[3] ?? ''}${american[2] ?? ''}`];
 }

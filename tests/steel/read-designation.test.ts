@@ -39,7 +39,12 @@ function substance(text: string): unknown {
 
 describe('reading a designation', () => {
   it.each(plainNames)('knows %s from the table', (name) => {
-    expect(first(name).designation.replaceAll(/[\s-]/g, '')).toBe(name.replaceAll(/[\s-]/g, ''));
+    const reading = readDesignation(name);
+    const squeezed = (one: string): string => one.replaceAll(/[\s-]/g, '');
+    // ASTM grades without their class have the rows of every class, and of every standard that prints none.
+    expect(reading.known && reading.readings.map((one) => squeezed(one.designation))).toContain(
+      squeezed(name),
+    );
   });
 
   it('splits a coating off and keeps its kind', () => {
