@@ -1,6 +1,7 @@
 import { isPlainPlastic } from './grammar/composite-names.ts';
 import { gradeTable } from './grade-table.ts';
 import { readOne } from './read-one.ts';
+import { hintSplits } from './standard-hint.ts';
 
 export interface Unknown {
   readonly reason: string;
@@ -75,8 +76,13 @@ export function nearestGrades(key: string, wide = false): readonly string[] {
 }
 
 function withNearest(key: string, reason: string): Unknown {
-  const alike = nearestGrades(key);
-  const nearest = alike.length > 0 ? alike : gradeAtHead(key);
+  // Behind the standard that the text names, where it names one.
+  const [, split] = hintSplits(key);
+  const grades = split === undefined ? [key] : [key, split.rest];
+  const nearest =
+    [nearestGrades, gradeAtHead]
+      .flatMap((look) => grades.map((grade) => look(grade)))
+      .find((found) => found.length > 0) ?? [];
   return nearest.length > 0 ? { reason, nearest } : { reason };
 }
 

@@ -5,6 +5,7 @@ import type { GradeRow } from './grade-row.ts';
 import { worseMark } from './grade-row.ts';
 import { otherSpellings } from './grade-spellings.ts';
 import { gradeTable } from './grade-table.ts';
+import { isStandard } from './standard-hint.ts';
 import { tradeGrade } from './trade-grade.ts';
 
 export interface FoundGrade {
@@ -66,11 +67,11 @@ const suffixes: readonly Suffix[] = [
   // GB/T 5213: surface FB, FC or FD, finish dull or bright (DC01-FB-D)
   { form: /^(?<base>DC0[1-7])F[BCD][DB]?$/, standards: /^EN 10130/ },
   // JIS G 4305: plate or strip, finish
-  { form: /^(?<base>.+?)(?:CP|CS|HP|HS)?(?:2B|2D|BA|HL|NO\.?\d)?$/, standards: /^JIS G 43/ },
+  { form: /^(?<base>S[TU][HS]\d.+?)(?:CP|CS|HP|HS)?(?:2B|2D|BA|HL|NO\.?\d)?$/, standards: /^JIS G 43/ },
   // JIS: tensile on request, non-ageing, temper and surface (-SD), hot-dip coating (-Z27, -F08, -K18), electro-zinc (-E16/E16)
-  { form: /^(?<base>.+?)[SA8421][DB]$/, standards: /^JIS/ },
-  { form: /^(?<base>.+?)N(?:[SA8421][DB])?$/, standards: /^JIS G 3141/ },
-  { form: /^(?<base>.+?)T(?:[SA8421][DB])?$/, standards: /^JIS G (?:3141|3131|33)/, tensileOrdered: true },
+  { form: /^(?<base>.+?)[SA][DB]$/, standards: /^JIS/ },
+  { form: /^(?<base>.+?)N(?:[SA][DB])?$/, standards: /^JIS G 3141/ },
+  { form: /^(?<base>.+?)T(?:[SA][DB])?$/, standards: /^JIS G (?:3141|3131|33)/, tensileOrdered: true },
   { form: /^(?<base>.+?)(?<coat>[ZFK])(?<m1>\d{2})$/, standards: /^JIS G 33/, mass: 'japanese' },
   { form: /^(?<base>.+?)(?<coat>Z)(?<m1>\d{3})$/, standards: /^JIS G 33/, mass: 'european' },
   { form: /^(?<base>.+?)(?:E\d{1,2}(?:\/E?\d{1,2})?|\d{2}\/\d{2})$/, standards: /^JIS G 3313/ },
@@ -104,17 +105,22 @@ const suffixes: readonly Suffix[] = [
   { form: /^(?<base>\d{3}[XY])[KFO]$/, standards: /^SAE J2340/ },
 ];
 
-/** The rows for a comparison key: exact first, then with what may follow a grade taken off. Empty when there is none. */
-export function findGrade(key: string, standardNamed: boolean): FoundGrade {
-  const exact = namedRows(key, standardNamed);
-  if (exact.length > 0) return { rows: exact, coat: {}, alternatives: [] };
+/**
+ * The rows for a comparison key: exact first, then with what may follow a grade taken off. Empty when there is none. `standard` is
+ * the one that the text names, as a comparison key.
+ */
+export function findGrade(key: string, standard: string | undefined): FoundGrade {
+  const exact = namedRows(key, standard !== undefined);
+  // No suffix ends so; a thickness is taken off before the next look.
+  if (exact.length > 0 || key.endsWith('MM')) return { rows: exact, coat: {}, alternatives: [] };
   const rows = new Map<string, GradeRow>();
   let coat: Coat = {};
   const alternatives: GradeRow[] = [];
   for (const { form, standards, mass, onlyNamed, tensileOrdered, ownOf } of suffixes) {
-    if (onlyNamed === true && !standardNamed) continue;
+    if (onlyNamed === true && standard === undefined) continue;
+    const named = onlyNamed === true ? standard : undefined;
     const found = ends(form, key)
-      .map((groups) => ({ groups, candidates: owned(rowsBefore(groups, standards), ownOf) }))
+      .map((groups) => ({ groups, candidates: owned(rowsBefore(groups, standards, named), ownOf) }))
       .find(({ candidates }) => candidates.length > 0);
     if (found === undefined) continue;
     const { groups, candidates } = found;
@@ -126,6 +132,8 @@ export function findGrade(key: string, standardNamed: boolean): FoundGrade {
     coat = coatOf(groups, mass);
     if (coat.unlisted !== undefined)
       alternatives.push(...namedRows(`${groups['base'] ?? ''}+C${groups['m1'] ?? ''}`));
+    // Behind a plus stands one coating, which the first form has read.
+    if (mass === 'european' && key.includes('+')) break;
   }
   return { rows: [...rows.values()], coat, alternatives };
 }
@@ -151,11 +159,11 @@ function shortestEnd(form: RegExp): RegExp {
   return made;
 }
 
-function rowsBefore(groups: Groups, standards: RegExp): readonly GradeRow[] {
+function rowsBefore(groups: Groups, standards: RegExp, named: string | undefined): readonly GradeRow[] {
   const base = groups['base'] ?? '';
   const electroZinc = groups['coat'] === 'ZE' ? namedRows(`${base}+ZE`) : [];
-  return (electroZinc.length > 0 ? electroZinc : namedRows(base)).filter((row) =>
-    standards.test(row.standard),
+  return (electroZinc.length > 0 ? electroZinc : namedRows(base)).filter(
+    (row) => standards.test(row.standard) && (named === undefined || isStandard(row.standard, named)),
   );
 }
 

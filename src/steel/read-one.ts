@@ -78,8 +78,8 @@ const implied: Readonly<Record<string, string>> = { EN10152: '+ZE', EN10139: '+L
 
 function foundIn(grade: string, standard: string | undefined): FoundGrade {
   const suffix = standard === undefined || grade.includes('+') ? undefined : implied[standard];
-  const whole = suffix === undefined ? undefined : findGrade(`${grade}${suffix}`, true);
-  return whole === undefined || whole.rows.length === 0 ? findGrade(grade, standard !== undefined) : whole;
+  const whole = suffix === undefined ? undefined : findGrade(`${grade}${suffix}`, standard);
+  return whole === undefined || whole.rows.length === 0 ? findGrade(grade, standard) : whole;
 }
 
 /** The readings of rows, with what an odd coating or an odd step of the trade may hide. */

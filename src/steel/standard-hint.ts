@@ -20,6 +20,9 @@ const reference = new RegExp(
   ].join('|')})[:.,]?$`,
 );
 
+/** With what a reference can begin; most grades do not, and are then not cut at every place. */
+const opening = /^(?:DIN|BS|NF|UNI|EN|VDA|JIS|JFS|J\d|SAE|SEW|GB|IS|ASTM|[AB]\d|W)/;
+
 const longestReference = 28;
 
 export interface HintSplit {
@@ -31,6 +34,7 @@ export interface HintSplit {
 /** Ways to read a key as standard and grade, the one without a standard first: only the grade table can tell. */
 export function* hintSplits(key: string): Generator<HintSplit, void> {
   yield { rest: key };
+  if (!opening.test(key)) return;
   for (let at = Math.min(longestReference, key.length - 2); at >= 4; at--) {
     const head = key.slice(0, at);
     if (!reference.test(head)) continue;

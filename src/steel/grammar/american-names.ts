@@ -63,6 +63,7 @@ const sheetStandards = [
   'ASTM A463',
   'ASTM A792',
   'ASTM A875',
+  'ASTM A879',
   'ASTM A1018',
   'ASTM A1046',
 ];

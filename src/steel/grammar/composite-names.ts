@@ -18,7 +18,7 @@ export const compositeNames: readonly NameForm[] = [
   {
     standards: ['ISO 1043', 'ISO 11469'],
     form: new RegExp(
-      `^(?:(?<set>${thermosets})|(?:${thermoplastics})${blend})(?:I|HI|UV|FR)?(?:S)?${fibre}(?:\\d{1,2})?${filler}(?:I|HI|FR|LFT|SMC|BMC)?$`,
+      `^(?:(?<set>${thermosets})|(?:${thermoplastics})${blend})(?:I|HI|UV|FR)?(?:S)?${fibre}(?:[1-7]\\d)?${filler}(?:I|HI|FR|LFT|SMC|BMC)?$`,
     ),
     read: ofFibre,
   },
@@ -29,7 +29,7 @@ export const compositeNames: readonly NameForm[] = [
   },
   {
     standards: ['ISO 1043'],
-    form: /^(?:PP|PA6?)?(?:GMT|LWRT|LFT|LFTD|DLFT|LGF|LCF|SGF)(?:\d{1,2})?$/,
+    form: /^(?:PP|PA6?)?(?:GMT|LWRT|LFT|LFTD|DLFT|LGF|LCF|SGF)(?:[1-7]\d)?$/,
     read: () => ({ familyKey: 'composite_thermoplastic', sure: true }),
   },
   {

@@ -55,8 +55,8 @@ export const stainlessNames: readonly NameForm[] = [
   {
     // The letters behind the number set it apart from a strength; of other letters a steel of SAE J2340 may have been meant.
     standards: ['ASTM A240'],
-    form: /^(?<type>2\d\d|3\d\d|4\d\d)(?:LN|L|TI)$/,
-    read: ofType,
+    form: /^(?:(?<type>201|301|304|316|317)LN?|(?<other>316)TI|(?<ferritic>409|410|430|434|436|439)L)$/,
+    read: ({ type, other, ferritic: soft }) => ofType({ type: type ?? other ?? soft }),
   },
   {
     standards: ['ASTM A240'],
