@@ -10,7 +10,7 @@ export function designationKey(text: string): string {
     .replaceAll(/(\d),(?=\d)/g, '$1.')
     .replaceAll(/[\s_()\p{Pd}\u2212]/gu, '')
     // ASTM words as drawings shorten them: Gr 50 Cl 1.
-    .replace(/(?<=^|[A-Z])GR\.?(?=\d{2,3}(?!\d))/, 'GRADE')
+    .replace(/(?<=^|[A-Z]|^A\d{3,4})GR\.?(?=\d{2,3}(?!\d))/, 'GRADE')
     .replace(/(?<=\d|\])CL\.?(?=[1-4](?!\d))/, 'CLASS')
     .replace(/(?<=\d|\])TY\.?(?=[12](?!\d))/, 'TYPE');
   return inOnePiece(key);

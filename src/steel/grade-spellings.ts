@@ -24,6 +24,8 @@ export function otherSpellings(key: string, standardNamed: boolean): readonly st
     const commercial = /^(CS|DS|DDS|EDDS|FS)TYPE[A-C]$/.exec(key)?.[1];
     return commercial === undefined ? [] : [commercial];
   }
+  const short = /^(HSLASF?|UHSS|SS)(\d{2}(?:(?:CLASS|TYPE)\d)?)$/.exec(key);
+  if (short !== null) return standardNamed ? [`${short[1] ?? ''}GRADE${short[2] ?? ''}`] : [];
   const boron = /^(\d{2}MN(?:CR)?B\d)\.(\d)$/.exec(key);
   if (boron !== null) return [`${boron[1] ?? ''}${boron[2] ?? ''}`];
   if (key.startsWith('SAPH')) return Object.hasOwn(kilogramNames, key) ? [kilogramNames[key] ?? ''] : [];
@@ -43,9 +45,9 @@ function pairSpellings(key: string): readonly string[] {
   return american === null ? [] : [`${american[1] ?? american[3] ?? ''}${american[2] ?? ''}`];
 }
 
-const temper = String.raw`(?:(1\/4|1\/2|3\/4|FULL)H(?:ARD)?)?`;
+const temper = String.raw`(?:(1\/4|1\/2|3\/4|FULL|F)H(?:ARD)?)?`;
 const type = new RegExp(
-  String.raw`^(STAINLESS(?:STEEL)?)?(AISI|TYPE)?([234]\d{2}(?:LN|L)?)${temper}(STAINLESS)?$`,
+  String.raw`^(STAINLESS(?:STEEL)?)?(AISI|TYPE|SS|INOX)?([234]\d{2}(?:LN|L)?)${temper}(STAINLESS|SS)?$`,
 );
 
 /**
@@ -64,5 +66,7 @@ function stainlessSpellings(key: string, standardNamed: boolean): readonly strin
   if (match === null) return [];
   const [, before, prefix, number = '', hard, after] = match;
   const said = standardNamed || (before ?? prefix ?? hard ?? after) !== undefined || number.endsWith('L');
-  return said || number.endsWith('LN') ? [`TYPE${number}${hard === undefined ? '' : `${hard}HARD`}`] : [];
+  return said || number.endsWith('LN')
+    ? [`TYPE${number}${hard === undefined ? '' : `${hard.replace(/^F$/, 'FULL')}HARD`}`]
+    : [];
 }

@@ -11,7 +11,7 @@ const reference = new RegExp(
     String.raw`GB\/?T\d{4,5}(?:\.\d{1,2})?(?::?20\d\d)?`,
     String.raw`IS513[12]?(?::?20\d\d)?`,
     String.raw`BS1449`,
-    String.raw`(?:ASTM)?(?:A\d{3,4}|B\d{2,3})(?:M(?:\d\d[A-E]?)?|(?:M?\/[AB]\d{2,4}(?:M(?:\d\d[A-E]?)?)?))?`,
+    String.raw`(?:ASTM)?(?:A\d{3,4}|B\d{2,3})(?:M?(?:\d\d[A-E]?)?|(?:M?\/[AB]\d{2,4}(?:M(?:\d\d[A-E]?)?)?))?`,
     String.raw`ISO(?:1043(?:[12])?|11469)(?::?20\d\d)?`,
     String.raw`SEW09\d`,
     String.raw`DIN1623[12]?`,
@@ -109,6 +109,6 @@ function standardKey(reference: string): string {
     .replace(/[:.,]$/, '')
     .replace(/:.*$/, '')
     .replace(/^(GB\/?T\d{4,5}(?:\.\d{1,2}?)?)(?:19|20)\d\d$/, '$1')
-    .replace(/^([AB]\d{2,4})M?\/.*$|^([AB]\d{3,4})M\d*[A-E]?$/, '$1$2')
+    .replace(/^([AB]\d{2,4})M?\/.*$|^([AB]\d{3,4})(?:M\d*|\d\d)[A-E]?$/, '$1$2')
     .replaceAll(/[./]/g, '');
 }

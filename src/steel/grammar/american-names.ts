@@ -124,8 +124,8 @@ export const americanNames: readonly NameForm[] = [
   },
   {
     // SS or HSLAS left out: high-strength either way.
-    standards: sheetStandards,
-    form: new RegExp(String.raw`^GRADE(?<ksi>\d{2})(?:\[\d{3}\])?${americanCoat}$`),
+    standards: [...sheetStandards, 'ASTM A570', 'ASTM A607', 'ASTM A611', 'ASTM A715'],
+    form: new RegExp(String.raw`^GRADE(?<ksi>\d{2})(?:\[\d{3}\])?(?:CLASS[1-4]|TYPE[12AB])?${americanCoat}$`),
     read: ({ ksi }) => ofYield('structural', String(yieldOfKsi(Number(ksi), undefined))),
     onlyNamed: true,
     mass: 'american',

@@ -82,7 +82,7 @@ export const stainlessNames: readonly NameForm[] = [
   {
     standards: ['EN 10088', 'EN 10151'],
     form: new RegExp(
-      String.raw`^X\d{1,3}CR(?:NI|MN|MO|TI|NB|AL|CU|SI|N|S|V){0,6}(?:1\d|2\d|30)(?:\.?\d{1,2}){0,5}${europeanState}$`,
+      String.raw`^X\d{1,3}CR(?:NI|MN|MO|TI|NB|AL|CU|SI|N|S|V){0,6}(?:1\d|2\d|30)\d{0,5}(?:\.\d{1,2})?${europeanState}$`,
     ),
     read: ({ tensile, proof }) => hardened('stainless', tensile, proof),
   },
