@@ -108,6 +108,14 @@ describe('standards as they are printed', () => {
     expect(tell(text).reason).toContain(`The text names ${printed}, but`);
   });
 
+  it('stand beside a name that several of them share', () => {
+    const ways =
+      /\((?<ways>.*)\)/.exec(tell('SS Grade 33').reason ?? '')?.groups?.['ways']?.split('; ') ?? [];
+    expect(ways.length).toBeGreaterThan(2);
+    expect(new Set(ways).size).toBe(ways.length);
+    expect(ways.filter((way) => way.includes(' of ASTM A')).length).toBeGreaterThan(1);
+  });
+
   it('names a grade without a row as it was written', () => {
     expect(tell('ASTM A1046 SS Grade 33').reason).toContain('no row for SS Grade 33;');
     expect(tell('A1046 SS Gr 33').reason).toContain('no row for SS Gr 33;');
