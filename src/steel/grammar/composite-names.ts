@@ -25,12 +25,16 @@ export const compositeNames: readonly NameForm[] = [
   {
     standards: ['ISO 1043'],
     form: /^(?:UP|VE|EP|(?<fibre>C)F)?(?:SMC|BMC)(?:[GC]F\d{0,2})?$/,
-    read: ({ fibre }) => ({ familyKey: fibre === 'C' ? 'composite_cfrp' : 'composite_gfrp', sure: true }),
+    read: ({ fibre }) => ({
+      familyKey: fibre === 'C' ? 'composite_cfrp' : 'composite_gfrp',
+      state: 'unknown',
+      sure: true,
+    }),
   },
   {
     standards: ['ISO 1043'],
     form: /^(?:PP|PA6?)?(?:GMT|LWRT|LFT|LFTD|DLFT|LGF|LCF|SGF)(?:[1-7]\d)?$/,
-    read: () => ({ familyKey: 'composite_thermoplastic', sure: true }),
+    read: () => ({ familyKey: 'composite_thermoplastic', state: 'unknown', sure: true }),
   },
   {
     // German and short names of the trade: K for Kunststoff, T for thermoplastic.
@@ -38,21 +42,21 @@ export const compositeNames: readonly NameForm[] = [
     form: /^(?<fibre>[CGN])F(?:K|RTP|RP|R)$/,
     read: ({ fibre }) =>
       fibre === 'N'
-        ? { familyKey: 'composite', sure: true }
-        : { familyKey: fibre === 'C' ? 'composite_cfrp' : 'composite_gfrp', sure: true },
+        ? { familyKey: 'composite', state: 'unknown', sure: true }
+        : { familyKey: fibre === 'C' ? 'composite_cfrp' : 'composite_gfrp', state: 'unknown', sure: true },
   },
   {
     standards: ['ISO 1043'],
     form: /^(?:FRP|GRP|AFK|AFRP)$/,
-    read: () => ({ familyKey: 'composite', sure: true }),
+    read: () => ({ familyKey: 'composite', state: 'unknown', sure: true }),
   },
 ];
 
 function ofFibre({ set, fibre, mat }: NameParts): NameContent {
   const of = fibre ?? mat;
-  if (set === undefined) return { familyKey: 'composite_thermoplastic', sure: true };
-  if (of === 'C') return { familyKey: 'composite_cfrp', sure: true };
-  return { familyKey: of === 'G' ? 'composite_gfrp' : 'composite', sure: true };
+  if (set === undefined) return { familyKey: 'composite_thermoplastic', state: 'unknown', sure: true };
+  if (of === 'C') return { familyKey: 'composite_cfrp', state: 'unknown', sure: true };
+  return { familyKey: of === 'G' ? 'composite_gfrp' : 'composite', state: 'unknown', sure: true };
 }
 
 const plastic = new RegExp(
