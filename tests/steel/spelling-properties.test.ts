@@ -75,7 +75,7 @@ describe('whatever the spelling', () => {
         expect([text, other.class]).toEqual([text, own.class]);
         if (own.known === 'ambiguous') expect([text, other.known]).toEqual([text, 'ambiguous']);
       }),
-      { numRuns: 4000 },
+      { numRuns: 1200 },
     );
   });
 
@@ -101,7 +101,7 @@ describe('whatever the spelling', () => {
         const weaker = (steelRank(other.class) ?? -1) < (steelRank(own.class) ?? -1);
         expect([`${name}${tail}`, weaker]).toEqual([`${name}${tail}`, false]);
       }),
-      { numRuns: 4000 },
+      { numRuns: 1200 },
     );
   });
 
