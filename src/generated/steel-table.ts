@@ -549,6 +549,141 @@ CFRP|ISO 1043-1/-2 abbreviations|composite_cfrp|||||not_applicable|practice|||
 GFRP|ISO 1043-1/-2 abbreviations|composite_gfrp|||||not_applicable|practice|||
 SMC|ISO 1043-1/-2 abbreviations|composite_gfrp|||||not_applicable|practice|||
 PP-LGF|ISO 1043-1/-2 abbreviations|composite_thermoplastic|||||not_applicable|practice|||
+SS Grade 33 [230]|ASTM A653/A653M:2020|structural|230||310||as_delivered|memory|||
+SS Grade 37 [255]|ASTM A653/A653M:2020|structural|255||360||as_delivered|memory|||
+SS Grade 40 [275]|ASTM A653/A653M:2020|structural|275||380||as_delivered|memory|||
+SS Grade 50 [340] Class 1|ASTM A653/A653M:2020|structural|340||450||as_delivered|memory|||
+SS Grade 50 [340] Class 2|ASTM A653/A653M:2020|structural|340||||as_delivered|memory|||
+SS Grade 50 [340] Class 3|ASTM A653/A653M:2020|structural|340||480||as_delivered|memory|||
+SS Grade 50 [340] Class 4|ASTM A653/A653M:2020|structural|340||410||as_delivered|memory|||
+SS Grade 55 [380]|ASTM A653/A653M:2020|structural|380||480||as_delivered|memory|||
+SS Grade 60 [410]|ASTM A653/A653M:2020|structural|410||480||as_delivered|memory|||
+SS Grade 80 [550] Class 1|ASTM A653/A653M:2020|structural|550||570||as_delivered|memory|||
+SS Grade 80 [550] Class 2|ASTM A653/A653M:2020|structural|550||570||as_delivered|memory|||
+HSLAS Grade 40 [275]|ASTM A653/A653M:2020|hsla|275||340||as_delivered|memory|||
+HSLAS Grade 50 [340]|ASTM A653/A653M:2020|hsla|340||410||as_delivered|memory|||
+HSLAS Grade 55 [380] Class 1|ASTM A653/A653M:2020|hsla|380||480||as_delivered|memory|||
+HSLAS Grade 55 [380] Class 2|ASTM A653/A653M:2020|hsla|380||450||as_delivered|memory|||
+HSLAS Grade 60 [410]|ASTM A653/A653M:2020|hsla|410||480||as_delivered|memory|||
+HSLAS Grade 70 [480]|ASTM A653/A653M:2020|hsla|480||550||as_delivered|memory|||
+HSLAS Grade 80 [550]|ASTM A653/A653M:2020|hsla|550||620||as_delivered|memory|||
+HSLAS-F Grade 40 [275]|ASTM A653/A653M:2020|hsla|275||340||as_delivered|memory|||
+HSLAS-F Grade 50 [340]|ASTM A653/A653M:2020|hsla|340||410||as_delivered|memory|||
+HSLAS-F Grade 60 [410]|ASTM A653/A653M:2020|hsla|410||480||as_delivered|memory|||
+HSLAS-F Grade 70 [480]|ASTM A653/A653M:2020|hsla|480||550||as_delivered|memory|||
+HSLAS-F Grade 80 [550]|ASTM A653/A653M:2020|hsla|550||620||as_delivered|memory|||
+SHS Grade 26 [180]|ASTM A653/A653M:2020|solid_solution|180||300||as_delivered|memory|||
+SHS Grade 31 [210]|ASTM A653/A653M:2020|solid_solution|210||320||as_delivered|memory|||
+SHS Grade 35 [240]|ASTM A653/A653M:2020|solid_solution|240||340||as_delivered|memory|||
+SHS Grade 41 [280]|ASTM A653/A653M:2020|solid_solution|280||370||as_delivered|memory|||
+SHS Grade 44 [300]|ASTM A653/A653M:2020|solid_solution|300||390||as_delivered|memory|||
+BHS Grade 26 [180]|ASTM A653/A653M:2020|bake_hardening|180||300||as_delivered|memory|||
+BHS Grade 31 [210]|ASTM A653/A653M:2020|bake_hardening|210||320||as_delivered|memory|||
+BHS Grade 35 [240]|ASTM A653/A653M:2020|bake_hardening|240||340||as_delivered|memory|||
+BHS Grade 41 [280]|ASTM A653/A653M:2020|bake_hardening|280||370||as_delivered|memory|||
+BHS Grade 44 [300]|ASTM A653/A653M:2020|bake_hardening|300||390||as_delivered|memory|||
+SS Grade 33 [230]|ASTM A463/A463M:2015|structural|230||310||as_delivered|memory|||
+SS Grade 37 [255]|ASTM A463/A463M:2015|structural|255||360||as_delivered|memory|||
+SS Grade 40 [275]|ASTM A463/A463M:2015|structural|275||380||as_delivered|memory|||
+SS Grade 50 [340] Class 1|ASTM A463/A463M:2015|structural|340||450||as_delivered|memory|||
+HSLAS Grade 50 [340]|ASTM A463/A463M:2015|hsla|340||410||as_delivered|memory|||
+HSLAS Grade 60 [410]|ASTM A463/A463M:2015|hsla|410||480||as_delivered|memory|||
+HSLAS Grade 70 [480]|ASTM A463/A463M:2015|hsla|480||550||as_delivered|memory|||
+HSLAS Grade 80 [550]|ASTM A463/A463M:2015|hsla|550||620||as_delivered|memory|||
+SS Grade 33 [230]|ASTM A792/A792M:2021|structural|230||310||as_delivered|memory|||
+SS Grade 37 [255]|ASTM A792/A792M:2021|structural|255||360||as_delivered|memory|||
+SS Grade 40 [275]|ASTM A792/A792M:2021|structural|275||380||as_delivered|memory|||
+SS Grade 50 [340] Class 1|ASTM A792/A792M:2021|structural|340||450||as_delivered|memory|||
+SS Grade 50 [340] Class 2|ASTM A792/A792M:2021|structural|340||||as_delivered|memory|||
+SS Grade 50 [340] Class 4|ASTM A792/A792M:2021|structural|340||410||as_delivered|memory|||
+SS Grade 80 [550] Class 1|ASTM A792/A792M:2021|structural|550||570||as_delivered|memory|||
+SHS Grade 26 [180]|ASTM A1008/A1008M:2018|solid_solution|180||300||as_delivered|memory|||
+SHS Grade 31 [210]|ASTM A1008/A1008M:2018|solid_solution|210||320||as_delivered|memory|||
+SHS Grade 35 [240]|ASTM A1008/A1008M:2018|solid_solution|240||340||as_delivered|memory|||
+SHS Grade 41 [280]|ASTM A1008/A1008M:2018|solid_solution|280||370||as_delivered|memory|||
+SHS Grade 44 [300]|ASTM A1008/A1008M:2018|solid_solution|300||390||as_delivered|memory|||
+BHS Grade 26 [180]|ASTM A1008/A1008M:2018|bake_hardening|180||300||as_delivered|memory|||
+BHS Grade 31 [210]|ASTM A1008/A1008M:2018|bake_hardening|210||320||as_delivered|memory|||
+BHS Grade 35 [240]|ASTM A1008/A1008M:2018|bake_hardening|240||340||as_delivered|memory|||
+BHS Grade 41 [280]|ASTM A1008/A1008M:2018|bake_hardening|280||370||as_delivered|memory|||
+BHS Grade 44 [300]|ASTM A1008/A1008M:2018|bake_hardening|300||390||as_delivered|memory|||
+SS Grade 36 [250] Type 1|ASTM A1011/A1011M:2018|structural|250||365||as_delivered|memory|||
+Type 201|ASTM A240/A240M:2020|stainless_austenitic|260||515||as_delivered|memory|||
+Type 201LN|ASTM A240/A240M:2020|stainless_austenitic|310||655||as_delivered|memory|||
+Type 301|ASTM A240/A240M:2020|stainless_austenitic|205||515||as_delivered|seen|||
+Type 301L|ASTM A240/A240M:2020|stainless_austenitic|220||550||as_delivered|seen|||
+Type 301LN|ASTM A240/A240M:2020|stainless_austenitic|240||550||as_delivered|seen|||
+Type 304|ASTM A240/A240M:2020|stainless_austenitic|205||515||as_delivered|seen|||
+Type 304L|ASTM A240/A240M:2020|stainless_austenitic|170||485||as_delivered|memory|||
+Type 316|ASTM A240/A240M:2020|stainless_austenitic|205||515||as_delivered|memory|||
+Type 316L|ASTM A240/A240M:2020|stainless_austenitic|170||485||as_delivered|memory|||
+Type 409|ASTM A240/A240M:2020|stainless_ferritic|170||380||as_delivered|memory|||
+Type 430|ASTM A240/A240M:2020|stainless_ferritic|205||450||as_delivered|memory|||
+Type 439|ASTM A240/A240M:2020|stainless_ferritic|205||415||as_delivered|memory|||
+Type 441|ASTM A240/A240M:2020|stainless_ferritic|205||415||as_delivered|memory|||
+Type 444|ASTM A240/A240M:2020|stainless_ferritic|275||415||as_delivered|memory|||
+Type 301 1/4 hard|ASTM A666:2015|stainless_austenitic|515||860||cold_hardened|seen|||
+Type 301 1/2 hard|ASTM A666:2015|stainless_austenitic|760||1035||cold_hardened|seen|||
+Type 301 3/4 hard|ASTM A666:2015|stainless_austenitic|930||1205||cold_hardened|memory|||
+Type 301 full hard|ASTM A666:2015|stainless_austenitic|965||1275||cold_hardened|seen|||
+Type 304 1/4 hard|ASTM A666:2015|stainless_austenitic|515||860||cold_hardened|seen|||
+Type 304 1/2 hard|ASTM A666:2015|stainless_austenitic|760||1035||cold_hardened|seen|||
+Type 201 1/4 hard|ASTM A666:2015|stainless_austenitic|515||860||cold_hardened|memory|||
+Type 201 1/2 hard|ASTM A666:2015|stainless_austenitic|760||1035||cold_hardened|memory|||
+SUS301|JIS G 4305:2012|stainless_austenitic|205||520||as_delivered|seen|||
+SUS301L|JIS G 4305:2012|stainless_austenitic|215||550||as_delivered|memory|||
+SUS304|JIS G 4305:2012|stainless_austenitic|205||520||as_delivered|seen|||
+SUS304L|JIS G 4305:2012|stainless_austenitic|175||480||as_delivered|memory|||
+SUS316|JIS G 4305:2012|stainless_austenitic|205||520||as_delivered|memory|||
+SUS316L|JIS G 4305:2012|stainless_austenitic|175||480||as_delivered|seen|||
+SUS430|JIS G 4305:2012|stainless_ferritic|205||450||as_delivered|seen|||
+SUS301-CSP-1/2H|JIS G 4313:2011|stainless_austenitic|||930||cold_hardened|memory|||
+SUS301-CSP-3/4H|JIS G 4313:2011|stainless_austenitic|||1130||cold_hardened|memory|||
+SUS301-CSP-H|JIS G 4313:2011|stainless_austenitic|||1320||cold_hardened|seen|||
+SUS301-CSP-EH|JIS G 4313:2011|stainless_austenitic|||1570||cold_hardened|memory|||
+SUS304-CSP-1/2H|JIS G 4313:2011|stainless_austenitic|||780||cold_hardened|memory|||
+SUS304-CSP-3/4H|JIS G 4313:2011|stainless_austenitic|||930||cold_hardened|memory|||
+SUS304-CSP-H|JIS G 4313:2011|stainless_austenitic|||1130||cold_hardened|seen|||
+SUS301L-DLT|JIS G 4305:2012|stainless_austenitic|345||690||cold_hardened|memory|||
+SUS301L-ST|JIS G 4305:2012|stainless_austenitic|410||760||cold_hardened|memory|||
+SUS301L-MT|JIS G 4305:2012|stainless_austenitic|480||820||cold_hardened|memory|||
+SUS301L-HT|JIS G 4305:2012|stainless_austenitic|685||930||cold_hardened|memory|||
+HC260LAD|GB/T 2518:2008|hsla|260|330|350|430|as_delivered|memory|||
+HC300LAD|GB/T 2518:2008|hsla|300|380|380|480|as_delivered|memory|||
+HC340LAD|GB/T 2518:2008|hsla|340|420|410|510|as_delivered|memory|||
+HC380LAD|GB/T 2518:2008|hsla|380|480|440|560|as_delivered|memory|||
+HC420LAD|GB/T 2518:2008|hsla|420|520|470|590|as_delivered|memory|||
+HC180YD|GB/T 2518:2008|high_strength_if|180|240|330||as_delivered|memory|||
+HC220YD|GB/T 2518:2008|high_strength_if|220|280|340||as_delivered|memory|||
+HC260YD|GB/T 2518:2008|high_strength_if|260|320|380||as_delivered|memory|||
+HC180BD|GB/T 2518:2008|bake_hardening|180|240|290||as_delivered|memory|||
+HC220BD|GB/T 2518:2008|bake_hardening|220|280|320||as_delivered|memory|||
+HC260BD|GB/T 2518:2008|bake_hardening|260|320|360||as_delivered|memory|||
+HC300BD|GB/T 2518:2008|bake_hardening|300|360|400||as_delivered|memory|||
+SEFC340|JIS G 3313:2010|solid_solution|175||340||as_delivered|memory|||
+SEFC370|JIS G 3313:2010|solid_solution|205||370||as_delivered|memory|||
+SEFC390|JIS G 3313:2010|solid_solution|235||390||as_delivered|memory|||
+SEFC440|JIS G 3313:2010|solid_solution|265||440||as_delivered|memory|||
+SEFC490|JIS G 3313:2010|hsla|295||490||as_delivered|memory|||
+SEFC540|JIS G 3313:2010|hsla|325||540||as_delivered|memory|||
+SEFC590|JIS G 3313:2010|hsla|355||590||as_delivered|memory|||
+SEFC490Y|JIS G 3313:2010|dual_phase|225||490||as_delivered|memory|||
+SEFC540Y|JIS G 3313:2010|dual_phase|245||540||as_delivered|memory|||
+SEFC590Y|JIS G 3313:2010|dual_phase|265||590||as_delivered|memory|||
+SEFC780Y|JIS G 3313:2010|dual_phase|365||780||as_delivered|memory|||
+SEFC980Y|JIS G 3313:2010|dual_phase|490||980||as_delivered|memory|||
+SEFC340H|JIS G 3313:2010|bake_hardening|185||340||as_delivered|memory|||
+SEFH490|JIS G 3313:2010|hsla|325||490||as_delivered|memory|||
+SEFH540|JIS G 3313:2010|hsla|355||540||as_delivered|memory|||
+SEFH590|JIS G 3313:2010|hsla|420||590||as_delivered|memory|||
+SEFH540Y|JIS G 3313:2010|dual_phase|295||540||as_delivered|memory|||
+SEFH590Y|JIS G 3313:2010|dual_phase|325||590||as_delivered|memory|||
+SGH340|JIS G 3302:2010|structural|245||340||as_delivered|seen|||
+SGH400|JIS G 3302:2010|structural|295||400||as_delivered|seen|||
+SGH440|JIS G 3302:2010|structural|335||440||as_delivered|seen|||
+SGH490|JIS G 3302:2010|structural|365||490||as_delivered|memory|||
+SGH540|JIS G 3302:2010|structural|400||540||as_delivered|memory|||
+AM50A|ASTM B94|magnesium|||||as_delivered|memory|||
 `;
 // A steel number a line: number|designation|mark.
 export const steelNumberLines = `

@@ -1,5 +1,7 @@
+import { isPlainPlastic } from './grammar/composite-names.ts';
 import { gradeTable } from './grade-table.ts';
 import { readOne } from './read-one.ts';
+import { hintSplits } from './standard-hint.ts';
 
 export interface Unknown {
   readonly reason: string;
@@ -43,6 +45,11 @@ export function explainUnknown(key: string, text: string): Unknown {
       `${shown} is cut short: the letters after the number tell the family. State the whole designation.`,
     );
   }
+  if (isPlainPlastic(key)) {
+    return {
+      reason: `${shown} is a plastic without fibres (ISO 1043-1), and no metal or fibre composite; there is no class for it. State the material of the part that carries load.`,
+    };
+  }
   return withNearest(key, `There is no grade ${shown} in the table. ${lookUp}`);
 }
 
@@ -69,8 +76,23 @@ export function nearestGrades(key: string, wide = false): readonly string[] {
 }
 
 function withNearest(key: string, reason: string): Unknown {
-  const nearest = nearestGrades(key);
+  // Behind the standard that the text names, where it names one.
+  const [, split] = hintSplits(key);
+  const grades = split === undefined ? [key] : [key, split.rest];
+  const nearest =
+    [nearestGrades, gradeAtHead]
+      .flatMap((look) => grades.map((grade) => look(grade)))
+      .find((found) => found.length > 0) ?? [];
   return nearest.length > 0 ? { reason, nearest } : { reason };
+}
+
+/** The longest known grade with which a key begins, where three signs or fewer are left: CR3 of CR3EC. */
+function gradeAtHead(key: string): readonly string[] {
+  for (let end = key.length - 1; end >= Math.max(3, key.length - 3); end--) {
+    const [row] = gradeTable().byKey.get(key.slice(0, end)) ?? [];
+    if (row !== undefined) return [row.designation];
+  }
+  return [];
 }
 
 interface LookAlike {

@@ -48,7 +48,7 @@ function unpack(): GradeTable {
 }
 
 /**
- * Other spellings of one name: ASTM without the MPa in brackets, and without class or type (then several grades answer);
+ * Other spellings of one name: ASTM without the MPa in brackets or by them alone, and without class or type (then several grades answer);
  * aluminium without `EN AW`, `extrusion` or temper.
  */
 function aliases(key: string): readonly string[] {
@@ -58,10 +58,10 @@ function aliases(key: string): readonly string[] {
     // Bare figures are no designation, so the alloy alone stays behind its prefix.
     return [`${alloy}${temper}`, `ENAW${alloy}`];
   }
-  const american = /^(.+GRADE\d{2,3})(\[\d+\])((?:CLASS|TYPE)\d)?$/.exec(key);
+  const american = /^(.+GRADE)(\d{2,3})\[(\d+)\]((?:CLASS|TYPE)\d)?$/.exec(key);
   if (american === null) return [];
-  const [, grade = '', bracket = '', kind = ''] = american;
-  return [`${grade}${kind}`, `${grade}${bracket}`, grade];
+  const [, word = '', ksi = '', mpa = '', kind = ''] = american;
+  return [ksi, `${ksi}[${mpa}]`, mpa].flatMap((figures) => [`${word}${figures}${kind}`, `${word}${figures}`]);
 }
 
 function lines(packed: string): readonly string[] {

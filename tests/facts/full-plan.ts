@@ -85,7 +85,7 @@ parts:
         limit: { temperature: 650 °C, time: 90 s, times: 2, cite: { reference: own } }
         clear_within: 300 mm
   - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
-  - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR4-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }
+  - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR290Y490T-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }
   - { id: rail, name: Rail, kind: front rail, grade: HC340LA, operations: [{ do: straighten, method: cold }] }
 measurements:
   system: optical

@@ -16,7 +16,8 @@ const bodyAlloys: ReadonlySet<string> = new Set([
   ...['7003', '7020', '7021', '7022', '7046', '7050', '7055', '7075', '7108', '7129', '7175', '7475'],
 ]);
 
-const temper = String.raw`(?:O|F|W|H\d{2,3}|T\d{1,4}[A-Z]{0,2})`;
+/** PX is met on drawings of body sheet: delivered for the paint oven, as the T4P of others. */
+const temper = String.raw`(?:O|F|W|H\d{2,3}|T\d{1,4}[A-Z]{0,2}|PX)`;
 
 /** By a bare number: sure of a registered body alloy. One of the first two thousands may as well be a strength of steel. */
 function bare({ alloy = '' }: NameParts): NameContent | undefined {
@@ -31,7 +32,7 @@ function bare({ alloy = '' }: NameParts): NameContent | undefined {
 export const aluminiumNames: readonly NameForm[] = [
   {
     standards: ['EN 573-3', 'JIS H 4000'],
-    form: new RegExp(String.raw`^(?:ENAW|AW|AA)(?<alloy>[1-8]\d{3}[A-CP]?)${temper}?$`),
+    form: new RegExp(String.raw`^(?:ENAW|AW|AA|ALUMINI?UM)(?<alloy>[1-8]\d{3}[A-CP]?)${temper}?$`),
     read: ({ alloy = '' }) => ({ familyKey: series(alloy), sure: true }),
   },
   {
@@ -45,14 +46,14 @@ export const aluminiumNames: readonly NameForm[] = [
     read: bare,
   },
   {
-    standards: ['EN 1706'],
-    form: /^ENAC\d{5}(?:F|T\d)?$/,
-    read: () => ({ familyKey: 'aluminium_casting', sure: true }),
+    standards: ['JIS H 4000', 'JIS H 4100'],
+    form: new RegExp(`^A?6N01[AS]{0,2}${temper}?$`),
+    read: () => ({ familyKey: 'aluminium_6xxx', sure: true }),
   },
   {
     // Letters as they were met; the table of VDA 239-200 was not seen, so the name gives its alloy group and no strength.
     standards: ['VDA 239-200'],
-    form: /^AL(?<alloy>[56])(?:STD|STO|STP|ST|IBR|IIC|RSS|RS|HS|HYB|HDIP|HDI|CR|OUT|BH)[UE]?$/,
+    form: /^AL(?<alloy>[56])(?:STD|STO|STP|ST|IBR|IIC|RSS|RS|HS|HYB|HDIP|HDI|CR|OUT|BH)(?:TZP?)?[UE]?$/,
     read: ({ alloy = '' }) => ({ familyKey: series(alloy), sure: true }),
   },
   {
