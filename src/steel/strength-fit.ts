@@ -58,12 +58,16 @@ function mostAboveYield(yieldMinMpa: number): number {
  * usual. The trade's rounding excuses it as a slip, but not as a reason to count the weaker class.
  */
 export function aboveLimits(material: Material, tensileMpa: number): boolean {
-  const { tensileMinMpa, tensileMaxMpa, yieldMinMpa } = material;
-  if (tensileMaxMpa !== undefined) return tensileMpa > tensileMaxMpa;
-  if (tensileMinMpa !== undefined) return tensileMpa > tensileMinMpa * usualSpread;
-  if (yieldMinMpa !== undefined) return tensileMpa > mostAboveYield(yieldMinMpa);
+  const most = material.tensileMaxMpa ?? usualMostMpa(material);
+  if (most !== undefined) return tensileMpa > most;
   // Without any figure the band of the stated strength is all that there is to go by.
   return (steelRank(classOfTensile(tensileMpa)) ?? 0) > (steelRank(material.class) ?? Infinity);
+}
+
+/** What sheet of a material without a tabled maximum usually has at most, MPa; undefined where it has no minimum either. */
+export function usualMostMpa({ tensileMinMpa, yieldMinMpa }: Material): number | undefined {
+  if (tensileMinMpa !== undefined) return tensileMinMpa * usualSpread;
+  return yieldMinMpa === undefined ? undefined : mostAboveYield(yieldMinMpa);
 }
 
 /** Whether a stated class can go with a stated tensile strength when no grade tells the family. */

@@ -55,10 +55,19 @@ const words: Readonly<Record<string, readonly string[]>> = {
       ]),
     ]),
   ),
+  aluminium_casting: ['ALUMINIUM', 'ALUMINUM'].flatMap((metal) =>
+    ['CAST', 'DIECAST', 'PRESSUREDIECAST', 'HIGHPRESSUREDIECAST']
+      .map((cast) => `${cast}${metal}`)
+      .concat(`${metal}CASTING`, `${metal}DIECASTING`),
+  ),
   stainless: ['STAINLESSSTEEL', 'STAINLESS'],
-  magnesium: ['MAGNESIUM', 'MAGNESIUMALLOY'],
+  magnesium: [
+    ...['MAGNESIUM', 'MAGNESIUMALLOY', 'CASTMAGNESIUM', 'DIECASTMAGNESIUM', 'MAGNESIUMCASTING'],
+    'MAGNESIUMDIECASTING',
+  ],
   composite: ['COMPOSITE', 'FIBRECOMPOSITE', 'FIBERCOMPOSITE'],
   composite_cfrp: ['CARBONFIBRE', 'CARBONFIBER'],
+  composite_thermoplastic: ['GMT', 'GLASSMATTHERMOPLASTIC', 'LWRT'],
   composite_gfrp: ['GLASSFIBRE', 'GLASSFIBER', 'FIBREGLASS', 'FIBERGLASS'],
 };
 
