@@ -89,6 +89,8 @@ export interface Survey {
   readonly partById: ReadonlyMap<string, PartSurvey>;
   /** The same part of the other side, where one stands before it in the plan. */
   readonly twins: ReadonlyMap<PartSurvey, PartSurvey>;
+  /** The same part of the other side, wherever it stands in the plan. */
+  readonly otherSide: ReadonlyMap<PartSurvey, PartSurvey>;
   /** The parts that name an id, in the order of the plan. */
   readonly namedBy: ReadonlyMap<string, readonly PartSurvey[]>;
   readonly operations: readonly OperationSurvey[];

@@ -19,6 +19,16 @@ export function twinParts(parts: readonly PartSurvey[]): ReadonlyMap<PartSurvey,
   return twins;
 }
 
+/** Twins both ways: each part of a pair to the other. Of several on one side the first stands for it. */
+export function otherSides(twins: ReadonlyMap<PartSurvey, PartSurvey>): ReadonlyMap<PartSurvey, PartSurvey> {
+  const pairs = new Map<PartSurvey, PartSurvey>();
+  for (const [later, earlier] of twins) {
+    if (!pairs.has(earlier)) pairs.set(earlier, later);
+    pairs.set(later, earlier);
+  }
+  return pairs;
+}
+
 function sideless(part: Part): { readonly name: string; readonly side: 'left' | 'right' } | undefined {
   const name = (part.name ?? part.id ?? '').toLowerCase();
   const word = /(?<![a-z])(left|right|lh|rh|l|r)(?![a-z])/u.exec(name)?.[1];

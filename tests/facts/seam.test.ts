@@ -124,7 +124,6 @@ const informative = new Set([
     'reference.covers_vehicle',
     'reference.id_repeated',
     'part.id',
-    'part.family',
     'part.tensile',
     'part.yield',
   ],
