@@ -1,7 +1,6 @@
 import type { Material } from './material.ts';
 import { classOfFamilyAt } from './steel-family.ts';
 import type { StrengthClass } from './strength-class.ts';
-import { steelRank } from './strength-class.ts';
 import { aboveLimits, strengthFits, usualMostMpa } from './strength-fit.ts';
 
 /** A stated strength that the trade's rounding still excuses, and that lies outside what the grade promises. */
@@ -39,7 +38,7 @@ export function strengthDoubt(
 
 function isOutside(one: Material, tensileMpa: number): boolean {
   // A word covers a range; a strength outside it fits none.
-  if (one.weakestClass !== undefined || steelRank(one.class) === undefined) return false;
+  if (one.weakestClass !== undefined) return false;
   return isBelow(one, tensileMpa) || aboveLimits(one, tensileMpa);
 }
 

@@ -1,4 +1,5 @@
 import type { Material } from './material.ts';
+import { steelFamily } from './steel-family.ts';
 import type { StrengthClass } from './strength-class.ts';
 import { classOfTensile, pressHardenedFromMpa, steelRank } from './strength-class.ts';
 
@@ -32,6 +33,7 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
   if (material.weakestClass !== undefined) return withinRange(material, tensileMpa);
   const lowest = material.tensileMinMpa ?? material.yieldMinMpa;
   if (lowest !== undefined && tensileMpa < lowest * (1 - tradeStep)) return false;
+  if (isHardenedByRolling(material)) return tensileMpa <= hardestStainlessMpa;
   if (material.tensileMaxMpa !== undefined) return tensileMpa <= material.tensileMaxMpa * (1 + tradeStep);
   const rank = steelRank(material.class);
   if (rank === undefined || material.class === 'press-hardened') {
@@ -43,6 +45,14 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
     return tensileMpa <= mostAboveYield(material.yieldMinMpa) * (1 + tradeStep);
   if (rank === 0 && tensileMpa > mildMaximum * (1 + tradeStep)) return false;
   return withinOneClass(rank, tensileMpa);
+}
+
+/** Hardest strip of EN 10151 (+C1900), with some room; MPa, from memory. */
+const hardestStainlessMpa = 2200;
+
+/** One number stands for austenitic sheet annealed and rolled hard; a strength above the annealed one tells which. */
+function isHardenedByRolling({ family }: Material): boolean {
+  return family === steelFamily('stainless_austenitic').word || family === steelFamily('stainless').word;
 }
 
 /**

@@ -86,7 +86,8 @@ parts:
         clear_within: 300 mm
   - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
   - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR4-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }
-  - { id: rail, name: Rail, kind: front rail, grade: HC340LA, operations: [{ do: straighten, method: cold }] }
+  - { id: bow, name: Roof bow, kind: roof bow, grade: 1.4310+C1000 }
+  - { id: rail, name: Rail, kind: front rail, grade: HC340LA, strength: 550 MPa, operations: [{ do: straighten, method: cold }] }
 measurements:
   system: optical
   calibration_due: 2027-01-01
