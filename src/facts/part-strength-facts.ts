@@ -53,7 +53,10 @@ function gradeRead({ part, material }: PartSurvey): string {
   const names = [part.grade, ...(part.zones ?? []).map((zone) => zone.grade)];
   if (names.every((name) => name === undefined)) return 'none stated';
   if (!isRead) return 'not read';
-  return material.ambiguity === undefined ? 'read' : 'several readings';
+  if (material.ambiguity === undefined) return 'read';
+  return material.byForm === true && (part.zones ?? []).length === 0
+    ? 'read by its form'
+    : 'several readings';
 }
 
 export function coldWorked(coldWork: ColdWork, at: string): Fact {

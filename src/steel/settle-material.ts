@@ -37,6 +37,8 @@ export interface SettledMaterial {
   readonly unreadable?: true;
   /** True where such a grade looks mistyped, or stands for nothing at all (`?`, `TBD`): what the author meant has to be asked. */
   readonly mistyped?: true;
+  /** True where the grade is read by the way its standard forms names, without a row of the table, and nothing else is open. */
+  readonly byForm?: true;
   readonly coldWork: ColdWork;
   readonly strengthDoubt?: StrengthDoubt;
   /** True for a grade that stands for sheets or zones of different strength: a tailored blank, a soft zone. */
@@ -135,6 +137,7 @@ function settle(stated: StatedMaterial): SettledMaterial {
       : {}),
     ...(unreadable ? { unreadable } : {}),
     ...(reading?.known === false && reading.unusable === true ? { mistyped: true } : {}),
+    ...(reading?.known === true && reading.byForm === true ? { byForm: true } : {}),
     coldWork: coldWorkOf(readings, settled, tensileMpa),
     ...(doubt === undefined ? {} : { strengthDoubt: doubt }),
     ...(reading?.known === true && reading.laminated === true ? { laminated: true } : {}),
