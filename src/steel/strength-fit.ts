@@ -33,7 +33,7 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
   if (material.weakestClass !== undefined) return withinRange(material, tensileMpa);
   const lowest = material.tensileMinMpa ?? material.yieldMinMpa;
   if (lowest !== undefined && tensileMpa < lowest * (1 - tradeStep)) return false;
-  if (isHardenedByRolling(material)) return tensileMpa <= hardestStainlessMpa;
+  if (mayBeRolledHard(material)) return tensileMpa <= hardestStainlessMpa;
   if (material.tensileMaxMpa !== undefined) return tensileMpa <= material.tensileMaxMpa * (1 + tradeStep);
   const rank = steelRank(material.class);
   if (rank === undefined || material.class === 'press-hardened') {
@@ -51,7 +51,8 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
 const hardestStainlessMpa = 2200;
 
 /** One number stands for austenitic sheet annealed and rolled hard; a strength above the annealed one tells which. */
-function isHardenedByRolling({ family }: Material): boolean {
+function mayBeRolledHard({ family, condition }: Material): boolean {
+  if (condition === 'cold hardened') return false;
   return family === steelFamily('stainless_austenitic').word || family === steelFamily('stainless').word;
 }
 
