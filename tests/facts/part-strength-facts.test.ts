@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { lookUp } from '../../src/facts/sheet.ts';
 import { factsOf, tarn } from './facts-of.ts';
 
 const parts = (...entries: readonly string[]): ReturnType<typeof factsOf> =>
@@ -112,6 +113,16 @@ describe('the weaker of two sides', () => {
     ['one of unknown class', 'grade: DC04', 'thickness: 1 mm', [false, false]],
   ])('%s', (_why, left, right, expected) => {
     expect(weaker(left, right)).toEqual(expected);
+  });
+
+  test('a cut in a zone does not hide it', () => {
+    const plan = parts(
+      'name: Sill left, kind: sill, grade: HC340LA, zones: [{ name: foot, grade: DC04 }], operations: [{ do: section, zone: foot, at: B }]',
+      'name: Sill right, kind: sill, grade: 22MnB5',
+    );
+    const [cut] = plan.all('operation');
+    const fact = cut === undefined ? undefined : lookUp(cut, 'part.weaker_than_twin');
+    expect(fact).toMatchObject({ known: true, value: true });
   });
 
   test('both are named with what they are stated as', () => {
