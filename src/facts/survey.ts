@@ -1,4 +1,5 @@
 import type { Joint, Operation, Part, PartKind, Plan, PlanReferencesItem } from '../generated/plan-types.ts';
+import type { TwoSides } from './twin-parts.ts';
 import type { SettledMaterial } from '../steel/settle-material.ts';
 import type { Coverage } from '../vehicle/coverage.ts';
 import type { DerivationContext } from './context.ts';
@@ -89,8 +90,8 @@ export interface Survey {
   readonly partById: ReadonlyMap<string, PartSurvey>;
   /** The same part of the other side, where one stands before it in the plan. */
   readonly twins: ReadonlyMap<PartSurvey, PartSurvey>;
-  /** The same part of the other side, wherever it stands in the plan. */
-  readonly otherSide: ReadonlyMap<PartSurvey, PartSurvey>;
+  /** Parts of which the plan has both sides, by the place of each. */
+  readonly otherSide: ReadonlyMap<string, TwoSides>;
   /** The parts that name an id, in the order of the plan. */
   readonly namedBy: ReadonlyMap<string, readonly PartSurvey[]>;
   readonly operations: readonly OperationSurvey[];

@@ -19,12 +19,18 @@ export function twinParts(parts: readonly PartSurvey[]): ReadonlyMap<PartSurvey,
   return twins;
 }
 
-/** Twins both ways: each part of a pair to the other. Of several on one side the first stands for it. */
-export function otherSides(twins: ReadonlyMap<PartSurvey, PartSurvey>): ReadonlyMap<PartSurvey, PartSurvey> {
-  const pairs = new Map<PartSurvey, PartSurvey>();
+/** A part and the same part of the other side. */
+export interface TwoSides {
+  readonly own: PartSurvey;
+  readonly other: PartSurvey;
+}
+
+/** Twins both ways, by the place of each part in the plan. Of several on one side the first stands for it. */
+export function otherSides(twins: ReadonlyMap<PartSurvey, PartSurvey>): ReadonlyMap<string, TwoSides> {
+  const pairs = new Map<string, TwoSides>();
   for (const [later, earlier] of twins) {
-    if (!pairs.has(earlier)) pairs.set(earlier, later);
-    pairs.set(later, earlier);
+    if (!pairs.has(earlier.at)) pairs.set(earlier.at, { own: earlier, other: later });
+    pairs.set(later.at, { own: later, other: earlier });
   }
   return pairs;
 }

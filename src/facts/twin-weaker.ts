@@ -9,17 +9,12 @@ import type { PartSurvey, Survey } from './survey.ts';
  *
  * A part that was replaced before may truly differ: then its own marking says so, or a page of its own that its twin does not cite.
  */
-export function strongerTwin(survey: Survey, seen: PartSurvey): string | undefined {
-  // A cut in a zone sees the part as that zone; the two sides are compared whole.
-  const one = survey.otherSide.has(seen) ? seen : survey.parts.find(({ at }) => at === seen.at);
-  const twin = one === undefined ? undefined : survey.otherSide.get(one);
-  if (
-    one === undefined ||
-    twin === undefined ||
-    !isWeaker(one.material, twin.material) ||
-    isReadByItself(survey, one, twin)
-  )
-    return undefined;
+export function strongerTwin(survey: Survey, { at }: PartSurvey): string | undefined {
+  // A cut in a zone sees the part as that zone; the two sides are compared whole, as they stand in the plan.
+  const sides = survey.otherSide.get(at);
+  if (sides === undefined) return undefined;
+  const { own: one, other: twin } = sides;
+  if (!isWeaker(one.material, twin.material) || isReadByItself(survey, one, twin)) return undefined;
   return `${one.name} is stated as ${said(one)}, and ${twin.name} as ${said(twin)}`;
 }
 
