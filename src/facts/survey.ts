@@ -1,5 +1,4 @@
 import type { Joint, Operation, Part, PartKind, Plan, PlanReferencesItem } from '../generated/plan-types.ts';
-import type { TwoSides } from './twin-parts.ts';
 import type { SettledMaterial } from '../steel/settle-material.ts';
 import type { Coverage } from '../vehicle/coverage.ts';
 import type { DerivationContext } from './context.ts';
@@ -78,6 +77,12 @@ export interface PartSurvey {
   readonly operations: readonly OperationSurvey[];
   /** Ids of the parts that it says it is joined to or layered with. */
   readonly names: ReadonlySet<string>;
+}
+
+/** A part and the same part of the other side. */
+export interface TwoSides {
+  readonly own: PartSurvey;
+  readonly other: PartSurvey;
 }
 
 /** A plan with everything looked up once: what the fact sheets are written from. */

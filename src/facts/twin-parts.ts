@@ -1,5 +1,5 @@
 import type { Part } from '../generated/plan-types.ts';
-import type { PartSurvey } from './survey.ts';
+import type { PartSurvey, TwoSides } from './survey.ts';
 
 /**
  * For each part the same part of the other side that stands before it in the plan, by name and kind. Looked up once for all
@@ -17,12 +17,6 @@ export function twinParts(parts: readonly PartSurvey[]): ReadonlyMap<PartSurvey,
     if (!seen.has(key(own.side))) seen.set(key(own.side), one);
   }
   return twins;
-}
-
-/** A part and the same part of the other side. */
-export interface TwoSides {
-  readonly own: PartSurvey;
-  readonly other: PartSurvey;
 }
 
 /** Twins both ways, by the place of each part in the plan. Of several on one side the first stands for it. */
