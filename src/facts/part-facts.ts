@@ -15,6 +15,7 @@ import {
   closesHollowMember,
   usuallyCosmetic,
 } from './part-kinds.ts';
+import { partStrengthFacts } from './part-strength-facts.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { makerShall } from './maker-statements.ts';
 import { layerBelow, hidesStructure } from './part-layers.ts';
@@ -53,6 +54,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
           : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
     ...partMaterialFacts(survey, one),
     ...partMaterialDoubts(survey, one),
+    ...partStrengthFacts(survey, one),
     ...partDamageFacts(survey, one),
     'part.skin': computed(hidesStructure(one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),

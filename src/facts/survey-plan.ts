@@ -9,13 +9,14 @@ import type { OperationSurvey, PartSurvey, ReferenceSurvey, Survey } from './sur
 import { operationTraits } from './survey-operation.ts';
 import { bestCitation, surveyCitations, surveyReferences } from './survey-references.ts';
 import type { TriState } from './tri-state.ts';
-import { twinParts } from './twin-parts.ts';
+import { otherSides, twinParts } from './twin-parts.ts';
 
 /** Looks everything in a plan up once: ids, citations, materials, what each operation does. */
 export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
   const references = surveyReferences(plan);
   const referenceById = firstById(references, (survey) => survey.reference.id);
   const parts = plan.parts.map((part, index) => surveyPart(part, `/parts/${String(index)}`, referenceById));
+  const twins = twinParts(parts);
   return {
     plan,
     context,
@@ -23,7 +24,8 @@ export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
     referenceById,
     parts,
     partById: firstById(parts, (survey) => survey.part.id),
-    twins: twinParts(parts),
+    twins,
+    otherSide: otherSides(twins),
     namedBy: byNamedId(parts),
     operations: parts.flatMap((part) => part.operations),
   };

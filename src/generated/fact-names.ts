@@ -113,6 +113,14 @@ export interface FactNames {
     | 'part.zones'
     | 'part.material_ambiguous'
     | 'part.material_question'
+    | 'part.grade_read'
+    | 'part.cold_worked'
+    | 'part.cold_worked_to'
+    | 'part.aluminium'
+    | 'part.strength_fits'
+    | 'part.strength_doubt'
+    | 'part.weaker_than_twin'
+    | 'part.twin_stronger'
     | 'part.hardened'
     | 'part.weldability'
     | 'part.carbon_equivalent'
@@ -223,6 +231,7 @@ export interface FactNames {
     | 'joint.welded'
     | 'joint.to'
     | 'joint.classes'
+    | 'joint.cold_worked'
     | 'joint.unlike_metals'
     | 'joint.insert_stated'
     | 'joint.to_like_part'
@@ -444,6 +453,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.zones': { kind: 'part', type: 'yes-no', description: 'Whether it has zones of different strength, as stated or by its grade: a tailored blank, a soft zone.' },
   'part.material_ambiguous': { kind: 'part', type: 'yes-no', description: 'Whether the grade can be read in more than one way, or not surely. The strongest reading counts until it is settled.' },
   'part.material_question': { kind: 'part', type: 'text', description: 'Why the grade can be read in more than one way, and what would settle it.' },
+  'part.grade_read': { kind: 'part', type: 'word', words: ['none stated', 'read', 'read by its form', 'several readings', 'not read', 'mistyped or left open'], description: 'How the grade can be read: for certain, by the way its standard forms names though the table has no row, in several ways, not at all though class or strength stand beside it, or so that the author has to be asked: mistyped, or left open as `?` or `TBD`.' },
+  'part.cold_worked': { kind: 'part', type: 'yes-no', description: 'Whether it has its strength from cold work, which heat takes away: cold-hardened strip (DC01+C590), recovery-annealed sheet, cold-hardened stainless steel (1.4310+C1000).' },
+  'part.cold_worked_to': { kind: 'part', type: 'number', unit: 'MPa', dimension: 'stress', description: 'The least strength that cold work has given it: tensile strength, or the proof strength where only that is known.' },
+  'part.aluminium': { kind: 'part', type: 'word', words: ['no aluminium', '5xxx', '6xxx', '7xxx', 'other wrought', 'casting', 'sheet of a skin'], description: 'Which aluminium it is. Of several readings the one that takes least counts. A skin without a stated alloy is sheet.' },
+  'part.strength_fits': { kind: 'part', type: 'word', words: ['fits', 'outside', 'outside, and another class'], description: 'Whether the stated strength lies inside what the grade promises; otherwise whether the class by the one is that by the other.' },
+  'part.strength_doubt': { kind: 'part', type: 'text', description: 'The stated strength and what the grade promises, where they differ.' },
+  'part.weaker_than_twin': { kind: 'part', type: 'yes-no', description: 'Whether the same part of the other side is stated stronger, or as another metal, and nothing says why: no marking on this part, no page of its own.' },
+  'part.twin_stronger': { kind: 'part', type: 'text', description: 'The two parts and what each is stated as.' },
   'part.hardened': { kind: 'part', type: 'yes-no', description: 'Whether the part counts as hardened: press-hardened steel does on a body, whatever its delivered strength.' },
   'part.weldability': { kind: 'part', type: 'text', description: 'Carbon equivalents of the grade in words, with what they rest on.' },
   'part.carbon_equivalent': { kind: 'part', type: 'number', description: 'Carbon equivalent of the International Institute of Welding in per cent, of the typical composition or of the limits of the standard.' },
@@ -521,7 +538,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.to_type_in': { kind: 'operation', type: 'text', description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'citation.rested_on': { kind: 'citation', type: 'yes-no', description: 'Whether the operation rests on this citation: the best of those it gives.' },
   'citation.place_stated': { kind: 'citation', type: 'yes-no', description: 'Whether page, section or step is stated, or the document is a single sheet.' },
-  'exposure.victim': { kind: 'exposure', type: 'word', words: ['hardened or multi-phase steel', 'plain steel', 'aluminium', 'stainless steel', 'magnesium or composite', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel of unknown class on a structural part counts as hardened.' },
+  'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'stainless steel', 'magnesium or composite', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel of unknown class on a structural part counts as hardened.' },
   'exposure.name': { kind: 'exposure', type: 'text', description: 'What the shop calls it.' },
   'exposure.listed': { kind: 'exposure', type: 'yes-no', description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
@@ -550,6 +567,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.welded': { kind: 'joint', type: 'yes-no', description: 'Whether it is welded by any process.' },
   'joint.to': { kind: 'joint', type: 'text', description: 'The part it is joined to.' },
   'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength classes of the sheets in the stack.' },
+  'joint.cold_worked': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack has its strength from cold work.' },
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', description: 'Whether the backing insert is stated with its grade.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },

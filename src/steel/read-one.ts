@@ -161,7 +161,10 @@ function inGrammar(key: string, text: string, behind: string | undefined): Desig
             `The table has no row for ${row.designation}; it is read by the way ${row.standard === 'national list' ? 'national lists form' : `${row.standard} forms`} names. Look it up there.`,
           ]),
     ];
-    return answer(form, readings, doubts.length === 0 ? undefined : doubts.join(' '), []);
+    const byForm = !sure && !outside && doubts.length === 1;
+    return answer(form, readings, doubts.length === 0 ? undefined : doubts.join(' '), [], {
+      ...(byForm ? { byForm: true } : {}),
+    });
   }
   return undefined;
 }
@@ -199,7 +202,7 @@ function answer(
   read: readonly Material[],
   asked: string | undefined,
   notes: readonly string[],
-  more: Pick<KnownDesignation, 'sameClass' | 'statedMpa'> = {},
+  more: Pick<KnownDesignation, 'sameClass' | 'statedMpa' | 'byForm'> = {},
 ): KnownDesignation {
   const { readings, doubt } = withStatedHardening(form, read);
   const ambiguity = [doubt, asked].filter((one) => one !== undefined).join(' ') || undefined;

@@ -11,6 +11,10 @@ const lookAlikes: ReadonlyMap<string, string> = new Map(
   ].map((pair) => [pair.charAt(0), pair.charAt(1)]),
 );
 
+/** What people write for a grade that they still have to look up. */
+const saysNothing =
+  /^(?:[\s\p{P}\p{S}]+|n\/a|n\.? ?a\.?|n\.? ?k\.?|tb[acdn]|to ?do|(?:un|not )known|not (?:stated|found|available|applicable)(?: yet)?|to (?:be (?:confirmed|determined|found|advised|checked)|follow|check)|none|nil|pending|later|x{2,4})\p{P}?$/iu;
+
 export interface Refusal {
   readonly reason: string;
   /** The text with the look-alikes replaced, to be offered, never to be used. */
@@ -22,6 +26,11 @@ export function refuseText(text: string): Refusal | undefined {
   const trimmed = text.trim();
   if (trimmed === '')
     return { reason: 'The grade is empty; state the designation on the drawing or the spare part.' };
+  if (saysNothing.test(trimmed)) {
+    return {
+      reason: `"${trimmed}" names no grade; look it up on the maker’s material page for this vehicle or on the spare part.`,
+    };
+  }
   if (trimmed.length > longestDesignation) {
     return {
       reason: `The grade is ${trimmed.length} characters long; a designation has at most ${longestDesignation}. State the designation alone.`,

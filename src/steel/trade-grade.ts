@@ -69,6 +69,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   magnesium: ['MAGNESIUM', 'MAGNESIUMALLOY', ...castings('MAGNESIUM')],
   composite: ['COMPOSITE', 'FIBRECOMPOSITE', 'FIBERCOMPOSITE'],
   composite_cfrp: ['CARBONFIBRE', 'CARBONFIBER'],
+  composite_thermoplastic: ['GMT', 'GLASSMATTHERMOPLASTIC', 'LWRT'],
   composite_gfrp: ['GLASSFIBRE', 'GLASSFIBER', 'FIBREGLASS', 'FIBERGLASS'],
 };
 

@@ -84,9 +84,9 @@ parts:
         near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
         limit: { temperature: 650 °C, time: 90 s, times: 2, cite: { reference: own } }
         clear_within: 300 mm
-  - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
+  - { id: tunnel, kind: tunnel, grade: DC01+C390, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
   - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR290Y490T-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }
-  - { id: rail, name: Rail, kind: front rail, grade: HC340LA, operations: [{ do: straighten, method: cold }] }
+  - { id: rail, name: Rail, kind: front rail, grade: HC340LA, strength: 550 MPa, operations: [{ do: straighten, method: cold }] }
 measurements:
   system: optical
   calibration_due: 2027-01-01

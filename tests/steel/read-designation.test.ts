@@ -254,8 +254,8 @@ describe('whatever the name', () => {
             .replaceAll(/[^A-Z0-9.]/g, '');
         for (const one of reading.readings) {
           if (/^(?:trade name|word of the trade|stated)/.test(one.standard)) continue;
-          // A coating that sheet is not ordered with may be a slip for cold hardening, which is then a reading too.
-          if (/\+Z\d{3}/i.test(text) && one.condition === 'cold hardened') continue;
+          // A coating that nobody orders may be a slip for the C of cold-hardened strip: both are readings, and it is asked.
+          if (one.condition === 'cold hardened' && /Z\d{3}/.test(text.toUpperCase())) continue;
           // GB grades may begin with HC or HD; of aluminium the alloy alone tells the class.
           const own = letters(one.designation.replace(/^(?:CR|HR)(?=\d+\/)/, ''));
           const loose = own.replace(/^ENAW(\d{4}A?).*/, '$1').replace(/(?:EXTRUSION|CLASS\d)$/, '');
