@@ -75,13 +75,21 @@ function heldHeat(
   const point = solved.history.at(distanceMm);
   if (!point.ok) return point;
   const method = `Conduction along ${lap.kind === 'lap' ? 'two sheets' : 'a strip'} with its cool-down, bright surface in still air.`;
+  const bare = sink === undefined ? {} : without(context, strip, distanceMm);
+  const { peakCelsius } = point.point;
+  const isVain = bare.without !== undefined && bare.without.peakCelsius <= peakCelsius;
   return {
     ok: true,
-    peakCelsius: point.point.peakCelsius,
+    peakCelsius,
     history: point.point,
     assumed,
-    notes: [...held.notes, ...lap.notes, method],
-    ...(sink === undefined ? {} : { sink: { words: sink.words, ...without(context, strip, distanceMm) } }),
+    notes: [
+      ...held.notes,
+      ...(isVain ? ['It helps nothing there: it dries out, or lies too far off.'] : []),
+      ...lap.notes,
+      method,
+    ],
+    ...(sink === undefined ? {} : { sink: { words: sink.words, ...bare } }),
   };
 }
 
