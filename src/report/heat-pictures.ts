@@ -1,5 +1,6 @@
 import type { HeatAnswer } from '../facts/heat-question.ts';
 import type { HeatedNeighbour, PlannedHeat } from '../facts/plan-heat.ts';
+import type { SeamAnswer } from '../facts/seam-question.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import type { HeatPicture, PictureLimit } from './heat-picture.ts';
 import { heatWords } from './heat-words.ts';
@@ -38,9 +39,45 @@ export function answerPicture({
   };
 }
 
+/** The picture of a seam without a plan. */
+export function seamPicture({
+  curve,
+  limit,
+  victim,
+  clear,
+  exposures,
+  question,
+  heatInput,
+}: SeamAnswer): HeatPicture {
+  const { holdAboveCelsius: hold, stopAboveCelsius: stop } = limit;
+  const input = heatInput.ok ? `, ${formatQuantity(Number(heatInput.value.toFixed(3)), 'kJ/mm')}` : '';
+  return {
+    title: `Heat beside the seam: ${question.joint.method ?? 'arc'}, ${question.thickness.trim()} sheet${input}`,
+    from: 'fused metal',
+    curves: [{ label: 'one seam', curve }],
+    limits: [
+      ...(hold === undefined ? [] : [{ celsius: hold, label: `limit of ${victim}` }]),
+      ...(stop === undefined || stop === hold ? [] : [{ celsius: stop, label: `stop for ${victim}` }]),
+    ],
+    marks:
+      question.distancesMm === undefined
+        ? []
+        : exposures.map(({ distanceMm, peakCelsius, verdict }) => ({
+            distanceMm,
+            ...(peakCelsius === undefined ? {} : { peakCelsius }),
+            label: [
+              formatQuantity(distanceMm, 'mm'),
+              ...(peakCelsius === undefined ? [] : [formatQuantity(peakCelsius, '°C')]),
+              verdict,
+            ].join(', '),
+          })),
+    ...(clear.ok && clear.distanceMm > 0 ? { clearMm: clear.distanceMm } : {}),
+  };
+}
+
 /** The picture of one heat of a plan, its neighbours as marks. */
 export function plannedPicture(
-  { runs, neighbours, part, what, source }: PlannedHeat,
+  { runs, seam, neighbours, part, what, source }: PlannedHeat,
   file: string,
 ): HeatPicture {
   const [first] = runs;
@@ -50,8 +87,12 @@ export function plannedPicture(
   );
   const [clearMm] = clears;
   return {
-    title: `${file}: ${about}${first === undefined ? '' : `: ${heatWords(first.heat, source)}`}`,
-    curves: runs.map(({ heat, curve }) => ({ label: thickness(heat.thicknessMm), curve })),
+    title: `${file}: ${about}${first === undefined ? seamWords(seam) : `: ${heatWords(first.heat, source)}`}`,
+    ...(seam === undefined ? {} : { from: 'fused metal' }),
+    curves: [
+      ...runs.map(({ heat, curve }) => ({ label: thickness(heat.thicknessMm), curve })),
+      ...(seam === undefined ? [] : [{ label: 'the hottest seam', curve: seam.curve }]),
+    ],
     limits: distinctLimits(neighbours),
     marks: neighbours.flatMap((one) =>
       one.distanceMm === undefined
@@ -67,6 +108,22 @@ export function plannedPicture(
     // Of several neighbours each has its own; only one can be the line of the picture.
     ...(clears.length === 1 && clearMm !== undefined && clearMm > 0 ? { clearMm } : {}),
   };
+}
+
+/** The figures of a seam, for a title or a line of text; empty where none is known. */
+export function seamWords(seam: PlannedHeat['seam']): string {
+  if (seam === undefined) return '';
+  const { heatInputKJPerMm: input, zoneWidthMm: width, coolingSeconds: cooling } = seam;
+  const words = [
+    input === undefined ? undefined : `heat input ${formatQuantity(Number(input.toFixed(3)), 'kJ/mm')}`,
+    width === undefined
+      ? undefined
+      : `past 720 °C up to ${formatQuantity(Number(width.toFixed(1)), 'mm')} beside it`,
+    cooling === undefined
+      ? undefined
+      : `800 to 500 °C in the order of ${formatQuantity(Math.round(cooling), 's')}`,
+  ].filter((word) => word !== undefined);
+  return words.length === 0 ? '' : `: ${words.join(', ')}`;
 }
 
 function neighbourLabel({ name, distanceMm, peakCelsius, verdict }: HeatedNeighbour): string {
