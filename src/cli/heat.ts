@@ -173,13 +173,12 @@ function showPlans(
       .filter(({ heat: one }) => one.runs.length > 0 || one.seam !== undefined)
       .map(({ heat: one }) => plannedPicture(one, file)),
   );
-  if (options.svg !== undefined) {
-    const fault =
-      pictures.length === 0
+  const fault =
+    options.svg === undefined
+      ? undefined
+      : pictures.length === 0
         ? 'these plans hold no heat of which a picture can be drawn.'
         : writeNewFile(options.svg, heatSvg('planish heat: heats of plans', pictures), options.force);
-    if (fault !== undefined) return refuse([`--svg: ${fault}`]);
-  }
   switch (options.format) {
     case 'json':
       writeOut(plansJson(plans, { planish: version, packs: usedPacks(layers) }));
@@ -190,6 +189,8 @@ function showPlans(
     case 'text':
       if (plans.length > 0) writeOut(heatPlansText(plans, options));
   }
+  // The report says why a plan has no picture, so it is written first.
+  if (fault !== undefined) return refuse([`--svg: ${fault}`]);
   if (plans.length === 0 || plans.some(({ notJudged }) => notJudged.length > 0)) return 2;
   const isAnyOpen = plans.some(({ heats }) =>
     heats.some(

@@ -187,7 +187,7 @@ function runsOf(
 ): Pick<PlannedHeat, 'runs' | 'open'> {
   const nobody: Neighbour = { at: one.at, listed: false, name: '', treatment: 'stays', stays: true };
   const neighbours = exposed.length === 0 ? [nobody] : exposed.map(({ neighbour }) => neighbour);
-  const farthest = Math.max(...neighbours.map(({ distanceMm }) => distanceMm ?? 0));
+  const reach = shownReachMm(neighbours);
   const runs = new Map<string, HeatRun>();
   const open = new Set<string>();
   if (one.operation.near === undefined) open.add('What lies near it is not stated.');
@@ -204,12 +204,18 @@ function runsOf(
       open.add(solved.reason);
       continue;
     }
-    const wanted = Math.max(80, Math.min(400, Math.ceil((farthest * 1.25) / 20) * 20));
-    const reachMm = Math.min(wanted, held.strip.freeEndMm ?? Infinity);
+    const reachMm = Math.min(reach, held.strip.freeEndMm ?? Infinity);
     const curve = heatCurve(solved.history, reachMm, held.strip.holdSeconds * held.strip.times);
     runs.set(key, { heat: held.strip, curve });
   }
   return { runs: [...runs.values()], open: [...open] };
+}
+
+/** As far as the farthest neighbour to which heat runs in metal; beyond, the curve has long come down. */
+function shownReachMm(neighbours: readonly Neighbour[]): number {
+  const inMetal = neighbours.filter(({ path }) => path !== 'through air');
+  const farthest = Math.max(0, ...inMetal.map(({ distanceMm }) => distanceMm ?? 0));
+  return Math.max(80, Math.min(400, Math.ceil((farthest * 1.25) / 20) * 20));
 }
 
 function seamOf(
@@ -220,9 +226,8 @@ function seamOf(
     each.source.kind === 'arc' || each.source.kind === 'brazing' ? [each.source] : [],
   );
   if (source === undefined) return { runs: [], open: [] };
-  const farthest = Math.max(...exposed.map(({ neighbour }) => neighbour.distanceMm ?? 0));
-  const wanted = Math.max(80, Math.min(400, Math.ceil((farthest * 1.25) / 20) * 20));
-  const reachMm = Math.min(wanted, quantityOf(one.operation.free_end, 'length') ?? Infinity);
+  const reach = shownReachMm(exposed.map(({ neighbour }) => neighbour));
+  const reachMm = Math.min(reach, quantityOf(one.operation.free_end, 'length') ?? Infinity);
   const curve = seamCurve(one, source, reachMm);
   const facts = weldFacts(one);
   const heatInputKJPerMm = numberOf(facts['operation.heat_input']);

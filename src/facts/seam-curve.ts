@@ -6,12 +6,13 @@ import { seamHeat } from './seam-heat.ts';
 import type { SeamSource } from './seam-heat.ts';
 import type { OperationSurvey } from './survey.ts';
 
-/** The peak beside the hottest seam of an operation, evenly spaced from the edge of the fused metal to `reachMm`. */
+/** The peak beside the hottest seam of an operation, from the edge of the fused metal to `reachMm`. */
 export function seamCurve(one: OperationSurvey, source: SeamSource, reachMm: number, gaps = 80): HeatCurve {
   const distancesMm: number[] = [];
   const peakCelsius: number[] = [];
   for (let n = 0; n <= gaps; n += 1) {
-    const distanceMm = (reachMm * n) / gaps;
+    // Denser towards the seam, where the curve is steep.
+    const distanceMm = reachMm * (n / gaps) ** 2;
     const heat = seamHeat(one, source, distanceMm);
     if (!heat.ok) continue;
     distancesMm.push(distanceMm);

@@ -8,8 +8,16 @@ export interface HeatPicture {
   readonly marks: readonly PictureMark[];
   /** Where distances count from; the heated zone when absent. */
   readonly from?: 'heated zone' | 'fused metal';
+  /** What takes heat on the way and was counted. */
+  readonly sinks?: readonly PictureSink[];
   /** Drawn as an upright line where given, mm. */
   readonly clearMm?: number;
+}
+
+export interface PictureSink {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly label: string;
 }
 
 export interface PictureCurve {

@@ -2,7 +2,8 @@ import type { HeatAnswer } from '../facts/heat-question.ts';
 import type { HeatedNeighbour, PlannedHeat } from '../facts/plan-heat.ts';
 import type { SeamAnswer } from '../facts/seam-question.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
-import type { HeatPicture, PictureLimit } from './heat-picture.ts';
+import type { HeldHeat } from '../heat/stay-clear.ts';
+import type { HeatPicture, PictureLimit, PictureSink } from './heat-picture.ts';
 import { heatWords } from './heat-words.ts';
 
 /** The picture of a heat without a plan; distances that were asked about are its marks. */
@@ -35,8 +36,23 @@ export function answerPicture({
               verdict,
             ].join(', '),
           })),
+    sinks: sinksOf([heat]),
     ...(clear.ok && clear.distanceMm > 0 ? { clearMm: clear.distanceMm } : {}),
   };
+}
+
+/** The heat sinks of these heats, each once. */
+function sinksOf(heats: readonly HeldHeat[]): readonly PictureSink[] {
+  const sinks = new Map<string, PictureSink>();
+  for (const { wetCloth, copperBar } of heats) {
+    const where = wetCloth ?? copperBar;
+    if (where === undefined) continue;
+    const { fromMm, toMm } = where;
+    const name = wetCloth === undefined ? 'copper bar' : 'wet cloth';
+    const label = `${name} from ${formatQuantity(fromMm, 'mm')} to ${formatQuantity(toMm, 'mm')}`;
+    sinks.set(label, { fromMm, toMm, label });
+  }
+  return [...sinks.values()];
 }
 
 /** The picture of a seam without a plan. */
@@ -90,10 +106,11 @@ export function plannedPicture(
     title: `${file}: ${about}${first === undefined ? seamWords(seam) : `: ${heatWords(first.heat, source)}`}`,
     ...(seam === undefined ? {} : { from: 'fused metal' }),
     curves: [
-      ...runs.map(({ heat, curve }) => ({ label: thickness(heat.thicknessMm), curve })),
+      ...runs.map(({ heat, curve }) => ({ label: curveLabel(heat), curve })),
       ...(seam === undefined ? [] : [{ label: 'the hottest seam', curve: seam.curve }]),
     ],
     limits: distinctLimits(neighbours),
+    sinks: sinksOf(runs.map(({ heat }) => heat)),
     marks: neighbours.flatMap((one) =>
       one.distanceMm === undefined
         ? []
@@ -137,17 +154,26 @@ function neighbourLabel({ name, distanceMm, peakCelsius, verdict }: HeatedNeighb
 
 /** One line for each temperature; what is limited by the same one shares it. */
 function distinctLimits(neighbours: readonly HeatedNeighbour[]): readonly PictureLimit[] {
-  const labels = new Map<number, Set<string>>();
-  const add = (celsius: number | undefined, label: string): void => {
+  const labels = new Map<number, Map<string, Set<string>>>();
+  const add = (celsius: number | undefined, what: string, victim: string): void => {
     if (celsius === undefined) return;
-    const known = labels.get(celsius) ?? new Set();
-    labels.set(celsius, known.add(label));
+    const here = labels.get(celsius) ?? new Map<string, Set<string>>();
+    labels.set(celsius, here.set(what, (here.get(what) ?? new Set()).add(victim)));
   };
   for (const { limitCelsius, stopLimitCelsius, victim } of neighbours) {
-    add(limitCelsius, `limit of ${victim ?? 'a neighbour'}`);
-    if (stopLimitCelsius !== limitCelsius) add(stopLimitCelsius, `stop for ${victim ?? 'a neighbour'}`);
+    const name = victim ?? 'a neighbour';
+    add(limitCelsius, 'limit of', name);
+    if (stopLimitCelsius !== limitCelsius) add(stopLimitCelsius, 'stop for', name);
   }
-  return [...labels].map(([celsius, names]) => ({ celsius, label: [...names].join(', ') }));
+  const told = (groups: ReadonlyMap<string, ReadonlySet<string>>): string =>
+    [...groups].map(([what, names]) => `${what} ${[...names].join(', ')}`).join('; ');
+  return [...labels].map(([celsius, groups]) => ({ celsius, label: told(groups) }));
+}
+
+/** Two heats that differ by a heat sink alone need telling apart. */
+function curveLabel(heat: HeldHeat): string {
+  const [sink] = sinksOf([heat]);
+  return `${thickness(heat.thicknessMm)}${sink === undefined ? '' : `, ${sink.label}`}`;
 }
 
 function thickness(thicknessMm: number): string {

@@ -36,6 +36,11 @@ export function heatPlot(picture: HeatPicture, columns: number): readonly string
       }
     }
   }
+  for (const { fromMm, toMm } of picture.sinks ?? [])
+    for (let column = 0; column < width; column += 1) {
+      const mm = (column / (width - 1)) * scale.mostMm;
+      if (mm >= fromMm && mm <= toMm) put(mm, 0, '=');
+    }
   putMarks(picture, scale, put);
   const lines = canvas.map((row, index) => {
     const celsius = ((rows - index) / rows) * scale.mostCelsius;
@@ -104,6 +109,7 @@ function legend(picture: HeatPicture, columns: number): readonly string[] {
     '* highest at each place',
     ...(showsOneTime(picture) ? ['. at the end of the last heating'] : []),
     ...limits.map(({ celsius, label }) => `- ${String(Math.round(celsius))} °C, ${label}`),
+    ...(picture.sinks ?? []).map(({ label }) => `= ${label}`),
     ...(clearMm === undefined ? [] : [`: stay-clear distance, ${String(clearMm)} mm`]),
   ];
   return [

@@ -1,5 +1,5 @@
 import { axisWords, markSign, scaleOf, showsOneTime } from './heat-picture.ts';
-import type { HeatPicture, PictureLimit, PictureMark, PictureScale } from './heat-picture.ts';
+import type { HeatPicture, PictureLimit, PictureMark, PictureScale, PictureSink } from './heat-picture.ts';
 import { escaped, line, n, pieces, polyline, text } from './svg-elements.ts';
 import type { Along } from './svg-elements.ts';
 
@@ -22,6 +22,7 @@ const ink = {
   hold: '#000000',
   limit: '#d55e00',
   clear: '#009e73',
+  sink: '#56b4e9',
   text: '#111111',
   grid: '#cccccc',
 };
@@ -82,6 +83,7 @@ function describe(picture: HeatPicture): string {
     `Temperature in degrees Celsius against distance in millimetres ${axisWords(picture)}.`,
     ...ends,
     ...limits.map(({ celsius, label }) => `Limit ${degrees(celsius)}: ${label}.`),
+    ...(picture.sinks ?? []).map(({ label }) => `Counted heat sink: ${label}.`),
     ...marks.map(({ label }, index) => `Neighbour ${markSign(index)}: ${label}.`),
     ...(clearMm === undefined ? [] : [`Stay-clear distance ${n(clearMm)} mm.`]),
   ];
@@ -119,6 +121,7 @@ function panelOf(picture: HeatPicture): string {
         `stroke="${ink.peak}" stroke-width="2.5"${dashes(index)}`,
       ),
     ]),
+    ...(picture.sinks ?? []).map((sink) => sinkBar(sink, x, foot, scale)),
     ...marksOf(marks, x, y, scale),
     ...lists(picture, foot + 70),
   ]
@@ -190,6 +193,17 @@ function clearLine(clearMm: number, x: Along, foot: number): string {
   ].join('\n');
 }
 
+/** A bar with ends on the axis of distance, under which the sheet is cooled. */
+function sinkBar({ fromMm, toMm }: PictureSink, x: Along, foot: number, { mostMm }: PictureScale): string {
+  if (fromMm > mostMm) return '';
+  const [from, to] = [x(fromMm), x(Math.min(toMm, mostMm))];
+  return [
+    line(from, foot - 5, to, foot - 5, `stroke="${ink.sink}" stroke-width="8"`),
+    line(from, foot - 14, from, foot, `stroke="${ink.text}" stroke-width="2"`),
+    line(to, foot - 14, to, foot, `stroke="${ink.text}" stroke-width="2"`),
+  ].join('\n');
+}
+
 /** Marks at one place would hide each other: the later ones stand above the first. */
 function marksOf(
   marks: readonly PictureMark[],
@@ -207,7 +221,17 @@ function marksOf(
     while (placed.some(([px, py]) => Math.abs(px - at) < step && Math.abs(py - height) < step))
       height -= step;
     placed.push([at, height]);
+    const trueHeight = y(peakCelsius ?? 0);
+    // A mark that had to make room is tied to the place that it stands for.
+    const tie =
+      height === trueHeight
+        ? []
+        : [
+            line(at, height, at, trueHeight, `stroke="${ink.text}" stroke-width="1"`),
+            `<circle cx="${n(at)}" cy="${n(trueHeight)}" r="3" fill="${ink.text}"/>`,
+          ];
     return [
+      ...tie,
       `<circle cx="${n(at)}" cy="${n(height)}" r="${n(markRadius)}" fill="#ffffff" stroke="${ink.text}" stroke-width="2"/>`,
       text(at, height + 5, markSign(index), 'text-anchor="middle" font-weight="bold"'),
     ].join('\n');
@@ -238,6 +262,9 @@ function keysOf(picture: HeatPicture): readonly (readonly [style: string, label:
           ] as const,
         ]
       : []),
+    ...(picture.sinks ?? []).map(
+      ({ label }) => [`stroke="${ink.sink}" stroke-width="8"`, `heat sink on the sheet: ${label}`] as const,
+    ),
   ];
 }
 
