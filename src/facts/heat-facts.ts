@@ -9,6 +9,7 @@ import { allYes } from './tri-state.ts';
 
 type HeatFact =
   | 'operation.source'
+  | 'operation.cut_with'
   | 'operation.peak'
   | 'operation.temperature'
   | 'operation.hold'
@@ -25,6 +26,11 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
   const heats = heatsOfPlace(one);
   return {
     'operation.source': statedOr(operation.source, `${at}/source`, 'The heat source is not stated.'),
+    'operation.cut_with': statedOr(
+      operation.cut_with,
+      `${at}/cut_with`,
+      'What it is cut with is not stated.',
+    ),
     'operation.peak': sourcePeak(operation, at, survey.context.practice).fact,
     'operation.temperature': statedOr(
       quantityOf(operation.temperature, 'temperature'),

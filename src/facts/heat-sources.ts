@@ -54,6 +54,16 @@ export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
       joins: joinedIds(survey, []),
     });
   }
+  const isPlasma = survey.operation.cut_with === 'plasma' && survey.hot !== false;
+  if (isPlasma && sources.every(({ kind }) => kind !== 'arc' && kind !== 'brazing')) {
+    sources.push({
+      kind: 'arc',
+      joulePerMm2: worstJoulePerMm2(),
+      beads: [{ joulePerMm2: worstJoulePerMm2(), passes: 1 }],
+      assumption: 'The plasma cut is taken as an arc seam of the highest usual heat input.',
+      joins: joinedIds(survey, []),
+    });
+  }
   // What heat or an arc reaches, sparks need not be asked about again.
   if (cuts(survey) && sources.every(({ kind }) => kind === 'resistance spot')) {
     sources.push({ kind: 'cutting or grinding' });
