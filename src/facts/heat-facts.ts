@@ -10,6 +10,7 @@ import { allYes } from './tri-state.ts';
 type HeatFact =
   | 'operation.source'
   | 'operation.cut_with'
+  | 'operation.thermal_cut'
   | 'operation.peak'
   | 'operation.temperature'
   | 'operation.hold'
@@ -30,6 +31,10 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       operation.cut_with,
       `${at}/cut_with`,
       'What it is cut with is not stated.',
+    ),
+    'operation.thermal_cut': computed(
+      operation.cut_with === 'plasma' || operation.cut_with === 'flame',
+      `${at}/cut_with`,
     ),
     'operation.peak': sourcePeak(operation, at, survey.context.practice).fact,
     'operation.temperature': statedOr(

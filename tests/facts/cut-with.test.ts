@@ -14,6 +14,7 @@ describe('what a part is cut with', () => {
     expect(Number(derived.value('exposure.peak'))).toBeCloseTo(422, 0);
     expect(derived.fact('exposure.peak')).toMatchObject({ from: 'assumed' });
     expect(derived.value('operation.flame_or_arc')).toBe(true);
+    expect(derived.value('operation.thermal_cut')).toBe(true);
   });
 
   test('a flame cut is a heat, and asks for what a heat asks for', () => {
