@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { builtInPacks } from '../generated/built-in-packs.ts';
-import { rememberingStripSolver } from '../facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
 import { markCsv } from '../marking/mark-csv.ts';
 import { markHtml } from '../marking/mark-html.ts';
 import { markJson } from '../marking/mark-json.ts';
@@ -68,6 +68,7 @@ export function mark(args: readonly string[], options: MarkOptions): 0 | 2 {
     asOfDay,
     stage: key.scenario.stage,
     solveStrip: rememberingStripSolver(),
+    solveLap: rememberingLapSolver(),
     resolved: new Map(),
   };
   const handedIn = submissionsFrom(args, run, topics);

@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { type: "string", maxLength: 200 }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/length" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { type: "string", maxLength: 200 }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/length" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -663,7 +663,7 @@ function validate170(data, { instancePath = "", parentData, parentDataProperty, 
   return validate170.errors = vErrors, errors === 0;
 }
 validate170.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema45 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/length" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, schema46 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
+var schema45 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/length" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, schema46 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
 function validate176(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate176.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
@@ -728,7 +728,7 @@ function validate182(data, { instancePath = "", parentData, parentDataProperty, 
   return validate182.errors = vErrors, errors === 0;
 }
 validate182.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema50 = { enum: ["same sheet", "joined", "through air"] };
+var schema49 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema50 = { enum: ["same sheet", "joined", "through air"] };
 function validate193(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
@@ -738,52 +738,117 @@ function validate193(data, { instancePath = "", parentData, parentDataProperty, 
   return validate193.errors = vErrors, errors === 0;
 }
 validate193.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
-    for (let key0 in data)
-      if (!(key0 === "part" || key0 === "item" || key0 === "distance" || key0 === "path" || key0 === "treatment" || key0 === "cite" || key0 === "limit" || key0 === "name")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
-        vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-      }
-    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate130(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate130.errors : vErrors.concat(validate130.errors), errors = vErrors.length)), data.distance !== void 0 && (validate108(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.path !== void 0 && (validate193(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate193.errors : vErrors.concat(validate193.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate132(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate132.errors : vErrors.concat(validate132.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate179(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.name !== void 0) {
-      let data7 = data.name;
-      if (typeof data7 == "string") {
-        if (func2(data7) > 200) {
-          let err1 = { instancePath: instancePath + "/name", schemaPath: "#/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
-        }
-      } else {
-        let err2 = { instancePath: instancePath + "/name", schemaPath: "#/properties/name/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
-      }
-    }
-  } else {
-    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
-  }
-  return validate189.errors = vErrors, errors === 0;
-}
-validate189.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema51 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, schema52 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
-function validate203(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate203.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "resistance spot" || data === "projection weld" || data === "plug weld" || data === "arc seam" || data === "arc stitch" || data === "aluminium arc" || data === "arc braze" || data === "TIG seam" || data === "laser seam" || data === "adhesive" || data === "adhesive and spot" || data === "adhesive and rivet" || data === "self-piercing rivet" || data === "blind rivet" || data === "solid rivet" || data === "flow-drill screw" || data === "clinch" || data === "hem" || data === "bolt")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema52.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  return validate203.errors = vErrors, errors === 0;
-}
-validate203.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats18 = formats.force;
-function validate217(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate217.evaluated;
+var formats18 = formats.mass;
+function validate205(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate205.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats18(data)) {
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "mass" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+  }
+  return validate205.errors = vErrors, errors === 0;
+}
+validate205.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    for (let key0 in data)
+      if (!func1.call(schema49.properties, key0)) {
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+      }
+    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate130(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate130.errors : vErrors.concat(validate130.errors), errors = vErrors.length)), data.distance !== void 0 && (validate108(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.path !== void 0 && (validate193(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate193.errors : vErrors.concat(validate193.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate132(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate132.errors : vErrors.concat(validate132.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate179(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.lap !== void 0) {
+      let data7 = data.lap;
+      if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
+        for (let key1 in data7)
+          if (!(key1 === "length" || key1 === "beyond" || key1 === "spot_diameter" || key1 === "spot_pitch")) {
+            let err1 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
+            vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+          }
+        data7.length !== void 0 && (validate108(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate108(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate108(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate108(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length));
+      } else {
+        let err2 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    }
+    if (data.sink !== void 0) {
+      let data12 = data.sink;
+      if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
+        for (let key2 in data12)
+          if (!func1.call(schema49.properties.sink.properties, key2)) {
+            let err3 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
+            vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+          }
+        if (data12.kind !== void 0) {
+          let data13 = data12.kind;
+          if (!(data13 === "wet cloth" || data13 === "copper bar")) {
+            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema49.properties.sink.properties.kind.enum } };
+            vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+          }
+        }
+        if (data12.distance !== void 0 && (validate108(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data12.width !== void 0 && (validate108(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data12.length !== void 0 && (validate108(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data12.water !== void 0 && (validate205(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate108(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data12.held !== void 0) {
+          let data19 = data12.held;
+          if (!(data19 === "clamped" || data19 === "laid on")) {
+            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema49.properties.sink.properties.held.enum } };
+            vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+          }
+        }
+        if (data12.across !== void 0 && typeof data12.across != "boolean") {
+          let err6 = { instancePath: instancePath + "/sink/across", schemaPath: "#/properties/sink/properties/across/type", keyword: "type", params: { type: "boolean" } };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+        data12.done !== void 0 && (validate81(data12.done, { instancePath: instancePath + "/sink/done", parentData: data12, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length));
+      } else {
+        let err7 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+    }
+    if (data.watched_by !== void 0 && (validate182(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length)), data.reading !== void 0 && (validate179(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.name !== void 0) {
+      let data24 = data.name;
+      if (typeof data24 == "string") {
+        if (func2(data24) > 200) {
+          let err8 = { instancePath: instancePath + "/name", schemaPath: "#/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        }
+      } else {
+        let err9 = { instancePath: instancePath + "/name", schemaPath: "#/properties/name/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+  } else {
+    let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+  }
+  return validate189.errors = vErrors, errors === 0;
+}
+validate189.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema52 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, schema53 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
+function validate216(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate216.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "resistance spot" || data === "projection weld" || data === "plug weld" || data === "arc seam" || data === "arc stitch" || data === "aluminium arc" || data === "arc braze" || data === "TIG seam" || data === "laser seam" || data === "adhesive" || data === "adhesive and spot" || data === "adhesive and rivet" || data === "self-piercing rivet" || data === "blind rivet" || data === "solid rivet" || data === "flow-drill screw" || data === "clinch" || data === "hem" || data === "bolt")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema53.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate216.errors = vErrors, errors === 0;
+}
+validate216.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats20 = formats.force;
+function validate230(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate230.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 60) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (!formats20(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "force" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -791,18 +856,18 @@ function validate217(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate217.errors = vErrors, errors === 0;
+  return validate230.errors = vErrors, errors === 0;
 }
-validate217.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats20 = formats.current;
-function validate219(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate219.evaluated;
+validate230.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats22 = formats.current;
+function validate232(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate232.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats20(data)) {
+    if (!formats22(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "current" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -810,18 +875,18 @@ function validate219(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate219.errors = vErrors, errors === 0;
+  return validate232.errors = vErrors, errors === 0;
 }
-validate219.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats22 = formats.voltage;
-function validate221(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate221.evaluated;
+validate232.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats24 = formats.voltage;
+function validate234(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate234.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats22(data)) {
+    if (!formats24(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "voltage" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -829,18 +894,18 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate221.errors = vErrors, errors === 0;
+  return validate234.errors = vErrors, errors === 0;
 }
-validate221.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats24 = formats.speed;
-function validate224(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate224.evaluated;
+validate234.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats26 = formats.speed;
+function validate237(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate237.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats24(data)) {
+    if (!formats26(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "speed" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -848,18 +913,18 @@ function validate224(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate224.errors = vErrors, errors === 0;
+  return validate237.errors = vErrors, errors === 0;
 }
-validate224.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats26 = formats["energy-per-length"];
-function validate226(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate226.evaluated;
+validate237.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats28 = formats["energy-per-length"];
+function validate239(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate239.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats26(data)) {
+    if (!formats28(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "energy-per-length" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -867,28 +932,47 @@ function validate226(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate226.errors = vErrors, errors === 0;
+  return validate239.errors = vErrors, errors === 0;
 }
-validate226.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema59 = { enum: ["planned", "passed", "failed"] };
-function validate233(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate233.evaluated;
+validate239.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats30 = formats.power;
+function validate241(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate241.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 60) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (!formats30(data)) {
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "power" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+  }
+  return validate241.errors = vErrors, errors === 0;
+}
+validate241.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema61 = { enum: ["planned", "passed", "failed"] };
+function validate249(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate249.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema59.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema61.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate233.errors = vErrors, errors === 0;
+  return validate249.errors = vErrors, errors === 0;
 }
-validate233.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate235(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate235.evaluated;
+validate249.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate251(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate251.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "record")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate233(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate233.errors : vErrors.concat(validate233.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate108(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.result !== void 0 && (validate249(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate249.errors : vErrors.concat(validate249.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate108(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data3 = data.sheets;
       if (Array.isArray(data3)) {
         if (data3.length > 6) {
@@ -935,11 +1019,11 @@ function validate235(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate235.errors = vErrors, errors === 0;
+  return validate251.errors = vErrors, errors === 0;
 }
-validate235.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate232(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate232.evaluated;
+validate251.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate248(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate248.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -951,12 +1035,12 @@ function validate232(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate233(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate233.errors : vErrors.concat(validate233.errors), errors = vErrors.length);
+    validate249(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate249.errors : vErrors.concat(validate249.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate235(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate235.errors : vErrors.concat(validate235.errors), errors = vErrors.length);
+    validate251(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate251.errors : vErrors.concat(validate251.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -966,21 +1050,21 @@ function validate232(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate232.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate248.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate232.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate201(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate201.evaluated;
+validate248.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate214(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate214.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema51.properties, key0)) {
+      if (!func1.call(schema52.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate203(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate203.errors : vErrors.concat(validate203.errors), errors = vErrors.length)), data.form !== void 0) {
+    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate216(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate216.errors : vErrors.concat(validate216.errors), errors = vErrors.length)), data.form !== void 0) {
       let data2 = data.form;
       if (!(data2 === "lap" || data2 === "flange" || data2 === "butt with insert" || data2 === "open butt" || data2 === "hem")) {
-        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema51.properties.form.enum } };
+        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema52.properties.form.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -1170,7 +1254,7 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
       let data29 = data.settings;
       if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
         for (let key3 in data29)
-          if (!func1.call(schema51.properties.settings.properties, key3)) {
+          if (!func1.call(schema52.properties.settings.properties, key3)) {
             let err32 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
@@ -1198,48 +1282,65 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
           }
         }
-        data29.force !== void 0 && (validate217(data29.force, { instancePath: instancePath + "/settings/force", parentData: data29, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate217.errors : vErrors.concat(validate217.errors), errors = vErrors.length)), data29.current !== void 0 && (validate219(data29.current, { instancePath: instancePath + "/settings/current", parentData: data29, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate219.errors : vErrors.concat(validate219.errors), errors = vErrors.length)), data29.voltage !== void 0 && (validate221(data29.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data29, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate221.errors : vErrors.concat(validate221.errors), errors = vErrors.length)), data29.weld_time !== void 0 && (validate96(data29.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data29, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data29.travel_speed !== void 0 && (validate224(data29.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data29, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate224.errors : vErrors.concat(validate224.errors), errors = vErrors.length)), data29.heat_input !== void 0 && (validate226(data29.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data29, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate226.errors : vErrors.concat(validate226.errors), errors = vErrors.length)), data29.interpass !== void 0 && (validate179(data29.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data29, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data29.stitch !== void 0 && (validate108(data29.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data29, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length));
-      } else {
-        let err37 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
-      }
-    }
-    if (data.drawn !== void 0 && typeof data.drawn != "boolean") {
-      let err38 = { instancePath: instancePath + "/drawn", schemaPath: "#/properties/drawn/type", keyword: "type", params: { type: "boolean" } };
-      vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
-    }
-    if (data.place !== void 0) {
-      let data41 = data.place;
-      if (typeof data41 == "string") {
-        if (func2(data41) > 100) {
-          let err39 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/maxLength", keyword: "maxLength", params: { limit: 100 } };
-          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+        if (data29.force !== void 0 && (validate230(data29.force, { instancePath: instancePath + "/settings/force", parentData: data29, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate230.errors : vErrors.concat(validate230.errors), errors = vErrors.length)), data29.current !== void 0 && (validate232(data29.current, { instancePath: instancePath + "/settings/current", parentData: data29, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate232.errors : vErrors.concat(validate232.errors), errors = vErrors.length)), data29.voltage !== void 0 && (validate234(data29.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data29, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate234.errors : vErrors.concat(validate234.errors), errors = vErrors.length)), data29.weld_time !== void 0 && (validate96(data29.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data29, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data29.travel_speed !== void 0 && (validate237(data29.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data29, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate237.errors : vErrors.concat(validate237.errors), errors = vErrors.length)), data29.heat_input !== void 0 && (validate239(data29.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data29, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate239.errors : vErrors.concat(validate239.errors), errors = vErrors.length)), data29.power !== void 0 && (validate241(data29.power, { instancePath: instancePath + "/settings/power", parentData: data29, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate241.errors : vErrors.concat(validate241.errors), errors = vErrors.length)), data29.passes !== void 0) {
+          let data39 = data29.passes;
+          if (!(typeof data39 == "number" && !(data39 % 1) && !isNaN(data39) && isFinite(data39))) {
+            let err37 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
+            vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+          }
+          if (typeof data39 == "number" && isFinite(data39)) {
+            if (data39 > 20 || isNaN(data39)) {
+              let err38 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/maximum", keyword: "maximum", params: { comparison: "<=", limit: 20 } };
+              vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+            }
+            if (data39 < 1 || isNaN(data39)) {
+              let err39 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+              vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+            }
+          }
         }
+        data29.interpass !== void 0 && (validate179(data29.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data29, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data29.stitch !== void 0 && (validate108(data29.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data29, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data29.pause !== void 0 && (validate96(data29.pause, { instancePath: instancePath + "/settings/pause", parentData: data29, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
       } else {
-        let err40 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/type", keyword: "type", params: { type: "string" } };
+        let err40 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate232(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate232.errors : vErrors.concat(validate232.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
-      let data46 = data.record;
-      if (typeof data46 == "string") {
-        if (func2(data46) > 200) {
-          let err41 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+    if (data.drawn !== void 0 && typeof data.drawn != "boolean") {
+      let err41 = { instancePath: instancePath + "/drawn", schemaPath: "#/properties/drawn/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+    }
+    if (data.place !== void 0) {
+      let data44 = data.place;
+      if (typeof data44 == "string") {
+        if (func2(data44) > 100) {
+          let err42 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/maxLength", keyword: "maxLength", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
         }
       } else {
-        let err42 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+        let err43 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+      }
+    }
+    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate248(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate248.errors : vErrors.concat(validate248.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
+      let data49 = data.record;
+      if (typeof data49 == "string") {
+        if (func2(data49) > 200) {
+          let err44 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+        }
+      } else {
+        let err45 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
     data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
   } else {
-    let err43 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+    let err46 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
   }
-  return validate201.errors = vErrors, errors === 0;
+  return validate214.errors = vErrors, errors === 0;
 }
-validate201.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate214.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1357,142 +1458,149 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate179(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
-      let data14 = data.times;
-      if (!(typeof data14 == "number" && !(data14 % 1) && !isNaN(data14) && isFinite(data14))) {
-        let err19 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
+    if (data.cut_with !== void 0) {
+      let data12 = data.cut_with;
+      if (!(data12 === "saw" || data12 === "drill" || data12 === "chisel" || data12 === "cutting disc" || data12 === "grinder" || data12 === "plasma" || data12 === "flame")) {
+        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema45.properties.cut_with.enum } };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
-      if (typeof data14 == "number" && isFinite(data14)) {
-        if (data14 > 100 || isNaN(data14)) {
-          let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/maximum", keyword: "maximum", params: { comparison: "<=", limit: 100 } };
-          vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
-        }
-        if (data14 < 1 || isNaN(data14)) {
-          let err21 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+    }
+    if (data.temperature !== void 0 && (validate179(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
+      let data15 = data.times;
+      if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
+        let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
+        vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+      }
+      if (typeof data15 == "number" && isFinite(data15)) {
+        if (data15 > 100 || isNaN(data15)) {
+          let err21 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/maximum", keyword: "maximum", params: { comparison: "<=", limit: 100 } };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+        }
+        if (data15 < 1 || isNaN(data15)) {
+          let err22 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+          vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
         }
       }
     }
     if (data.measured_by !== void 0 && (validate182(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate108(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.cooling !== void 0) {
-      let data17 = data.cooling;
-      if (!(data17 === "still air" || data17 === "fan" || data17 === "water" || data17 === "wet cloth")) {
-        let err22 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema45.properties.cooling.enum } };
-        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+      let data18 = data.cooling;
+      if (!(data18 === "still air" || data18 === "fan" || data18 === "water" || data18 === "wet cloth")) {
+        let err23 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema45.properties.cooling.enum } };
+        vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
     if (data.limit !== void 0) {
-      let data18 = data.limit;
-      if (data18 && typeof data18 == "object" && !Array.isArray(data18)) {
-        for (let key1 in data18)
+      let data19 = data.limit;
+      if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
+        for (let key1 in data19)
           if (!(key1 === "temperature" || key1 === "time" || key1 === "times" || key1 === "cite")) {
-            let err23 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
-            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
-          }
-        if (data18.temperature !== void 0 && (validate179(data18.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data18, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data18.time !== void 0 && (validate96(data18.time, { instancePath: instancePath + "/limit/time", parentData: data18, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data18.times !== void 0) {
-          let data21 = data18.times;
-          if (!(typeof data21 == "number" && !(data21 % 1) && !isNaN(data21) && isFinite(data21))) {
-            let err24 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
+            let err24 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
           }
-          if (typeof data21 == "number" && isFinite(data21)) {
-            if (data21 > 100 || isNaN(data21)) {
-              let err25 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/maximum", keyword: "maximum", params: { comparison: "<=", limit: 100 } };
-              vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
-            }
-            if (data21 < 1 || isNaN(data21)) {
-              let err26 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+        if (data19.temperature !== void 0 && (validate179(data19.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data19, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data19.time !== void 0 && (validate96(data19.time, { instancePath: instancePath + "/limit/time", parentData: data19, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data19.times !== void 0) {
+          let data22 = data19.times;
+          if (!(typeof data22 == "number" && !(data22 % 1) && !isNaN(data22) && isFinite(data22))) {
+            let err25 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
+            vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+          }
+          if (typeof data22 == "number" && isFinite(data22)) {
+            if (data22 > 100 || isNaN(data22)) {
+              let err26 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/maximum", keyword: "maximum", params: { comparison: "<=", limit: 100 } };
               vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+            }
+            if (data22 < 1 || isNaN(data22)) {
+              let err27 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+              vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
           }
         }
-        data18.cite !== void 0 && (validate84(data18.cite, { instancePath: instancePath + "/limit/cite", parentData: data18, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+        data19.cite !== void 0 && (validate84(data19.cite, { instancePath: instancePath + "/limit/cite", parentData: data19, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
       } else {
-        let err27 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+        let err28 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
     }
     if (data.off_vehicle !== void 0 && typeof data.off_vehicle != "boolean") {
-      let err28 = { instancePath: instancePath + "/off_vehicle", schemaPath: "#/properties/off_vehicle/type", keyword: "type", params: { type: "boolean" } };
-      vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+      let err29 = { instancePath: instancePath + "/off_vehicle", schemaPath: "#/properties/off_vehicle/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
     }
     if (data.near !== void 0) {
-      let data24 = data.near;
-      if (Array.isArray(data24)) {
-        if (data24.length > 200) {
-          let err29 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/maxItems", keyword: "maxItems", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+      let data25 = data.near;
+      if (Array.isArray(data25)) {
+        if (data25.length > 200) {
+          let err30 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
-        let len1 = data24.length;
+        let len1 = data25.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate189(data24[i1], { instancePath: instancePath + "/near/" + i1, parentData: data24, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length);
+          validate189(data25[i1], { instancePath: instancePath + "/near/" + i1, parentData: data25, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length);
       } else {
-        let err30 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
-      }
-    }
-    if (data.clear_within !== void 0 && (validate108(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.method !== void 0) {
-      let data27 = data.method;
-      if (!(data27 === "cold" || data27 === "with heat")) {
-        let err31 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema45.properties.method.enum } };
+        let err31 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
+    if (data.clear_within !== void 0 && (validate108(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.method !== void 0) {
+      let data28 = data.method;
+      if (!(data28 === "cold" || data28 === "with heat")) {
+        let err32 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema45.properties.method.enum } };
+        vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+      }
+    }
     if (data.amount !== void 0 && (validate108(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.joints !== void 0) {
-      let data29 = data.joints;
-      if (Array.isArray(data29)) {
-        if (data29.length > 200) {
-          let err32 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/maxItems", keyword: "maxItems", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+      let data30 = data.joints;
+      if (Array.isArray(data30)) {
+        if (data30.length > 200) {
+          let err33 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
         }
-        let len2 = data29.length;
+        let len2 = data30.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate201(data29[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data29, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate201.errors : vErrors.concat(validate201.errors), errors = vErrors.length);
+          validate214(data30[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data30, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate214.errors : vErrors.concat(validate214.errors), errors = vErrors.length);
       } else {
-        let err33 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+        let err34 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
     if (data.earth_clamp !== void 0) {
-      let data31 = data.earth_clamp;
-      if (typeof data31 == "string") {
-        if (func2(data31) > 200) {
-          let err34 = { instancePath: instancePath + "/earth_clamp", schemaPath: "#/properties/earth_clamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+      let data32 = data.earth_clamp;
+      if (typeof data32 == "string") {
+        if (func2(data32) > 200) {
+          let err35 = { instancePath: instancePath + "/earth_clamp", schemaPath: "#/properties/earth_clamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
         }
       } else {
-        let err35 = { instancePath: instancePath + "/earth_clamp", schemaPath: "#/properties/earth_clamp/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+        let err36 = { instancePath: instancePath + "/earth_clamp", schemaPath: "#/properties/earth_clamp/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
     if (data.control_units !== void 0) {
-      let data32 = data.control_units;
-      if (typeof data32 == "string") {
-        if (func2(data32) > 400) {
-          let err36 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/maxLength", keyword: "maxLength", params: { limit: 400 } };
-          vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+      let data33 = data.control_units;
+      if (typeof data33 == "string") {
+        if (func2(data33) > 400) {
+          let err37 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/maxLength", keyword: "maxLength", params: { limit: 400 } };
+          vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
         }
       } else {
-        let err37 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+        let err38 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
       }
     }
     if (data.fire_watch !== void 0 && (validate96(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.film !== void 0 && (validate108(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.material !== void 0) {
-      let data35 = data.material;
-      if (typeof data35 == "string") {
-        if (func2(data35) > 200) {
-          let err38 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+      let data36 = data.material;
+      if (typeof data36 == "string") {
+        if (func2(data36) > 200) {
+          let err39 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
         }
       } else {
-        let err39 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+        let err40 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
     data.planned !== void 0 && (validate79(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
   } else {
-    let err40 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+    let err41 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
   }
   return validate174.errors = vErrors, errors === 0;
 }
@@ -1865,15 +1973,15 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
   return validate142.errors = vErrors, errors === 0;
 }
 validate142.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats28 = formats["signed-length"];
-function validate266(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate266.evaluated;
+var formats32 = formats["signed-length"];
+function validate282(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate282.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats28(data)) {
+    if (!formats32(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "signed-length" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -1881,11 +1989,11 @@ function validate266(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate266.errors = vErrors, errors === 0;
+  return validate282.errors = vErrors, errors === 0;
 }
-validate266.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate265(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate265.evaluated;
+validate282.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate281(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate281.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -1897,16 +2005,16 @@ function validate265(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate266(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length);
+      validate282(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate282.errors : vErrors.concat(validate282.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate265.errors = vErrors, errors === 0;
+  return validate281.errors = vErrors, errors === 0;
 }
-validate265.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate272(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate272.evaluated;
+validate281.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate288(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate288.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps")) {
@@ -1975,12 +2083,12 @@ function validate272(data, { instancePath = "", parentData, parentDataProperty, 
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate272.errors = vErrors, errors === 0;
+  return validate288.errors = vErrors, errors === 0;
 }
-validate272.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema64 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } } } };
-function validate313(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate313.evaluated;
+validate288.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema66 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } } } };
+function validate329(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate329.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes")) {
@@ -2030,14 +2138,14 @@ function validate313(data, { instancePath = "", parentData, parentDataProperty, 
             if (data7.system !== void 0) {
               let data9 = data7.system;
               if (!(data9 === "restraint" || data9 === "brake" || data9 === "steering" || data9 === "traction battery" || data9 === "engine" || data9 === "body" || data9 === "driver assistance" || data9 === "other")) {
-                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema64.properties.codes.items.properties.system.enum } };
+                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema66.properties.codes.items.properties.system.enum } };
                 vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
               }
             }
             if (data7.state !== void 0) {
               let data10 = data7.state;
               if (!(data10 === "active" || data10 === "stored" || data10 === "cleared")) {
-                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema64.properties.codes.items.properties.state.enum } };
+                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema66.properties.codes.items.properties.state.enum } };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             }
@@ -2056,18 +2164,18 @@ function validate313(data, { instancePath = "", parentData, parentDataProperty, 
     let err11 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
   }
-  return validate313.errors = vErrors, errors === 0;
+  return validate329.errors = vErrors, errors === 0;
 }
-validate313.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats30 = formats.insulation;
-function validate342(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate342.evaluated;
+validate329.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats34 = formats.insulation;
+function validate358(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate358.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats30(data)) {
+    if (!formats34(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "insulation" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -2075,9 +2183,9 @@ function validate342(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate342.errors = vErrors, errors === 0;
+  return validate358.errors = vErrors, errors === 0;
 }
-validate342.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate358.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3202,7 +3310,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     let err176 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
                   }
-                if (data167.name !== void 0 && (validate66(data167.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data167, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.on !== void 0 && (validate66(data167.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data167, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.nominal !== void 0 && (validate265(data167.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data167, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate265.errors : vErrors.concat(validate265.errors), errors = vErrors.length)), data167.before !== void 0 && (validate265(data167.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data167, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate265.errors : vErrors.concat(validate265.errors), errors = vErrors.length)), data167.after !== void 0 && (validate265(data167.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data167, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate265.errors : vErrors.concat(validate265.errors), errors = vErrors.length)), data167.tolerance !== void 0 && (validate108(data167.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data167, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data167.dropped_because !== void 0) {
+                if (data167.name !== void 0 && (validate66(data167.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data167, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.on !== void 0 && (validate66(data167.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data167, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.nominal !== void 0 && (validate281(data167.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data167, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data167.before !== void 0 && (validate281(data167.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data167, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data167.after !== void 0 && (validate281(data167.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data167, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data167.tolerance !== void 0 && (validate108(data167.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data167, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data167.dropped_because !== void 0) {
                   let data174 = data167.dropped_because;
                   if (typeof data174 == "string") {
                     if (func2(data174) > 400) {
@@ -3233,7 +3341,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             }
             let len15 = data175.length;
             for (let i15 = 0; i15 < len15; i15++)
-              validate272(data175[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data175, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length);
+              validate288(data175[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data175, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate288.errors : vErrors.concat(validate288.errors), errors = vErrors.length);
           } else {
             let err182 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
@@ -3430,7 +3538,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             let err212 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
             vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
           }
-        if (data226.scan_before !== void 0 && (validate313(data226.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data226, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate313.errors : vErrors.concat(validate313.errors), errors = vErrors.length)), data226.scan_after !== void 0 && (validate313(data226.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data226, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate313.errors : vErrors.concat(validate313.errors), errors = vErrors.length)), data226.alignment !== void 0) {
+        if (data226.scan_before !== void 0 && (validate329(data226.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data226, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate329.errors : vErrors.concat(validate329.errors), errors = vErrors.length)), data226.scan_after !== void 0 && (validate329(data226.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data226, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate329.errors : vErrors.concat(validate329.errors), errors = vErrors.length)), data226.alignment !== void 0) {
           let data229 = data226.alignment;
           if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
             for (let key29 in data229)
@@ -3530,7 +3638,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err227 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
                 vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
               }
-            if (data253.planned !== void 0 && (validate79(data253.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data253, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data253.done !== void 0 && (validate81(data253.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data253, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data253.by !== void 0 && (validate56(data253.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data253, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data253.cite !== void 0 && (validate84(data253.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data253, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data253.note !== void 0 && (validate58(data253.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data253, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data253.insulation !== void 0 && (validate342(data253.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data253, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate342.errors : vErrors.concat(validate342.errors), errors = vErrors.length)), data253.limit !== void 0 && (validate342(data253.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data253, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate342.errors : vErrors.concat(validate342.errors), errors = vErrors.length)), data253.faults !== void 0) {
+            if (data253.planned !== void 0 && (validate79(data253.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data253, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data253.done !== void 0 && (validate81(data253.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data253, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data253.by !== void 0 && (validate56(data253.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data253, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data253.cite !== void 0 && (validate84(data253.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data253, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data253.note !== void 0 && (validate58(data253.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data253, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data253.insulation !== void 0 && (validate358(data253.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data253, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate358.errors : vErrors.concat(validate358.errors), errors = vErrors.length)), data253.limit !== void 0 && (validate358(data253.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data253, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate358.errors : vErrors.concat(validate358.errors), errors = vErrors.length)), data253.faults !== void 0) {
               let data261 = data253.faults;
               if (typeof data261 == "string") {
                 if (func2(data261) > 400) {
