@@ -89,20 +89,19 @@ function withoutCondition(row: GradeRow): GradeRow {
 
 /** Rows of a bare grade name, under its own or another accepted spelling. */
 function namedRows(key: string, standardNamed = false): readonly GradeRow[] {
-  const { byKey, numberToKey } = gradeTable();
-  const rows = byKey.get(key);
+  const { rowsOf, numbered } = gradeTable();
+  const rows = rowsOf(key);
   if (rows !== undefined) return rows;
   const plus = key.indexOf('+');
-  const grade = numberToKey.get(plus < 0 ? key : key.slice(0, plus));
+  const grade = numbered(plus < 0 ? key : key.slice(0, plus));
   if (grade !== undefined) {
-    const found = byKey.get(`${grade.key}${plus < 0 ? '' : key.slice(plus)}`) ?? [];
+    const found = rowsOf(`${grade.key}${plus < 0 ? '' : key.slice(plus)}`) ?? [];
     return found.map((row) => ({ ...row, mark: worseMark(row.mark, grade.mark) }));
   }
   const hotDip = /^(H[CD]T\d+[A-Z]{1,2})D$/.exec(key)?.[1];
-  if (hotDip !== undefined)
-    return (byKey.get(hotDip) ?? []).filter((row) => /^EN 103[34]6/.test(row.standard));
+  if (hotDip !== undefined) return (rowsOf(hotDip) ?? []).filter((row) => /^EN 103[34]6/.test(row.standard));
   for (const spelling of otherSpellings(key, standardNamed)) {
-    const found = byKey.get(spelling);
+    const found = rowsOf(spelling);
     if (found !== undefined) return found;
   }
   const trade = tradeGrade(key);

@@ -28,13 +28,13 @@ const tensileSteps: ReadonlySet<number> = new Set([700, 850, 1000, 1150, 1300, 1
 const proofSteps: ReadonlySet<number> = new Set([350, 500, 700, 900, 1100, 1300]);
 
 /** Finish or condition behind a number or name of EN 10088-2, and its cold hardening. */
-const europeanState = String.raw`(?:\+(?:C(?<tensile>\d{3,4})|CP(?<proof>\d{3,4})|QT\d{0,3}|SR|AT|A|N))?(?:\+?[12][A-Z])?`;
+const europeanState = String.raw`(?:\+(?:C(?<tensile>\d{3,4})|CP(?<proof>\d{3,4})|QT\d{0,3}|SR|AT|A|N))?(?:\+?(?<finish>[12][A-Z]))?`;
 
 /** Letters behind a number of AISI: low carbon, nitrogen, stabilised; and of JIS. */
 const typeLetters = String.raw`(?:LN|LX|LM|L|N[12]?|S|H|TI|CB|NB|J\dL?)?`;
 
 /** What stands behind a grade of JIS: strip or plate, its temper, its finish. */
-const japaneseEnd = String.raw`(?:CSP|CP|CS|HP|HS)?(?:[13]\/[24]H|S?EH|H|DLT|LT|ST|MT|HT)?(?:2B|2D|BA|HL|NO\.?\d)?`;
+const japaneseEnd = String.raw`(?:CSP|CP|CS|HP|HS)?(?<temper>[13]\/[24]H|S?EH|H|DLT|LT|ST|MT|HT)?(?:2B|2D|BA|HL|NO\.?\d)?`;
 
 /**
  * Stainless by number of ASTM A240 (AISI, UNS) and JIS, by number and symbol of EN 10088-1, and by symbol of GB/T 20878. A symbol
@@ -76,15 +76,14 @@ export const stainlessNames: readonly NameForm[] = [
   {
     standards: ['EN 10088', 'EN 10151'],
     form: new RegExp(String.raw`^(?<number>1\.4\d{3})${europeanState}$`),
-    read: ({ number = '', tensile, proof }) =>
-      sheetNumbers.has(number) ? hardened('stainless', tensile, proof) : undefined,
+    read: ({ number = '', ...state }) => (sheetNumbers.has(number) ? inState(state) : undefined),
   },
   {
     standards: ['EN 10088', 'EN 10151'],
     form: new RegExp(
       String.raw`^X\d{1,3}CR(?:NI|MN|MO|TI|NB|AL|CU|SI|N|S|V){0,6}(?:1\d|2\d|30)\d{0,5}(?:\.\d{1,2})?${europeanState}$`,
     ),
-    read: ({ tensile, proof }) => hardened('stainless', tensile, proof),
+    read: inState,
   },
   {
     standards: ['GB/T 20878', 'GB/T 3280'],
@@ -93,22 +92,30 @@ export const stainlessNames: readonly NameForm[] = [
   },
 ];
 
-function ofType({ type = '' }: NameParts): NameContent | undefined {
-  if (austenitic.has(type)) return { familyKey: 'stainless_austenitic', sure: true };
+function ofType({ type = '', temper }: NameParts): NameContent | undefined {
+  // The tempers of JIS are all rolled cold.
+  const state = temper === undefined ? {} : ({ state: 'cold hardened' } as const);
+  if (austenitic.has(type)) return { familyKey: 'stainless_austenitic', sure: true, ...state };
   if (ferritic.has(type)) return { familyKey: 'stainless_ferritic', sure: true };
   return others.has(type) ? { familyKey: 'stainless', sure: true } : undefined;
 }
 
-/** The figure of the state is a strength that the name promises; one beside the steps may be a slip, so that it is asked for. */
-function hardened(
-  familyKey: string,
-  tensile: string | undefined,
-  proof: string | undefined,
-): NameContent | undefined {
-  if (tensile === undefined && proof === undefined) return { familyKey, sure: true };
+/**
+ * The figure of the state is a strength that the name promises; one beside the steps may be a slip, so that it is asked for. The
+ * finish 2H is work-hardened and names no strength.
+ */
+function inState({ tensile, proof, finish }: NameParts): NameContent | undefined {
+  if (tensile === undefined && proof === undefined) {
+    return { familyKey: 'stainless', sure: true, ...(finish === '2H' ? { state: 'cold hardened' } : {}) };
+  }
   const mpa = figure(tensile ?? proof, 300, 2200);
   if (mpa === undefined) return undefined;
   const steps = tensile === undefined ? proofSteps : tensileSteps;
   const strength = tensile === undefined ? { yieldMinMpa: mpa } : { tensileMinMpa: mpa };
-  return { familyKey, ...strength, state: 'cold hardened', ...(steps.has(mpa) ? { sure: true } : {}) };
+  return {
+    familyKey: 'stainless',
+    ...strength,
+    state: 'cold hardened',
+    ...(steps.has(mpa) ? { sure: true } : {}),
+  };
 }
