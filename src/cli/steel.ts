@@ -3,6 +3,7 @@ import { steelText } from '../report/steel-text.ts';
 import { describeDesignation } from '../steel/describe-designation.ts';
 import type { DesignationAnswer } from '../steel/designation-answer.ts';
 import { rulesOfMaterials } from './steel-rules.ts';
+import type { RulesOfMaterials } from './steel-rules.ts';
 import { writeOut } from './write-out.ts';
 
 export interface SteelOptions {
@@ -17,7 +18,7 @@ export interface SteelOptions {
  * none or none is given. As JSON the answer is an array in every case, one object a line.
  */
 export function steel(designations: readonly string[], options: SteelOptions): 0 | 1 | 2 {
-  const { pack, answers, rules } = steelAnswers(designations, options.find);
+  const { pack, answers, rules } = steelAnswers(designations, options.find, rulesOfMaterials());
   if (options.format === 'json')
     writeOut(
       answers.length === 0 ? '[]\n' : `[\n${answers.map((one) => JSON.stringify(one)).join(',\n')}\n]\n`,
@@ -29,8 +30,11 @@ export function steel(designations: readonly string[], options: SteelOptions): 0
 }
 
 /** What each designation is, in the order given, with the rules on such materials, each once. */
-export function steelAnswers(designations: readonly string[], find: boolean): SteelReport {
-  const { pack, of } = rulesOfMaterials();
+export function steelAnswers(
+  designations: readonly string[],
+  find: boolean,
+  { pack, of }: RulesOfMaterials,
+): SteelReport {
   const met = new Set<SteelRules>();
   // A list of a shop names few grades many times.
   const answered = new Map<string, SteelAnswer>();

