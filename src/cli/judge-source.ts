@@ -118,6 +118,7 @@ export function openPlan(
     asOfDay: run.asOfDay,
     stage,
     limits: pinned.packs.limits,
+    windows: pinned.packs.windows,
     makers: pinned.packs.makers,
     solveStrip: run.solveStrip,
   };

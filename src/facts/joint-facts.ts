@@ -1,6 +1,16 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
+import { adhesiveFacts } from './joint-adhesive.ts';
+import { buttonFacts } from './joint-button.ts';
+import { couponFacts } from './joint-coupon.ts';
+import { fastenerFacts } from './joint-fastener.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
+import { patternFacts } from './joint-pattern.ts';
+import { rowFacts } from './joint-row.ts';
+import { seamFacts } from './joint-seam.ts';
+import { settingsFacts } from './joint-settings.ts';
+import { sizeFacts } from './joint-size.ts';
+import { jointStack, stackFacts } from './joint-stack.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
 import { trustedClass } from './maker-evidence.ts';
 import { isPieceOfRing } from './called-kind.ts';
@@ -13,18 +23,26 @@ import { settleMaterial } from '../steel/settle-material.ts';
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
 
 /** One joint or row of joints. */
-export function jointFacts(
-  survey: Survey,
-  operation: OperationSurvey,
-  { joint, at }: JointSurvey,
-): JointFacts {
+export function jointFacts(survey: Survey, operation: OperationSurvey, one: JointSurvey): JointFacts {
+  const { joint, at } = one;
   const method = joint.method;
   const noMethod = 'How it is joined is not stated.';
   const stack = sheetsOf(survey, operation.part, joint.sheets ?? [], joint.to);
   const isToItself = isToRestOfItself(joint, operation);
   const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
   const { count, factory_count: factoryCount, count_done: countDone } = joint;
+  const laid = jointStack(survey, operation, one);
   return {
+    ...stackFacts(laid),
+    ...patternFacts(survey, one),
+    ...buttonFacts(one, laid),
+    ...sizeFacts(survey, one, laid),
+    ...rowFacts(one, laid),
+    ...couponFacts(one, laid),
+    ...settingsFacts(survey.context.windows, one, laid),
+    ...seamFacts(one, operation, laid),
+    ...fastenerFacts(one, laid),
+    ...adhesiveFacts(one, { done: operation.operation.done, asOfDay: survey.context.asOfDay }),
     'joint.method': statedOr(method, `${at}/method`, noMethod),
     'joint.form':
       joint.form === undefined && method !== undefined && !isArc(method)

@@ -1,3 +1,5 @@
+import type { WeldWindow } from '../joint/weld-window.ts';
+
 /** A word, count or yes/no that a fact may equal. */
 export type Word = string | number | boolean;
 
@@ -80,6 +82,12 @@ export interface Limit {
   readonly note?: string;
 }
 
+/** Usual settings of a resistance spot, with where they come from. */
+export interface StatedWindow extends WeldWindow {
+  readonly source: Source;
+  readonly note?: string;
+}
+
 export interface TimeAbove {
   readonly celsius: number;
   readonly atMostSeconds: number;
@@ -135,6 +143,7 @@ export interface Pack {
   readonly vehicle?: PackVehicle;
   readonly rules: readonly Rule[];
   readonly limits: readonly Limit[];
+  readonly windows: readonly StatedWindow[];
   readonly provisions: readonly Provision[];
   /** `sha256:` and 64 hexadecimal digits. */
   readonly digest: string;

@@ -1,4 +1,4 @@
-import type { HeatLimit, MakerStatements } from '../facts/context.ts';
+import type { HeatLimit, MakerStatements, WeldWindows } from '../facts/context.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
 import type { CoveredVehicle } from '../vehicle/coverage.ts';
 import { mergeLimits } from './merge-limits.ts';
@@ -20,6 +20,7 @@ export interface ResolvedPacks {
   /** `general` first, later layers after it. */
   readonly layers: readonly Layer[];
   readonly limits: ReadonlyMap<string, HeatLimit>;
+  readonly windows: WeldWindows;
   readonly makers: readonly MakerStatements[];
   /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
   readonly setAside: readonly SetAside[];
@@ -119,10 +120,16 @@ function layered(packs: readonly Pack[], vehicle: CoveredVehicle | undefined): R
         rules: rulesInForce(rules, version),
       })),
       limits: merged.limits,
+      windows: windowsOf(counting),
       makers: packs.flatMap(makerStatements),
       setAside,
     },
   };
+}
+
+/** A later layer knows its own sheets better: where it has a window, those under it are not asked. */
+function windowsOf(packs: readonly Pack[]): WeldWindows {
+  return packs.map(({ windows }) => windows).toReversed();
 }
 
 function makerStatements(pack: Pack): readonly MakerStatements[] {

@@ -24,6 +24,7 @@ function failed(cases: Partial<Cases>, unless: Parameters<typeof rule>[0]['unles
       }),
     ],
     limits: [],
+    windows: [],
     provisions: [],
     digest: 'sha256:0',
   };

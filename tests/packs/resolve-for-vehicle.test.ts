@@ -17,6 +17,7 @@ function pack(name: string, given: Partial<Pack> = {}): Pack {
     facts: 1,
     rules: [rule({ id: `rule-of-${name}`, judges: 'part', when: [] })],
     limits: [],
+    windows: [],
     provisions: [],
     digest: `sha256:${name}`,
     ...given,

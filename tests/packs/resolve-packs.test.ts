@@ -16,6 +16,7 @@ function pack(name: string, given: Partial<Pack> = {}): Pack {
     facts: 1,
     rules: [],
     limits: [],
+    windows: [],
     provisions: [],
     digest: `sha256:${name}`,
     ...given,
