@@ -24,11 +24,11 @@ export function buttonFacts(
   const ofCoupon = `${at}/coupon`;
   const button = asked ?? measured;
   const place = asked === undefined && measured !== undefined ? ofCoupon : `${at}/nugget`;
-  const factor = (diameter: number | undefined, where: string, reason: string): Fact => {
-    if (diameter === undefined) return unknown(reason, where);
+  const factor = (diameter: number | undefined, target: string, reason: string): Fact => {
+    if (diameter === undefined) return unknown(reason, target);
     return governing.ok
-      ? computed(rootMultiple(diameter, governing.value), where)
-      : unknown(governing.reason, where);
+      ? computed(rootMultiple(diameter, governing.value), target)
+      : unknown(governing.reason, target);
   };
   const root = (multiple: number): Fact =>
     governing.ok

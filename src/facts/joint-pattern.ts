@@ -69,13 +69,13 @@ function departuresFrom(
   const [pitchMm, pagedMm] = [quantityOf(pitch, 'length'), quantityOf(pattern.pitch, 'length')];
   const said: string[] = [];
   if (count !== undefined && pattern.count !== undefined && count < pattern.count) {
-    said.push(`${count} joints where the page states ${pattern.count}`);
+    said.push(`${count} joints, and the page states ${pattern.count}`);
   }
   if (pitch !== undefined && pitchMm !== undefined && pagedMm !== undefined && pitchMm > pagedMm) {
-    said.push(`${pitch} apart where the page states ${pattern.pitch ?? ''}`);
+    said.push(`${pitch} apart, and the page states ${pattern.pitch ?? ''}`);
   }
   if (method !== undefined && pattern.method !== undefined && method !== pattern.method) {
-    said.push(`made by ${method} where the page states ${pattern.method}`);
+    said.push(`made by ${method}, and the page states ${pattern.method}`);
   }
   return said;
 }

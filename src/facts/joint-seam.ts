@@ -9,7 +9,12 @@ import { quantityOf } from './quantity-of.ts';
 import type { JointSurvey, OperationSurvey } from './survey.ts';
 
 type SeamFact =
-  'joint.hole' | 'joint.hole_off' | 'joint.filler_metal' | 'joint.insert_length' | 'joint.gap_off';
+  | 'joint.hole'
+  | 'joint.hole_off'
+  | 'joint.filler_metal'
+  | 'joint.insert_length'
+  | 'joint.backed'
+  | 'joint.gap_off';
 
 /** What an arc needs beside heat: wire, hole, insert and gap. */
 export function seamFacts(
@@ -34,6 +39,7 @@ export function seamFacts(
       `${at}/insert`,
       'How far the insert reaches into each side is not stated.',
     ),
+    'joint.backed': computed(joint.insert !== undefined || joint.backing !== undefined, `${at}/backing`),
     'joint.gap_off': gapFact({ joint, at }, operation),
   };
 }

@@ -294,6 +294,7 @@ export interface FactNames {
     | 'joint.machine_force_short'
     | 'joint.filler_metal'
     | 'joint.insert_length'
+    | 'joint.backed'
     | 'joint.gap_off'
     | 'joint.fastener_named'
     | 'joint.fastener_kind'
@@ -694,6 +695,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_force_short': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Least usual force for such sheets minus the most that the gun gives.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
+  'joint.backed': { kind: 'joint', type: 'yes-no', description: 'Whether the seam has an insert or another backing.' },
   'joint.gap_off': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the root gap lies outside what is usual for the seam.' },
   'joint.fastener_named': { kind: 'joint', type: 'yes-no', description: 'Whether rivet or screw are named.' },
   'joint.fastener_kind': { kind: 'joint', type: 'word', words: ['structural', 'ordinary'], description: 'Whether the fastener is made to carry load.' },

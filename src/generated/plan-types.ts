@@ -445,7 +445,7 @@ export interface PlanFinishPrimer {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Product. Not judged yet. */
+  /** Product; kept for the record. */
   readonly product?: string;
 }
 
