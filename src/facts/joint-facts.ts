@@ -5,7 +5,7 @@ import { buttonFacts } from './joint-button.ts';
 import { couponFacts } from './joint-coupon.ts';
 import { fastenerFacts } from './joint-fastener.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
-import { patternFacts } from './joint-pattern.ts';
+import { patternFacts, surveyPattern } from './joint-pattern.ts';
 import { rowFacts } from './joint-row.ts';
 import { seamFacts } from './joint-seam.ts';
 import { settingsFacts } from './joint-settings.ts';
@@ -32,11 +32,12 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
   const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
   const { count, factory_count: factoryCount, count_done: countDone } = joint;
   const laid = jointStack(survey, operation, one);
+  const pattern = surveyPattern(survey, one);
   return {
     ...stackFacts(laid),
-    ...patternFacts(survey, one),
+    ...patternFacts(one, pattern),
     ...buttonFacts(one, laid),
-    ...sizeFacts(survey, one, laid),
+    ...sizeFacts(one, laid, pattern),
     ...rowFacts(one, laid),
     ...couponFacts(one, laid),
     ...settingsFacts(survey.context.windows, one, laid),

@@ -14,58 +14,71 @@ type PatternFact =
 
 type Standing = 'kept' | 'not kept' | 'uncited' | 'open' | 'none';
 
-/** What the maker’s page states for the joint, and whether the joint keeps it. A number of its own counts only from a page that is cited. */
+/** What the maker’s page states for the joint, and whether the joint keeps it. */
+export interface PatternSurvey {
+  readonly standing: Standing;
+  /** In what the joint departs from it, or what of it is open. */
+  readonly text?: string;
+  /** A page of this vehicle, with its place, is cited for it; without one no number of it counts. */
+  readonly isCited: boolean;
+  /** The distance that the cited page states, mm. */
+  readonly pitchMm?: number;
+}
+
+export function surveyPattern(survey: Survey, { joint, at }: JointSurvey): PatternSurvey {
+  const { pattern } = joint;
+  if (pattern === undefined) return { standing: 'none', isCited: false };
+  const isCited = surveyCitations(
+    listOf(pattern.cite),
+    () => `${at}/pattern/cite`,
+    survey.referenceById,
+  ).some(
+    ({ standing, place, reference }) =>
+      standing === 'covers' && (place !== undefined || reference?.reference.single_sheet === true),
+  );
+  const pitchMm = isCited ? quantityOf(pattern.pitch, 'length') : undefined;
+  return { ...standingOf(joint, pattern, isCited), isCited, ...(pitchMm === undefined ? {} : { pitchMm }) };
+}
+
 export function patternFacts(
-  survey: Survey,
   { joint, at }: JointSurvey,
+  { standing, text, isCited }: PatternSurvey,
 ): Readonly<Record<PatternFact, Fact>> {
   const place = `${at}/pattern`;
-  const { standing, text } = standingOf(survey, joint, place);
-  const isCited = standing !== 'uncited' && standing !== 'none';
-  const { pattern } = joint;
-  const noLess = (own: string | undefined, paged: string | undefined): boolean => {
-    const [ownMm, pagedMm] = [quantityOf(own, 'length'), quantityOf(paged, 'length')];
-    return isCited && ownMm !== undefined && pagedMm !== undefined && pagedMm > 0 && ownMm >= pagedMm;
+  const noLess = (key: 'nugget' | 'pitch' | 'edge'): Fact => {
+    const [own, paged] = [quantityOf(joint[key], 'length'), quantityOf(joint.pattern?.[key], 'length')];
+    const isKept = own !== undefined && paged !== undefined && paged > 0 && own >= paged;
+    return computed(isCited && isKept, place);
   };
   return {
     'joint.pattern': computed(standing, place),
     'joint.pattern_text': computedOr(text, place, 'No pattern is stated, or it is kept.'),
-    'joint.button_by_page': computed(noLess(joint.nugget, pattern?.nugget), place),
-    'joint.pitch_by_page': computed(noLess(joint.pitch, pattern?.pitch), place),
-    'joint.edge_by_page': computed(noLess(joint.edge, pattern?.edge), place),
+    'joint.button_by_page': noLess('nugget'),
+    'joint.pitch_by_page': noLess('pitch'),
+    'joint.edge_by_page': noLess('edge'),
   };
 }
 
-/** The distance that the page states, mm; undefined where none does, or the page is not of this vehicle. */
-export function pitchOfPage(survey: Survey, { joint, at }: JointSurvey): number | undefined {
-  const { standing } = standingOf(survey, joint, `${at}/pattern`);
-  return standing === 'uncited' ? undefined : quantityOf(joint.pattern?.pitch, 'length');
-}
+type Pattern = NonNullable<Joint['pattern']>;
 
-interface Answer {
-  readonly standing: Standing;
-  readonly text?: string;
-}
-
-function standingOf(survey: Survey, joint: Joint, place: string): Answer {
-  const { pattern } = joint;
-  if (pattern === undefined) return { standing: 'none' };
-  const cites = surveyCitations(listOf(pattern.cite), () => `${place}/cite`, survey.referenceById);
-  const isCited = cites.some(
-    ({ standing, place: page, reference }) =>
-      standing === 'covers' && (page !== undefined || reference?.reference.single_sheet === true),
-  );
-  if (!isCited) return { standing: 'uncited' };
+function standingOf(
+  joint: Joint,
+  pattern: Pattern,
+  isCited: boolean,
+): Pick<PatternSurvey, 'standing' | 'text'> {
+  // First what it departs in: to leave the page out must not help.
   const departures = departuresFrom(joint, pattern);
   if (departures.length > 0) return { standing: 'not kept', text: departures.join('; ') };
+  if (!isCited) return { standing: 'uncited' };
+  // Only a diameter or a distance to the edge: no pattern of the row.
+  if ([pattern.count, pattern.pitch, pattern.method].every((one) => one === undefined)) {
+    return { standing: 'none' };
+  }
   const open = openIn(joint, pattern);
   return open === undefined ? { standing: 'kept' } : { standing: 'open', text: open };
 }
 
-function departuresFrom(
-  { count, pitch, method }: Joint,
-  pattern: NonNullable<Joint['pattern']>,
-): readonly string[] {
+function departuresFrom({ count, pitch, method }: Joint, pattern: Pattern): readonly string[] {
   const [pitchMm, pagedMm] = [quantityOf(pitch, 'length'), quantityOf(pattern.pitch, 'length')];
   const said: string[] = [];
   if (count !== undefined && pattern.count !== undefined && count < pattern.count) {
@@ -80,7 +93,7 @@ function departuresFrom(
   return said;
 }
 
-function openIn({ count, pitch }: Joint, pattern: NonNullable<Joint['pattern']>): string | undefined {
+function openIn({ count, pitch }: Joint, pattern: Pattern): string | undefined {
   if (pattern.count === undefined) return 'the number that the page states';
   if (count === undefined) return 'the number of joints that will be made';
   if (pattern.pitch !== undefined && pitch === undefined) return 'the distance between the joints';

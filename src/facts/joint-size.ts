@@ -3,12 +3,12 @@ import { leastOverlap, leastPitch } from '../joint/spot-spacing.ts';
 import type { Sized } from '../joint/sized.ts';
 import type { Fact } from './fact.ts';
 import { diametersOf, positive } from './joint-button.ts';
-import { pitchOfPage } from './joint-pattern.ts';
+import type { PatternSurvey } from './joint-pattern.ts';
 import { ofSized } from './joint-stack.ts';
 import type { JointStack } from './joint-stack.ts';
 import { assumed, computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { quantityOf } from './quantity-of.ts';
-import type { JointSurvey, Survey } from './survey.ts';
+import type { JointSurvey } from './survey.ts';
 
 type SizeFact =
   | 'joint.pitch'
@@ -27,9 +27,9 @@ type SizeFact =
 
 /** Distances within a row and to the edges, held against the sheets that they join. */
 export function sizeFacts(
-  survey: Survey,
   one: JointSurvey,
   stack: JointStack,
+  pattern: PatternSurvey,
 ): Readonly<Record<SizeFact, Fact>> {
   const { joint, at } = one;
   const length = (
@@ -41,9 +41,8 @@ export function sizeFacts(
     length('overlap'),
     length('length'),
   ];
-  const ofPage = pitchOfPage(survey, one);
   const gap = widest(pitch, length('widest_gap'));
-  const before = positive(ofPage) ?? length('factory_pitch');
+  const before = positive(pattern.pitchMm) ?? length('factory_pitch');
   const least = spacingOf(stack, (governingMm) => leastPitch(governingMm, stack.sheets.length));
   const width = spacingOf(stack, leastOverlap);
   const { count } = joint;
