@@ -52,7 +52,7 @@ export function settingsFacts(
       place,
     ),
     'joint.settings_off': computedOr(
-      off.length === 0 ? undefined : off.map(tellOff).join('; '),
+      off.length === 0 ? undefined : off.map((one) => tellOff(one, settings)).join('; '),
       place,
       'No setting is known to lie outside what is usual.',
     ),
@@ -99,13 +99,16 @@ function coatsOf({ sheets }: JointStack): readonly WeldWindow['coat'][] {
   return coats.every((coat) => coat === 'none') ? ['bare'] : ['bare', 'zinc'];
 }
 
-function tellOff({ what, value, window: { min, max } }: OffWindow): string {
+/** The setting as it is written, since a slip of the unit would round to nothing. */
+function tellOff({ what, window: { min, max } }: OffWindow, settings: Settings): string {
   const show = (number: number): string => {
     if (what === 'time') return formatQuantity(number * 1000, 'ms', 0);
     return formatQuantity(number, what === 'force' ? 'kN' : 'kA', 1);
   };
-  return `${what} ${show(value)} (usual ${show(min)} to ${show(max)})`;
+  return `${what} ${settings[keys[what]] ?? ''} (usual ${show(min)} to ${show(max)})`;
 }
+
+const keys = { force: 'force', current: 'current', time: 'weld_time' } as const;
 
 function difference(one: number | undefined, other: number | undefined): number | undefined {
   return one === undefined || other === undefined ? undefined : one - other;
