@@ -1,3 +1,4 @@
+import { margin } from '../joint/margin.ts';
 import type { Fact } from './fact.ts';
 import { hasAdhesive } from './joint-methods.ts';
 import { computed, computedOr, statedOr } from './make-fact.ts';
@@ -52,7 +53,7 @@ export function adhesiveFacts(
       'The last day of the adhesive is not stated.',
     ),
     'joint.open_time_over': computedOr(
-      openTime === undefined || closed === undefined ? undefined : closed - openTime,
+      openTime === undefined || closed === undefined ? undefined : margin(closed, openTime),
       place,
       'The open time of the adhesive, or when the joint is closed, is not stated.',
     ),

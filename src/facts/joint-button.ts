@@ -1,4 +1,5 @@
 import { diameterOf, rootMultiple } from '../joint/button.ts';
+import { margin } from '../joint/margin.ts';
 import type { Fact } from './fact.ts';
 import type { JointStack } from './joint-stack.ts';
 import { computed, computedOr, stated, statedOr, unknown } from './make-fact.ts';
@@ -43,7 +44,7 @@ export function buttonFacts(
     'joint.coupon_button': statedOr(measured, ofCoupon, noMeasure),
     'joint.coupon_factor': factor(measured, ofCoupon, noMeasure),
     'joint.coupon_below_asked': computedOr(
-      asked === undefined || measured === undefined ? undefined : asked - measured,
+      asked === undefined || measured === undefined ? undefined : margin(asked, measured),
       ofCoupon,
       'The diameter that is asked, or the one of the coupon, is not stated.',
     ),

@@ -1,4 +1,5 @@
 import type { Joint } from '../generated/plan-types.ts';
+import { margin } from '../joint/margin.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr } from './make-fact.ts';
 import { listOf, quantityOf } from './quantity-of.ts';
@@ -47,7 +48,7 @@ export function patternFacts(
   const place = `${at}/pattern`;
   const noLess = (key: 'nugget' | 'pitch' | 'edge'): Fact => {
     const [own, paged] = [quantityOf(joint[key], 'length'), quantityOf(joint.pattern?.[key], 'length')];
-    const isKept = own !== undefined && paged !== undefined && paged > 0 && own >= paged;
+    const isKept = own !== undefined && paged !== undefined && paged > 0 && margin(own, paged) >= 0;
     return computed(isCited && isKept, place);
   };
   return {
@@ -84,7 +85,7 @@ function departuresFrom({ count, pitch, method }: Joint, pattern: Pattern): read
   if (count !== undefined && pattern.count !== undefined && count < pattern.count) {
     said.push(`${count} joints, and the page states ${pattern.count}`);
   }
-  if (pitch !== undefined && pitchMm !== undefined && pagedMm !== undefined && pitchMm > pagedMm) {
+  if (pitch !== undefined && pitchMm !== undefined && pagedMm !== undefined && margin(pitchMm, pagedMm) > 0) {
     said.push(`${pitch} apart, and the page states ${pattern.pitch ?? ''}`);
   }
   if (method !== undefined && pattern.method !== undefined && method !== pattern.method) {

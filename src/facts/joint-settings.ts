@@ -1,4 +1,5 @@
 import type { Joint } from '../generated/plan-types.ts';
+import { margin } from '../joint/margin.ts';
 import { offWindow, windowsFor } from '../joint/weld-window.ts';
 import type { OffWindow, WeldWindow } from '../joint/weld-window.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
@@ -111,7 +112,7 @@ function tellOff({ what, window: { min, max } }: OffWindow, settings: Settings):
 const keys = { force: 'force', current: 'current', time: 'weld_time' } as const;
 
 function difference(one: number | undefined, other: number | undefined): number | undefined {
-  return one === undefined || other === undefined ? undefined : one - other;
+  return one === undefined || other === undefined ? undefined : margin(one, other);
 }
 
 function leastOf(values: readonly number[]): number | undefined {

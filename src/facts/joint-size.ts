@@ -1,4 +1,5 @@
 import { diameterOf } from '../joint/button.ts';
+import { margin } from '../joint/margin.ts';
 import { leastOverlap, leastPitch } from '../joint/spot-spacing.ts';
 import type { Sized } from '../joint/sized.ts';
 import type { Fact } from './fact.ts';
@@ -74,19 +75,19 @@ export function sizeFacts(
       `${at}/overlap`,
     ),
     'joint.pitch_beyond_flange': computedOr(
-      pitch === undefined || flange === undefined ? undefined : pitch - flange,
+      pitch === undefined || flange === undefined ? undefined : margin(pitch, flange),
       `${at}/pitch`,
       'Pitch or length of the flange is not stated.',
     ),
     'joint.edge_beyond_overlap': computedOr(
-      edge === undefined || overlap === undefined ? undefined : edge - overlap,
+      edge === undefined || overlap === undefined ? undefined : margin(edge, overlap),
       `${at}/edge`,
       'Edge distance or width of the flange is not stated.',
     ),
     'joint.row_beyond_flange': computedOr(
       count === undefined || pitch === undefined || flange === undefined
         ? undefined
-        : (count - 1) * pitch - flange,
+        : margin((count - 1) * pitch, flange),
       `${at}/pitch`,
       'Number, pitch or length of the flange is not stated.',
     ),
@@ -129,7 +130,7 @@ function isOtherMetal(word: string | undefined): boolean {
 
 function minus(least: Sized, own: number | undefined, reason: string): Sized {
   if (own === undefined) return { ok: false, reason };
-  return least.ok ? { ok: true, value: least.value - own } : least;
+  return least.ok ? { ok: true, value: margin(least.value, own) } : least;
 }
 
 function widest(one: number | undefined, other: number | undefined): number | undefined {

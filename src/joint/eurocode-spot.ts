@@ -1,5 +1,6 @@
 import { firstOutside } from '../heat/outside.ts';
 import { leastSheetMm, mostSheetMm } from './governing-thickness.ts';
+import { margin } from './margin.ts';
 import { sized, unsized } from './sized.ts';
 import type { Sized } from './sized.ts';
 
@@ -29,6 +30,7 @@ export function eurocodeShear({ thinnerMm, thickerMm, fusedMm, tensileMpa }: Lap
   if (fault !== undefined) return unsized(`The ${fault}.`);
   const tearing = 2.7 * Math.sqrt(thinnerMm) * fusedMm;
   const ofWeld = (Math.PI / 4) * fusedMm ** 2;
-  const onThick = thickerMm > 2.5 * thinnerMm ? [0.7 * fusedMm ** 2, 3.1 * thinnerMm * fusedMm] : [];
+  const onThick =
+    margin(thickerMm, 2.5 * thinnerMm) > 0 ? [0.7 * fusedMm ** 2, 3.1 * thinnerMm * fusedMm] : [];
   return sized((Math.min(tearing, ofWeld, ...onThick) * tensileMpa) / 1000);
 }

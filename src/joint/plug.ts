@@ -1,3 +1,4 @@
+import { margin } from './margin.ts';
 import { sized, unsized } from './sized.ts';
 import type { Sized } from './sized.ts';
 
@@ -19,10 +20,10 @@ const drillStepMm = 0.5;
  */
 export function holeOff(holeMm: number, holedSheetMm: number): Sized {
   if (!(holeMm > 0)) return unsized(`A hole of ${holeMm} mm is none.`);
-  const row = holedSheetMm > 0 ? holes.find(({ upToMm }) => holedSheetMm <= upToMm) : undefined;
+  const row = holedSheetMm > 0 ? holes.find(({ upToMm }) => margin(holedSheetMm, upToMm) <= 0) : undefined;
   if (row === undefined) return unsized(`No hole is given for a sheet of ${holedSheetMm} mm.`);
-  if (holeMm < row.leastMm - drillStepMm) return sized(holeMm - row.leastMm);
-  return sized(holeMm > row.mostMm + drillStepMm ? holeMm - row.mostMm : 0);
+  if (margin(holeMm, row.leastMm - drillStepMm) < 0) return sized(holeMm - row.leastMm);
+  return sized(margin(holeMm, row.mostMm + drillStepMm) > 0 ? holeMm - row.mostMm : 0);
 }
 
 /**

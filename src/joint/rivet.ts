@@ -1,4 +1,5 @@
 import { firstOutside } from '../heat/outside.ts';
+import { margin } from './margin.ts';
 import { sized, unsized } from './sized.ts';
 import type { Sized } from './sized.ts';
 
@@ -39,5 +40,5 @@ export function outsideGrip(stackMm: number, fromMm: number, toMm: number): Size
   if (!(fromMm <= toMm) || !(stackMm > 0)) {
     return unsized(`A fastener that holds from ${fromMm} to ${toMm} mm is none.`);
   }
-  return sized(Math.max(fromMm - stackMm, stackMm - toMm, 0));
+  return sized(Math.max(margin(fromMm, stackMm), margin(stackMm, toMm), 0));
 }

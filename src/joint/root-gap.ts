@@ -1,3 +1,5 @@
+import { margin } from './margin.ts';
+
 /** How the ends of a butt seam are backed. */
 export type ButtForm = 'butt with insert' | 'open butt';
 
@@ -10,5 +12,5 @@ export function rootGapOff(gapMm: number, sheetMm: number, form: ButtForm): numb
     form === 'open butt'
       ? [0.5 * sheetMm, 1.5 * sheetMm]
       : [Math.min(2, 1.5 * sheetMm), Math.max(3, 2 * sheetMm)];
-  return Math.max(least - gapMm, gapMm - most, 0);
+  return Math.max(margin(least, gapMm), margin(gapMm, most), 0);
 }

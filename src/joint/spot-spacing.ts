@@ -1,3 +1,4 @@
+import { margin } from './margin.ts';
 import { sized, unsized } from './sized.ts';
 import type { Sized } from './sized.ts';
 
@@ -41,7 +42,7 @@ export function leastOverlap(governingMm: number): Sized {
 
 function between(sheetMm: number, column: (row: SpacingRow) => number): Sized {
   if (!(sheetMm > 0)) return unsized(`A sheet of ${sheetMm} mm is none.`);
-  const above = spacing.findIndex((row) => row.sheetMm >= sheetMm);
+  const above = spacing.findIndex((row) => margin(row.sheetMm, sheetMm) >= 0);
   const upper = spacing[above];
   if (upper === undefined)
     return unsized(`The table of spot spacing ends at 3.2 mm; the sheet has ${sheetMm} mm.`);

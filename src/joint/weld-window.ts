@@ -1,3 +1,5 @@
+import { margin } from './margin.ts';
+
 /** Ends of a recommended range, both in it. */
 export interface Range {
   readonly min: number;
@@ -36,7 +38,10 @@ export function windowsFor(
   coat: WeldWindow['coat'],
 ): readonly WeldWindow[] {
   return windows.filter(
-    (window) => window.coat === coat && governingMm > window.overMm && governingMm <= window.upToMm,
+    (window) =>
+      window.coat === coat &&
+      margin(governingMm, window.overMm) > 0 &&
+      margin(governingMm, window.upToMm) <= 0,
   );
 }
 
@@ -59,7 +64,8 @@ function offOne({ forceKn, currentKa, timeS }: SpotSettings, window: WeldWindow)
     ['time', timeS, window.time],
   ] as const;
   return asked.flatMap(([what, value, range]) =>
-    value === undefined || (value >= range.min * (1 - slack) && value <= range.max * (1 + slack))
+    value === undefined ||
+    (margin(value, range.min * (1 - slack)) >= 0 && margin(value, range.max * (1 + slack)) <= 0)
       ? []
       : [{ what, value, window: range }],
   );

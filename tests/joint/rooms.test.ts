@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { eurocodeShear } from '../../src/joint/eurocode-spot.ts';
 import { governingThickness, thicknessRatio } from '../../src/joint/governing-thickness.ts';
+import { margin } from '../../src/joint/margin.ts';
 import { holeOff } from '../../src/joint/plug.ts';
 import { outsideGrip, rivetBearing } from '../../src/joint/rivet.ts';
 import { rootGapOff } from '../../src/joint/root-gap.ts';
@@ -161,4 +162,17 @@ describe('windows of settings', () => {
     expect(offWindow({ forceKn: 1.8, currentKa: 12 }, [window, soft])).toEqual([]);
     expect(offWindow({ forceKn: 99 }, [])).toEqual([]);
   });
+});
+
+test('a length in inches is the same length: no margin comes of a change of units', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 4000 }), (hundredths) => {
+      const mm = hundredths / 100;
+      const again = (mm / 25.4) * 25.4;
+      expect(margin(mm, again)).toBe(0);
+      expect(rootGapOff((2 / 25.4) * 25.4, 1.4, 'butt with insert')).toBe(0);
+      expect(leastPitch((3.2 / 25.4) * 25.4, 2).ok).toBe(true);
+    }),
+  );
+  expect(margin(2, 1.999)).toBeCloseTo(0.001, 12);
 });
