@@ -137,7 +137,14 @@ function asPlan(
         : []),
     ],
   };
-  const survey = surveyPlan(plan, { limits, solveStrip, windows: [], makers: [], asOfDay: 0, stage: 'draft' });
+  const survey = surveyPlan(plan, {
+    limits,
+    solveStrip,
+    windows: [],
+    makers: [],
+    asOfDay: 0,
+    stage: 'draft',
+  });
   const [heated] = survey.operations;
   if (heated === undefined) throw new Error('the question has no operation');
   const [neighbour] =
