@@ -25,6 +25,7 @@ type StackFact =
   | 'joint.thickest'
   | 'joint.thickness_ratio'
   | 'joint.stack_total'
+  | 'joint.thin_outside'
   | 'joint.strongest';
 
 export function jointStack(
@@ -107,12 +108,23 @@ export function stackFacts(stack: JointStack): Readonly<Record<StackFact, Fact>>
       place,
       reason,
     ),
+    'joint.thin_outside': computedOr(
+      mm === undefined ? undefined : isThinOutside(mm),
+      place,
+      mm === undefined ? reason : 'The stack has not three sheets.',
+    ),
     'joint.strongest': computedOr(
       strongest,
       place,
       'The tensile strength of a sheet of the stack is not known.',
     ),
   };
+}
+
+/** Undefined but for three sheets. */
+function isThinOutside([first, middle, last, ...more]: readonly number[]): boolean | undefined {
+  if (first === undefined || middle === undefined || last === undefined || more.length > 0) return undefined;
+  return (first < middle && first < last) || (last < middle && last < first);
 }
 
 export function ofSized(answer: Sized, at: string, note?: string): Fact {

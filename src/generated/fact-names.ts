@@ -244,6 +244,7 @@ export interface FactNames {
     | 'joint.thickest'
     | 'joint.thickness_ratio'
     | 'joint.stack_total'
+    | 'joint.thin_outside'
     | 'joint.strongest'
     | 'joint.button'
     | 'joint.button_factor'
@@ -645,6 +646,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.thickest': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickest sheet of the stack.' },
   'joint.thickness_ratio': { kind: 'joint', type: 'number', description: 'Thickest by thinnest sheet of the stack.' },
   'joint.stack_total': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'All sheets of the stack together.' },
+  'joint.thin_outside': { kind: 'joint', type: 'yes-no', description: 'Whether of three sheets an outer one is thinner than both others.' },
   'joint.strongest': { kind: 'joint', type: 'number', unit: 'MPa', dimension: 'stress', description: 'Least tensile strength of the strongest sheet of the stack.' },
   'joint.button': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Nugget or button diameter that is asked for; where none is, the one measured on the coupon.' },
   'joint.button_factor': { kind: 'joint', type: 'number', description: 'That diameter by the root of the governing thickness in mm.' },

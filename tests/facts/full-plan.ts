@@ -70,7 +70,7 @@ parts:
           - { to: sill, method: plug weld, form: lap, sheets: [ring, sill], count: 3, hole: 8 mm, filler: G3Si1, gas: M21 }
           - { to: sill, method: arc seam, form: butt with insert, sheets: [ring, sill], gap: 2 mm, insert: { length_each_side: 30 mm, grade: HC340LA } }
           - { to: sill, method: adhesive and rivet, sheets: [ring, sill], pitch: 30 mm, edge: 10 mm, adhesive: { lot: L1, expires: 2026-12-01, open_time: 60 min, closed_after: 30 min }, fastener: { product: R-48, kind: structural, diameter: 4.8 mm, head: raised, grip_from: 2 mm, grip_to: 4 mm, coating: zinc flake }, old_holes: beside them, edges_sealed: true, own_tools: true }
-          - { to: sill, method: adhesive, sheets: [ring, sill] }
+          - { to: sill, method: adhesive, sheets: [skin, ring, sill] }
         near: [{ item: wiring, distance: 20 mm, path: joined }]
       - { do: section, at: B, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
   - id: sill

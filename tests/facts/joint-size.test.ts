@@ -33,6 +33,14 @@ describe('the stack of a spot', () => {
     expect(joint('sheets: [blank, blank]').value('joint.governing_thickness')).toBe(1.8);
   });
 
+  test('a thin sheet outside, of three', () => {
+    expect(joint('sheets: [skin, own, hard]').value('joint.thin_outside')).toBe(true);
+    expect(joint('sheets: [own, hard, skin]').value('joint.thin_outside')).toBe(true);
+    expect(joint('sheets: [own, skin, hard]').value('joint.thin_outside')).toBe(false);
+    expect(joint('sheets: [skin, skin, hard]').value('joint.thin_outside')).toBe(false);
+    expect(joint('sheets: [skin, hard]').fact('joint.thin_outside').known).toBe(false);
+  });
+
   test('the strongest sheet is known when all are', () => {
     expect(joint('sheets: [own, hard]').fact('joint.strongest').known).toBe(true);
     expect(joint('sheets: [own, bare]').fact('joint.strongest').known).toBe(false);
