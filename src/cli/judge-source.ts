@@ -120,6 +120,7 @@ export function openPlan(
     stage,
     limits: pinned.packs.limits,
     practice: pinned.packs.practice,
+    windows: pinned.packs.windows,
     makers: pinned.packs.makers,
     solveStrip: run.solveStrip,
     solveLap: run.solveLap,

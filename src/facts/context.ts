@@ -1,5 +1,6 @@
 import type { HeldLap, LapAnswer } from '../heat/held-lap.ts';
 import type { HeldSheet, SheetAnswer } from '../heat/held-sheet.ts';
+import type { WeldWindow } from '../joint/weld-window.ts';
 
 /** What may be asked of a heat limit; a pack sets it. */
 export interface HeatLimit {
@@ -48,6 +49,9 @@ export interface MakerStatements {
   readonly statements: readonly MakerStatement[];
 }
 
+/** Usual settings of resistance spots, a list a pack, the last layer first. */
+export type WeldWindows = readonly (readonly WeldWindow[])[];
+
 export type PlanStage = 'draft' | 'start' | 'release';
 
 /** What facts are derived with, beside the plan: all that would otherwise come from the clock or from rule packs. */
@@ -57,6 +61,7 @@ export interface DerivationContext {
   readonly stage: PlanStage;
   readonly limits: ReadonlyMap<string, HeatLimit>;
   readonly practice: HeatPractice;
+  readonly windows: WeldWindows;
   readonly makers: readonly MakerStatements[];
   /** Conduction along a strip; handed in so that one run computes equal heats once. */
   readonly solveStrip: (strip: HeldSheet) => SheetAnswer;

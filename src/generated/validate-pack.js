@@ -1270,9 +1270,100 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
   return validate103.errors = vErrors, errors === 0;
 }
 validate103.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema38 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } } } };
-function validate109(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate109.evaluated;
+var schema38 = { type: "object", additionalProperties: !1, required: ["coat", "over", "up_to", "force", "current", "time", "source"], properties: { coat: { enum: ["bare", "zinc"] }, over: { $ref: "#/$defs/bound" }, up_to: { $ref: "#/$defs/bound" }, force: { $ref: "#/$defs/span" }, current: { $ref: "#/$defs/span" }, time: { $ref: "#/$defs/span" }, tip: { $ref: "#/$defs/bound" }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 600 } } };
+function validate110(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate110.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.min === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "min" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.max === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "max" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "min" || key0 === "max")) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    data.min !== void 0 && (validate73(data.min, { instancePath: instancePath + "/min", parentData: data, parentDataProperty: "min", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.max !== void 0 && (validate73(data.max, { instancePath: instancePath + "/max", parentData: data, parentDataProperty: "max", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length));
+  } else {
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+  }
+  return validate110.errors = vErrors, errors === 0;
+}
+validate110.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate107(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate107.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.coat === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "coat" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.over === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "over" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.up_to === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "up_to" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.force === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "force" } };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    if (data.current === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "current" } };
+      vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+    }
+    if (data.time === void 0) {
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "time" } };
+      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+    }
+    if (data.source === void 0) {
+      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+    }
+    for (let key0 in data)
+      if (!func14.call(schema38.properties, key0)) {
+        let err7 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+    if (data.coat !== void 0) {
+      let data0 = data.coat;
+      if (!(data0 === "bare" || data0 === "zinc")) {
+        let err8 = { instancePath: instancePath + "/coat", schemaPath: "#/properties/coat/enum", keyword: "enum", params: { allowedValues: schema38.properties.coat.enum } };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    }
+    if (data.over !== void 0 && (validate73(data.over, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.up_to !== void 0 && (validate73(data.up_to, { instancePath: instancePath + "/up_to", parentData: data, parentDataProperty: "up_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.force !== void 0 && (validate110(data.force, { instancePath: instancePath + "/force", parentData: data, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.current !== void 0 && (validate110(data.current, { instancePath: instancePath + "/current", parentData: data, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.time !== void 0 && (validate110(data.time, { instancePath: instancePath + "/time", parentData: data, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.tip !== void 0 && (validate73(data.tip, { instancePath: instancePath + "/tip", parentData: data, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data8 = data.note;
+      if (typeof data8 == "string") {
+        if (func1(data8) > 600) {
+          let err9 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 600 } };
+          vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+        }
+        if (func1(data8) < 1) {
+          let err10 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+        }
+      } else {
+        let err11 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+      }
+    }
+  } else {
+    let err12 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+  }
+  return validate107.errors = vErrors, errors === 0;
+}
+validate107.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema40 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } } } };
+function validate121(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate121.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func1(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -1286,11 +1377,11 @@ function validate109(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate109.errors = vErrors, errors === 0;
+  return validate121.errors = vErrors, errors === 0;
 }
-validate109.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate107(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate107.evaluated;
+validate121.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate119(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate119.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -1305,7 +1396,7 @@ function validate107(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func14.call(schema38.properties, key0)) {
+      if (!func14.call(schema40.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -1468,7 +1559,7 @@ function validate107(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data10.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate109(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors), errors = vErrors.length);
+          validate121(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/shall", schemaPath: "#/properties/shall/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
@@ -1487,7 +1578,7 @@ function validate107(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data12.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate109(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors), errors = vErrors.length);
+          validate121(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/shall_not", schemaPath: "#/properties/shall_not/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1506,7 +1597,7 @@ function validate107(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data14.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate109(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors), errors = vErrors.length);
+          validate121(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors), errors = vErrors.length);
       } else {
         let err39 = { instancePath: instancePath + "/may", schemaPath: "#/properties/may/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
@@ -1549,9 +1640,9 @@ function validate107(data, { instancePath = "", parentData, parentDataProperty, 
     let err46 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
   }
-  return validate107.errors = vErrors, errors === 0;
+  return validate119.errors = vErrors, errors === 0;
 }
-validate107.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate119.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1560,7 +1651,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "allowances" || key0 === "reaches" || key0 === "provisions")) {
+      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "allowances" || key0 === "reaches" || key0 === "windows" || key0 === "provisions")) {
         let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
@@ -1640,28 +1731,47 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
       }
     }
-    if (data.provisions !== void 0) {
-      let data9 = data.provisions;
+    if (data.windows !== void 0) {
+      let data9 = data.windows;
       if (Array.isArray(data9)) {
-        if (data9.length > 1e3) {
-          let err14 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+        if (data9.length > 200) {
+          let err14 = { instancePath: instancePath + "/windows", schemaPath: "#/properties/windows/maxItems", keyword: "maxItems", params: { limit: 200 } };
           vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
         }
         if (data9.length < 1) {
-          let err15 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err15 = { instancePath: instancePath + "/windows", schemaPath: "#/properties/windows/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
         }
         let len4 = data9.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate107(data9[i4], { instancePath: instancePath + "/provisions/" + i4, parentData: data9, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length);
+          validate107(data9[i4], { instancePath: instancePath + "/windows/" + i4, parentData: data9, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length);
       } else {
-        let err16 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
+        let err16 = { instancePath: instancePath + "/windows", schemaPath: "#/properties/windows/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
       }
     }
+    if (data.provisions !== void 0) {
+      let data11 = data.provisions;
+      if (Array.isArray(data11)) {
+        if (data11.length > 1e3) {
+          let err17 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+        }
+        if (data11.length < 1) {
+          let err18 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+        }
+        let len5 = data11.length;
+        for (let i5 = 0; i5 < len5; i5++)
+          validate119(data11[i5], { instancePath: instancePath + "/provisions/" + i5, parentData: data11, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length);
+      } else {
+        let err19 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+      }
+    }
   } else {
-    let err17 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+    let err20 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
   }
   return validate61.errors = vErrors, errors === 0;
 }

@@ -3,10 +3,11 @@ import { validatePack } from '../generated/validate-pack.js';
 import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
 import { readAllowance, readReach } from './heat-practice.ts';
-import type { Allowance, Limit, Provision, Reach, Rule } from './pack.ts';
+import type { Allowance, Limit, Provision, Reach, Rule, StatedWindow } from './pack.ts';
 import { readLimit } from './read-limit.ts';
 import { readProvision } from './read-provision.ts';
 import { readRule } from './read-rule.ts';
+import { readWindow } from './read-window.ts';
 
 /** Where a rule stands: a pointer into one file of the pack. */
 export interface RulePlace {
@@ -21,6 +22,7 @@ export interface Gathered {
   readonly limits: Limit[];
   readonly allowances: Allowance[];
   readonly reaches: Reach[];
+  readonly windows: StatedWindow[];
   readonly provisions: Provision[];
   /** Rule id → where it first stands. */
   readonly ids: Map<string, RulePlace>;
@@ -65,6 +67,10 @@ export function gatherTopic(
         list.at(`${at}/from`, `\`${reach.from}\` has a reach in this pack already.`);
       } else into.reaches.push(reach);
     }
+    for (const stated of topic.windows ?? []) {
+      const window = readWindow(stated, at, list);
+      if (window !== undefined) into.windows.push(window);
+    }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
       if (provision !== undefined) into.provisions.push(provision);
@@ -85,7 +91,7 @@ function soundItems(value: unknown): readonly SoundItem[] {
   const sound: SoundItem[] = [];
   const entries: readonly (readonly [string, unknown])[] = Object.entries(value);
   for (const [key, items] of entries) {
-    if (!isList(items) || items.length > mostItems || !lists.includes(key)) continue;
+    if (!isList(items) || items.length > mostItems || !itemKeys.includes(key)) continue;
     items.forEach((item, index) => {
       const topic: unknown = { pack: 'alone', [key]: [item] };
       if (validatePack(topic) && !('format' in topic)) sound.push({ topic, key, index });
@@ -94,7 +100,7 @@ function soundItems(value: unknown): readonly SoundItem[] {
   return sound;
 }
 
-const lists = ['rules', 'limits', 'allowances', 'reaches', 'provisions'];
+const itemKeys = ['rules', 'limits', 'allowances', 'reaches', 'windows', 'provisions'];
 
 /** The most that the schema lets any of the lists hold; a longer one is refused as a whole. */
 const mostItems = 1000;

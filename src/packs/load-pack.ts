@@ -48,7 +48,7 @@ export function loadPackFolder(folder: string, dictionary: FactDictionary): Pack
 
   const manifest = manifestFile === undefined ? undefined : manifestIn(manifestFile, dictionary);
   const gathered: Gathered = {
-    ...{ rules: [], limits: [], allowances: [], reaches: [], provisions: [] },
+    ...{ rules: [], limits: [], allowances: [], reaches: [], windows: [], provisions: [] },
     ids: new Map(),
   };
   for (const file of read) if (file !== manifestFile) takeTopic(file, manifest, dictionary, gathered);
@@ -70,6 +70,7 @@ export function loadPackFolder(folder: string, dictionary: FactDictionary): Pack
       limits: gathered.limits,
       allowances: gathered.allowances,
       reaches: gathered.reaches,
+      windows: gathered.windows,
       provisions: gathered.provisions,
       digest: packDigest(files),
     },

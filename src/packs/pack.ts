@@ -1,3 +1,5 @@
+import type { WeldWindow } from '../joint/weld-window.ts';
+
 /** A word, count or yes/no that a fact may equal. */
 export type Word = string | number | boolean;
 
@@ -94,6 +96,12 @@ export interface Reach {
   readonly source: Source;
 }
 
+/** Usual settings of a resistance spot, with where they come from. */
+export interface StatedWindow extends WeldWindow {
+  readonly source: Source;
+  readonly note?: string;
+}
+
 export interface TimeAbove {
   readonly celsius: number;
   readonly atMostSeconds: number;
@@ -151,6 +159,7 @@ export interface Pack {
   readonly limits: readonly Limit[];
   readonly allowances: readonly Allowance[];
   readonly reaches: readonly Reach[];
+  readonly windows: readonly StatedWindow[];
   readonly provisions: readonly Provision[];
   /** `sha256:` and 64 hexadecimal digits. */
   readonly digest: string;

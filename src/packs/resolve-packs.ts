@@ -1,4 +1,4 @@
-import type { HeatLimit, HeatPractice, MakerStatements } from '../facts/context.ts';
+import type { HeatLimit, HeatPractice, MakerStatements, WeldWindows } from '../facts/context.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
 import type { CoveredVehicle } from '../vehicle/coverage.ts';
 import { mergePractice } from './heat-practice.ts';
@@ -22,6 +22,7 @@ export interface ResolvedPacks {
   readonly layers: readonly Layer[];
   readonly limits: ReadonlyMap<string, HeatLimit>;
   readonly practice: HeatPractice;
+  readonly windows: WeldWindows;
   readonly makers: readonly MakerStatements[];
   /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
   readonly setAside: readonly SetAside[];
@@ -124,10 +125,16 @@ function layered(packs: readonly Pack[], vehicle: CoveredVehicle | undefined): R
       })),
       limits: merged.limits,
       practice: practised.practice,
+      windows: windowsOf(counting),
       makers: packs.flatMap(makerStatements),
       setAside,
     },
   };
+}
+
+/** A later layer knows its own sheets better: where it has a window, those under it are not asked. */
+function windowsOf(packs: readonly Pack[]): WeldWindows {
+  return packs.map(({ windows }) => windows).toReversed();
 }
 
 function makerStatements(pack: Pack): readonly MakerStatements[] {

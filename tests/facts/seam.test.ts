@@ -127,6 +127,7 @@ const informative = new Set([
   ...['exposure.path', 'exposure.peak_at', 'exposure.time_above_limit'],
   // Asked for beside what the rules threshold: margins told as `over`, and what an arc does to the sheet.
   ...['exposure.loss', 'exposure.margin', 'exposure.how_sure'],
+  ...['joint.spot_shear', 'joint.spot_peel', 'joint.rivet_bearing'],
   ...['operation.heat_input', 'operation.t85', 'operation.haz_width'],
 ]);
 
