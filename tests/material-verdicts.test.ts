@@ -137,7 +137,15 @@ describe('a ring replaced whole, by spots at its factory joints', () => {
   test.each([
     ['grade: XQ-17; class: press-hardened', 'cleared', []],
     ['grade: CR1350Y1700T-MS', 'cleared', []],
-    ['grade: XQ-17', 'held', ['structural-strength-unknown-replaced-whole', 'unlike-metals-arc-welded']],
+    [
+      'grade: XQ-17',
+      'held',
+      [
+        'aluminium-without-own-tools',
+        'structural-strength-unknown-replaced-whole',
+        'unlike-metals-arc-welded',
+      ],
+    ],
     ['grade: "?"; class: press-hardened', 'held', ['grade-left-open']],
     ['grade: "1500"; class: press-hardened', 'held', ['ambiguous-material-worked']],
   ])('{ %s }: %s', (material, verdict, rules) => {
