@@ -18,11 +18,12 @@ export function sheetsOf(text: string): readonly FactSheet[] {
   const packs = resolvePacks(builtInPacks(), undefined);
   const asOf = readDate('2026-10-21');
   if (!packs.ok || !asOf.ok) throw new Error('the built-in packs do not resolve');
-  const { limits, makers } = packs.packs;
+  const { limits, tolerances, makers } = packs.packs;
   const derived = deriveFacts(checked.plan, checked.faults, {
     asOfDay: asOf.day,
     stage: checked.plan.stage ?? 'release',
     limits,
+    tolerances,
     makers,
     solveStrip: rememberingStripSolver(),
   });

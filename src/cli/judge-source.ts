@@ -118,6 +118,7 @@ export function openPlan(
     asOfDay: run.asOfDay,
     stage,
     limits: pinned.packs.limits,
+    tolerances: pinned.packs.tolerances,
     makers: pinned.packs.makers,
     solveStrip: run.solveStrip,
   };

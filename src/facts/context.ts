@@ -47,6 +47,8 @@ export interface DerivationContext {
   readonly asOfDay: number;
   readonly stage: PlanStage;
   readonly limits: ReadonlyMap<string, HeatLimit>;
+  /** Tolerance of a point by axis and of a diagonal where the plan states none, mm; a pack sets it. Left out: nobody does. */
+  readonly tolerances?: ReadonlyMap<'point' | 'opening', number>;
   readonly makers: readonly MakerStatements[];
   /** Conduction along a strip; handed in so that one run computes equal heats once. */
   readonly solveStrip: (strip: HeldSheet) => SheetAnswer;

@@ -28,6 +28,8 @@ export interface TopicFile {
   readonly rules?: readonly Rule[];
   /** What things near the heat stand. A later layer may only tighten them. */
   readonly limits?: readonly Limit[];
+  /** Tolerances of the body where neither point nor plan states one. A later layer may only tighten them. */
+  readonly tolerances?: readonly Tolerance[];
   /** What the maker’s document says: which operation a part shall, shall not or may get. */
   readonly provisions?: readonly Provision[];
 }
@@ -171,6 +173,17 @@ export interface LimitTimeAbove {
   readonly temperature: Bound;
   /** The longest time. */
   readonly at_most: Bound;
+}
+
+/** Usual tolerance of one kind of dimension. */
+export interface Tolerance {
+  /** What it is for: the deviation of a point by axis, or of a diagonal of an opening. */
+  readonly of: 'point' | 'opening';
+  /** The largest deviation that keeps it. */
+  readonly at_most: Bound;
+  readonly source: Source;
+  /** Anything worth knowing about it. */
+  readonly note?: string;
 }
 
 /** One statement of the maker’s document about one kind of part. */

@@ -1152,9 +1152,60 @@ function validate92(data, { instancePath = "", parentData, parentDataProperty, r
   return validate92.errors = vErrors, errors === 0;
 }
 validate92.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema36 = { description: "One statement of the maker\u2019s document about one kind of part.", type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { description: "Kind of part, by the words of the fact part.kind.", type: "string", minLength: 1, maxLength: 60 }, sides: { description: "Sides; both when left out.", type: "array", minItems: 1, maxItems: 4, items: { description: "Side.", type: "string", minLength: 1, maxLength: 20 } }, bodies: { description: "Body styles; those of the pack when left out.", type: "array", minItems: 1, maxItems: 50, items: { description: "Body style.", type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { description: "Number of the document.", type: "string", minLength: 1, maxLength: 200 }, revision: { description: "Revision.", type: "string", minLength: 1, maxLength: 40 }, published: { description: "Day of publication.", type: "string", minLength: 1, maxLength: 40 }, page: { description: "Page.", type: "string", minLength: 1, maxLength: 100 }, shall: { description: "What must be done and nothing else.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { description: "What must not be done.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { description: "What is permitted.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { description: "Conditions under which shall and may hold.", type: "array", minItems: 1, maxItems: 50, items: { description: "Condition.", type: "string", minLength: 1, maxLength: 400 } } } };
-function validate101(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate101.evaluated;
+var schema36 = { description: "Usual tolerance of one kind of dimension.", type: "object", additionalProperties: !1, required: ["of", "at_most", "source"], properties: { of: { description: "What it is for: the deviation of a point by axis, or of a diagonal of an opening.", enum: ["point", "opening"] }, at_most: { description: "The largest deviation that keeps it.", $ref: "#/$defs/bound" }, source: { $ref: "#/$defs/source" }, note: { description: "Anything worth knowing about it.", type: "string", minLength: 1, maxLength: 1e3 } } };
+function validate99(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate99.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.of === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "of" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.at_most === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at_most" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.source === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "of" || key0 === "at_most" || key0 === "source" || key0 === "note")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.of !== void 0) {
+      let data0 = data.of;
+      if (!(data0 === "point" || data0 === "opening")) {
+        let err4 = { instancePath: instancePath + "/of", schemaPath: "#/properties/of/enum", keyword: "enum", params: { allowedValues: schema36.properties.of.enum } };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      }
+    }
+    if (data.at_most !== void 0 && (validate73(data.at_most, { instancePath: instancePath + "/at_most", parentData: data, parentDataProperty: "at_most", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data3 = data.note;
+      if (typeof data3 == "string") {
+        if (func1(data3) > 1e3) {
+          let err5 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+        if (func1(data3) < 1) {
+          let err6 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+      } else {
+        let err7 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+    }
+  } else {
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+  }
+  return validate99.errors = vErrors, errors === 0;
+}
+validate99.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema37 = { description: "One statement of the maker\u2019s document about one kind of part.", type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { description: "Kind of part, by the words of the fact part.kind.", type: "string", minLength: 1, maxLength: 60 }, sides: { description: "Sides; both when left out.", type: "array", minItems: 1, maxItems: 4, items: { description: "Side.", type: "string", minLength: 1, maxLength: 20 } }, bodies: { description: "Body styles; those of the pack when left out.", type: "array", minItems: 1, maxItems: 50, items: { description: "Body style.", type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { description: "Number of the document.", type: "string", minLength: 1, maxLength: 200 }, revision: { description: "Revision.", type: "string", minLength: 1, maxLength: 40 }, published: { description: "Day of publication.", type: "string", minLength: 1, maxLength: 40 }, page: { description: "Page.", type: "string", minLength: 1, maxLength: 100 }, shall: { description: "What must be done and nothing else.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { description: "What must not be done.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { description: "What is permitted.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { description: "Conditions under which shall and may hold.", type: "array", minItems: 1, maxItems: 50, items: { description: "Condition.", type: "string", minLength: 1, maxLength: 400 } } } };
+function validate105(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate105.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func1(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -1168,11 +1219,11 @@ function validate101(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate101.errors = vErrors, errors === 0;
+  return validate105.errors = vErrors, errors === 0;
 }
-validate101.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate99(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate99.evaluated;
+validate105.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate103(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate103.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -1187,7 +1238,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func14.call(schema36.properties, key0)) {
+      if (!func14.call(schema37.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -1350,7 +1401,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len2 = data10.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate101(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length);
+          validate105(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/shall", schemaPath: "#/properties/shall/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
@@ -1369,7 +1420,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len3 = data12.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate101(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length);
+          validate105(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/shall_not", schemaPath: "#/properties/shall_not/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1388,7 +1439,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len4 = data14.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate101(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length);
+          validate105(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors), errors = vErrors.length);
       } else {
         let err39 = { instancePath: instancePath + "/may", schemaPath: "#/properties/may/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
@@ -1431,9 +1482,9 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
     let err46 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
   }
-  return validate99.errors = vErrors, errors === 0;
+  return validate103.errors = vErrors, errors === 0;
 }
-validate99.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate103.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1442,7 +1493,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "provisions")) {
+      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "tolerances" || key0 === "provisions")) {
         let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
@@ -1484,28 +1535,47 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.provisions !== void 0) {
-      let data5 = data.provisions;
+    if (data.tolerances !== void 0) {
+      let data5 = data.tolerances;
       if (Array.isArray(data5)) {
-        if (data5.length > 1e3) {
-          let err8 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+        if (data5.length > 10) {
+          let err8 = { instancePath: instancePath + "/tolerances", schemaPath: "#/properties/tolerances/maxItems", keyword: "maxItems", params: { limit: 10 } };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
         if (data5.length < 1) {
-          let err9 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err9 = { instancePath: instancePath + "/tolerances", schemaPath: "#/properties/tolerances/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate99(data5[i2], { instancePath: instancePath + "/provisions/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors), errors = vErrors.length);
+          validate99(data5[i2], { instancePath: instancePath + "/tolerances/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors), errors = vErrors.length);
       } else {
-        let err10 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
+        let err10 = { instancePath: instancePath + "/tolerances", schemaPath: "#/properties/tolerances/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
+    if (data.provisions !== void 0) {
+      let data7 = data.provisions;
+      if (Array.isArray(data7)) {
+        if (data7.length > 1e3) {
+          let err11 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+        if (data7.length < 1) {
+          let err12 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+        }
+        let len3 = data7.length;
+        for (let i3 = 0; i3 < len3; i3++)
+          validate103(data7[i3], { instancePath: instancePath + "/provisions/" + i3, parentData: data7, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors), errors = vErrors.length);
+      } else {
+        let err13 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+      }
+    }
   } else {
-    let err11 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+    let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
   return validate61.errors = vErrors, errors === 0;
 }

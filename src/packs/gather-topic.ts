@@ -2,10 +2,11 @@ import type { TopicFile } from '../generated/pack-types.ts';
 import { validatePack } from '../generated/validate-pack.js';
 import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
-import type { Limit, Provision, Rule } from './pack.ts';
+import type { Limit, Provision, Rule, Tolerance } from './pack.ts';
 import { readLimit } from './read-limit.ts';
 import { readProvision } from './read-provision.ts';
 import { readRule } from './read-rule.ts';
+import { readTolerance } from './read-tolerance.ts';
 
 /** Where a rule stands: a pointer into one file of the pack. */
 export interface RulePlace {
@@ -18,6 +19,7 @@ export interface RulePlace {
 export interface Gathered {
   readonly rules: Rule[];
   readonly limits: Limit[];
+  readonly tolerances: Tolerance[];
   readonly provisions: Provision[];
   /** Rule id → where it first stands. */
   readonly ids: Map<string, RulePlace>;
@@ -48,6 +50,13 @@ export function gatherTopic(
         list.at(`${at}/victim`, `\`${limit.victim}\` has a limit in this pack already.`);
       } else into.limits.push(limit);
     }
+    for (const stated of topic.tolerances ?? []) {
+      const tolerance = readTolerance(stated, at, list);
+      if (tolerance === undefined) continue;
+      if (into.tolerances.some((one) => one.of === tolerance.of)) {
+        list.at(`${at}/of`, `\`${tolerance.of}\` has a tolerance in this pack already.`);
+      } else into.tolerances.push(tolerance);
+    }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
       if (provision !== undefined) into.provisions.push(provision);
@@ -68,8 +77,7 @@ function soundItems(value: unknown): readonly SoundItem[] {
   const sound: SoundItem[] = [];
   const entries: readonly (readonly [string, unknown])[] = Object.entries(value);
   for (const [key, items] of entries) {
-    if (!isList(items) || items.length > mostItems || !['rules', 'limits', 'provisions'].includes(key))
-      continue;
+    if (!isList(items) || items.length > mostItems || !itemLists.has(key)) continue;
     items.forEach((item, index) => {
       const topic: unknown = { pack: 'alone', [key]: [item] };
       if (validatePack(topic) && !('format' in topic)) sound.push({ topic, key, index });
@@ -77,6 +85,8 @@ function soundItems(value: unknown): readonly SoundItem[] {
   }
   return sound;
 }
+
+const itemLists: ReadonlySet<string> = new Set(['rules', 'limits', 'tolerances', 'provisions']);
 
 /** The most that the schema lets any of the lists hold; a longer one is refused as a whole. */
 const mostItems = 1000;

@@ -47,7 +47,13 @@ export function loadPackFolder(folder: string, dictionary: FactDictionary): Pack
   if (otherFormat !== undefined) return { ok: false, faults: [otherFormat] };
 
   const manifest = manifestFile === undefined ? undefined : manifestIn(manifestFile, dictionary);
-  const gathered: Gathered = { rules: [], limits: [], provisions: [], ids: new Map() };
+  const gathered: Gathered = {
+    rules: [],
+    limits: [],
+    tolerances: [],
+    provisions: [],
+    ids: new Map(),
+  };
   for (const file of read) if (file !== manifestFile) takeTopic(file, manifest, dictionary, gathered);
   const isWhole = unread.length === 0 && read.every(({ list }) => list.faults.length === 0);
   if (manifest?.head !== undefined && isWhole) checkWhole(manifest.head, gathered);
@@ -65,6 +71,7 @@ export function loadPackFolder(folder: string, dictionary: FactDictionary): Pack
       ...manifest.head,
       rules: gathered.rules,
       limits: gathered.limits,
+      ...(gathered.tolerances.length === 0 ? {} : { tolerances: gathered.tolerances }),
       provisions: gathered.provisions,
       digest: packDigest(files),
     },

@@ -80,6 +80,14 @@ export interface Limit {
   readonly note?: string;
 }
 
+/** Tolerance of a dimension of the body where the plan states none. A later layer may only tighten it. */
+export interface Tolerance {
+  readonly of: 'point' | 'opening';
+  readonly atMostMm: number;
+  readonly source: Source;
+  readonly note?: string;
+}
+
 export interface TimeAbove {
   readonly celsius: number;
   readonly atMostSeconds: number;
@@ -135,6 +143,8 @@ export interface Pack {
   readonly vehicle?: PackVehicle;
   readonly rules: readonly Rule[];
   readonly limits: readonly Limit[];
+  /** Left out when the pack states none. */
+  readonly tolerances?: readonly Tolerance[];
   readonly provisions: readonly Provision[];
   /** `sha256:` and 64 hexadecimal digits. */
   readonly digest: string;

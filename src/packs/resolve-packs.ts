@@ -1,9 +1,9 @@
 import type { HeatLimit, MakerStatements } from '../facts/context.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
 import type { CoveredVehicle } from '../vehicle/coverage.ts';
-import { mergeLimits } from './merge-limits.ts';
+import { mergeLimits, mergeTolerances } from './merge-limits.ts';
 import { packCovers } from './pack-covers.ts';
-import type { Pack, Rule } from './pack.ts';
+import type { Pack, Rule, Tolerance } from './pack.ts';
 import { rulesInForce } from './rules-in-force.ts';
 import { fitsRange, readVersion } from './semantic-version.ts';
 
@@ -20,6 +20,8 @@ export interface ResolvedPacks {
   /** `general` first, later layers after it. */
   readonly layers: readonly Layer[];
   readonly limits: ReadonlyMap<string, HeatLimit>;
+  /** Usual tolerances of the body, mm. */
+  readonly tolerances: ReadonlyMap<Tolerance['of'], number>;
   readonly makers: readonly MakerStatements[];
   /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
   readonly setAside: readonly SetAside[];
@@ -108,6 +110,8 @@ function layered(packs: readonly Pack[], vehicle: CoveredVehicle | undefined): R
   });
   const merged = mergeLimits(counting);
   if (!merged.ok) return refuse(merged.sentence);
+  const tolerances = mergeTolerances(counting);
+  if (!tolerances.ok) return refuse(tolerances.sentence);
   return {
     ok: true,
     packs: {
@@ -119,6 +123,7 @@ function layered(packs: readonly Pack[], vehicle: CoveredVehicle | undefined): R
         rules: rulesInForce(rules, version),
       })),
       limits: merged.limits,
+      tolerances: tolerances.mm,
       makers: packs.flatMap(makerStatements),
       setAside,
     },

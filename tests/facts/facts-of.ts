@@ -18,6 +18,7 @@ export interface Deriving {
   readonly asOf?: string;
   readonly stage?: PlanStage;
   readonly limits?: ReadonlyMap<string, HeatLimit>;
+  readonly tolerances?: DerivationContext['tolerances'];
   /** Statements of a pack `corvane-tarn 1.0.0` for Corvane Tarn. */
   readonly statements?: readonly MakerStatement[];
   readonly found?: readonly FoundSoFar[];
@@ -42,6 +43,12 @@ const limits: ReadonlyMap<string, HeatLimit> = new Map([
     { holdAboveCelsius: 60, stopAboveCelsius: 60, timeAbove: { celsius: 45, atMostSeconds: 2700 } },
   ],
 ]);
+
+/** As common practice has them. */
+const tolerances: NonNullable<DerivationContext['tolerances']> = new Map([
+  ['point', 3],
+  ['opening', 3],
+] as const);
 
 const solveStrip = rememberingStripSolver();
 
@@ -93,6 +100,7 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
     asOfDay: asOf.day,
     stage: given.stage ?? plan.stage ?? 'release',
     limits: given.limits ?? limits,
+    tolerances: given.tolerances ?? tolerances,
     makers:
       given.statements === undefined
         ? []

@@ -1,0 +1,185 @@
+import type { FactNames } from '../generated/fact-names.ts';
+import { diagonalDifferenceMm } from '../measure/left-right.ts';
+import type { Place } from '../measure/place.ts';
+import { leverAt } from '../measure/point-base.ts';
+import { inOnePlace, isCopied } from './datum-state.ts';
+import type { DatumState, Occasion } from './datum-state.ts';
+import type { Fact } from './fact.ts';
+import { computed, computedOr, stated, unknown } from './make-fact.ts';
+import type { MeasuredBody } from './measured-body.ts';
+import type { MeasuredPoint } from './measured-points.ts';
+import { misreadSetWords } from './misread-words.ts';
+
+type DatumFact = Extract<
+  FactNames['measurement'],
+  | `measurement.datum_${string}`
+  | `measurement.misread_${string}`
+  | `measurement.diagonal_${string}`
+  | 'measurement.uncertainty'
+  | 'measurement.after_copied'
+  | 'measurement.same_place'
+>;
+
+const pointsAt = '/measurements/points';
+const zeroAt = '/measurements/zero_points';
+
+/** What the readings as a whole say of the datum and of themselves. */
+export function datumFacts(body: MeasuredBody): Readonly<Record<DatumFact, Fact>> {
+  const [before, after] = [occasionFacts(body, 'before'), occasionFacts(body, 'after')];
+  const lever = farthestThrown(body);
+  const diagonal = worstDiagonal(body);
+  const notThrown = 'The nominal places of the zero points are not stated, or lie on one line.';
+  const noPairs = 'No two pairs of left and right points are measured after the repair.';
+  return {
+    'measurement.datum_fault_before': before.fault,
+    'measurement.datum_fault_after': after.fault,
+    'measurement.datum_error_before': before.error,
+    'measurement.datum_error_after': after.error,
+    'measurement.datum_over_before': before.over,
+    'measurement.datum_over_after': after.over,
+    'measurement.datum_suspect_before': before.suspect,
+    'measurement.datum_suspect_after': after.suspect,
+    'measurement.misread_before': before.misread,
+    'measurement.misread_after': after.misread,
+    'measurement.datum_lever': computedOr(lever?.times, zeroAt, notThrown),
+    'measurement.datum_lever_at': computedOr(lever?.at, zeroAt, notThrown),
+    'measurement.uncertainty':
+      body.uncertaintyMm === undefined
+        ? unknown('The measuring uncertainty is not stated.', '/measurements/uncertainty')
+        : stated(body.uncertaintyMm, '/measurements/uncertainty'),
+    'measurement.after_copied': computed(isCopied(body.points), pointsAt),
+    'measurement.same_place': computedOr(
+      inOnePlace(body.points).map(namesOf).join('; ') || undefined,
+      pointsAt,
+      'No two points have one nominal place.',
+    ),
+    'measurement.diagonal_after': computedOr(diagonal?.mm, pointsAt, noPairs),
+    'measurement.diagonal_between': computedOr(diagonal?.between, pointsAt, noPairs),
+  };
+}
+
+interface OccasionFacts {
+  readonly fault: Fact;
+  readonly error: Fact;
+  readonly over: Fact;
+  readonly suspect: Fact;
+  readonly misread: Fact;
+}
+
+function occasionFacts(body: MeasuredBody, occasion: Occasion): OccasionFacts {
+  const state = body[occasion];
+  const noFit = `No reading ${occasion} the repair can be fitted to zero points.`;
+  const errorMm = state?.check?.errorMm;
+  const overMm = errorMm === undefined || body.datumMm === undefined ? undefined : errorMm - body.datumMm;
+  return {
+    fault: computedOr(state?.fault, zeroAt, `The zero points ${occasion} the repair can be fitted.`),
+    error: computedOr(errorMm, zeroAt, noFit),
+    over: computedOr(overMm, zeroAt, noFit),
+    suspect: computedOr(
+      overMm === undefined || overMm <= 0 ? undefined : suspectWords(state),
+      zeroAt,
+      `The zero points agree ${occasion} the repair, or cannot be fitted.`,
+    ),
+    misread: computedOr(
+      state?.misread === undefined ? undefined : misreadSetWords(state.misread),
+      pointsAt,
+      `The readings ${occasion} the repair have the shape of a body.`,
+    ),
+  };
+}
+
+function suspectWords(state: DatumState | undefined): string {
+  const names = state?.check?.names ?? [];
+  const [only] = names;
+  if (only === undefined) return 'more than one';
+  return names.length === 1 ? only : `one of ${names.join(', ')}`;
+}
+
+/** The names of a group; of a long one the first few. */
+function namesOf(points: readonly MeasuredPoint[]): string {
+  const shown = points.slice(0, 5).map(({ called }) => called);
+  const more = points.length - shown.length;
+  return more > 0 ? `${shown.join(', ')} and ${String(more)} more` : shown.join(', ');
+}
+
+function farthestThrown({
+  points,
+}: MeasuredBody): { readonly times: number; readonly at: string } | undefined {
+  const zero = points.filter(({ isZero }) => isZero);
+  const base = zero.map(({ nominal }) => nominal).filter((place) => place !== undefined);
+  if (base.length < zero.length) return undefined;
+  const lever = leverAt(base);
+  if (lever === undefined) return undefined;
+  let farthest: { readonly times: number; readonly at: string } | undefined;
+  for (const { nominal, before, after, called } of points) {
+    if (nominal === undefined || (before ?? after) === undefined) continue;
+    const times = lever(nominal);
+    if (farthest === undefined || times > farthest.times) farthest = { times, at: called };
+  }
+  return farthest;
+}
+
+/** Of more pairs than these the first are crossed; they stand for the whole. */
+const mostCrossed = 60;
+
+function worstDiagonal({
+  points,
+  otherSide,
+  after,
+}: MeasuredBody): { readonly mm: number; readonly between: string } | undefined {
+  if (after?.misread !== undefined) return undefined;
+  const sides = points
+    .flatMap((one) => {
+      const other = otherSide.get(one);
+      return other === undefined || one.at === other.at || points.indexOf(other) < points.indexOf(one)
+        ? []
+        : readPair(one, other);
+    })
+    .slice(0, mostCrossed);
+  let worst: { readonly mm: number; readonly between: string } | undefined;
+  for (const [index, near] of sides.entries()) {
+    for (const far of sides.slice(index + 1)) {
+      // Left of the one pair is left of the other where both lie so in the data sheet.
+      const [farOne, farOther] = isSameSide(near, far) ? [far.one, far.other] : [far.other, far.one];
+      const crossed = (which: 'nominal' | 'after'): number =>
+        diagonalDifferenceMm({
+          one: near.one[which],
+          other: near.other[which],
+          farOne: farOne[which],
+          farOther: farOther[which],
+        });
+      const mm = Math.abs(crossed('after') - crossed('nominal'));
+      if (worst === undefined || mm > worst.mm) {
+        worst = {
+          mm,
+          between: `${near.one.called}–${farOther.called} and ${near.other.called}–${farOne.called}`,
+        };
+      }
+    }
+  }
+  return worst;
+}
+
+interface ReadEnd {
+  readonly called: string;
+  readonly nominal: Place;
+  readonly after: Place;
+}
+
+interface ReadPair {
+  readonly one: ReadEnd;
+  readonly other: ReadEnd;
+}
+
+function readPair(one: MeasuredPoint, other: MeasuredPoint): readonly ReadPair[] {
+  const [left, right] = [readEnd(one), readEnd(other)];
+  return left === undefined || right === undefined ? [] : [{ one: left, other: right }];
+}
+
+function readEnd({ called, nominal, after }: MeasuredPoint): ReadEnd | undefined {
+  return nominal === undefined || after === undefined ? undefined : { called, nominal, after };
+}
+
+function isSameSide(near: ReadPair, far: ReadPair): boolean {
+  return near.one.nominal[1] < near.other.nominal[1] === far.one.nominal[1] < far.other.nominal[1];
+}
