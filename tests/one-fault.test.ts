@@ -5,6 +5,8 @@ import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
+import { faultsOfTheDatum } from './faults-of-the-datum.ts';
+import { measuredRing } from './measured-ring.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { coldRail, faultsOfWork } from './faults-of-work.ts';
@@ -23,6 +25,7 @@ const faults = [
   ...faultsOfMakingSafe,
   ...faultsOfRelease,
   ...faultsOfMeasuring,
+  ...faultsOfTheDatum,
   ...faultsOfRecords,
   ...faultsOfEvasion,
 ];
@@ -37,6 +40,7 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['released ring', releasedRing],
     ['released electric sill', releasedElectric],
     ['recorded ring', recordedRing],
+    ['measured ring', measuredRing],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });

@@ -9,7 +9,7 @@ import { entrySheets } from './entry-sheets.ts';
 import { exposureSheets } from './exposure-sheets.ts';
 import type { Fact } from './fact.ts';
 import { jointFacts } from './joint-facts.ts';
-import type { MeasuringShown } from './measured-body.ts';
+import type { MeasuringShown } from './measuring-shown.ts';
 import { measurementSheets } from './measurement-sheets.ts';
 import { operationFacts } from './operation-facts.ts';
 import { partFacts } from './part-facts.ts';

@@ -6,6 +6,8 @@ import { signedLengthOf } from './quantity-of.ts';
 export interface MeasuredPoint {
   readonly written: PlanMeasurementsPointsItem;
   readonly at: string;
+  /** Its place in the list, from nothing. */
+  readonly index: number;
   /** What a sentence calls it: its name, else its number in the list. */
   readonly called: string;
   readonly isZero: boolean;
@@ -25,6 +27,7 @@ export function measuredPoints({
     return {
       written,
       at: `/measurements/points/${String(index)}`,
+      index,
       called: name ?? `point ${String(index + 1)}`,
       // Taken out, so that a second one of that name is none.
       isZero: name !== undefined && zero.delete(name),

@@ -10,6 +10,7 @@ import type { Occasion } from './datum-state.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import type { MeasuredBody } from './measured-body.ts';
+import { misreadSetWords } from './misread-words.ts';
 import { quantityOf } from './quantity-of.ts';
 
 type Diagonals = readonly [number, number];
@@ -33,7 +34,11 @@ export function openingFacts(
     differenceMm === undefined || tolerance.mm === undefined
       ? undefined
       : heldAgainst(differenceMm, tolerance.mm, body.uncertaintyMm);
-  const reason = 'Both diagonals after the repair are not stated.';
+  const misread = body.after?.misread;
+  const isMisread = misread !== undefined && differenceMm === undefined && opening.corners !== undefined;
+  const reason = isMisread
+    ? `The readings after the repair ${misreadSetWords(misread)}.`
+    : 'Both diagonals after the repair are not stated.';
   const noShape = 'Its four corners are not named, or not all measured after the repair.';
   const isAfter = body.after !== undefined || openings.some((one) => one.diagonals_after !== undefined);
   const inDatum = body.after?.fit === undefined ? undefined : shape;
@@ -50,7 +55,10 @@ export function openingFacts(
       at,
       'The diagonals before or after the repair are not stated.',
     ),
-    'opening.dropped': computed(isAfter && beforeMm !== undefined && differenceMm === undefined, at),
+    'opening.dropped': computed(
+      isAfter && !isMisread && beforeMm !== undefined && differenceMm === undefined,
+      at,
+    ),
     'opening.tolerance': tolerance.fact,
     'opening.tolerance_own_word': computed(tolerance.isOwnWord, `${at}/tolerance`),
     'opening.over_tolerance': computedOr(margins?.overMm, at, reason),
@@ -108,7 +116,7 @@ function differenceOf(
 
 function statedDifference(
   read: Diagonals,
-  { nominal }: Opening,
+  { nominal, other_side: otherSide }: Opening,
   other: Opening | undefined,
   occasion: Occasion,
 ): number | undefined {
@@ -119,7 +127,7 @@ function statedDifference(
       : (diagonals(other.nominal) ??
         diagonals(occasion === 'before' ? other.diagonals_before : other.diagonals_after)));
   // Of an opening that is named as one of two sides its own diagonals are not alike.
-  if (against === undefined) return other === undefined ? Math.abs(read[0] - read[1]) : undefined;
+  if (against === undefined) return otherSide === undefined ? Math.abs(read[0] - read[1]) : undefined;
   return Math.max(Math.abs(read[0] - against[0]), Math.abs(read[1] - against[1]));
 }
 

@@ -61,9 +61,9 @@ export function pointFacts(
     'point.part_kind': statedOr(part?.kind, `${at}/on`, 'On what kind of part it lies is not stated.'),
     'point.other_side': computedOr(other?.called, `${at}/other_side`, 'It has no other side.'),
     'point.asymmetry_after': computedOr(
-      asymmetryMm(after.way, other === undefined ? undefined : body.after?.deviation(other)),
+      isLaterSide(point, other) ? asymmetryMm(after.way, body.after?.deviation(other)) : undefined,
       `${at}/after`,
-      'It has no other side, or a deviation after the repair is not known.',
+      'It has no other side, the other stands later in the plan, or a deviation after the repair is not known.',
     ),
   };
 }
@@ -115,6 +115,11 @@ function misreadFact(state: DatumState | undefined, point: MeasuredPoint, at: st
     at,
     'No common slip explains the reading.',
   );
+}
+
+/** What differs between two sides is told once, at the later one. */
+function isLaterSide(point: MeasuredPoint, other: MeasuredPoint | undefined): other is MeasuredPoint {
+  return other !== undefined && other.index < point.index;
 }
 
 function asymmetryMm(one: Place | undefined, other: Place | undefined): number | undefined {
