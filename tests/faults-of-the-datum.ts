@@ -196,6 +196,18 @@ export const faultsOfTheDatum: readonly Fault[] = [
   },
   {
     ...hold,
+    name: 'a point that was off, left out with a reason',
+    changes: [
+      [
+        'before: [1681.2 mm, 66.3 mm, 1099.4 mm], after: [1680.5 mm, 60.8 mm, 1100.2 mm]',
+        'before: [1681.2 mm, 66.3 mm, 1099.4 mm], dropped_because: under the new sound pad',
+      ],
+    ],
+    rule: 'point-out-of-tolerance',
+    on: 'name: C3',
+  },
+  {
+    ...hold,
     name: 'an opening measured before and not after',
     changes: [['openings: [{', 'openings: [{ name: Windscreen, diagonals_before: [1500 mm, 1501 mm] }, {']],
     rule: 'opening-dropped',

@@ -17,7 +17,7 @@ export interface MeasuredBody {
   /** Undefined where nothing was read then. */
   readonly before: DatumState | undefined;
   readonly after: DatumState | undefined;
-  /** Tolerance that zero points are held to among themselves, mm: the tightest of theirs. */
+  /** What zero points are held to among themselves, mm: the tightest of their tolerances, or what mere reading lets them disagree by. */
   readonly datumMm: number | undefined;
   /** At two standard deviations, mm; undefined when it is not stated, or as nothing, which no instrument has. */
   readonly uncertaintyMm: number | undefined;
@@ -32,11 +32,12 @@ export function measuredBody(survey: Survey, measurements: PlanMeasurements): Me
     bodyTolerance(tolerance, 'point', point.written.tolerance, point.at);
   const zero = points.filter(({ isZero }) => isZero).map((point) => toleranceOf(point).provenMm);
   const proven = zero.filter((mm) => mm !== undefined);
-  const datumMm = proven.length === 0 ? undefined : Math.min(...proven);
+  const uncertaintyMm = uncertaintyOf(measurements);
+  const datumMm =
+    proven.length === 0 ? undefined : Math.max(Math.min(...proven), scatterOfFour * (uncertaintyMm ?? 0));
   const named = new Set(measurements.zero_points ?? []).size;
   const state = (occasion: Occasion): DatumState | undefined =>
     datumState(points, named, occasion, datumMm ?? 0);
-  const uncertaintyMm = quantityOf(measurements.uncertainty, 'length');
   return {
     points,
     tolerance,
@@ -44,9 +45,20 @@ export function measuredBody(survey: Survey, measurements: PlanMeasurements): Me
     before: state('before'),
     after: state('after'),
     datumMm,
-    uncertaintyMm: uncertaintyMm === 0 ? undefined : uncertaintyMm,
+    uncertaintyMm,
     otherSide: otherSides(points),
   };
+}
+
+/**
+ * Of four corners, what three say of the fourth scatters by twice one reading; three standard deviations of that are three times the
+ * uncertainty, which is two of one reading. Below it they disagree by being read.
+ */
+const scatterOfFour = 3;
+
+function uncertaintyOf({ uncertainty }: PlanMeasurements): number | undefined {
+  const mm = quantityOf(uncertainty, 'length');
+  return mm === 0 ? undefined : mm;
 }
 
 function otherSides(points: readonly MeasuredPoint[]): ReadonlyMap<MeasuredPoint, MeasuredPoint> {

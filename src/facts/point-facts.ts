@@ -58,6 +58,15 @@ export function pointFacts(
       `${at}/after`,
       'Its deviation before or after the repair is not known.',
     ),
+    // The one that was off is the one that must be measured again, whatever the reason.
+    'point.excused': computed(
+      written.dropped_because !== undefined &&
+        written.after === undefined &&
+        before.way !== undefined &&
+        tolerance.provenMm !== undefined &&
+        largestAxisMm(before.way) <= tolerance.provenMm,
+      `${at}/dropped_because`,
+    ),
     'point.part_kind': statedOr(part?.kind, `${at}/on`, 'On what kind of part it lies is not stated.'),
     'point.other_side': computedOr(other?.called, `${at}/other_side`, 'It has no other side.'),
     'point.asymmetry_after': computedOr(

@@ -291,7 +291,8 @@ export interface FactNames {
     | 'point.part_kind'
     | 'point.tolerance_stated'
     | 'point.other_side'
-    | 'point.asymmetry_after';
+    | 'point.asymmetry_after'
+    | 'point.excused';
   readonly 'opening':
     | 'opening.name'
     | 'opening.difference_after'
@@ -618,12 +619,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },
   'measurement.datum_fault_before': { kind: 'measurement', type: 'text', description: 'Why the readings before the repair cannot be fitted to the zero points, though three and more are named.' },
   'measurement.datum_error_before': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the zero points disagree before the repair: the largest way of an axis between one and where the fit through all others puts it; of three, the largest difference of a distance between two.' },
-  'measurement.datum_over_before': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'That disagreement minus the tolerance of the zero points; a wider tolerance than the usual one counts only where a page is cited.' },
+  'measurement.datum_over_before': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'That disagreement minus the tolerance of the zero points (a wider one than the usual counts only where a page is cited), or minus three times the measuring uncertainty where that is more.' },
   'measurement.datum_suspect_before': { kind: 'measurement', type: 'text', description: 'Which zero points may be the one that moved, or that no single one explains the readings before the repair.' },
   'measurement.misread_before': { kind: 'measurement', type: 'text', description: 'What all readings before the repair look like where no body can have that shape: mirrored, or in another unit.' },
   'measurement.datum_fault_after': { kind: 'measurement', type: 'text', description: 'Why the readings after the repair cannot be fitted to the zero points, though three and more are named.' },
   'measurement.datum_error_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the zero points disagree after the repair: the largest way of an axis between one and where the fit through all others puts it; of three, the largest difference of a distance between two.' },
-  'measurement.datum_over_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'That disagreement minus the tolerance of the zero points; a wider tolerance than the usual one counts only where a page is cited.' },
+  'measurement.datum_over_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'That disagreement minus the tolerance of the zero points (a wider one than the usual counts only where a page is cited), or minus three times the measuring uncertainty where that is more.' },
   'measurement.datum_suspect_after': { kind: 'measurement', type: 'text', description: 'Which zero points may be the one that moved, or that no single one explains the readings after the repair.' },
   'measurement.misread_after': { kind: 'measurement', type: 'text', description: 'What all readings after the repair look like where no body can have that shape: mirrored, or in another unit.' },
   'measurement.datum_lever': { kind: 'measurement', type: 'number', description: 'How many times larger than at a zero point the scatter of the datum is at the measured point where it is largest: one standard deviation of a coordinate over that of a reading.' },
@@ -652,6 +653,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'point.tolerance_stated': { kind: 'point', type: 'yes-no', description: 'Whether the plan states a tolerance for it.' },
   'point.other_side': { kind: 'point', type: 'text', description: 'The same point on the other side.' },
   'point.asymmetry_after': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of an axis between its deviation after the repair and that of the other side, mirrored.' },
+  'point.excused': { kind: 'point', type: 'yes-no', description: 'Whether the plan says why it was not measured after the repair, and it kept its tolerance before it.' },
   'opening.name': { kind: 'opening', type: 'text', description: 'Its name.' },
   'opening.difference_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of a diagonal after the repair from its nominal; where no nominal is given, from that of the other side; else of the two from each other.' },
   'opening.tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Tolerance: its own, the plan’s, else that of the pack.' },

@@ -46,9 +46,9 @@ function spreadMm(places: readonly Place[]): number {
 function handOf(pairs: readonly PointPair[]): MisreadSet | undefined {
   if (pairs.length < 4) return undefined;
   const fit = fitRigid(pairs);
+  if (!fit.ok || fit.rmsMm < leastMisfitMm) return undefined;
   const mirrored = fitRigid(pairs, 'mirrored');
-  if (!fit.ok || !mirrored.ok) return undefined;
-  if (fit.rmsMm < leastMisfitMm || fit.rmsMm < muchBetter * mirrored.rmsMm) return undefined;
+  if (!mirrored.ok || fit.rmsMm < muchBetter * mirrored.rmsMm) return undefined;
   const [best] = slips
     .map((slip) => ({ slip, rmsMm: shiftedRmsMm(pairs, slip) }))
     .sort((a, b) => a.rmsMm - b.rmsMm);
