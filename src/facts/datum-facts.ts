@@ -1,4 +1,5 @@
 import type { FactNames } from '../generated/fact-names.ts';
+import { heldAgainst } from '../measure/decision.ts';
 import { leverAt } from '../measure/point-base.ts';
 import { worstDiagonal } from './body-diagonals.ts';
 import { inOnePlace, isCopied } from './datum-state.ts';
@@ -48,7 +49,7 @@ export function datumFacts(body: MeasuredBody): Readonly<Record<DatumFact, Fact>
         : stated(body.uncertaintyMm, '/measurements/uncertainty'),
     'measurement.after_copied': computed(isCopied(body.points), pointsAt),
     'measurement.same_place': computedOr(
-      inOnePlace(body.points).map(namesOf).join('; ') || undefined,
+      inOnePlace(body.points).slice(0, mostShown).map(namesOf).join('; ') || undefined,
       pointsAt,
       'No two points have one nominal place.',
     ),
@@ -69,7 +70,10 @@ function occasionFacts(body: MeasuredBody, occasion: Occasion): OccasionFacts {
   const state = body[occasion];
   const noFit = `No reading ${occasion} the repair can be fitted to zero points.`;
   const errorMm = state?.check?.errorMm;
-  const overMm = errorMm === undefined || body.datumMm === undefined ? undefined : errorMm - body.datumMm;
+  const overMm =
+    errorMm === undefined || body.datumMm === undefined
+      ? undefined
+      : heldAgainst(errorMm, body.datumMm, undefined).overMm;
   return {
     fault: computedOr(state?.fault, zeroAt, `The zero points ${occasion} the repair can be fitted.`),
     error: computedOr(errorMm, zeroAt, noFit),
@@ -94,9 +98,12 @@ function suspectWords(state: DatumState | undefined): string {
   return names.length === 1 ? only : `one of ${names.join(', ')}`;
 }
 
+/** Of what is many, as many are named as a sentence bears. */
+const mostShown = 5;
+
 /** The names of a group; of a long one the first few. */
 function namesOf(points: readonly MeasuredPoint[]): string {
-  const shown = points.slice(0, 5).map(({ called }) => called);
+  const shown = points.slice(0, mostShown).map(({ called }) => called);
   const more = points.length - shown.length;
   return more > 0 ? `${shown.join(', ')} and ${String(more)} more` : shown.join(', ');
 }

@@ -28,7 +28,7 @@ export function measuredPoints({
       written,
       at: `/measurements/points/${String(index)}`,
       index,
-      called: name ?? `point ${String(index + 1)}`,
+      called: name ?? `number ${String(index + 1)} of the list`,
       // Taken out, so that a second one of that name is none.
       isZero: name !== undefined && zero.delete(name),
       nominal: placeOf(written.nominal),

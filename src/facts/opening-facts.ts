@@ -8,7 +8,7 @@ import { noMotion } from '../measure/rigid-motion.ts';
 import { bodyTolerance } from './body-tolerance.ts';
 import type { Occasion } from './datum-state.ts';
 import type { Fact } from './fact.ts';
-import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { computed, computedOr, stated, unknown } from './make-fact.ts';
 import type { MeasuredBody } from './measured-body.ts';
 import { misreadSetWords } from './misread-words.ts';
 import { quantityOf } from './quantity-of.ts';
@@ -43,7 +43,10 @@ export function openingFacts(
   const isAfter = body.after !== undefined || openings.some((one) => one.diagonals_after !== undefined);
   const inDatum = body.after?.fit === undefined ? undefined : shape;
   return {
-    'opening.name': statedOr(opening.name, at, 'The opening has no name.'),
+    'opening.name':
+      opening.name === undefined
+        ? computed(`opening ${String(openings.indexOf(opening) + 1)} of the list`, at)
+        : stated(opening.name, at),
     'opening.difference_before': computedOr(
       beforeMm,
       `${at}/diagonals_before`,

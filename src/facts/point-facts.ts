@@ -5,7 +5,7 @@ import { largestAxisMm } from '../measure/place.ts';
 import type { Place } from '../measure/place.ts';
 import type { DatumState, Occasion } from './datum-state.ts';
 import type { Fact } from './fact.ts';
-import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { computed, computedOr, stated, statedOr, unknown } from './make-fact.ts';
 import type { MeasuredBody } from './measured-body.ts';
 import type { MeasuredPoint } from './measured-points.ts';
 import { misreadPointWords, misreadSetWords } from './misread-words.ts';
@@ -25,7 +25,7 @@ export function pointFacts(
   const margins = (mm: number): ReturnType<typeof heldAgainst> | undefined =>
     tolerance.mm === undefined ? undefined : heldAgainst(mm, tolerance.mm, body.uncertaintyMm);
   return {
-    'point.name': statedOr(written.name, at, 'The point has no name.'),
+    'point.name': written.name === undefined ? computed(point.called, at) : stated(written.name, at),
     'point.zero': computed(isZero, at),
     'point.deviation_before': before.fact((way) => largestAxisMm(way)),
     'point.axes_before': before.fact(axisWords),

@@ -56,8 +56,11 @@ function handOf(pairs: readonly PointPair[]): MisreadSet | undefined {
   return { kind: 'mirrored', how: tells ? best.slip : undefined };
 }
 
-/** Root mean square misfit from which on it is worth asking for the hand, mm: more than a pull moves all points on the mean. */
-const leastMisfitMm = 20;
+/**
+ * Root mean square misfit from which on it is worth asking for the hand, mm. A blow that drives one low point through the plane of
+ * the others looks mirrored too, and leaves less on the mean.
+ */
+const leastMisfitMm = 50;
 /** How many times better the other hand must fit. */
 const muchBetter = 3;
 

@@ -32,6 +32,12 @@ describe('a whole set', () => {
     expect(misreadSet(hit)).toBeUndefined();
   });
 
+  test('a low point that a blow drives through the plane of the zero points', () => {
+    const low: readonly Place[] = [...floor, [-700, 430, 40]];
+    const driven = pairsOf(low, ([x, y, z]) => [x, y, z === 40 ? -45 : z]);
+    expect(misreadSet(driven)).toBeUndefined();
+  });
+
   test('one sign turned, two axes exchanged', () => {
     expect(misreadSet(pairsOf(body, ([x, y, z]) => [x, -y, z]))).toEqual({
       kind: 'mirrored',

@@ -211,21 +211,6 @@ describe('a pack that cannot be right is refused with the place of each fault', 
       '4:15 `airbag` has a limit in this pack already.',
     ],
     [
-      'tolerance that is no length',
-      'tolerances:\n  - { of: point, at_most: 3 °C, source: { practice: common } }\n',
-      '3:27 "3 °C" is a temperature, but a length is needed, a number with mm, cm, m, µm or in.',
-    ],
-    [
-      'tolerance of nothing that is measured',
-      'tolerances:\n  - { of: pint, at_most: 3 mm, source: { practice: common } }\n',
-      '3:11 This is not one of the words known here: point, opening. Nearest known: `point`.',
-    ],
-    [
-      'two tolerances for one thing',
-      'tolerances:\n  - { of: point, at_most: 3 mm, source: { practice: common } }\n  - { of: point, at_most: 2 mm, source: { practice: common } }\n',
-      '4:11 `point` has a tolerance in this pack already.',
-    ],
-    [
       'source that names none',
       'limits:\n  - { victim: airbag, hold_above: 80 °C, source: { page: p. 3 } }\n',
       '3:42 A source names a `standard`, a `document`, or `practice: common`.',
