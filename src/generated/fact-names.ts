@@ -664,7 +664,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'opening.change': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference after the repair minus that before it.' },
   'opening.over_with_uncertainty': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference after the repair plus measuring uncertainty minus tolerance (ISO 14253-1: above nothing, conformance is not proven).' },
   'opening.dropped': { kind: 'opening', type: 'yes-no', description: 'Whether its diagonals were measured before the repair and not after, while other things were.' },
-  'opening.deformation_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest change of a distance between two of its corners, or of the height of a corner over the plane of the others, after the repair: what turning and shifting the whole cannot do.' },
+  'opening.deformation_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest change of a distance between two of its corners, or of how far its diagonals pass each other, after the repair: what turning and shifting the whole cannot do.' },
   'opening.over_deformation': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'That minus the tolerance.' },
   'opening.turned_after': { kind: 'opening', type: 'number', unit: '°', dimension: 'angle', description: 'How far the opening as a whole is turned after the repair.' },
   'opening.carried_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'How far turn and shift of the whole carry the corner that they carry farthest.' },

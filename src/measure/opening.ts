@@ -1,5 +1,4 @@
-import { cross, dot, lengthMm, wayBetween } from './place.ts';
-import type { Place } from './place.ts';
+import { cross, dot, lengthMm, middleOf, wayBetween } from './place.ts';
 import { deviationOf, fitRigid, stretchMm } from './rigid-fit.ts';
 import type { PointPair } from './rigid-fit.ts';
 import { angleDegrees, carried } from './rigid-motion.ts';
@@ -12,7 +11,7 @@ export type Corners = readonly [PointPair, PointPair, PointPair, PointPair];
 export interface OpeningShape {
   /** First to third and second to fourth corner, read minus nominal, mm. */
   readonly diagonalsMm: readonly [number, number];
-  /** Largest change of a distance between two corners, or of the height of a corner over the plane of the others, mm. */
+  /** Largest change of a distance between two corners, or of the gap between its diagonals (a twist, which hardly changes a distance), mm. */
   readonly deformationMm: number;
   /** How far the whole is turned in the axes of the datum, degrees. */
   readonly turnedDegrees: number;
@@ -48,16 +47,20 @@ export function openingShape(corners: Corners, datum: RigidMotion): OpeningShape
         stretchMm(a, c),
         stretchMm(b, d),
       ].map(Math.abs),
-      Math.abs(heights(corners, 'measured') - heights(corners, 'nominal')),
+      Math.abs(gapMm(corners, 'measured') - gapMm(corners, 'nominal')),
     ),
     turnedDegrees: angleDegrees(fit.motion.rotation),
     carriedMm: Math.max(...ways),
   };
 }
 
-/** Height of the fourth corner over the plane of the first three, mm: a twist, which hardly changes a distance. */
-function heights([a, b, c, d]: Corners, which: 'nominal' | 'measured'): number {
-  const up: Place = cross(wayBetween(a[which], b[which]), wayBetween(a[which], c[which]));
-  const length = lengthMm(up);
-  return length === 0 ? 0 : dot(up, wayBetween(a[which], d[which])) / length;
+/**
+ * How far the two diagonals pass each other, mm: nothing in a plane, and half of what one corner stands over the plane of the others.
+ * Measured between their middles, along what is at right angles to both.
+ */
+function gapMm([a, b, c, d]: Corners, which: 'nominal' | 'measured'): number {
+  const across = cross(wayBetween(a[which], c[which]), wayBetween(b[which], d[which]));
+  const length = lengthMm(across);
+  const gap = wayBetween(middleOf([b[which], d[which]]), middleOf([a[which], c[which]]));
+  return length === 0 ? 0 : dot(across, gap) / length;
 }

@@ -15,11 +15,14 @@ const widestName = 16;
 export function measuringLines({ fits, points }: MeasuringShown, columns: number): readonly string[] {
   const last = fits.at(-1);
   if (last === undefined) return [];
-  const shown = points.filter((point) => point[last.occasion] !== undefined).slice(0, mostRows);
+  const reckoned = points.filter((point) => point[last.occasion] !== undefined);
+  const shown = reckoned.slice(0, mostRows);
+  // Readings of another shape than a body give no deviation; a finding says so.
+  if (shown.length === 0) return [];
   const rows = [['Point', 'On', 'x', 'y', 'z', 'Tolerance'], ...shown.map((point) => rowOf(point, last))];
   const widths = [0, 1, 2, 3, 4, 5].map((at) => Math.max(...rows.map((row) => textWidth(row[at] ?? ''))));
-  const more = points.length - shown.length;
-  const worst = more > 0 ? ` The worst ${String(shown.length)} of ${String(points.length)} points:` : '';
+  const more = reckoned.length - shown.length;
+  const worst = more > 0 ? ` The worst ${String(shown.length)} of ${String(reckoned.length)} points:` : '';
   return [
     `${indent}Measured ${last.occasion} the repair, mm off the data sheet`,
     ...wrapText(`${fitSentence(last)}${worst}`, columns, deep),

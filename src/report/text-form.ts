@@ -75,8 +75,8 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
     lines.push(...findingLines(placed, columns, paint));
   }
   if (plan.measuring !== undefined) {
-    const [title = '', ...table] = measuringLines(plan.measuring, columns);
-    lines.push('', paint.strong(title), ...table);
+    const [title, ...table] = measuringLines(plan.measuring, columns);
+    if (title !== undefined) lines.push('', paint.strong(title), ...table);
   }
   if (plan.lifted.length > 0) {
     lines.push('', `${indent}${paint.strong('Lifted by the maker’s statement')}`);

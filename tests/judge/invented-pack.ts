@@ -40,7 +40,7 @@ export function compiled(rules: readonly Rule[]): CompiledRules {
     {
       layers: [{ name: 'invented', version: '1.0.0', digest: 'sha256:0', released: false, rules }],
       limits: new Map(),
-    tolerances: new Map(),
+      tolerances: new Map(),
       makers: [],
       setAside: [],
     },

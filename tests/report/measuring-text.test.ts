@@ -55,6 +55,10 @@ describe('the table of the worst points', () => {
     expect(lines.join('')).not.toContain('\u001b');
   });
 
+  test('no deviation, no table', () => {
+    expect(measuringLines({ fits: [fit], points: [point('A1', { after: undefined })] }, 80)).toEqual([]);
+  });
+
   test('without a fit it says so', () => {
     const asWritten = { ...fit, zeroPoints: [], residualMm: undefined };
     expect(measuringLines({ fits: [asWritten], points: [point('A1')] }, 80)[1]).toBe(
