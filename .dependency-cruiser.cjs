@@ -60,6 +60,12 @@ module.exports = {
       'Commands and options are the command line.',
     ),
     onlyIn(
+      'matrices-in-measure',
+      'node_modules/ml-matrix/',
+      '^src/measure/',
+      'Matrices are a means of the fit; all else sees places and motions.',
+    ),
+    onlyIn(
       'globs-in-cli',
       'node_modules/tinyglobby/',
       '^src/cli/',

@@ -77,6 +77,7 @@ export interface Plan {
   readonly asked?: PlanAsked;
   /** Packs that were given, are for other vehicles, and were not asked. */
   readonly set_aside?: readonly PlanSetAsideItem[];
+  readonly measurements?: Measurements;
   /** General rules that a cited statement of the maker lifted. */
   readonly lifted: readonly Lift[];
   /** Why the plan, or one rule on it, could not be judged. */
@@ -209,4 +210,56 @@ export interface Deviation {
   readonly reason: string;
   /** Last day on which it counts. */
   readonly expires: string;
+}
+
+/** The measured points, each fitted to the data sheet on the zero points; absent when none has a deviation. */
+export interface Measurements {
+  /** Before and after the repair, as far as measured. */
+  readonly fits: readonly Fit[];
+  /** By the last measuring, the worst against its tolerance first. */
+  readonly points: readonly MeasuredPoint[];
+}
+
+/** How the readings of one measuring were laid on the data sheet. */
+export interface Fit {
+  /** Before or after the repair. */
+  readonly occasion: 'before' | 'after';
+  /** Points of the least-squares fit; none where readings are taken as written. */
+  readonly zero_points: readonly string[];
+  /** Largest deviation of an axis that is left at one of them, mm. */
+  readonly residual?: number;
+  /** Scatter of one coordinate: root of the sum of squares of what is left over the degrees of freedom, mm. */
+  readonly scatter?: number;
+  /** Three for each of them less six. */
+  readonly degrees_of_freedom?: number;
+  /** How far the readings were turned to fit, degrees. */
+  readonly turned?: number;
+}
+
+/** One point. */
+export interface MeasuredPoint {
+  /** Its name; its number in the list where it has none. */
+  readonly name: string;
+  /** Id of the part that it lies on. */
+  readonly part?: string;
+  /** Whether the datum is fitted to it. */
+  readonly zero: boolean;
+  /** Tolerance by axis, mm. */
+  readonly tolerance?: number;
+  readonly before?: Way;
+  readonly after?: Way;
+  /** What the reading after the repair proves by the decision rule of ISO 14253-1; absent when no uncertainty is stated. */
+  readonly decision?: 'conforms' | 'does not conform' | 'not proven';
+}
+
+/** How far a point is off the data sheet, read minus nominal, mm. */
+export interface Way {
+  /** Along the axis x of the data sheet. */
+  readonly x: number;
+  /** Along its axis y. */
+  readonly y: number;
+  /** Along its axis z. */
+  readonly z: number;
+  /** All three together. */
+  readonly length: number;
 }

@@ -122,6 +122,60 @@ const part = fc
   })
   .chain((fixed) => material.map((of) => ({ ...fixed, ...of })));
 
+const millimetres = (place: readonly number[]): readonly string[] =>
+  place.map((value) => `${String(value)} mm`);
+const place = fc.tuple(
+  fc.integer({ min: -900, max: 3500 }),
+  fc.integer({ min: -900, max: 900 }),
+  fc.integer({ min: -100, max: 1400 }),
+);
+/** Mostly near its place, as bodies are; a reading far off is drawn with the rest. */
+const off = fc.tuple(...([0, 1, 2] as const).map(() => fc.integer({ min: -6, max: 6 })));
+const placed = fc
+  .record({ nominal: place, before: maybe(off), after: maybe(off), far: fc.boolean() })
+  .map(({ nominal, before, after, far }) => {
+    const read = (way: readonly number[] | undefined): readonly string[] | undefined =>
+      way && millimetres(nominal.map((value, axis) => value + (way[axis] ?? 0) * (far ? 90 : 1)));
+    return { nominal: millimetres(nominal), before: read(before), after: read(after) };
+  });
+
+const pointNames = ['Z1', 'Z2', 'Z3', 'Z4', 'A1'] as const;
+
+const measurements = fc.record({
+  system: maybe(pick('optical', 'tape')),
+  uncertainty: maybe(amount(0, 4, 'mm')),
+  tolerance: maybe(amount(1, 6, 'mm')),
+  before: maybe(pick('2026-10-06', '2026-12-01')),
+  after: maybe(pick('2026-10-13')),
+  zero_points: maybe(fc.subarray([...pointNames, 'nobody'])),
+  points: maybe(
+    fc.array(
+      fc
+        .record({
+          name: maybe(pick(...pointNames)),
+          on: maybe(pick(...partIds)),
+          other_side: maybe(pick(...pointNames)),
+          dropped_because: maybe(pick('out of reach')),
+          placed,
+        })
+        .map(({ placed: places, ...fixed }) => ({ ...fixed, ...places })),
+      { maxLength: 6 },
+    ),
+  ),
+  openings: maybe(
+    fc.array(
+      fc.record({
+        name: maybe(pick('door', 'windscreen')),
+        corners: maybe(pick(['Z1', 'Z2', 'Z3', 'A1'], ['Z1', 'Z1', 'Z1', 'Z1'])),
+        other_side: maybe(pick('door', 'windscreen')),
+        diagonals_before: maybe(fc.tuple(amount(1190, 1210, 'mm'), amount(1190, 1210, 'mm'))),
+        diagonals_after: maybe(fc.tuple(amount(1190, 1210, 'mm'), amount(1190, 1210, 'mm'))),
+      }),
+      { maxLength: 2 },
+    ),
+  ),
+});
+
 const plan = fc
   .record({
     stage: maybe(pick('draft', 'start', 'release')),
@@ -152,6 +206,8 @@ const plan = fc
       }),
     ),
     parts: fc.array(part, { minLength: 1, maxLength: partIds.length }),
+    // Every other plan: much of them would make every test of whole plans slow.
+    measurements: fc.option(measurements, { nil: undefined, freq: 1 }),
   })
   .map((fixed) =>
     stringify(

@@ -6,6 +6,8 @@ import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
+import { faultsOfTheDatum } from './faults-of-the-datum.ts';
+import { measuredRing } from './measured-ring.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { coldRail, faultsOfWork } from './faults-of-work.ts';
@@ -24,6 +26,7 @@ const faults = [
   ...faultsOfMakingSafe,
   ...faultsOfRelease,
   ...faultsOfMeasuring,
+  ...faultsOfTheDatum,
   ...faultsOfRecords,
   ...faultsOfEvasion,
   ...faultsOfJoints,
@@ -42,6 +45,7 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['ring of softer steel', softRing],
     ['ring by plugs', pluggedRing],
     ['riveted sill', rivetedSill],
+    ['measured ring', measuredRing],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });

@@ -52,7 +52,7 @@ export function judgeSource(run: JudgingRun, file: string, bytes: Uint8Array, na
   if (opened.kind !== 'opened') return opened;
   const { plan, faults, source, root, digest, packs, rules, context, title } = opened;
   const { stage } = context;
-  const { sheets, afterwards } = deriveFacts(plan, faults, context);
+  const { sheets, measuring, afterwards } = deriveFacts(plan, faults, context);
   const judgement = judgePlan(sheets, rules(), stage, afterwards);
   return {
     kind: 'plan',
@@ -66,6 +66,7 @@ export function judgeSource(run: JudgingRun, file: string, bytes: Uint8Array, na
       counts: countsOf(judgement.findings),
       asked: judgement.counts,
       setAside: packs.setAside,
+      ...(measuring === undefined ? {} : { measuring }),
       lifted: judgement.lifts,
       notJudged: judgement.notJudged.map(({ rule, reason }) => ({ rule, sentence: reason })),
       findings: judgement.findings.map((finding) => ({
@@ -121,6 +122,7 @@ export function openPlan(
     limits: pinned.packs.limits,
     practice: pinned.packs.practice,
     windows: pinned.packs.windows,
+    tolerances: pinned.packs.tolerances,
     makers: pinned.packs.makers,
     solveStrip: run.solveStrip,
     solveLap: run.solveLap,

@@ -62,6 +62,8 @@ export interface DerivationContext {
   readonly limits: ReadonlyMap<string, HeatLimit>;
   readonly practice: HeatPractice;
   readonly windows: WeldWindows;
+  /** Tolerance of a point by axis and of a diagonal where the plan states none, mm; a pack sets it. Left out: nobody does. */
+  readonly tolerances?: ReadonlyMap<'point' | 'opening', number>;
   readonly makers: readonly MakerStatements[];
   /** Conduction along a strip; handed in so that one run computes equal heats once. */
   readonly solveStrip: (strip: HeldSheet) => SheetAnswer;

@@ -9,6 +9,7 @@ import { entrySheets } from './entry-sheets.ts';
 import { exposureSheets } from './exposure-sheets.ts';
 import type { Fact } from './fact.ts';
 import { jointFacts } from './joint-facts.ts';
+import type { MeasuringShown } from './measuring-shown.ts';
 import { measurementSheets } from './measurement-sheets.ts';
 import { operationFacts } from './operation-facts.ts';
 import { partFacts } from './part-facts.ts';
@@ -26,6 +27,8 @@ import { vehicleFacts } from './vehicle-facts.ts';
 export interface DerivedFacts {
   /** Every sheet of the plan but those that depend on what is found. */
   readonly sheets: readonly FactSheet[];
+  /** What a report shows of the measured points; undefined when there are none. */
+  readonly measuring: MeasuringShown | undefined;
   /** The sheets of deviations and sign-off, once the others are judged. */
   readonly afterwards: (found: readonly FoundSoFar[]) => SheetsAfterwards;
 }
@@ -56,12 +59,13 @@ export function deriveFacts(
       },
     ]),
   );
+  const measuring = measurementSheets(survey, vehicle);
   const sheets = [
     planSheet,
     vehicle,
     ...references.values(),
     ...survey.parts.flatMap((one) => partSheets(survey, one, vehicle, references)),
-    ...measurementSheets(survey, vehicle),
+    ...measuring.sheets,
     ...stepSheets(survey, vehicle),
     ...entrySheets(survey, faults, planSheet),
   ];
@@ -69,6 +73,7 @@ export function deriveFacts(
   const unreadable = new Set(faults.map(({ pointer }) => pointer));
   return {
     sheets: unreadable.size === 0 ? sheets : nameUnreadable(sheets, unreadable),
+    measuring: measuring.shown,
     afterwards: (found) => deriveAfterwards(survey, planSheet, found),
   };
 }

@@ -54,19 +54,20 @@ function isRecord(value: unknown): value is Record<string, unknown> {
 
 function repeatedIds(survey: Survey): readonly EntryFault[] {
   const lists = [
-    ['parts', survey.parts.map((one) => one.part.id)],
-    ['references', survey.references.map((one) => one.reference.id)],
+    ['/parts', 'id', survey.parts.map((one) => one.part.id)],
+    ['/references', 'id', survey.references.map((one) => one.reference.id)],
+    ['/measurements/points', 'name', (survey.plan.measurements?.points ?? []).map(({ name }) => name)],
   ] as const;
   const faults: EntryFault[] = [];
-  for (const [name, ids] of lists) {
+  for (const [list, key, ids] of lists) {
     const borne = new Set<string>();
     ids.forEach((id, index) => {
       if (id === undefined) return;
       if (borne.has(id)) {
         faults.push({
           fault: 'repeated id',
-          pointer: `/${name}/${String(index)}/id`,
-          sentence: `The id \`${id}\` is borne by an earlier entry too; what points at it means the earlier one.`,
+          pointer: `${list}/${String(index)}/${key}`,
+          sentence: `The ${key} \`${id}\` is borne by an earlier entry too; what points at it means the earlier one.`,
         });
       }
       borne.add(id);
@@ -149,7 +150,19 @@ function danglingIds(survey: Survey): readonly EntryFault[] {
     measurements?.zero_points?.forEach((name, n) => {
       point(name, points, 'measured point', `/measurements/zero_points/${String(n)}`);
     });
+    measurements?.points?.forEach(({ other_side: other }, n) => {
+      point(other, points, 'measured point', `/measurements/points/${String(n)}/other_side`);
+    });
   }
+  const openings = new Set(
+    (measurements?.openings ?? []).flatMap(({ name }) => (name === undefined ? [] : [name])),
+  );
+  measurements?.openings?.forEach(({ corners, other_side: other }, n) => {
+    point(other, openings, 'opening', `/measurements/openings/${String(n)}/other_side`);
+    corners?.forEach((name, corner) => {
+      point(name, points, 'measured point', `/measurements/openings/${String(n)}/corners/${String(corner)}`);
+    });
+  });
   return faults;
 }
 

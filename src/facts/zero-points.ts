@@ -1,24 +1,28 @@
 import type { FactNames } from '../generated/fact-names.ts';
-import type { PlanMeasurements, PlanMeasurementsPointsItem } from '../generated/plan-types.ts';
+import type { PlanMeasurements } from '../generated/plan-types.ts';
+import { pointBase } from '../measure/point-base.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, unknown } from './make-fact.ts';
+import type { MeasuredPoint } from './measured-points.ts';
 import { damageKinds } from './part-damage-facts.ts';
-import { signedLengthOf } from './quantity-of.ts';
 import type { Survey } from './survey.ts';
 import { anyYes } from './tri-state.ts';
 
 type ZeroPointFact = Extract<FactNames['measurement'], `measurement.zero_point${string}`>;
-type Place = readonly [x: number, y: number, z: number];
 
 /** The points that the datum is fitted to: how many, on what, and how wide they stand. */
 export function zeroPointFacts(
   survey: Survey,
   measurements: PlanMeasurements,
+  listed: readonly MeasuredPoint[],
 ): Readonly<Record<ZeroPointFact, Fact>> {
   const at = '/measurements/zero_points';
   const names = new Set(measurements.zero_points ?? []);
-  const points = pointsNamed(measurements, names);
-  const base = widestBase(points);
+  // A zero point that the plan does not list is asked for by its part and place as much as one that it does.
+  const byName = new Map(listed.filter(({ isZero }) => isZero).map((point) => [point.written.name, point]));
+  const points = [...names].map((name) => byName.get(name));
+  const places = points.map((point) => point?.nominal).filter((place) => place !== undefined);
+  const base = places.length < points.length ? undefined : pointBase(places);
   const notTold = 'The nominal places of the zero points are not stated.';
   return {
     'measurement.zero_points':
@@ -31,29 +35,10 @@ export function zeroPointFacts(
   };
 }
 
-/** Each zero point, where the plan lists it; undefined where it does not. */
-function pointsNamed(
-  { points }: PlanMeasurements,
-  names: ReadonlySet<string>,
-): readonly (PlanMeasurementsPointsItem | undefined)[] {
-  if (names.size === 0) return [];
-  const byName = new Map<string, PlanMeasurementsPointsItem>();
-  for (const point of points ?? []) {
-    if (point.name !== undefined && names.has(point.name) && !byName.has(point.name)) {
-      byName.set(point.name, point);
-    }
-  }
-  return [...names].map((name) => byName.get(name));
-}
-
-function inDamage(
-  survey: Survey,
-  points: readonly (PlanMeasurementsPointsItem | undefined)[],
-  at: string,
-): Fact {
+function inDamage(survey: Survey, points: readonly (MeasuredPoint | undefined)[], at: string): Fact {
   const answer = anyYes(
     points.map((point) => {
-      const part = point?.on === undefined ? undefined : survey.partById.get(point.on)?.part;
+      const part = point?.written.on === undefined ? undefined : survey.partById.get(point.written.on)?.part;
       if (part === undefined) return undefined;
       const kinds = damageKinds(part);
       if (kinds.length === 0 || kinds.includes('not yet seen')) return undefined;
@@ -65,42 +50,4 @@ function inDamage(
     at,
     'On which parts the zero points lie, and whether those are sound, is not stated.',
   );
-}
-
-/** The longest distance between two of them, and the longest from the line through those two, mm. */
-function widestBase(
-  points: readonly (PlanMeasurementsPointsItem | undefined)[],
-): { readonly spanMm: number; readonly widthMm: number } | undefined {
-  const places = points.map(placeOf).filter((place) => place !== undefined);
-  if (places.length < 3 || places.length < points.length) return undefined;
-  let spanMm = 0;
-  let ends: readonly [Place, Place] | undefined;
-  for (const [index, one] of places.entries()) {
-    for (const other of places.slice(index + 1)) {
-      const distance = distanceMm(one, other);
-      if (distance > spanMm) {
-        spanMm = distance;
-        ends = [one, other];
-      }
-    }
-  }
-  if (ends === undefined) return { spanMm: 0, widthMm: 0 };
-  const [from, to] = ends;
-  const widthMm = Math.max(...places.map((place) => twiceTheArea(from, to, place) / spanMm));
-  return { spanMm, widthMm };
-}
-
-function placeOf(point: PlanMeasurementsPointsItem | undefined): Place | undefined {
-  const [x, y, z] = (point?.nominal ?? []).map(signedLengthOf);
-  return x === undefined || y === undefined || z === undefined ? undefined : [x, y, z];
-}
-
-function distanceMm(one: Place, other: Place): number {
-  return Math.hypot(other[0] - one[0], other[1] - one[1], other[2] - one[2]);
-}
-
-function twiceTheArea(a: Place, b: Place, c: Place): number {
-  const [ux, uy, uz] = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
-  const [vx, vy, vz] = [c[0] - a[0], c[1] - a[1], c[2] - a[2]];
-  return Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
 }

@@ -346,7 +346,24 @@ export interface FactNames {
     | 'measurement.dated_ahead'
     | 'measurement.unmeasured'
     | 'measurement.dropped'
-    | 'measurement.system';
+    | 'measurement.system'
+    | 'measurement.datum_fault_before'
+    | 'measurement.datum_error_before'
+    | 'measurement.datum_over_before'
+    | 'measurement.datum_suspect_before'
+    | 'measurement.misread_before'
+    | 'measurement.datum_fault_after'
+    | 'measurement.datum_error_after'
+    | 'measurement.datum_over_after'
+    | 'measurement.datum_suspect_after'
+    | 'measurement.misread_after'
+    | 'measurement.datum_lever'
+    | 'measurement.datum_lever_at'
+    | 'measurement.uncertainty'
+    | 'measurement.after_copied'
+    | 'measurement.same_place'
+    | 'measurement.diagonal_after'
+    | 'measurement.diagonal_between';
   readonly 'point':
     | 'point.name'
     | 'point.zero'
@@ -356,14 +373,33 @@ export interface FactNames {
     | 'point.tolerance'
     | 'point.tolerance_own_word'
     | 'point.over_tolerance'
-    | 'point.over_usual';
+    | 'point.over_usual'
+    | 'point.axes_before'
+    | 'point.misread_before'
+    | 'point.axes_after'
+    | 'point.misread_after'
+    | 'point.over_with_uncertainty'
+    | 'point.change'
+    | 'point.part_kind'
+    | 'point.tolerance_stated'
+    | 'point.other_side'
+    | 'point.asymmetry_after'
+    | 'point.excused';
   readonly 'opening':
     | 'opening.name'
     | 'opening.difference_after'
     | 'opening.tolerance'
     | 'opening.tolerance_own_word'
     | 'opening.over_tolerance'
-    | 'opening.over_usual';
+    | 'opening.over_usual'
+    | 'opening.difference_before'
+    | 'opening.change'
+    | 'opening.over_with_uncertainty'
+    | 'opening.dropped'
+    | 'opening.deformation_after'
+    | 'opening.over_deformation'
+    | 'opening.turned_after'
+    | 'opening.carried_after';
   readonly 'step':
     | 'step.what'
     | 'step.name'
@@ -765,21 +801,57 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch, nor, for what frames a door, are the diagonals of an opening measured.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },
+  'measurement.datum_fault_before': { kind: 'measurement', type: 'text', description: 'Why the readings before the repair cannot be fitted to the zero points, though three and more are named.' },
+  'measurement.datum_error_before': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the zero points disagree before the repair: the largest way of an axis between one and where the fit through all others puts it; of three, the largest difference of a distance between two, or how far one alone is off as read.' },
+  'measurement.datum_over_before': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'That disagreement minus the tolerance of the zero points (a wider one than the usual counts only where a page is cited), or minus three times the measuring uncertainty where that is more.' },
+  'measurement.datum_suspect_before': { kind: 'measurement', type: 'text', description: 'Which zero points may be the one that moved, or that no single one explains the readings before the repair.' },
+  'measurement.misread_before': { kind: 'measurement', type: 'text', description: 'What all readings before the repair look like where no body can have that shape: mirrored, or in another unit.' },
+  'measurement.datum_fault_after': { kind: 'measurement', type: 'text', description: 'Why the readings after the repair cannot be fitted to the zero points, though three and more are named.' },
+  'measurement.datum_error_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the zero points disagree after the repair: the largest way of an axis between one and where the fit through all others puts it; of three, the largest difference of a distance between two, or how far one alone is off as read.' },
+  'measurement.datum_over_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'That disagreement minus the tolerance of the zero points (a wider one than the usual counts only where a page is cited), or minus three times the measuring uncertainty where that is more.' },
+  'measurement.datum_suspect_after': { kind: 'measurement', type: 'text', description: 'Which zero points may be the one that moved, or that no single one explains the readings after the repair.' },
+  'measurement.misread_after': { kind: 'measurement', type: 'text', description: 'What all readings after the repair look like where no body can have that shape: mirrored, or in another unit.' },
+  'measurement.datum_lever': { kind: 'measurement', type: 'number', description: 'How many times larger than at a zero point the scatter of the datum is at the measured point where it is largest: one standard deviation of a coordinate over that of a reading.' },
+  'measurement.datum_lever_at': { kind: 'measurement', type: 'text', description: 'The measured point where it is largest.' },
+  'measurement.uncertainty': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Measuring uncertainty of a deviation, two standard deviations.' },
+  'measurement.after_copied': { kind: 'measurement', type: 'yes-no', description: 'Whether the readings after the repair are those before it to the last digit, of three points and more of which one was off.' },
+  'measurement.same_place': { kind: 'measurement', type: 'text', description: 'Points that the plan has in one nominal place.' },
+  'measurement.diagonal_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference between two diagonals across the body after the repair, from left to far right and from right to far left, less that of the data sheet.' },
+  'measurement.diagonal_between': { kind: 'measurement', type: 'text', description: 'The points between which it is largest.' },
   'point.name': { kind: 'point', type: 'text', description: 'Its name.' },
   'point.zero': { kind: 'point', type: 'yes-no', description: 'Whether the datum is fitted to it.' },
-  'point.deviation_before': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest deviation of one axis before the repair, as stated.' },
+  'point.deviation_before': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest deviation of one axis before the repair, fitted likewise.' },
   'point.over_before': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation before the repair minus tolerance; a wider tolerance than the usual one counts only where a page is cited.' },
-  'point.deviation_after': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest deviation of one axis after the repair, as stated (datum fit is a later step).' },
-  'point.tolerance': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Tolerance: its own, the plan’s, else 3 mm (common practice).' },
-  'point.tolerance_own_word': { kind: 'point', type: 'yes-no', description: 'Whether the tolerance is wider than the usual 3 mm and no page of the maker is cited for it.' },
+  'point.deviation_after': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest deviation of one axis after the repair, the readings fitted to the data sheet on the zero points; as written where they carry no fit.' },
+  'point.tolerance': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Tolerance: its own, the plan’s, else that of the pack.' },
+  'point.tolerance_own_word': { kind: 'point', type: 'yes-no', description: 'Whether the tolerance is wider than the usual one of the pack and no page of the maker is cited for it.' },
   'point.over_tolerance': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus tolerance.' },
-  'point.over_usual': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus the usual tolerance of 3 mm (common practice).' },
+  'point.over_usual': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus the usual tolerance of the pack.' },
+  'point.axes_before': { kind: 'point', type: 'text', description: 'Deviation before the repair by axis, in words.' },
+  'point.misread_before': { kind: 'point', type: 'text', description: 'What the reading before the repair looks like where one common slip explains it.' },
+  'point.axes_after': { kind: 'point', type: 'text', description: 'Deviation after the repair by axis, in words.' },
+  'point.misread_after': { kind: 'point', type: 'text', description: 'What the reading after the repair looks like where one common slip explains it.' },
+  'point.over_with_uncertainty': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation after the repair plus measuring uncertainty minus tolerance (ISO 14253-1: above nothing, conformance is not proven).' },
+  'point.change': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation after the repair minus that before it.' },
+  'point.part_kind': { kind: 'point', type: 'text', description: 'Kind of the part that it lies on.' },
+  'point.tolerance_stated': { kind: 'point', type: 'yes-no', description: 'Whether the plan states a tolerance for it.' },
+  'point.other_side': { kind: 'point', type: 'text', description: 'The same point on the other side.' },
+  'point.asymmetry_after': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of an axis between its deviation after the repair and that of the other side, mirrored.' },
+  'point.excused': { kind: 'point', type: 'yes-no', description: 'Whether the plan says why it was not measured after the repair, and it kept its tolerance before it.' },
   'opening.name': { kind: 'opening', type: 'text', description: 'Its name.' },
-  'opening.difference_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of a diagonal after the repair from its nominal, or of the two from each other where no nominal is given.' },
-  'opening.tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Tolerance: its own, the plan’s, else 3 mm (common practice).' },
-  'opening.tolerance_own_word': { kind: 'opening', type: 'yes-no', description: 'Whether the tolerance is wider than the usual 3 mm and no page of the maker is cited for it.' },
-  'opening.over_tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference minus tolerance (its own, the plan’s, else 3 mm, common practice).' },
-  'opening.over_usual': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus the usual tolerance of 3 mm (common practice).' },
+  'opening.difference_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of a diagonal after the repair from its nominal; where no nominal is given, from that of the other side; else of the two from each other.' },
+  'opening.tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Tolerance: its own, the plan’s, else that of the pack.' },
+  'opening.tolerance_own_word': { kind: 'opening', type: 'yes-no', description: 'Whether the tolerance is wider than the usual one of the pack and no page of the maker is cited for it.' },
+  'opening.over_tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference minus tolerance.' },
+  'opening.over_usual': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus the usual tolerance of the pack.' },
+  'opening.difference_before': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'As the difference after the repair, of the diagonals before it.' },
+  'opening.change': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference after the repair minus that before it.' },
+  'opening.over_with_uncertainty': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference after the repair plus measuring uncertainty minus tolerance (ISO 14253-1: above nothing, conformance is not proven).' },
+  'opening.dropped': { kind: 'opening', type: 'yes-no', description: 'Whether its diagonals were measured before the repair and not after, while other things were.' },
+  'opening.deformation_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest change of a distance between two of its corners, or of how far its diagonals pass each other, after the repair: what turning and shifting the whole cannot do.' },
+  'opening.over_deformation': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'That minus the tolerance.' },
+  'opening.turned_after': { kind: 'opening', type: 'number', unit: '°', dimension: 'angle', description: 'How far the opening as a whole is turned after the repair.' },
+  'opening.carried_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'How far turn and shift of the whole carry the corner that they carry farthest.' },
   'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test'], description: 'Which step.' },
   'step.name': { kind: 'step', type: 'text', description: 'What a sentence calls it: the calibration of front camera.' },
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },

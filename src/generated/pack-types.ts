@@ -36,6 +36,8 @@ export interface TopicFile {
   readonly windows?: readonly Window[];
   /** What the maker’s document says: which operation a part shall, shall not or may get. */
   readonly provisions?: readonly Provision[];
+  /** Tolerances of the body where neither point nor plan states one. A later layer may only tighten them. */
+  readonly tolerances?: readonly Tolerance[];
 }
 
 export type Name = string;
@@ -259,3 +261,14 @@ export interface Provision {
 
 /** An operation word, then `whole` or `part`, then `at` and a place: replace whole; section at B. */
 export type Provided = string;
+
+/** Usual tolerance of one kind of dimension. */
+export interface Tolerance {
+  /** What it is for: the deviation of a point by axis, or of a diagonal of an opening. */
+  readonly of: 'point' | 'opening';
+  /** The largest deviation that keeps it. */
+  readonly at_most: Bound;
+  readonly source: Source;
+  /** Anything worth knowing about it. */
+  readonly note?: string;
+}

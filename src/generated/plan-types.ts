@@ -332,7 +332,7 @@ export interface PlanMeasurements {
   /** Kind of system. */
   readonly system?: 'mechanical' | 'optical' | 'ultrasonic' | 'fixture' | 'tape';
   readonly calibration_due?: PlanDate;
-  /** Measuring uncertainty, two standard deviations. Not judged yet. */
+  /** Measuring uncertainty of a deviation, datum included, at two standard deviations, as the maker of the system or the calibration states it. */
   readonly uncertainty?: Length;
   /** Measuring data. */
   readonly data_sheet?: PlanMeasurementsDataSheet;
@@ -383,6 +383,8 @@ export interface PlanMeasurementsPointsItem {
   readonly tolerance?: Length;
   /** Why it was not measured again and which point replaces it. */
   readonly dropped_because?: string;
+  /** Name of the same point on the other side. Without it, a point whose nominal differs in the sign of y alone. */
+  readonly other_side?: Id;
 }
 
 /** Corrosion protection, sealing and refinish. */
@@ -1209,7 +1211,7 @@ export interface PartDamage {
 export interface Opening {
   /** Which opening. */
   readonly name?: string;
-  /** Two diagonals before the repair. Not judged yet. */
+  /** Two diagonals before the repair. */
   readonly diagonals_before?: readonly Length[];
   /** Two diagonals after it. */
   readonly diagonals_after?: readonly Length[];
@@ -1217,6 +1219,10 @@ export interface Opening {
   readonly nominal?: readonly Length[];
   readonly tolerance?: Length;
   readonly gaps?: Text;
+  /** Names of the four points at its corners, in their order round it; from them shape, turn and diagonals are computed. */
+  readonly corners?: readonly Id[];
+  /** Name of the same opening on the other side, whose diagonals this one's are compared with where the data sheet has none. */
+  readonly other_side?: string;
 }
 
 /** One reading of the fault codes. */

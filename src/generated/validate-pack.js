@@ -1643,6 +1643,57 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
   return validate119.errors = vErrors, errors === 0;
 }
 validate119.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema42 = { type: "object", additionalProperties: !1, required: ["of", "at_most", "source"], properties: { of: { enum: ["point", "opening"] }, at_most: { $ref: "#/$defs/bound" }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 } } };
+function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.of === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "of" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.at_most === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at_most" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.source === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "of" || key0 === "at_most" || key0 === "source" || key0 === "note")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.of !== void 0) {
+      let data0 = data.of;
+      if (!(data0 === "point" || data0 === "opening")) {
+        let err4 = { instancePath: instancePath + "/of", schemaPath: "#/properties/of/enum", keyword: "enum", params: { allowedValues: schema42.properties.of.enum } };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      }
+    }
+    if (data.at_most !== void 0 && (validate73(data.at_most, { instancePath: instancePath + "/at_most", parentData: data, parentDataProperty: "at_most", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data3 = data.note;
+      if (typeof data3 == "string") {
+        if (func1(data3) > 1e3) {
+          let err5 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+        if (func1(data3) < 1) {
+          let err6 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+      } else {
+        let err7 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+    }
+  } else {
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+  }
+  return validate126.errors = vErrors, errors === 0;
+}
+validate126.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1651,7 +1702,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "allowances" || key0 === "reaches" || key0 === "windows" || key0 === "provisions")) {
+      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "allowances" || key0 === "reaches" || key0 === "windows" || key0 === "provisions" || key0 === "tolerances")) {
         let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
@@ -1769,9 +1820,28 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
+    if (data.tolerances !== void 0) {
+      let data13 = data.tolerances;
+      if (Array.isArray(data13)) {
+        if (data13.length > 10) {
+          let err20 = { instancePath: instancePath + "/tolerances", schemaPath: "#/properties/tolerances/maxItems", keyword: "maxItems", params: { limit: 10 } };
+          vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+        }
+        if (data13.length < 1) {
+          let err21 = { instancePath: instancePath + "/tolerances", schemaPath: "#/properties/tolerances/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+        }
+        let len6 = data13.length;
+        for (let i6 = 0; i6 < len6; i6++)
+          validate126(data13[i6], { instancePath: instancePath + "/tolerances/" + i6, parentData: data13, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length);
+      } else {
+        let err22 = { instancePath: instancePath + "/tolerances", schemaPath: "#/properties/tolerances/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+      }
+    }
   } else {
-    let err20 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+    let err23 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
   }
   return validate61.errors = vErrors, errors === 0;
 }

@@ -3,10 +3,11 @@ import { validatePack } from '../generated/validate-pack.js';
 import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
 import { readAllowance, readReach } from './heat-practice.ts';
-import type { Allowance, Limit, Provision, Reach, Rule, StatedWindow } from './pack.ts';
+import type { Allowance, Limit, Provision, Reach, Rule, StatedWindow, Tolerance } from './pack.ts';
 import { readLimit } from './read-limit.ts';
 import { readProvision } from './read-provision.ts';
 import { readRule } from './read-rule.ts';
+import { readTolerance } from './read-tolerance.ts';
 import { readWindow } from './read-window.ts';
 
 /** Where a rule stands: a pointer into one file of the pack. */
@@ -23,6 +24,7 @@ export interface Gathered {
   readonly allowances: Allowance[];
   readonly reaches: Reach[];
   readonly windows: StatedWindow[];
+  readonly tolerances: Tolerance[];
   readonly provisions: Provision[];
   /** Rule id → where it first stands. */
   readonly ids: Map<string, RulePlace>;
@@ -71,6 +73,13 @@ export function gatherTopic(
       const window = readWindow(stated, at, list);
       if (window !== undefined) into.windows.push(window);
     }
+    for (const stated of topic.tolerances ?? []) {
+      const tolerance = readTolerance(stated, at, list);
+      if (tolerance === undefined) continue;
+      if (into.tolerances.some((one) => one.of === tolerance.of)) {
+        list.at(`${at}/of`, `\`${tolerance.of}\` has a tolerance in this pack already.`);
+      } else into.tolerances.push(tolerance);
+    }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
       if (provision !== undefined) into.provisions.push(provision);
@@ -91,7 +100,7 @@ function soundItems(value: unknown): readonly SoundItem[] {
   const sound: SoundItem[] = [];
   const entries: readonly (readonly [string, unknown])[] = Object.entries(value);
   for (const [key, items] of entries) {
-    if (!isList(items) || items.length > mostItems || !itemKeys.includes(key)) continue;
+    if (!isList(items) || items.length > mostItems || !itemLists.has(key)) continue;
     items.forEach((item, index) => {
       const topic: unknown = { pack: 'alone', [key]: [item] };
       if (validatePack(topic) && !('format' in topic)) sound.push({ topic, key, index });
@@ -100,7 +109,9 @@ function soundItems(value: unknown): readonly SoundItem[] {
   return sound;
 }
 
-const itemKeys = ['rules', 'limits', 'allowances', 'reaches', 'windows', 'provisions'];
+const itemLists: ReadonlySet<string> = new Set([
+  ...['rules', 'limits', 'allowances', 'reaches', 'windows', 'tolerances', 'provisions'],
+]);
 
 /** The most that the schema lets any of the lists hold; a longer one is refused as a whole. */
 const mostItems = 1000;

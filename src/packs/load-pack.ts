@@ -48,7 +48,8 @@ export function loadPackFolder(folder: string, dictionary: FactDictionary): Pack
 
   const manifest = manifestFile === undefined ? undefined : manifestIn(manifestFile, dictionary);
   const gathered: Gathered = {
-    ...{ rules: [], limits: [], allowances: [], reaches: [], windows: [], provisions: [] },
+    ...{ rules: [], limits: [], allowances: [], reaches: [], windows: [], tolerances: [] },
+    provisions: [],
     ids: new Map(),
   };
   for (const file of read) if (file !== manifestFile) takeTopic(file, manifest, dictionary, gathered);
@@ -71,6 +72,7 @@ export function loadPackFolder(folder: string, dictionary: FactDictionary): Pack
       allowances: gathered.allowances,
       reaches: gathered.reaches,
       windows: gathered.windows,
+      ...(gathered.tolerances.length === 0 ? {} : { tolerances: gathered.tolerances }),
       provisions: gathered.provisions,
       digest: packDigest(files),
     },

@@ -1,5 +1,5 @@
 import { mayShareVehicle } from './pack-covers.ts';
-import type { Limit, Pack, TimeAbove } from './pack.ts';
+import type { Limit, Pack, TimeAbove, Tolerance } from './pack.ts';
 
 export type MergedLimits =
   | { readonly ok: true; readonly limits: ReadonlyMap<string, Limit> }
@@ -27,6 +27,29 @@ export function mergeLimits(packs: readonly Pack[]): MergedLimits {
     }
   }
   return { ok: true, limits };
+}
+
+export type MergedTolerances =
+  | { readonly ok: true; readonly mm: ReadonlyMap<Tolerance['of'], number> }
+  | { readonly ok: false; readonly sentence: string };
+
+/** The tolerances of all layers, mm, in the same way: the tightest counts, and a looser one than under it is refused. */
+export function mergeTolerances(packs: readonly Pack[]): MergedTolerances {
+  const merged = new Map<Tolerance['of'], number>();
+  for (const [index, pack] of packs.entries()) {
+    const under = packs.slice(0, index).filter((other) => mayShareVehicle(pack, other));
+    for (const { of, atMostMm } of pack.tolerances ?? []) {
+      const isOverruled = under.some(({ tolerances }) =>
+        tolerances?.some((before) => before.of === of && before.atMostMm < atMostMm),
+      );
+      if (isOverruled) {
+        const sentence = `The pack ${pack.name} loosens the tolerance of \`${of}\`; a later pack may only tighten it.`;
+        return { ok: false, sentence };
+      }
+      merged.set(of, Math.min(merged.get(of) ?? atMostMm, atMostMm));
+    }
+  }
+  return { ok: true, mm: merged };
 }
 
 function isLooser(later: Limit, before: Limit): boolean {

@@ -102,6 +102,14 @@ export interface StatedWindow extends WeldWindow {
   readonly note?: string;
 }
 
+/** Tolerance of a dimension of the body where the plan states none. A later layer may only tighten it. */
+export interface Tolerance {
+  readonly of: 'point' | 'opening';
+  readonly atMostMm: number;
+  readonly source: Source;
+  readonly note?: string;
+}
+
 export interface TimeAbove {
   readonly celsius: number;
   readonly atMostSeconds: number;
@@ -160,6 +168,8 @@ export interface Pack {
   readonly allowances: readonly Allowance[];
   readonly reaches: readonly Reach[];
   readonly windows: readonly StatedWindow[];
+  /** Left out when the pack states none. */
+  readonly tolerances?: readonly Tolerance[];
   readonly provisions: readonly Provision[];
   /** `sha256:` and 64 hexadecimal digits. */
   readonly digest: string;

@@ -2,9 +2,9 @@ import type { HeatLimit, HeatPractice, MakerStatements, WeldWindows } from '../f
 import { nearestWords } from '../plan/nearest-word.ts';
 import type { CoveredVehicle } from '../vehicle/coverage.ts';
 import { mergePractice } from './heat-practice.ts';
-import { mergeLimits } from './merge-limits.ts';
+import { mergeLimits, mergeTolerances } from './merge-limits.ts';
 import { packCovers } from './pack-covers.ts';
-import type { Pack, Rule } from './pack.ts';
+import type { Pack, Rule, Tolerance } from './pack.ts';
 import { rulesInForce } from './rules-in-force.ts';
 import { fitsRange, readVersion } from './semantic-version.ts';
 
@@ -23,6 +23,8 @@ export interface ResolvedPacks {
   readonly limits: ReadonlyMap<string, HeatLimit>;
   readonly practice: HeatPractice;
   readonly windows: WeldWindows;
+  /** Usual tolerances of the body, mm. */
+  readonly tolerances: ReadonlyMap<Tolerance['of'], number>;
   readonly makers: readonly MakerStatements[];
   /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
   readonly setAside: readonly SetAside[];
@@ -113,6 +115,8 @@ function layered(packs: readonly Pack[], vehicle: CoveredVehicle | undefined): R
   if (!merged.ok) return refuse(merged.sentence);
   const practised = mergePractice(counting);
   if (!practised.ok) return refuse(practised.sentence);
+  const tolerances = mergeTolerances(counting);
+  if (!tolerances.ok) return refuse(tolerances.sentence);
   return {
     ok: true,
     packs: {
@@ -126,6 +130,7 @@ function layered(packs: readonly Pack[], vehicle: CoveredVehicle | undefined): R
       limits: merged.limits,
       practice: practised.practice,
       windows: windowsOf(counting),
+      tolerances: tolerances.mm,
       makers: packs.flatMap(makerStatements),
       setAside,
     },

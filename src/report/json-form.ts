@@ -1,6 +1,7 @@
 import type { UsedFact } from '../judge/finding.ts';
 import type { Counts } from '../judge/judge-sheets.ts';
 import type { Place } from '../plan/source-text.ts';
+import { measuringAsJson } from './measuring-json.ts';
 import type { NotJudgedReason, PlacedFinding, PlanReport, ReportForm } from './plan-report.ts';
 
 /** Format number of the JSON report; see schemas/report.schema.json. */
@@ -47,6 +48,7 @@ function planAsJson(plan: PlanReport): object {
     ...(plan.setAside === undefined || plan.setAside.length === 0
       ? {}
       : { set_aside: plan.setAside.map(({ name, version, reason }) => ({ pack: name, version, reason })) }),
+    ...(plan.measuring === undefined ? {} : { measurements: measuringAsJson(plan.measuring) }),
     lifted: plan.lifted,
     not_judged: plan.notJudged.map(notJudgedAsJson),
     findings: plan.findings.map(findingAsJson),

@@ -1,3 +1,4 @@
+import type { MeasuringShown } from '../facts/measuring-shown.ts';
 import type { Stage } from '../packs/pack.ts';
 import type { SetAside } from '../packs/resolve-packs.ts';
 import type { Counts } from '../judge/judge-sheets.ts';
@@ -41,6 +42,8 @@ export interface PlanReport {
   readonly asked?: Counts;
   /** Packs that were given, are for other vehicles, and were not asked. */
   readonly setAside?: readonly SetAside[];
+  /** The measured points; absent when none has a deviation. */
+  readonly measuring?: MeasuringShown;
   readonly lifted: readonly Lift[];
   readonly notJudged: readonly NotJudgedReason[];
   readonly findings: readonly PlacedFinding[];

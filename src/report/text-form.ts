@@ -2,6 +2,7 @@ import type { Finding } from '../judge/finding.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import type { Verdict } from '../judge/verdict.ts';
 import { cautions } from './cautions.ts';
+import { measuringLines } from './measuring-text.ts';
 import { paintWith } from './paint.ts';
 import type { Paint } from './paint.ts';
 import type { PlacedFinding, PlanReport, ReportForm, RunHead, RunTail } from './plan-report.ts';
@@ -72,6 +73,10 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
       first = false;
     }
     lines.push(...findingLines(placed, columns, paint));
+  }
+  if (plan.measuring !== undefined) {
+    const [title, ...table] = measuringLines(plan.measuring, columns);
+    if (title !== undefined) lines.push('', paint.strong(title), ...table);
   }
   if (plan.lifted.length > 0) {
     lines.push('', `${indent}${paint.strong('Lifted by the maker’s statement')}`);

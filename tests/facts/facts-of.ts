@@ -24,6 +24,7 @@ export interface Deriving {
   readonly asOf?: string;
   readonly stage?: PlanStage;
   readonly limits?: ReadonlyMap<string, HeatLimit>;
+  readonly tolerances?: DerivationContext['tolerances'];
   /** Statements of a pack `corvane-tarn 1.0.0` for Corvane Tarn. */
   readonly statements?: readonly MakerStatement[];
   readonly found?: readonly FoundSoFar[];
@@ -74,6 +75,12 @@ const windows: DerivationContext['windows'] = [
     },
   ],
 ];
+
+/** As common practice has them. */
+const tolerances: NonNullable<DerivationContext['tolerances']> = new Map([
+  ['point', 3],
+  ['opening', 3],
+] as const);
 
 const solveStrip = rememberingStripSolver();
 const solveLap = rememberingLapSolver();
@@ -127,6 +134,7 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
     stage: given.stage ?? plan.stage ?? 'release',
     limits: given.limits ?? limits,
     windows,
+    tolerances: given.tolerances ?? tolerances,
     makers:
       given.statements === undefined
         ? []

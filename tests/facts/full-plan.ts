@@ -101,11 +101,12 @@ measurements:
   before: 2026-10-06
   after: 2026-10-09
   zero_points: [Z1, Z2, Z3]
+  uncertainty: 0.5 mm
   points:
     - { name: Z1, on: tunnel, nominal: [0 mm, 0 mm, 0 mm], before: [0 mm, 0 mm, 0 mm], after: [0 mm, 0 mm, 0 mm] }
     - { name: Z2, on: ring, nominal: [0 mm, 0 mm, 0 mm], before: [1 mm, 0 mm, 0 mm] }
     - { name: Z3, on: tunnel, nominal: [1800 mm, 0 mm, 0 mm] }
-  openings: [{ name: door, diagonals_after: [1200 mm, 1201 mm] }]
+  openings: [{ name: door, diagonals_before: [1200 mm, 1202 mm], diagonals_after: [1200 mm, 1201 mm] }]
 finish:
   cavities: [{ part: ring, primer: epoxy, wax: yes }]
   bake: { temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
@@ -116,6 +117,27 @@ deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, da
 sign_off: { date: 2026-10-20, plan_revision: A, open_holds: two }
 typo: 1
 `;
+
+/** The measuring in full: the datum disagrees, a point is misread, and an opening is named by its corners. */
+export const fullMeasuring = `measurements:
+  zero_points: [Z1, Z2, Z3, Z4]
+  points:
+    - { name: Z1, nominal: [0 mm, -560 mm, 0 mm], before: [0 mm, -555 mm, 0 mm], after: [0 mm, -555 mm, 0 mm] }
+    - { name: Z2, nominal: [1800 mm, -560 mm, 0 mm], before: [1800 mm, -560 mm, 0 mm], after: [1800 mm, -560 mm, 0 mm] }
+    - { name: Z3, nominal: [0 mm, 560 mm, 0 mm], before: [0 mm, 560 mm, 0 mm], after: [0 mm, 560 mm, 0 mm] }
+    - { name: Z4, nominal: [1800 mm, 560 mm, 0 mm], before: [1800 mm, 560 mm, 0 mm], after: [1800 mm, 560 mm, 0 mm] }
+    - { name: A1, nominal: [900 mm, 300 mm, 700 mm], before: [900 mm, -300 mm, 700 mm], after: [900 mm, -300 mm, 700 mm] }
+  openings: [{ name: floor, corners: [Z1, Z2, Z4, Z3] }]
+`;
+
+/** Left for right in both measurings. */
+export const mirroredMeasuring = fullMeasuring
+  .replaceAll('900 mm, -300 mm', '900 mm, 300 mm')
+  .replaceAll(
+    /(before|after): \[(\d+) mm, (-?)(\d+) mm/gu,
+    (_whole, occasion: string, x: string, sign: string, y: string) =>
+      `${occasion}: [${x} mm, ${sign === '-' ? '' : '-'}${y} mm`,
+  );
 
 export const fullPlanPack: NonNullable<Deriving['statements']> = [
   {

@@ -7,7 +7,7 @@ import type { FactSheet } from '../../src/facts/sheet.ts';
 import { canonicalUnit, dimensions } from '../../src/quantity/dimension.ts';
 import { sheetsOf } from '../derive-text.ts';
 import { factsOf } from './facts-of.ts';
-import { fullPlan, fullPlanPack } from './full-plan.ts';
+import { fullMeasuring, fullPlan, fullPlanPack, mirroredMeasuring } from './full-plan.ts';
 
 const nothing = 'format: 1\nvehicle: {}\nparts:\n  - {}\n';
 const hollow = `format: 1
@@ -35,9 +35,11 @@ const full = factsOf(fullPlan, {
   statements: fullPlanPack,
   found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
 }).sheets;
+const measured = [fullMeasuring, mirroredMeasuring].flatMap((text) => factsOf(text).sheets);
 const sheetsOfPlans: readonly (readonly [string, readonly FactSheet[]])[] = [
   ...plans.map(([name, text]) => [name, sheetsOf(text)] as const),
   ['everything', full],
+  ['everything measured', measured],
 ];
 
 describe('the seam: every fact of the schema is on every sheet of its kind, of its declared form', () => {
@@ -66,7 +68,7 @@ describe('the seam: every fact of the schema is on every sheet of its kind, of i
 
   test('every fact is known on some sheet of the plan that states everything or of the one full of slips', () => {
     const known = new Set(
-      [...full, ...sheetsOf(hollow)].flatMap(({ facts }) =>
+      [...full, ...measured, ...sheetsOf(hollow)].flatMap(({ facts }) =>
         Object.entries(facts).flatMap(([name, fact]) => (fact.known ? [name] : [])),
       ),
     );

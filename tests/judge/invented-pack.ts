@@ -42,6 +42,7 @@ export function compiled(rules: readonly Rule[]): CompiledRules {
       limits: new Map(),
       practice: { allowanceKelvin: new Map(), reachMm: new Map() },
       windows: [],
+      tolerances: new Map(),
       makers: [],
       setAside: [],
     },

@@ -83,6 +83,21 @@ describe('layers', () => {
     expect(looser.ok ? '' : looser.sentence).toContain('loosens the limit');
   });
 
+  test('a later pack may tighten a tolerance and never loosen it; without one nobody states it', () => {
+    const of = (mm: number): Partial<Pack> => ({
+      tolerances: [{ of: 'point', atMostMm: mm, source: { practice: 'common' } }],
+    });
+    const tolerance = (first: Partial<Pack>, second: Partial<Pack>): unknown => {
+      const resolved = resolvePacks([pack('general', first), pack('tarn', second)], undefined);
+      return resolved.ok ? resolved.packs.tolerances.get('point') : resolved.sentence;
+    };
+    expect(tolerance(of(3), of(2))).toBe(2);
+    expect(tolerance(of(3), {})).toBe(3);
+    expect(tolerance({}, of(5))).toBe(5);
+    expect(tolerance({}, {})).toBeUndefined();
+    expect(tolerance(of(3), of(3.1))).toContain('loosens the tolerance of `point`');
+  });
+
   test('a thing that only the later pack limits is limited, and what it leaves out stays', () => {
     const tarn = pack('tarn', {
       limits: [

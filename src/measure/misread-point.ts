@@ -1,0 +1,157 @@
+import { distanceMm, lengthMm, stretched } from './place.ts';
+import type { Place } from './place.ts';
+import { medianOf } from './one-off-as-read.ts';
+import { deviationOf, fitRigid } from './rigid-fit.ts';
+import type { PointPair } from './rigid-fit.ts';
+import { unitFactors, unslipped } from './misread-set.ts';
+import type { AxisName, AxisSlip } from './misread-set.ts';
+import { carried, noMotion } from './rigid-motion.ts';
+import type { RigidMotion } from './rigid-motion.ts';
+
+/** What one reading, or two, most likely are instead. */
+export type MisreadPoint =
+  | AxisSlip
+  | { readonly kind: 'unit'; readonly factor: number }
+  /** One axis is ten times too large or too small. */
+  | { readonly kind: 'digit'; readonly axis: AxisName; readonly factor: number }
+  /** It is where another point belongs, and that one is here; `other` is an index. */
+  | { readonly kind: 'swapped'; readonly other: number };
+
+/**
+ * Names the slip of each reading that is far off where its data has it and lands there when one common slip is taken back: a turned
+ * sign, two axes exchanged, another unit, a lost digit, two points taken for each other. By index; what only a blow could have
+ * done is not in it. `zero` are the indices of the points that the datum is fitted to.
+ */
+export function misreadPoints(
+  pairs: readonly PointPair[],
+  zero: readonly number[],
+): ReadonlyMap<number, MisreadPoint> {
+  const found = new Map<number, MisreadPoint>();
+  if (isClean(pairs, zero)) return found;
+  const motion = likeliestMotion(pairs, zero);
+  const far = pairs
+    .map((pair, index) => ({ pair, index, offMm: lengthMm(deviationOf(motion, pair)) }))
+    .filter(({ offMm }) => offMm > leastOffMm)
+    .sort((a, b) => b.offMm - a.offMm)
+    .slice(0, mostFar);
+  for (const { pair, index, offMm } of far) {
+    const slip = slips.find(({ back }) => lands(motion, pair, back(pair.measured), offMm));
+    if (slip !== undefined) found.set(index, slip.slip);
+  }
+  for (const [at, one] of far.entries()) {
+    if (found.has(one.index)) continue;
+    const other = far
+      .slice(at + 1)
+      .find(
+        (two) =>
+          lands(motion, one.pair, two.pair.measured, one.offMm) &&
+          lands(motion, two.pair, one.pair.measured, two.offMm),
+      );
+    if (other === undefined) continue;
+    found.set(one.index, { kind: 'swapped', other: other.index });
+    found.set(other.index, { kind: 'swapped', other: one.index });
+  }
+  return found;
+}
+
+/** A reading nearer than this may be bent; a slip of the pen is farther off, mm. */
+const leastOffMm = 20;
+/** With the slip taken back it lies this near, mm, and this share of the way nearer. */
+const landsWithinMm = 10;
+const landsWithinShare = 1 / 8;
+/** More readings than this are not slips of single points. */
+const mostFar = 200;
+
+function lands(motion: RigidMotion, { nominal }: PointPair, measured: Place, offMm: number): boolean {
+  const leftMm = distanceMm(nominal, carried(motion, measured));
+  return leftMm <= Math.min(landsWithinMm, offMm * landsWithinShare);
+}
+
+/** The datum fits and nothing is far off: the common case, for which a single fit is enough. */
+function isClean(pairs: readonly PointPair[], zero: readonly number[]): boolean {
+  const fit = fitRigid(pairsAt(pairs, zero));
+  return fit.ok && pairs.every((pair) => lengthMm(deviationOf(fit.motion, pair)) <= leastOffMm);
+}
+
+function pairsAt(pairs: readonly PointPair[], indices: readonly number[]): readonly PointPair[] {
+  return indices.map((index) => pairs[index]).filter((pair) => pair !== undefined);
+}
+
+/**
+ * The motion that most readings agree on: as written, or the fit on the zero points, on all but one of them, with two of
+ * them exchanged, or on all. The one with the least median deviation, so that a slip at a zero point does not carry all else off.
+ */
+function likeliestMotion(pairs: readonly PointPair[], zero: readonly number[]): RigidMotion {
+  const sets = [
+    pairsAt(pairs, zero),
+    ...zero.map((left) =>
+      pairsAt(
+        pairs,
+        zero.filter((index) => index !== left),
+      ),
+    ),
+    ...(zero.length > mostExchanged ? [] : exchanged(pairsAt(pairs, zero))),
+    pairs,
+  ];
+  let best = noMotion;
+  let leastMm = medianMm(pairs, best);
+  for (const set of sets) {
+    const fit = fitRigid(set);
+    if (!fit.ok) continue;
+    const mm = medianMm(pairs, fit.motion);
+    // Clearly less, so that the axes as written stay where both do.
+    if (mm < leastMm - 1) [best, leastMm] = [fit.motion, mm];
+  }
+  return best;
+}
+
+/** Of more zero points than this the fit on all but one is good enough to find two that are exchanged. */
+const mostExchanged = 8;
+
+function exchanged(pairs: readonly PointPair[]): readonly (readonly PointPair[])[] {
+  return pairs.flatMap((one, index) =>
+    pairs.slice(index + 1).map((other) =>
+      pairs.map((pair) => {
+        if (pair === one) return { nominal: one.nominal, measured: other.measured };
+        return pair === other ? { nominal: other.nominal, measured: one.measured } : pair;
+      }),
+    ),
+  );
+}
+
+function medianMm(pairs: readonly PointPair[], motion: RigidMotion): number {
+  return medianOf(pairs.map((pair) => lengthMm(deviationOf(motion, pair)))) ?? 0;
+}
+
+interface Slip {
+  readonly slip: Exclude<MisreadPoint, { readonly kind: 'swapped' }>;
+  readonly back: (place: Place) => Place;
+}
+
+const axisNames = ['x', 'y', 'z'] as const;
+
+/** The commonest first. */
+const slips: readonly Slip[] = [
+  ...axisNames.map((axis) => axisSlip({ kind: 'sign', axis })),
+  axisSlip({ kind: 'exchanged', axes: ['x', 'y'] }),
+  axisSlip({ kind: 'exchanged', axes: ['x', 'z'] }),
+  axisSlip({ kind: 'exchanged', axes: ['y', 'z'] }),
+  ...unitFactors.map((factor): Slip => ({
+    slip: { kind: 'unit', factor },
+    back: (place) => stretched(place, factor),
+  })),
+  ...axisNames.flatMap((axis) =>
+    [10, 0.1].map((factor): Slip => ({
+      slip: { kind: 'digit', axis, factor },
+      back: ([x, y, z]) => [
+        axis === 'x' ? x * factor : x,
+        axis === 'y' ? y * factor : y,
+        axis === 'z' ? z * factor : z,
+      ],
+    })),
+  ),
+];
+
+function axisSlip(slip: AxisSlip): Slip {
+  return { slip, back: (place) => unslipped(place, slip) };
+}
