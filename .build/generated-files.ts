@@ -49,7 +49,11 @@ export const generatedFiles: readonly GeneratedFile[] = [
     madeFrom: [packSchema],
     make: () => validatorTypes(packSchema, 'validatePack', 'PackFile', './pack-types.ts'),
   },
-  { path: 'src/generated/fact-names.ts', madeFrom: [factsSchema], make: () => factNames(factsSchema) },
+  {
+    path: 'src/generated/fact-names.ts',
+    madeFrom: [factsSchema, planSchema],
+    make: () => factNames(factsSchema, planSchema),
+  },
   {
     path: 'src/generated/steel-table.ts',
     madeFrom: [grades, steelNumbers],

@@ -16,7 +16,7 @@ import { heatSvg } from '../report/heat-svg.ts';
 import { heatText } from '../report/heat-text.ts';
 import type { UsedPack } from '../report/plan-report.ts';
 import { visibleText } from '../report/visible-text.ts';
-import { loadGivenPacks } from './given-packs.ts';
+import { faultLine, loadGivenPacks } from './given-packs.ts';
 import { readHeatOptions } from './heat-options.ts';
 import type { HeatArguments } from './heat-options.ts';
 import { heatsOfPlans } from './heat-plans.ts';
@@ -45,7 +45,7 @@ export function heat(plans: readonly string[], asked: HeatArguments, options: He
   if (!given.ok) return refuse(given.lines);
   const packs = [...builtInPacks(), ...given.packs];
   const resolved = resolvePacks(packs, undefined);
-  if (!resolved.ok) return refuse([resolved.sentence]);
+  if (!resolved.ok) return refuse([faultLine(resolved.sentence, resolved.place)]);
   const contradiction = bothAsked(plans, asked);
   if (contradiction !== undefined) return refuse([contradiction]);
   return plans.length === 0

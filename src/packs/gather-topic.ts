@@ -2,10 +2,16 @@ import type { TopicFile } from '../generated/pack-types.ts';
 import { validatePack } from '../generated/validate-pack.js';
 import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
-import type { Limit, Provision, Rule } from './pack.ts';
+import type { StatedItems } from './canonical-form.ts';
+import { placeKey } from './pack.ts';
+import type { Limit, PackPart, Provision, Raise, Rule, SupersededDocument } from './pack.ts';
+import type { PackPlace } from './pack-fault.ts';
 import { readLimit } from './read-limit.ts';
+import { readPackPart } from './read-pack-part.ts';
 import { readProvision } from './read-provision.ts';
+import { readRaise, readSuperseded } from './read-small-items.ts';
 import { readRule } from './read-rule.ts';
+import { overlaps } from './version-span.ts';
 
 /** Where a rule stands: a pointer into one file of the pack. */
 export interface RulePlace {
@@ -19,8 +25,29 @@ export interface Gathered {
   readonly rules: Rule[];
   readonly limits: Limit[];
   readonly provisions: Provision[];
+  readonly parts: PackPart[];
+  readonly documents: SupersededDocument[];
+  readonly raises: Raise[];
   /** Rule id → where it first stands. */
   readonly ids: Map<string, RulePlace>;
+  /** The items as they are written, for the digest. */
+  readonly stated: { readonly [Key in keyof StatedItems]: StatedItems[Key][number][] };
+  /** By `placeKey`. */
+  readonly places: Record<string, PackPlace>;
+}
+
+export function emptyGathered(): Gathered {
+  return {
+    rules: [],
+    limits: [],
+    provisions: [],
+    parts: [],
+    documents: [],
+    raises: [],
+    ids: new Map(),
+    stated: { rules: [], limits: [], provisions: [], parts: [], documents: [], raises: [] },
+    places: {},
+  };
 }
 
 /** Takes what stands in one topic file, whose value the schema need not have let through: sound items are read all the same. */
@@ -39,18 +66,47 @@ export function gatherTopic(
       if (before === undefined) into.ids.set(stated.id, { file, list, pointer: at });
       else list.at(`${at}/id`, `The id \`${stated.id}\` is taken by a rule in ${before.file}.`);
       const rule = readRule(stated, at, dictionary, list);
-      if (rule !== undefined && before === undefined) into.rules.push(rule);
+      if (rule === undefined || before !== undefined) continue;
+      into.rules.push(rule);
+      into.stated.rules.push(stated);
+      into.places[placeKey('rule', rule.id)] = list.placeAt(`${at}/id`);
     }
     for (const stated of topic.limits ?? []) {
       const limit = readLimit(stated, at, dictionary, list);
       if (limit === undefined) continue;
-      if (into.limits.some(({ victim }) => victim === limit.victim)) {
+      if (into.limits.some((other) => other.victim === limit.victim && overlaps(other, limit))) {
         list.at(`${at}/victim`, `\`${limit.victim}\` has a limit in this pack already.`);
-      } else into.limits.push(limit);
+        continue;
+      }
+      into.limits.push(limit);
+      into.stated.limits.push(stated);
+      into.places[placeKey('limit', limit.victim)] = list.placeAt(at);
     }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
-      if (provision !== undefined) into.provisions.push(provision);
+      if (provision === undefined) continue;
+      into.places[placeKey('provision', into.provisions.length)] = list.placeAt(at);
+      into.provisions.push(provision);
+      into.stated.provisions.push(stated);
+    }
+    for (const stated of topic.parts ?? []) {
+      const part = readPackPart(stated, at, dictionary, list);
+      if (part === undefined) continue;
+      into.parts.push(part);
+      into.stated.parts.push(stated);
+    }
+    for (const stated of topic.documents ?? []) {
+      const document = readSuperseded(stated, at, list);
+      if (document === undefined) continue;
+      into.documents.push(document);
+      into.stated.documents.push(stated);
+    }
+    for (const stated of topic.raises ?? []) {
+      const raise = readRaise(stated, at, list);
+      if (raise === undefined) continue;
+      into.raises.push(raise);
+      into.stated.raises.push(stated);
+      into.places[placeKey('raise', raise.rule)] = list.placeAt(at);
     }
   }
 }
@@ -68,15 +124,17 @@ function soundItems(value: unknown): readonly SoundItem[] {
   const sound: SoundItem[] = [];
   const entries: readonly (readonly [string, unknown])[] = Object.entries(value);
   for (const [key, items] of entries) {
-    if (!isList(items) || items.length > mostItems || !['rules', 'limits', 'provisions'].includes(key))
-      continue;
+    if (!isList(items) || items.length > mostItems || !lists.has(key)) continue;
     items.forEach((item, index) => {
       const topic: unknown = { pack: 'alone', [key]: [item] };
-      if (validatePack(topic) && !('format' in topic)) sound.push({ topic, key, index });
+      if (validatePack(topic) && !('format' in topic || 'releases' in topic || 'lock' in topic))
+        sound.push({ topic, key, index });
     });
   }
   return sound;
 }
+
+const lists: ReadonlySet<string> = new Set(['rules', 'limits', 'provisions', 'parts', 'documents', 'raises']);
 
 /** The most that the schema lets any of the lists hold; a longer one is refused as a whole. */
 const mostItems = 1000;

@@ -37,7 +37,11 @@ export function readValue(word: Word, fact: FactEntry, at: string, faults: Fault
     case 'words': {
       const known = fact.words ?? [];
       if (typeof word === 'string' && known.includes(word)) return word;
-      faults.at(at, `\`${String(word)}\` is not a word of this fact.`, faults.nearest(String(word), known));
+      faults.at(
+        at,
+        `\`${String(word)}\` is not a word of this fact.`,
+        faults.nearest(String(word), known, fact.synonyms),
+      );
       return undefined;
     }
     case 'text':

@@ -1,4 +1,11 @@
-import type { DerivationContext, HeatLimit, MakerStatement, PlanStage } from '../../src/facts/context.ts';
+import type {
+  DerivationContext,
+  HeatLimit,
+  MakerPart,
+  MakerStatement,
+  PlanStage,
+  SupersededDocument,
+} from '../../src/facts/context.ts';
 import type { FoundSoFar, PermitInForce } from '../../src/facts/afterwards.ts';
 import { deriveFacts } from '../../src/facts/derive-facts.ts';
 import type { Fact, FactValue } from '../../src/facts/fact.ts';
@@ -20,6 +27,10 @@ export interface Deriving {
   readonly limits?: ReadonlyMap<string, HeatLimit>;
   /** Statements of a pack `corvane-tarn 1.0.0` for Corvane Tarn. */
   readonly statements?: readonly MakerStatement[];
+  /** What the maker says parts are, and which documents were replaced, of the same pack. */
+  readonly parts?: readonly MakerPart[];
+  readonly documents?: readonly SupersededDocument[];
+  readonly ruleStanding?: DerivationContext['ruleStanding'];
   readonly found?: readonly FoundSoFar[];
   readonly solveStrip?: DerivationContext['solveStrip'];
 }
@@ -94,16 +105,19 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
     stage: given.stage ?? plan.stage ?? 'release',
     limits: given.limits ?? limits,
     makers:
-      given.statements === undefined
+      given.statements === undefined && given.parts === undefined && given.documents === undefined
         ? []
         : [
             {
               pack: 'corvane-tarn 1.0.0',
               maker: 'Corvane',
               models: ['Tarn'],
-              statements: given.statements,
+              statements: given.statements ?? [],
+              parts: given.parts ?? [],
+              documents: given.documents ?? [],
             },
           ],
+    ...(given.ruleStanding === undefined ? {} : { ruleStanding: given.ruleStanding }),
     solveStrip: given.solveStrip ?? solveStrip,
   };
 }

@@ -33,6 +33,7 @@ const plans = [
 
 const full = factsOf(fullPlan, {
   statements: fullPlanPack,
+  ruleStanding: () => ({ kind: 'ended', with: 'general 2.0.0', replacedBy: 'new-rule' }),
   found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
 }).sheets;
 const sheetsOfPlans: readonly (readonly [string, readonly FactSheet[]])[] = [

@@ -141,9 +141,13 @@ describe('layers', () => {
     expect(noVersion.ok ? '' : noVersion.sentence).toContain('The version of the pack tarn cannot be read');
   });
 
-  test('a pack given twice is refused', () => {
-    const resolved = resolvePacks([general, pack('tarn'), pack('tarn')], undefined);
-    expect(resolved.ok ? '' : resolved.sentence).toBe('The pack tarn was given more than once.');
+  test('a pack given twice alike is one; with other content it is refused', () => {
+    const alike = resolvePacks([general, pack('tarn'), pack('tarn')], undefined);
+    expect(alike.ok && alike.packs.layers.map(({ name }) => name)).toEqual(['general', 'tarn']);
+    const other = resolvePacks([general, pack('tarn'), pack('tarn', { digest: 'sha256:other' })], undefined);
+    expect(other.ok ? '' : other.sentence).toBe(
+      'The pack tarn 1.0.0 was given more than once, with different content.',
+    );
   });
 
   test('of the rules of a layer those of its version are in force', () => {
@@ -178,7 +182,8 @@ describe('versions', () => {
     ['1.2.4', false],
     ['2', false],
     ['', undefined],
-    ['x', undefined],
+    ['x', true],
+    ['spring', undefined],
     ['1.2.3.4', undefined],
     ['01', undefined],
   ])('1.2.3 fits %s: %s', (range, fits) => {
