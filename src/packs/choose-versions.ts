@@ -3,7 +3,8 @@ import { packAt, versionsOf } from './pack-at.ts';
 import type { PackVersion } from './pack-at.ts';
 import type { PackPlace } from './pack-fault.ts';
 import type { Pack } from './pack.ts';
-import { compareVersions, fitsRange, readVersion } from './semantic-version.ts';
+import { compareVersions, readVersion } from './semantic-version.ts';
+import { fitsRange } from './version-range.ts';
 
 /** A pack in the version in which it takes part. */
 export interface ChosenPack {
