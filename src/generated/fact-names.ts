@@ -90,6 +90,7 @@ export interface FactNames {
     | 'reference.look_up_age'
     | 'reference.called_missing'
     | 'reference.revision_in_pack'
+    | 'reference.superseded_by'
     | 'reference.id_repeated';
   readonly 'part':
     | 'part.id'
@@ -111,6 +112,12 @@ export interface FactNames {
     | 'part.coating'
     | 'part.laminated'
     | 'part.zones'
+    | 'part.pack_material'
+    | 'part.pack_material_text'
+    | 'part.pack_thickness'
+    | 'part.thickness_off_pack'
+    | 'part.pack_one_piece'
+    | 'part.pack_layer_missing'
     | 'part.material_ambiguous'
     | 'part.material_question'
     | 'part.hardened'
@@ -425,6 +432,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.look_up_age': { kind: 'reference', type: 'count', description: 'Days from the look-up to the sign-off, or to the as-of date.' },
   'reference.called_missing': { kind: 'reference', type: 'yes-no', description: 'Whether it calls for a further document that the plan does not list.' },
   'reference.revision_in_pack': { kind: 'reference', type: 'word', words: ['same', 'pack is newer', 'pack is older', 'not in the packs'], description: 'Its revision against the newest that the vehicle packs know.' },
+  'reference.superseded_by': { kind: 'reference', type: 'text', description: 'The document that, by the vehicle packs, took its place.' },
   'reference.id_repeated': { kind: 'reference', type: 'yes-no', description: 'Whether another reference bears the same id.' },
   'part.id': { kind: 'part', type: 'text', description: 'Its id.' },
   'part.name': { kind: 'part', type: 'text', description: 'What the shop calls it.' },
@@ -445,6 +453,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.coating': { kind: 'part', type: 'word', words: ['none', 'zinc', 'zinc-iron', 'zinc-magnesium', 'zinc-aluminium', 'aluminium-zinc', 'aluminium-silicon', 'zinc-nickel'], description: 'Metal coating.' },
   'part.laminated': { kind: 'part', type: 'yes-no', description: 'Whether the grade names sound-damping sheet: two sheets with a plastic core.' },
   'part.zones': { kind: 'part', type: 'yes-no', description: 'Whether it has zones of different strength, as stated or by its grade: a tailored blank, a soft zone.' },
+  'part.pack_material': { kind: 'part', type: 'word', words: ['not in the packs', 'agrees', 'plan is weaker', 'plan is stronger', 'differs', 'only in the pack'], description: 'The stated material against the one that the vehicle pack gives for this part. The stronger of the two counts.' },
+  'part.pack_material_text': { kind: 'part', type: 'text', description: 'The material in the vehicle pack, with document and page.' },
+  'part.pack_thickness': { kind: 'part', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet thickness in the vehicle pack.' },
+  'part.thickness_off_pack': { kind: 'part', type: 'number', unit: 'mm', dimension: 'length', description: 'By how much the stated thickness differs from that in the vehicle pack.' },
+  'part.pack_one_piece': { kind: 'part', type: 'word', words: ['not in the packs', 'agrees', 'differs'], description: 'Whether plan and vehicle pack say the same of the part being made in one piece. It counts as one piece when either says so.' },
+  'part.pack_layer_missing': { kind: 'part', type: 'text', description: 'Parts that by the vehicle pack lie under this one, and that the plan does not list.' },
   'part.material_ambiguous': { kind: 'part', type: 'yes-no', description: 'Whether the grade can be read in more than one way, or not surely. The strongest reading counts until it is settled.' },
   'part.material_question': { kind: 'part', type: 'text', description: 'Why the grade can be read in more than one way, and what would settle it.' },
   'part.hardened': { kind: 'part', type: 'yes-no', description: 'Whether the part counts as hardened: press-hardened steel does on a body, whatever its delivered strength.' },
@@ -516,7 +530,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.says': { kind: 'operation', type: 'word', words: ['shall', 'shall not', 'may', 'silent'], description: 'What the vehicle pack’s provisions say of this operation on this part.' },
   'provision.permits': { kind: 'operation', type: 'yes-no', description: 'Whether a may or shall of the maker, for this year, operation and place, is cited by this plan at the same document and revision, with its conditions met.' },
   'provision.by': { kind: 'operation', type: 'text', description: 'The statement that permits: document, revision, page, pack.' },
-  'provision.open': { kind: 'operation', type: 'words', words: ['not cited', 'revision', 'page', 'place', 'conditions', 'not kept'], description: 'What keeps an existing permission from counting.' },
+  'provision.open': { kind: 'operation', type: 'words', words: ['superseded', 'not cited', 'revision', 'page', 'place', 'conditions', 'not kept'], description: 'What keeps an existing permission from counting.' },
   'provision.open_text': { kind: 'operation', type: 'text', description: 'The same in words.' },
   'provision.pending': { kind: 'operation', type: 'text', description: 'Conditions of the permission in force that the plan says are met while the coupon that they ask for is not passed yet.' },
   'provision.forbids': { kind: 'operation', type: 'yes-no', description: 'Whether the maker’s document says that the part shall not get this operation.' },

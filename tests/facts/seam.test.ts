@@ -7,7 +7,7 @@ import type { FactSheet } from '../../src/facts/sheet.ts';
 import { canonicalUnit, dimensions } from '../../src/quantity/dimension.ts';
 import { sheetsOf } from '../derive-text.ts';
 import { factsOf } from './facts-of.ts';
-import { fullPlan, fullPlanPack } from './full-plan.ts';
+import { fullPlan, fullPlanPack, fullPlanParts } from './full-plan.ts';
 
 const nothing = 'format: 1\nvehicle: {}\nparts:\n  - {}\n';
 const hollow = `format: 1
@@ -33,8 +33,13 @@ const plans = [
 
 const full = factsOf(fullPlan, {
   statements: fullPlanPack,
+  parts: fullPlanParts,
   ruleStanding: () => ({ kind: 'ended', with: 'general 2.0.0', replacedBy: 'new-rule' }),
   found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
+}).sheets;
+// Where another document took the place of the one cited, no permission of it counts.
+const replaced = factsOf(fullPlan, {
+  documents: [{ document: 'BRM-1', revision: 'D', by: { document: 'BRM-1', revision: 'E' } }],
 }).sheets;
 const sheetsOfPlans: readonly (readonly [string, readonly FactSheet[]])[] = [
   ...plans.map(([name, text]) => [name, sheetsOf(text)] as const),
@@ -67,7 +72,7 @@ describe('the seam: every fact of the schema is on every sheet of its kind, of i
 
   test('every fact is known on some sheet of the plan that states everything or of the one full of slips', () => {
     const known = new Set(
-      [...full, ...sheetsOf(hollow)].flatMap(({ facts }) =>
+      [...full, ...replaced, ...sheetsOf(hollow)].flatMap(({ facts }) =>
         Object.entries(facts).flatMap(([name, fact]) => (fact.known ? [name] : [])),
       ),
     );
