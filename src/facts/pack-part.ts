@@ -4,6 +4,7 @@ import type { SettledMaterial } from '../steel/settle-material.ts';
 import { steelRank, strengthClasses } from '../steel/strength-class.ts';
 import type { MakerPart, MakerStatements } from './context.ts';
 import { entriesForModel, isForSide, isForVehicle, whereItSays } from './maker-applies.ts';
+import type { PackEntry } from './maker-applies.ts';
 
 /** What the maker's document, as typed into the vehicle packs, says that a part is. */
 export interface PackPart {
@@ -27,20 +28,31 @@ export function packPartOf(
   makers: readonly MakerStatements[],
   part: Part,
 ): PackPart | undefined {
-  const found = entriesForModel(vehicle, makers, ({ parts }) => parts ?? [])
-    .filter(
-      ({ entry }) =>
-        entry.part === part.kind && isForVehicle(entry, vehicle, false) && isForSide(entry, part.side, false),
-    )
-    .map(({ pack, entry }): PackPart => {
-      const material = materialOf(entry);
-      return {
-        entry,
-        saidBy: whereItSays(entry, pack),
-        ...(material === undefined ? {} : { material }),
-      };
-    });
-  return found.toSorted((a, b) => rankOf(b.material) - rankOf(a.material))[0];
+  const possible = entriesForModel(vehicle, makers, ({ parts }) => parts ?? []).filter(
+    ({ entry }) =>
+      entry.part === part.kind && isForVehicle(entry, vehicle, true) && isForSide(entry, part.side, true),
+  );
+  const isSure = ({ entry }: PackEntry<MakerPart>): boolean =>
+    isForVehicle(entry, vehicle, false) && isForSide(entry, part.side, false);
+  const best = possible.filter(isSure).map(answerOf).toSorted(byStrength)[0];
+  const doubtful = possible.filter((one) => !isSure(one)).map(answerOf);
+  // The number is missing that would tell whether this vehicle has the stronger sheet: then nobody knows which it has.
+  const isOpen = best !== undefined && doubtful.some((one) => rankOf(one.material) > rankOf(best.material));
+  return isOpen ? withoutMaterial(best) : best;
+}
+
+function answerOf({ pack, entry }: PackEntry<MakerPart>): PackPart {
+  const material = materialOf(entry);
+  return { entry, saidBy: whereItSays(entry, pack), ...(material === undefined ? {} : { material }) };
+}
+
+function byStrength(a: PackPart, b: PackPart): number {
+  return rankOf(b.material) - rankOf(a.material);
+}
+
+function withoutMaterial({ entry, saidBy }: PackPart): PackPart {
+  const { grade: _, tensileMpa: _tensile, class: _class, ...rest } = entry;
+  return { entry: rest, saidBy };
 }
 
 function materialOf({ grade, tensileMpa, class: word }: MakerPart): SettledMaterial | undefined {
