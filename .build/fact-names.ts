@@ -35,6 +35,8 @@ export interface FactEntry {
   readonly dimension?: Dimension;
   /** What a report calls the fact. */
   readonly title?: string;
+  /** Known on every sheet; the schema gives nothing that would make it unknown. */
+  readonly alwaysKnown?: boolean;
   readonly description: string;
 }
 
@@ -65,6 +67,7 @@ function entries(kind: string, sheet: JsonSchema, plan: JsonSchema): readonly st
       unit: fact['unit'],
       dimension: dimensionOf(name, fact),
       title: fact.title,
+      alwaysKnown: fact['unknownWhen'] === undefined ? true : undefined,
       description: fact.description,
     };
     const fields = Object.entries(entry).filter(([, value]) => value !== undefined);
@@ -155,6 +158,7 @@ function planPart(plan: JsonSchema, keys: readonly string[]): JsonSchema | undef
 }
 
 function literal(value: unknown): string {
+  if (typeof value === 'boolean') return String(value);
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
     const pairs = Object.entries(value).map(([key, one]) => `${quote(key)}: ${quote(String(one))}`);
     return `{ ${pairs.join(', ')} }`;

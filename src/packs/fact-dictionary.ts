@@ -14,6 +14,8 @@ export interface FactEntry {
   /** The kind of quantity, by the names of `quantity/dimension.ts`. */
   readonly dimension?: string;
   readonly title?: string;
+  /** Known on every sheet. */
+  readonly alwaysKnown?: boolean;
   readonly description: string;
 }
 

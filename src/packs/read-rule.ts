@@ -3,6 +3,7 @@ import { pointerTo } from '../plan/pointer.ts';
 import { factEntry, visibleKinds } from './fact-dictionary.ts';
 import type { FactDictionary, FactEntry } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
+import { implies } from './implies.ts';
 import { factsOf, readTemplate } from './message-template.ts';
 import type { Case, Line, Rule, Word } from './pack.ts';
 import { readHistory } from './read-history.ts';
@@ -50,14 +51,20 @@ export function readRule(
   const unless = listOf(stated.unless).map((given, index) =>
     lines(given, Array.isArray(stated.unless) ? `${at}/unless/${String(index)}` : `${at}/unless`),
   );
-  if (unless.some((one) => one.length > 0 && areSame(one, when))) {
-    faults.at(
-      `${at}/unless`,
-      '`unless` asks the same as `when`: the rule could never find anything.',
-      [],
-      true,
-    );
-  }
+  unless.forEach((one, index) => {
+    if (one.length === 0) return;
+    const place = Array.isArray(stated.unless) ? `${at}/unless/${String(index)}` : `${at}/unless`;
+    if (areSame(one, when)) {
+      faults.at(place, '`unless` asks the same as `when`: the rule could never find anything.', [], true);
+    } else if (implies(when, one)) {
+      faults.at(
+        place,
+        'Wherever `when` holds this exception does too: the rule could never find anything.',
+        [],
+        true,
+      );
+    }
+  });
   if (stated.place !== undefined) fact(stated.place, `${at}/place`, false);
   for (const key of ['message', 'instead'] as const) {
     const template = readTemplate(stated[key]);
