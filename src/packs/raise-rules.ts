@@ -20,6 +20,7 @@ export type RaisedRules =
 export function raiseRules(packs: readonly ChosenPack[]): RaisedRules {
   const raised = new Map<string, { readonly raise: Raise; readonly by: string }>();
   for (const [index, { at, whole }] of packs.entries()) {
+    if ((whole.raises ?? []).length === 0) continue;
     const under = packs.slice(0, index).flatMap((one) => one.whole.rules);
     for (const raise of whole.raises ?? []) {
       const place = whole.places?.[placeKey('raise', raise.rule)];

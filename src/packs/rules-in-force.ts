@@ -10,10 +10,20 @@ export function rulesInForce(rules: readonly Rule[], version: string): readonly 
 export function inForce<Item extends History>(items: readonly Item[], version: string): readonly Item[] {
   const at = readVersion(version);
   if (at === undefined) return [];
-  return items.filter((item) => {
-    const since = item.since === undefined ? undefined : readVersion(item.since);
-    const until = item.until === undefined ? undefined : readVersion(item.until);
-    if (since !== undefined && compareVersions(at, since) < 0) return false;
-    return until === undefined || compareVersions(at, until) < 0;
+  // Hundreds of items name the same few versions.
+  const places = new Map<string, number>();
+  const placeOf = (text: string): number => {
+    let place = places.get(text);
+    if (place === undefined) {
+      const read = readVersion(text);
+      place = read === undefined ? Number.NaN : compareVersions(at, read);
+      places.set(text, place);
+    }
+    return place;
+  };
+  return items.filter(({ since, until }) => {
+    // What cannot be read leaves its end open, so that nothing is lost.
+    if (since !== undefined && placeOf(since) < 0) return false;
+    return until === undefined || !(placeOf(until) >= 0);
   });
 }
