@@ -1,9 +1,8 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { checkCases } from '../src/judge/check-cases.ts';
-import { loadPackFolder } from '../src/packs/load-pack.ts';
+import type { PackLoading } from '../src/packs/load-pack.ts';
 import { versionsOf } from '../src/packs/pack-at.ts';
-import type { FactDictionary } from '../src/packs/fact-dictionary.ts';
 import type { PackPlace } from '../src/packs/pack-fault.ts';
 import type { Pack } from '../src/packs/pack.ts';
 import { header } from './generated-file.ts';
@@ -36,7 +35,8 @@ ${packs.map((pack) => `    ${JSON.stringify(pack)},`).join('\n')}
 
 /** The packs below `rules`, read from their sources; without places, which only show as wrong beside other packs. */
 export async function sourcePacks(): Promise<readonly Pack[]> {
-  // Only now: the same run may just have made the dictionary anew.
+  // Only now: the same run may just have made the dictionary and the validator of packs anew.
+  const { loadPackFolder } = await import('../src/packs/load-pack.ts');
   const facts = await import('../src/generated/fact-names.ts');
   const dictionary = {
     version: facts.factSchemaVersion,
@@ -47,12 +47,10 @@ export async function sourcePacks(): Promise<readonly Pack[]> {
     .filter((entry) => entry.isDirectory())
     .map((entry) => entry.name)
     .sort()
-    .map((name) => load(name, dictionary));
+    .map((name) => proved(loadPackFolder(path.join(rules, name), dictionary)));
 }
 
-function load(name: string, dictionary: FactDictionary): Pack {
-  const folder = path.join(rules, name);
-  const loaded = loadPackFolder(folder, dictionary);
+function proved(loaded: PackLoading): Pack {
   if (!loaded.ok) throw new Error(loaded.faults.map((fault) => atPlace(fault, fault.sentence)).join('\n'));
   const failed = checkCases(loaded.pack, loaded.placeOfCase);
   if (failed.length > 0) {

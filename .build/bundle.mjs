@@ -6,6 +6,7 @@ import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { build } from 'esbuild';
 import { eagerYaml } from './eager-yaml.mjs';
+import { onePicomatch } from './one-picomatch.mjs';
 
 const root = path.dirname(import.meta.dirname);
 const bundle = path.join(root, 'bin/planish.bundle.cjs');
@@ -26,7 +27,7 @@ const result = await build({
   // Package yaml looks LOG_TOKENS up for every token, a tenth of its time, and would print its tokens on stdout.
   define: { 'import.meta.url': 'bundleUrl', 'process.env.LOG_TOKENS': 'undefined' },
   banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
-  plugins: [eagerYaml],
+  plugins: [eagerYaml, onePicomatch],
   logOverride: { 'empty-import-meta': 'error' },
   // Each start reads the whole file; white space is a third of it. Names stay, for the stack traces.
   minifyWhitespace: true,

@@ -11,6 +11,7 @@ import { validatorCode, validatorTypes } from './validators.ts';
 
 const planSchema = 'schemas/plan.schema.json';
 const packSchema = 'schemas/pack.schema.json';
+const keySchema = 'schemas/key.schema.json';
 const factsSchema = 'schemas/facts.schema.json';
 const reportSchema = 'schemas/report.schema.json';
 const grades = 'src/steel/data/grades.csv';
@@ -48,6 +49,21 @@ export const generatedFiles: readonly GeneratedFile[] = [
     path: 'src/generated/validate-pack.d.ts',
     madeFrom: [packSchema],
     make: () => validatorTypes(packSchema, 'validatePack', 'PackFile', './pack-types.ts'),
+  },
+  {
+    path: 'src/generated/key-types.ts',
+    madeFrom: [keySchema],
+    make: () => typesModule(keySchema, 'KeyFile'),
+  },
+  {
+    path: 'src/generated/validate-key.js',
+    madeFrom: [keySchema],
+    make: () => validatorCode(keySchema, 'validateKey'),
+  },
+  {
+    path: 'src/generated/validate-key.d.ts',
+    madeFrom: [keySchema],
+    make: () => validatorTypes(keySchema, 'validateKey', 'KeyFile', './key-types.ts'),
   },
   {
     path: 'src/generated/fact-names.ts',

@@ -2,6 +2,8 @@
 // start that looks nothing up pays only for a string. Run: npx tsx .build/steel-table.ts
 import { readFileSync, writeFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
+import { designationKey } from '../src/steel/designation-key.ts';
+import { gradeKeys } from './grade-keys.ts';
 
 const root = new URL('../', import.meta.url);
 
@@ -33,14 +35,23 @@ export function steelTableSource(gradesCsv: string, numbersCsv: string): string 
       row['rm_min_only_if'],
     ]),
   );
-  const numbers = csvRows(numbersCsv).map((row) =>
-    line([row['steel_number'], row['designation'], markOf(row)]),
-  );
+  const keys = new Map<string, number[]>();
+  csvRows(gradesCsv).forEach((row, index) => {
+    for (const key of gradeKeys(row['designation'] ?? '')) keys.set(key, [...(keys.get(key) ?? []), index]);
+  });
+  const numbers = csvRows(numbersCsv).flatMap((row): readonly string[] => {
+    const number = row['steel_number'] ?? '';
+    const key = designationKey(row['designation'] ?? '');
+    if (keys.has(key)) return [line([number, key, markOf(row)])];
+    return keys.has(number) ? [line([key, number, markOf(row)])] : [];
+  });
   return [
     '// Made by .build/steel-table.ts from src/steel/data/*.csv; change the CSV, not this file.',
     '// A grade a line: designation|standard|class|yield min|max|tensile min|max (MPa)|state|mark|typical yield|typical tensile|when the tensile minimum holds.',
     `export const gradeLines = \`\n${grades.join('\n')}\n\`;`,
-    '// A steel number a line: number|designation|mark.',
+    '// A comparison key a line: key|the lines above that it names, from 0.',
+    `export const gradeKeyLines = \`\n${[...keys].map(([key, at]) => line([key, at.join(',')])).join('\n')}\n\`;`,
+    '// A steel number a line, or a stainless name that the table lists by its number: key|comparison key of its grade|mark.',
     `export const steelNumberLines = \`\n${numbers.join('\n')}\n\`;`,
     '',
   ].join('\n');

@@ -6,8 +6,10 @@ import path from 'node:path';
 import { formats } from '../src/plan/formats.ts';
 import { header } from './generated-file.ts';
 import { readSchema, root } from './json-schema.ts';
+import type { JsonSchema } from './json-schema.ts';
 
 const annotations = ['unit', 'dimension', 'from', 'unknownWhen', 'standsOn', 'synonyms'];
+const annotation = new Set([...annotations, 'description', 'title', 'examples']);
 const formatsModule = '../plan/formats.ts';
 
 /**
@@ -15,7 +17,7 @@ const formatsModule = '../plan/formats.ts';
  * helpers are copied in, and only the named formats are imported. Throws on a format that src/plan/formats.ts lacks.
  */
 export async function validatorCode(schemaPath: string, exportName: string): Promise<string> {
-  const schema = readSchema(schemaPath);
+  const schema = withoutAnnotations(readSchema(schemaPath));
   const ajv = new Ajv2020({
     strict: true,
     allowUnionTypes: true,
@@ -34,6 +36,30 @@ export async function validatorCode(schemaPath: string, exportName: string): Pro
       (_whole, name: string) => `export { ${name} as ${exportName} };`,
     );
   return header([schemaPath]) + (await selfContained(code, exportName));
+}
+
+/** The validator keeps the schemas that it looks keys up in, and each start would make all their prose. */
+function withoutAnnotations(schema: JsonSchema): JsonSchema {
+  return Object.fromEntries(
+    Object.entries(schema)
+      .filter(([keyword]) => !annotation.has(keyword))
+      .map(([keyword, value]) => [keyword, valueWithoutAnnotations(keyword, value)]),
+  );
+}
+
+function valueWithoutAnnotations(keyword: string, value: unknown): unknown {
+  // Below these stand names that a plan may give a value to, one of which may be spelled as a keyword; then their schemas.
+  if (['properties', 'patternProperties', '$defs'].includes(keyword) && isObject(value))
+    return Object.fromEntries(
+      Object.entries(value).map(([name, one]) => [name, isObject(one) ? withoutAnnotations(one) : one]),
+    );
+  if (Array.isArray(value))
+    return value.map((one: unknown) => (isObject(one) ? withoutAnnotations(one) : one));
+  return isObject(value) && keyword !== 'const' ? withoutAnnotations(value) : value;
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 async function selfContained(code: string, exportName: string): Promise<string> {

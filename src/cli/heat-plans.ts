@@ -1,7 +1,7 @@
 import path from 'node:path';
 import type { HeatBounds } from '../facts/heat-limits.ts';
 import { plannedHeats } from '../facts/plan-heat.ts';
-import { rememberingStripSolver } from '../facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
 import type { Pack } from '../packs/pack.ts';
 import type { Layer } from '../packs/resolve-packs.ts';
 import { nodeAt } from '../plan/node-at.ts';
@@ -35,6 +35,7 @@ export function heatsOfPlans(
     asOfDay,
     solveStrip: rememberingStripSolver(),
     lockFor: lockFinder(),
+    solveLap: rememberingLapSolver(),
     resolved: new Map(),
   };
   const plans: HeatPlanReport[] = [];

@@ -37,6 +37,7 @@ export interface JudgingRun {
   readonly lockFor?: LockFinder;
   /** Refuse a plan whose packs are not those of its lock. */
   readonly mustBeLocked?: boolean;
+  readonly solveLap: DerivationContext['solveLap'];
   /** Packs resolved and compiled for each set of pins, and each vehicle where packs tell vehicles apart, met so far. */
   readonly resolved: Map<string, PinnedRules>;
 }
@@ -158,9 +159,11 @@ export function openPlan(
     asOfDay: run.asOfDay,
     stage,
     limits: pinned.packs.limits,
+    practice: pinned.packs.practice,
     makers: pinned.packs.makers,
     ruleStanding: pinned.packs.standingOf,
     solveStrip: run.solveStrip,
+    solveLap: run.solveLap,
   };
   const { maker, model, body, model_year: year } = plan.vehicle;
   const vehicle = [maker, model, body, year].filter((word) => word !== undefined).join(' ');

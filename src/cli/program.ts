@@ -4,6 +4,7 @@ import { check } from './check.ts';
 import { wantsColour } from './colour-choice.ts';
 import { addHeatCommand } from './heat-command.ts';
 import { addPacksCommand } from './packs-command.ts';
+import { addMarkCommand } from './mark-command.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
@@ -86,6 +87,7 @@ export function program(): Command {
 
   addPacksCommand(planish);
   addHeatCommand(planish, today);
+  addMarkCommand(planish, today);
   return planish;
 }
 

@@ -1,9 +1,11 @@
 import { builtInPacks } from '../generated/built-in-packs.ts';
 import { classLimits } from '../judge/class-limits.ts';
+import type { MaterialKnown } from '../judge/class-rules.ts';
 import { classRules } from '../judge/class-rules.ts';
 import { rulesInForce } from '../packs/rules-in-force.ts';
 import type { SteelRules } from '../report/steel-report.ts';
 import type { DesignationAnswer } from '../steel/designation-answer.ts';
+import { steelFamily } from '../steel/steel-family.ts';
 import type { StrengthClass } from '../steel/strength-class.ts';
 import { dictionary } from './dictionary.ts';
 
@@ -40,11 +42,30 @@ export function rulesOfMaterials(): RulesOfMaterials {
         (one) => !sure.has(one.rule),
       );
     });
+  const ofState = (answer: DesignationAnswer): readonly SteelRules[] => {
+    const known = stateOf(answer);
+    if (known === undefined) return [];
+    const { of, also } = known;
+    return [once(of, () => classRules(inForce, { class: '', ambiguous: false, also }, dictionary))];
+  };
   return {
     pack: `general ${general?.version ?? ''}`,
     of: (answer) =>
       answer.known === 'ambiguous' && !answer.same_class
-        ? [ofClass(answer.class), ofDoubt()]
-        : [ofClass(answer.class)],
+        ? [ofClass(answer.class), ...ofState(answer), ofDoubt()]
+        : [ofClass(answer.class), ...ofState(answer)],
   };
+}
+
+type State = { readonly of: string } & Pick<Required<MaterialKnown>, 'also'>;
+
+/** What of a designation beside its class has rules of its own. */
+function stateOf({ condition, family }: DesignationAnswer): State | undefined {
+  if (condition === 'cold hardened' || family === steelFamily('recovery_annealed').word)
+    return { of: 'cold-hardened parts', also: { fact: 'part.cold_worked', value: true } };
+  if (family === steelFamily('aluminium_casting').word)
+    return { of: 'aluminium castings', also: { fact: 'part.aluminium', value: 'casting' } };
+  if (family === steelFamily('aluminium_7xxx').word)
+    return { of: 'parts of the 7000 series', also: { fact: 'part.aluminium', value: '7xxx' } };
+  return undefined;
 }

@@ -19,11 +19,17 @@ export interface SteelOptions {
 export function steel(designations: readonly string[], options: SteelOptions): 0 | 1 | 2 {
   const { pack, of } = rulesOfMaterials();
   const met = new Set<SteelRules>();
+  // A list of a shop names few grades many times.
+  const answered = new Map<string, SteelAnswer>();
   const answers = designations.map((text): SteelAnswer => {
-    const answer = describeDesignation(text, { find: options.find });
-    const rules = of(answer);
+    const known = answered.get(text);
+    if (known !== undefined) return known;
+    const plain = describeDesignation(text, { find: options.find });
+    const rules = of(plain);
     for (const one of rules) met.add(one);
-    return { ...answer, rules: rules.flatMap((one) => one.rules.map(({ rule }) => rule)) };
+    const answer = { ...plain, rules: rules.flatMap((one) => one.rules.map(({ rule }) => rule)) };
+    answered.set(text, answer);
+    return answer;
   });
   if (options.format === 'json')
     writeOut(

@@ -1,12 +1,14 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Item } from '../generated/plan-types.ts';
 import { coversVehicle } from './maker-evidence.ts';
-import type { HeatLimit } from './context.ts';
+import type { HeatLimit, HeatPractice } from './context.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { listedNeighbours, unlistedNeighbours } from './exposed-neighbour.ts';
 import type { Fact } from './fact.ts';
 import { heatSources } from './heat-sources.ts';
+import { heatsTogether } from './heats-together.ts';
 import type { HeatSource } from './heat-sources.ts';
+import { watchFacts } from './exposure-watch-facts.ts';
 import { limitOf } from './heat-limits.ts';
 import { linkedParts } from './linked-parts.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
@@ -19,9 +21,6 @@ import { strengthKind, strengthLeftOf } from './strength-kind.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 export type ExposureFacts = Readonly<Record<FactNames['exposure'], Fact>>;
-
-/** Within this distance a resistance spot warms what lies beside it, mm. Common practice, no source. */
-const spotReachMm = 25;
 
 /** A spot goes through fresh adhesive and beside sealer as the factory made it; its own heat ends within millimetres. Common practice. */
 function liesInFlanges(item: Item | undefined): boolean {
@@ -62,13 +61,18 @@ export function exposuresOf(survey: Survey, one: OperationSurvey): readonly Expo
   const unlisted = unlistedNeighbours(survey, one, linked);
   return sources.flatMap((source) =>
     [...listed, ...unlisted]
-      .filter((neighbour) => isInReach(source, neighbour))
+      .filter((neighbour) => isInReach(source, neighbour, survey.context.practice))
       .map((neighbour) => ({ source, neighbour })),
   );
 }
 
 /** The sheets that a joint joins are judged with the joint, never as victims of its heat. */
-function isInReach(source: HeatSource, { part, item, listed, distanceMm, stays }: Neighbour): boolean {
+function isInReach(
+  source: HeatSource,
+  { part, item, listed, distanceMm, stays }: Neighbour,
+  { reachMm }: HeatPractice,
+): boolean {
+  const isNear = distanceMm === undefined || distanceMm <= (reachMm.get(source.kind) ?? Infinity);
   const isDanger = item !== undefined && takesFire.has(item) && stays === true;
   const isItem = part === undefined && (listed || isDanger);
   switch (source.kind) {
@@ -78,9 +82,9 @@ function isInReach(source: HeatSource, { part, item, listed, distanceMm, stays }
     case 'brazing':
       return part?.part.id === undefined || !source.joins.has(part.part.id);
     case 'resistance spot':
-      return isItem && !liesInFlanges(item) && (distanceMm === undefined || distanceMm <= spotReachMm);
+      return isItem && isNear && !liesInFlanges(item);
     case 'cutting or grinding':
-      return isItem;
+      return isItem && isNear;
   }
 }
 
@@ -90,9 +94,11 @@ export function exposureFacts(
   { source, neighbour }: Exposed,
 ): ExposureFacts {
   const { near, at } = neighbour;
+  const limit = limitOf(survey.context.limits, neighbour);
   const heat: NeighbourHeat = neighbour.listed
     ? neighbourHeat(survey.context, one, source, neighbour)
     : { ok: false, reason: `${neighbour.name} is not listed under \`near\` with its distance.` };
+  const whole = withOtherHeats(survey, one, { source, neighbour }, heat);
   return {
     'exposure.victim':
       neighbour.victim === undefined
@@ -114,11 +120,27 @@ export function exposureFacts(
     'exposure.from': computed(source.kind, at),
     'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
     'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
-    ...heatFacts(heat, at),
-    ...limitFacts(limitOf(survey.context.limits, neighbour), heat, at),
-    ...strengthFacts(neighbour, heat, at),
+    ...heatFacts(whole, at),
+    ...limitFacts(limit, whole, at),
+    ...watchFacts(neighbour, limit, heat),
+    ...strengthFacts(neighbour, whole, at),
     ...clearFacts(survey, one, { source, neighbour }, heat),
   };
+}
+
+/** Time and tempering count over all heats beside a part; the peak stays that of this one. */
+function withOtherHeats(
+  survey: Survey,
+  one: OperationSurvey,
+  exposed: Exposed,
+  heat: NeighbourHeat,
+): NeighbourHeat {
+  if (!heat.ok || heat.history === undefined || exposed.source.kind !== 'heat') return heat;
+  const { history, others } = heatsTogether(survey, one, exposed, heat.history);
+  if (others === 0) return heat;
+  const peakAt = { peakCelsius: heat.peakCelsius, peakAtSeconds: heat.history.peakAtSeconds };
+  const note = `Time and tempering count together with ${String(others)} other ${others === 1 ? 'heat' : 'heats'} beside it.`;
+  return { ...heat, history: { ...history, ...peakAt }, notes: [...heat.notes, note] };
 }
 
 /** From where on the limits of temperature and time are kept, and how sure the computation is. */

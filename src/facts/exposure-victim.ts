@@ -1,7 +1,7 @@
 import type { Item } from '../generated/plan-types.ts';
-import { heatVictimOfClass } from '../steel/heat-victim.ts';
+import { heatVictimOf } from '../steel/heat-victim.ts';
 import type { HeatVictim } from '../steel/heat-victim.ts';
-import { trustedClass } from './maker-evidence.ts';
+import { materialEvidence, trustedClass } from './maker-evidence.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 
 export type VictimWord = HeatVictim | Item;
@@ -34,5 +34,14 @@ export function victimOf(survey: Survey, one: PartSurvey): Victim {
               : `That this part is ${material.class} steel is read in no document of the maker; it counts as hardened.`,
         };
   }
-  return { word: heatVictimOfClass(strengthClass) };
+  const { family, coldWork } = material;
+  const sure = family === undefined || !isSureOfFamily(survey, one) ? {} : { family };
+  return { word: heatVictimOf({ class: strengthClass, coldWork, ...sure }) };
+}
+
+/** A family that stands more heat than its class counts only when it was read, for certain, in the maker's document or on the part. */
+function isSureOfFamily(survey: Survey, { part, material, structural }: PartSurvey): boolean {
+  if (material.ambiguity !== undefined || material.contradictions.length > 0) return false;
+  const evidence = materialEvidence(survey, part);
+  return structural === false || evidence === 'maker document' || evidence === 'marking on part';
 }

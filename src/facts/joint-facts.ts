@@ -4,6 +4,7 @@ import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
 import { trustedClass } from './maker-evidence.ts';
 import { isPieceOfRing } from './called-kind.ts';
+import { coldWorked } from './part-strength-facts.ts';
 import { isOnePiece } from './part-kinds.ts';
 import { listOf, notAfter, whenOf } from './quantity-of.ts';
 import type { CitationStanding, JointSurvey, OperationSurvey, PartSurvey, Survey } from './survey.ts';
@@ -43,6 +44,7 @@ export function jointFacts(
       'The other part is not stated.',
     ),
     'joint.classes': classes,
+    'joint.cold_worked': coldWorkedSheet(stack, at),
     'joint.unlike_metals': unlikeMetals(stack, isToItself, at),
     'joint.insert_stated': computed(joint.insert?.grade !== undefined, `${at}/insert`),
     'joint.to_like_part': computed(
@@ -168,6 +170,16 @@ function classesOf(
 }
 
 const otherSheetOpen = 'What it is joined to is not stated: neither `to` nor `sheets` names another part.';
+
+/** One sheet is enough; what is open of the others does not matter then. */
+function coldWorkedSheet(stack: readonly (PartSurvey | undefined)[], at: string): Fact {
+  const all = stack.map((sheet) => sheet?.material.coldWork);
+  const counts = all.find((one) => one?.is === true) ?? all.find((one) => one?.is === 'unknown');
+  if (counts !== undefined) return coldWorked(counts, at);
+  return all.includes(undefined)
+    ? unknown('A sheet of the stack is no listed part.', at)
+    : computed(false, at);
+}
 
 /** Metals are told apart by hand and magnet; that takes no document. */
 function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: boolean, at: string): Fact {

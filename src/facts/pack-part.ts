@@ -147,6 +147,7 @@ export function strongerMaterial(
   if (stated.class === material.class || stated.class === undefined) return stated;
   return {
     readings: stated.readings,
+    coldWork: stated.coldWork,
     provenance: 'stated',
     reason: `The plan says ${stated.class} and the maker’s document ${material.class ?? 'another material'} (${saidBy}); settle which of the two it is.`,
     notes: stated.notes,

@@ -16,6 +16,7 @@ import {
   closesHollowMember,
   usuallyCosmetic,
 } from './part-kinds.ts';
+import { partStrengthFacts } from './part-strength-facts.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { makerShall } from './maker-statements.ts';
 import { layerBelow, hidesStructure } from './part-layers.ts';
@@ -61,6 +62,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
     ...partMaterialFacts(survey, one),
     ...partMaterialDoubts(survey, one),
     ...packPartFacts(survey, one),
+    ...partStrengthFacts(survey, one),
     ...partDamageFacts(survey, one),
     'part.skin': computed(hidesStructure(one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),

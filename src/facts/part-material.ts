@@ -1,4 +1,5 @@
 import type { Part } from '../generated/plan-types.ts';
+import type { ColdWork } from '../steel/cold-work.ts';
 import { settleMaterial } from '../steel/settle-material.ts';
 import type { SettledMaterial, StatedMaterial } from '../steel/settle-material.ts';
 import { strongest } from '../steel/strength-class.ts';
@@ -24,6 +25,9 @@ export function settlePartMaterial(part: Part): SettledMaterial {
     ...whatCounts(all),
     ...(ambiguity === '' ? {} : { ambiguity }),
     ...(all.some((one) => one.unreadable === true) ? { unreadable: true } : {}),
+    ...(all.some((one) => one.mistyped === true) ? { mistyped: true } : {}),
+    coldWork: coldWorkOfAll(all.map((one) => one.coldWork)),
+    ...doubtOfAll(all),
     contradictions: [whole, ...zones].flatMap((one) => one.contradictions),
   };
 }
@@ -48,9 +52,25 @@ function whatCounts(all: readonly SettledMaterial[]): SettledMaterial {
     readings: [],
     provenance: 'stated',
     reason: `The part is of several materials (${[...new Set(all.map((one) => one.class))].join(', ')}); none of them stands for the whole.`,
+    coldWork: coldWorkOfAll(all.map((one) => one.coldWork)),
     notes: first?.notes ?? [],
     contradictions: [],
   };
+}
+
+/** The hardest zone counts, and an open one before a soft one. */
+function coldWorkOfAll(all: readonly ColdWork[]): ColdWork {
+  const worked = all.filter((one) => one.is === true);
+  const strengths = worked.flatMap((one) => one.toMpa ?? []);
+  if (worked.length > 0)
+    return strengths.length < worked.length ? { is: true } : { is: true, toMpa: Math.max(...strengths) };
+  return all.find((one) => one.is === 'unknown') ?? { is: false };
+}
+
+function doubtOfAll(all: readonly SettledMaterial[]): Pick<SettledMaterial, 'strengthDoubt'> {
+  const doubts = all.flatMap((one) => one.strengthDoubt ?? []);
+  const doubt = doubts.find((one) => one.changesClass) ?? doubts[0];
+  return doubt === undefined ? {} : { strengthDoubt: doubt };
 }
 
 function statesNothing(from: Pick<Part | Zone, 'grade' | 'strength' | 'class'>): boolean {

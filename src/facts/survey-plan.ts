@@ -10,7 +10,7 @@ import type { OperationSurvey, PartSurvey, ReferenceSurvey, Survey } from './sur
 import { operationTraits } from './survey-operation.ts';
 import { bestCitation, surveyCitations, surveyReferences } from './survey-references.ts';
 import type { TriState } from './tri-state.ts';
-import { twinParts } from './twin-parts.ts';
+import { otherSides, twinParts } from './twin-parts.ts';
 
 /** Looks everything in a plan up once: ids, citations, materials, what each operation does. */
 export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
@@ -19,6 +19,7 @@ export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
   const parts = plan.parts.map((part, index) =>
     surveyPart(plan, context, part, `/parts/${String(index)}`, referenceById),
   );
+  const twins = twinParts(parts);
   return {
     plan,
     context,
@@ -29,7 +30,8 @@ export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
     gradesFromPacks: new Set(
       parts.filter(({ pack }) => pack?.completed.has('material') === true).map(({ part }) => part),
     ),
-    twins: twinParts(parts),
+    twins,
+    otherSide: otherSides(twins),
     namedBy: byNamedId(parts),
     operations: parts.flatMap((part) => part.operations),
   };

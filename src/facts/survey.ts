@@ -88,6 +88,12 @@ export interface PartSurvey {
   readonly names: ReadonlySet<string>;
 }
 
+/** A part and the same part of the other side. */
+export interface TwoSides {
+  readonly own: PartSurvey;
+  readonly other: PartSurvey;
+}
+
 /** A plan with everything looked up once: what the fact sheets are written from. */
 export interface Survey {
   readonly plan: Plan;
@@ -100,6 +106,8 @@ export interface Survey {
   readonly gradesFromPacks?: ReadonlySet<Part>;
   /** The same part of the other side, where one stands before it in the plan. */
   readonly twins: ReadonlyMap<PartSurvey, PartSurvey>;
+  /** Parts of which the plan has both sides, by the place of each. */
+  readonly otherSide: ReadonlyMap<string, TwoSides>;
   /** The parts that name an id, in the order of the plan. */
   readonly namedBy: ReadonlyMap<string, readonly PartSurvey[]>;
   readonly operations: readonly OperationSurvey[];

@@ -1,5 +1,5 @@
 import type { Part } from '../generated/plan-types.ts';
-import type { PartSurvey } from './survey.ts';
+import type { PartSurvey, TwoSides } from './survey.ts';
 
 /**
  * For each part the same part of the other side that stands before it in the plan, by name and kind. Looked up once for all
@@ -17,6 +17,16 @@ export function twinParts(parts: readonly PartSurvey[]): ReadonlyMap<PartSurvey,
     if (!seen.has(key(own.side))) seen.set(key(own.side), one);
   }
   return twins;
+}
+
+/** Twins both ways, by the place of each part in the plan. Of several on one side the first stands for it. */
+export function otherSides(twins: ReadonlyMap<PartSurvey, PartSurvey>): ReadonlyMap<string, TwoSides> {
+  const pairs = new Map<string, TwoSides>();
+  for (const [later, earlier] of twins) {
+    if (!pairs.has(earlier.at)) pairs.set(earlier.at, { own: earlier, other: later });
+    pairs.set(later.at, { own: later, other: earlier });
+  }
+  return pairs;
 }
 
 function sideless(part: Part): { readonly name: string; readonly side: 'left' | 'right' } | undefined {

@@ -120,6 +120,14 @@ export interface FactNames {
     | 'part.pack_layer_missing'
     | 'part.material_ambiguous'
     | 'part.material_question'
+    | 'part.grade_read'
+    | 'part.cold_worked'
+    | 'part.cold_worked_to'
+    | 'part.aluminium'
+    | 'part.strength_fits'
+    | 'part.strength_doubt'
+    | 'part.weaker_than_twin'
+    | 'part.twin_stronger'
     | 'part.hardened'
     | 'part.weldability'
     | 'part.carbon_equivalent'
@@ -175,6 +183,8 @@ export interface FactNames {
     | 'operation.citation_text'
     | 'operation.reason_stated'
     | 'operation.source'
+    | 'operation.cut_with'
+    | 'operation.thermal_cut'
     | 'operation.peak'
     | 'operation.temperature'
     | 'operation.hold'
@@ -221,6 +231,12 @@ export interface FactNames {
     | 'exposure.loss'
     | 'exposure.margin'
     | 'exposure.stay_clear'
+    | 'exposure.sink'
+    | 'exposure.needs_sink'
+    | 'exposure.watched'
+    | 'exposure.reading'
+    | 'exposure.reading_over_limit'
+    | 'exposure.reading_over_stop_limit'
     | 'exposure.how_sure';
   readonly 'joint':
     | 'joint.method'
@@ -230,6 +246,7 @@ export interface FactNames {
     | 'joint.welded'
     | 'joint.to'
     | 'joint.classes'
+    | 'joint.cold_worked'
     | 'joint.unlike_metals'
     | 'joint.insert_stated'
     | 'joint.to_like_part'
@@ -463,6 +480,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.pack_layer_missing': { kind: 'part', type: 'text', description: 'Parts that by the vehicle pack lie under this one, and that the plan does not list.' },
   'part.material_ambiguous': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the grade can be read in more than one way, or not surely. The strongest reading counts until it is settled.' },
   'part.material_question': { kind: 'part', type: 'text', description: 'Why the grade can be read in more than one way, and what would settle it.' },
+  'part.grade_read': { kind: 'part', type: 'word', words: ['none stated', 'read', 'read by its form', 'several readings', 'not read', 'mistyped or left open'], alwaysKnown: true, description: 'How the grade can be read: for certain, by the way its standard forms names though the table has no row, in several ways, not at all though class or strength stand beside it, or so that the author has to be asked: mistyped, or left open as `?` or `TBD`.' },
+  'part.cold_worked': { kind: 'part', type: 'yes-no', description: 'Whether it has its strength from cold work, which heat takes away: cold-hardened strip (DC01+C590), recovery-annealed sheet, cold-hardened stainless steel (1.4310+C1000).' },
+  'part.cold_worked_to': { kind: 'part', type: 'number', unit: 'MPa', dimension: 'stress', description: 'The least strength that cold work has given it: tensile strength, or the proof strength where only that is known.' },
+  'part.aluminium': { kind: 'part', type: 'word', words: ['no aluminium', '5xxx', '6xxx', '7xxx', 'other wrought', 'casting', 'sheet of a skin'], description: 'Which aluminium it is. Of several readings the one that takes least counts. A skin without a stated alloy is sheet.' },
+  'part.strength_fits': { kind: 'part', type: 'word', words: ['fits', 'outside', 'outside, and another class'], alwaysKnown: true, description: 'Whether the stated strength lies inside what the grade promises; otherwise whether the class by the one is that by the other.' },
+  'part.strength_doubt': { kind: 'part', type: 'text', description: 'The stated strength and what the grade promises, where they differ.' },
+  'part.weaker_than_twin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side is stated stronger, or as another metal, and nothing says why: no marking on this part, no page of its own.' },
+  'part.twin_stronger': { kind: 'part', type: 'text', description: 'The two parts and what each is stated as.' },
   'part.hardened': { kind: 'part', type: 'yes-no', description: 'Whether the part counts as hardened: press-hardened steel does on a body, whatever its delivered strength.' },
   'part.weldability': { kind: 'part', type: 'text', description: 'Carbon equivalents of the grade in words, with what they rest on.' },
   'part.carbon_equivalent': { kind: 'part', type: 'number', description: 'Carbon equivalent of the International Institute of Welding in per cent, of the typical composition or of the limits of the standard.' },
@@ -517,7 +542,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.citation_text': { kind: 'operation', type: 'text', description: 'The citation it rests on, in words, with how it falls short.' },
   'operation.reason_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan gives a reason for it.' },
   'operation.source': { kind: 'operation', type: 'word', words: ['torch', 'induction', 'hot air', 'infra-red panel', 'oven', 'other'], synonyms: { 'flame': 'torch', 'oxyacetylene': 'torch', 'oxy-acetylene': 'torch', 'heat gun': 'hot air', 'inductor': 'induction' }, description: 'Heat source.' },
-  'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone, the instrument’s allowance added (contact or crayon 20 K, infra-red on a prepared spot 30 K; an unmeasured torch counts as 900 °C).' },
+  'operation.cut_with': { kind: 'operation', type: 'word', words: ['saw', 'drill', 'chisel', 'cutting disc', 'grinder', 'plasma', 'flame'], synonyms: { 'air saw': 'saw', 'body saw': 'saw', 'spot drill': 'drill', 'air chisel': 'chisel', 'cut-off wheel': 'cutting disc', 'angle grinder': 'grinder', 'belt sander': 'grinder', 'plasma cutter': 'plasma', 'cutting torch': 'flame', 'oxyacetylene': 'flame' }, description: 'What cuts, drills or grinds.' },
+  'operation.thermal_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is cut by plasma or flame. What is not stated counts as cut by saw, drill or disc.' },
+  'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone: as stated, with the packs’ allowance for the instrument; an unmeasured torch, and a source of which no temperature is stated, count as the worst that is plausible of them.' },
   'operation.temperature': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the plan states.' },
   'operation.hold': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Longest time at temperature of one heating, of all heats of the part at this place.' },
   'operation.limit_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan states the temperature limit of a page of the maker that covers this vehicle.' },
@@ -540,7 +567,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'citation.rested_on': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation rests on this citation: the best of those it gives.' },
   'citation.place_stated': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether page, section or step is stated, or the document is a single sheet.' },
-  'exposure.victim': { kind: 'exposure', type: 'word', words: ['hardened or multi-phase steel', 'plain steel', 'aluminium', 'stainless steel', 'magnesium or composite', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel of unknown class on a structural part counts as hardened.' },
+  'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'stainless steel', 'magnesium or composite', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel of unknown class on a structural part counts as hardened.' },
   'exposure.name': { kind: 'exposure', type: 'text', alwaysKnown: true, description: 'What the shop calls it.' },
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it stays where it is, unprotected, at that step.' },
@@ -561,14 +588,21 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.loss': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Greatest loss of tensile strength that must be reckoned with: what is left taken from 100 %.' },
   'exposure.margin': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Limit minus peak.' },
   'exposure.stay_clear': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance from the edge of the heat along the metal from which on the limits of temperature and time are kept, in whole millimetres upwards.' },
+  'exposure.sink': { kind: 'exposure', type: 'text', description: 'What takes heat out of the metal on the way and was counted, with its place.' },
+  'exposure.needs_sink': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the neighbour keeps its limits only by the heat sink that is counted.' },
+  'exposure.watched': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether crayon, contact probe or infra-red on a prepared spot watches the neighbour itself.' },
+  'exposure.reading': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that was read at the neighbour.' },
+  'exposure.reading_over_limit': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Reading at the neighbour minus limit.' },
+  'exposure.reading_over_stop_limit': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Reading at the neighbour minus stop limit.' },
   'exposure.how_sure': { kind: 'exposure', type: 'word', words: ['computed from what is stated', 'computed from assumptions', 'not computed'], alwaysKnown: true, description: 'What the computed temperature rests on.' },
-  'joint.method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], synonyms: { 'spot': 'resistance spot', 'spot weld': 'resistance spot', 'strsw': 'resistance spot', 'mag': 'arc seam', 'mag seam': 'arc seam', 'mag plug': 'plug weld', 'plug': 'plug weld', 'mig': 'arc seam', 'mig braze': 'arc braze', 'mig brazing': 'arc braze', 'stitch': 'arc stitch', 'bond': 'adhesive', 'glue': 'adhesive', 'weld bond': 'adhesive and spot', 'spr': 'self-piercing rivet', 'bolted': 'bolt' }, description: 'How it is joined.' },
+  'joint.method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], synonyms: { 'spot': 'resistance spot', 'spot weld': 'resistance spot', 'strsw': 'resistance spot', 'mag': 'arc seam', 'mag seam': 'arc seam', 'mag plug': 'plug weld', 'plug': 'plug weld', 'mig': 'arc seam', 'mig braze': 'arc braze', 'mig brazing': 'arc braze', 'stitch': 'arc stitch', 'bond': 'adhesive', 'glue': 'adhesive', 'weld bond': 'adhesive and spot', 'spr': 'self-piercing rivet', 'laser': 'laser seam', 'laser weld': 'laser seam', 'tig': 'TIG seam', 'tig weld': 'TIG seam', 'bolted': 'bolt' }, description: 'How it is joined.' },
   'joint.form': { kind: 'joint', type: 'word', words: ['lap', 'flange', 'butt with insert', 'open butt', 'hem'], description: 'How the edges meet.' },
   'joint.arc': { kind: 'joint', type: 'yes-no', description: 'Whether it is welded or brazed by arc or laser.' },
   'joint.spot': { kind: 'joint', type: 'yes-no', description: 'Whether it is a resistance weld.' },
   'joint.welded': { kind: 'joint', type: 'yes-no', description: 'Whether it is welded by any process.' },
   'joint.to': { kind: 'joint', type: 'text', description: 'The part it is joined to.' },
   'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength classes of the sheets in the stack.' },
+  'joint.cold_worked': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack has its strength from cold work.' },
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the backing insert is stated with its grade.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },

@@ -8,9 +8,9 @@ var __commonJS = (cb, mod) => function() {
   }
 };
 
-// node_modules/ajv/dist/runtime/ucs2length.js
+// ../w/e/node_modules/ajv/dist/runtime/ucs2length.js
 var require_ucs2length = __commonJS({
-  "node_modules/ajv/dist/runtime/ucs2length.js"(exports) {
+  "../w/e/node_modules/ajv/dist/runtime/ucs2length.js"(exports) {
     "use strict";
     Object.defineProperty(exports, "__esModule", { value: !0 });
     function ucs2length(str) {
@@ -24,9 +24,9 @@ var require_ucs2length = __commonJS({
   }
 });
 
-// node_modules/fast-deep-equal/index.js
+// ../w/e/node_modules/fast-deep-equal/index.js
 var require_fast_deep_equal = __commonJS({
-  "node_modules/fast-deep-equal/index.js"(exports, module) {
+  "../w/e/node_modules/fast-deep-equal/index.js"(exports, module) {
     "use strict";
     module.exports = function equal(a, b) {
       if (a === b) return !0;
@@ -56,9 +56,9 @@ var require_fast_deep_equal = __commonJS({
   }
 });
 
-// node_modules/ajv/dist/runtime/equal.js
+// ../w/e/node_modules/ajv/dist/runtime/equal.js
 var require_equal = __commonJS({
-  "node_modules/ajv/dist/runtime/equal.js"(exports) {
+  "../w/e/node_modules/ajv/dist/runtime/equal.js"(exports) {
     "use strict";
     Object.defineProperty(exports, "__esModule", { value: !0 });
     var equal = require_fast_deep_equal();
@@ -68,7 +68,7 @@ var require_equal = __commonJS({
 });
 
 // src/generated/validatePack.js
-var schema20 = { description: "What the pack is: the file pack.yaml.", type: "object", additionalProperties: !1, required: ["pack", "format", "facts", "version", "title"], properties: { pack: { description: "Name of the pack.", $ref: "#/$defs/name" }, format: { description: "Number of the pack format: 1.", type: "integer", minimum: 1, maximum: 1e3 }, facts: { description: "Number of the fact schema that the rules were written for.", type: "integer", minimum: 1, maximum: 1e3 }, version: { description: "Version, semantic: a patch never worsens a verdict, a minor may add holds and notes, a major may stop what was cleared.", $ref: "#/$defs/version" }, released: { description: "May be left out: whether this version was released is proved by releases.yaml. Where it is written it must agree.", type: "boolean" }, title: { description: "What the pack is, in a few words.", type: "string", minLength: 1, maxLength: 200 }, vehicle: { description: "The vehicles that the pack is for; left out when it is for all.", $ref: "#/$defs/vehicle" }, layer: { description: "Where the pack lies above general: market, vehicle, then shop. A vehicle pack when it names a vehicle, else one of the shop, when left out.", enum: ["general", "market", "vehicle", "shop"] }, markets: { description: "Markets that a market pack is for, by the words of the plan\u2019s vehicle.market.", type: "array", minItems: 1, maxItems: 20, items: { description: "Market.", type: "string", minLength: 1, maxLength: 60 } }, vehicle_before: { description: "What earlier versions were for, the oldest first.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/vehicle_until" } } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema20 = { type: "object", additionalProperties: !1, required: ["pack", "format", "facts", "version", "title"], properties: { pack: { $ref: "#/$defs/name" }, format: { type: "integer", minimum: 1, maximum: 1e3 }, facts: { type: "integer", minimum: 1, maximum: 1e3 }, version: { $ref: "#/$defs/version" }, released: { type: "boolean" }, title: { type: "string", minLength: 1, maxLength: 200 }, vehicle: { $ref: "#/$defs/vehicle" }, layer: { enum: ["general", "market", "vehicle", "shop"] }, markets: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, vehicle_before: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/vehicle_until" } } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 function validate54(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate54.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -105,7 +105,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
   return validate56.errors = vErrors, errors === 0;
 }
 validate56.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema24 = { description: "Model year or range of model years, both ends included: 2021 or 2020-2022.", type: ["string", "integer"], maxLength: 40 };
+var schema24 = { type: ["string", "integer"], maxLength: 40 };
 function validate59(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate59.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && !(data % 1) && !isNaN(data) && isFinite(data))) {
@@ -687,7 +687,7 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
   return validate77.errors = vErrors, errors === 0;
 }
 validate77.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema33 = { description: "One rule: what it asks of which sheet, and what it says when it finds it.", type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { description: "Unique in the pack and in all packs that are used with it; never used again. A rule whose meaning changes gets a new one.", $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { description: "First version that holds the rule.", $ref: "#/$defs/version" }, until: { description: "First version that no longer holds it; the rule stays in the file.", $ref: "#/$defs/version" }, replaced_by: { description: "Rule that takes its place.", $ref: "#/$defs/name" }, judges: { description: "Kind of fact sheet that the rule is asked about.", type: "string", minLength: 1, maxLength: 40 }, severity: { description: "stop: must not be done. hold: must be answered before sign-off. note: worth knowing, fails nothing.", enum: ["stop", "hold", "note"] }, from: { description: "First stage at which the rule judges.", enum: ["draft", "start", "release"] }, place: { description: "Fact whose plan entry is the place of the finding; the entry that the sheet describes when left out.", type: "string", minLength: 1, maxLength: 100 }, when: { description: "The rule finds when every line is true. When none is false and one is unknown, a stop or hold gives a hold for what is unknown.", $ref: "#/$defs/lines" }, unless: { description: "An exception: when every line of it is true, nothing is found. An unknown never lifts. A list of exceptions: one is enough.", type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { description: "What is wrong, in one sentence. {fact.name} is filled in; a stretch in [ ] is left out when a fact in it is unknown.", type: "string", minLength: 1, maxLength: 600 }, instead: { description: "What to do instead; filled in like the message.", type: "string", minLength: 1, maxLength: 600 }, why: { description: "Why it matters.", type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { description: "How the rule proves itself: made-up sheets, each listing every fact that it needs. What a case leaves out is unknown.", type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { description: "Sheets on which the rule finds.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { description: "Near misses: sheets on which it finds nothing and asks nothing.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { description: "Sheets on which it gives the hold for what is unknown.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { description: "What the rule is about.", enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
+var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
 function validate88(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate88.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "entry" || data === "identity" || data === "citation" || data === "provision" || data === "damage" || data === "material" || data === "section" || data === "butt-weld" || data === "heat" || data === "straighten" || data === "joint" || data === "weld-setup" || data === "adhesive" || data === "aluminium" || data === "mixed-metal" || data === "make-safe" || data === "high-voltage" || data === "restraints" || data === "measure" || data === "alignment" || data === "corrosion" || data === "bake" || data === "calibration" || data === "scan" || data === "record" || data === "sign-off" || data === "deviation")) {
@@ -697,7 +697,7 @@ function validate88(data, { instancePath = "", parentData, parentDataProperty, r
   return validate88.errors = vErrors, errors === 0;
 }
 validate88.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema36 = { description: "A word, count, yes or no (true, false); a list of them, any of which may match; a range {min, max, above, below} with its unit; {known: false} or {known: true}.", type: ["string", "number", "boolean", "array", "object"], maxLength: 200, if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 100, uniqueItems: !0, items: { $ref: "#/$defs/word" } }, else: { if: { type: "object" }, then: { $ref: "#/$defs/asked" }, else: { type: ["string", "number", "boolean"] } } }, schema37 = { type: ["string", "number", "boolean"], maxLength: 200 };
+var schema36 = { type: ["string", "number", "boolean", "array", "object"], maxLength: 200, if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 100, uniqueItems: !0, items: { $ref: "#/$defs/word" } }, else: { if: { type: "object" }, then: { $ref: "#/$defs/asked" }, else: { type: ["string", "number", "boolean"] } } }, schema37 = { type: ["string", "number", "boolean"], maxLength: 200 };
 function validate95(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate95.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && isFinite(data)) && typeof data != "boolean") {
@@ -711,7 +711,7 @@ function validate95(data, { instancePath = "", parentData, parentDataProperty, r
   return validate95.errors = vErrors, errors === 0;
 }
 validate95.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema39 = { description: "A quantity with its unit (200 \xB0C); a bare number for counts and ratios.", type: ["string", "number"], maxLength: 60 };
+var schema39 = { type: ["string", "number"], maxLength: 60 };
 function validate98(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate98.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && isFinite(data))) {
@@ -859,7 +859,7 @@ function validate93(data, { instancePath = "", parentData, parentDataProperty, r
   return validate93.errors = vErrors, errors === 0;
 }
 validate93.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema40 = { description: "Where it comes from.", type: "object", additionalProperties: !1, anyOf: [{ properties: { practice: !0 }, required: ["practice"] }, { properties: { standard: !0 }, required: ["standard"] }, { properties: { document: !0 }, required: ["document"] }], properties: { practice: { description: "Common practice, no published source.", const: "common" }, standard: { description: "Standard, law or handbook.", type: "string", minLength: 1, maxLength: 300 }, clause: { description: "Clause, table or chapter.", type: "string", minLength: 1, maxLength: 200 }, document: { description: "Document of the maker.", type: "string", minLength: 1, maxLength: 200 }, revision: { description: "Revision of the document.", type: "string", minLength: 1, maxLength: 40 }, page: { description: "Page.", type: "string", minLength: 1, maxLength: 100 }, mark: { description: "seen: read when it was written here. memory: restated from memory.", enum: ["seen", "memory"] } } };
+var schema40 = { type: "object", additionalProperties: !1, anyOf: [{ properties: { practice: !0 }, required: ["practice"] }, { properties: { standard: !0 }, required: ["standard"] }, { properties: { document: !0 }, required: ["document"] }], properties: { practice: { const: "common" }, standard: { type: "string", minLength: 1, maxLength: 300 }, clause: { type: "string", minLength: 1, maxLength: 200 }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, mark: { enum: ["seen", "memory"] } } };
 function validate108(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate108.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
@@ -996,7 +996,7 @@ function validate108(data, { instancePath = "", parentData, parentDataProperty, 
   return validate108.errors = vErrors, errors === 0;
 }
 validate108.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema41 = { description: "The facts of one made-up sheet.", type: "object", minProperties: 1, maxProperties: 60, additionalProperties: { description: "The value of the fact, quantities with their unit; {known: false} says in so many words that it is unknown.", type: ["string", "number", "boolean", "array", "object"], maxLength: 400, if: { type: "array" }, then: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, else: { if: { type: "object" }, then: { $ref: "#/$defs/unknown" }, else: { type: ["string", "number", "boolean"] } } } };
+var schema41 = { type: "object", minProperties: 1, maxProperties: 60, additionalProperties: { type: ["string", "number", "boolean", "array", "object"], maxLength: 400, if: { type: "array" }, then: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, else: { if: { type: "object" }, then: { $ref: "#/$defs/unknown" }, else: { type: ["string", "number", "boolean"] } } } };
 function validate111(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate111.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1397,7 +1397,7 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
   return validate86.errors = vErrors, errors === 0;
 }
 validate86.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema43 = { description: "What one thing near the heat stands.", type: "object", additionalProperties: !1, required: ["victim", "source"], properties: { victim: { description: "The thing, by the words of the fact exposure.victim.", type: "string", minLength: 1, maxLength: 100 }, hold_above: { description: "Temperature above which there is a hold.", $ref: "#/$defs/bound" }, stop_above: { description: "Temperature above which there is a stop.", $ref: "#/$defs/bound" }, time_above: { description: "Time that it may be at a temperature or above.", type: "object", additionalProperties: !1, required: ["temperature", "at_most"], properties: { temperature: { description: "Temperature.", $ref: "#/$defs/bound" }, at_most: { description: "The longest time.", $ref: "#/$defs/bound" } } }, at_work: { description: "What holds while it is worked on.", type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" }, note: { description: "Anything worth knowing about the limit.", type: "string", minLength: 1, maxLength: 1e3 }, since: { description: "First version that holds it; the first of all when left out.", $ref: "#/$defs/version" }, until: { description: "First version that no longer holds it; it stays in the file.", $ref: "#/$defs/version" } } };
+var schema43 = { type: "object", additionalProperties: !1, required: ["victim", "source"], properties: { victim: { type: "string", minLength: 1, maxLength: 100 }, hold_above: { $ref: "#/$defs/bound" }, stop_above: { $ref: "#/$defs/bound" }, time_above: { type: "object", additionalProperties: !1, required: ["temperature", "at_most"], properties: { temperature: { $ref: "#/$defs/bound" }, at_most: { $ref: "#/$defs/bound" } } }, at_work: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
 function validate117(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate117.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1492,9 +1492,129 @@ function validate117(data, { instancePath = "", parentData, parentDataProperty, 
   return validate117.errors = vErrors, errors === 0;
 }
 validate117.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema44 = { description: "One statement of the maker\u2019s document about one kind of part.", type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { description: "Kind of part, by the words of the fact part.kind.", type: "string", minLength: 1, maxLength: 60 }, sides: { description: "Sides; both when left out.", type: "array", minItems: 1, maxItems: 4, items: { description: "Side.", type: "string", minLength: 1, maxLength: 20 } }, bodies: { description: "Body styles; those of the pack when left out.", type: "array", minItems: 1, maxItems: 50, items: { description: "Body style.", type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { description: "Number of the document.", type: "string", minLength: 1, maxLength: 200 }, revision: { description: "Revision.", type: "string", minLength: 1, maxLength: 40 }, published: { description: "Day of publication.", type: "string", minLength: 1, maxLength: 40 }, page: { description: "Page.", type: "string", minLength: 1, maxLength: 100 }, shall: { description: "What must be done and nothing else.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { description: "What must not be done.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { description: "What is permitted.", type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { description: "Conditions under which shall and may hold.", type: "array", minItems: 1, maxItems: 50, items: { description: "Condition.", type: "string", minLength: 1, maxLength: 400 } }, since: { description: "First version that holds it; the first of all when left out.", $ref: "#/$defs/version" }, until: { description: "First version that no longer holds it; it stays in the file.", $ref: "#/$defs/version" }, vins: { description: "Identification numbers that the statement holds for; all when left out.", $ref: "#/$defs/vins" } } };
-function validate128(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate128.evaluated;
+function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.measured_by === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "measured_by" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.add === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "add" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.source === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "measured_by" || key0 === "add" || key0 === "source" || key0 === "note" || key0 === "since" || key0 === "until")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.measured_by !== void 0) {
+      let data0 = data.measured_by;
+      if (typeof data0 == "string") {
+        if (func2(data0) > 100) {
+          let err4 = { instancePath: instancePath + "/measured_by", schemaPath: "#/properties/measured_by/maxLength", keyword: "maxLength", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        if (func2(data0) < 1) {
+          let err5 = { instancePath: instancePath + "/measured_by", schemaPath: "#/properties/measured_by/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+      } else {
+        let err6 = { instancePath: instancePath + "/measured_by", schemaPath: "#/properties/measured_by/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+    if (data.add !== void 0 && (validate98(data.add, { instancePath: instancePath + "/add", parentData: data, parentDataProperty: "add", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data3 = data.note;
+      if (typeof data3 == "string") {
+        if (func2(data3) > 1e3) {
+          let err7 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+        if (func2(data3) < 1) {
+          let err8 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        }
+      } else {
+        let err9 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
+  } else {
+    let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+  }
+  return validate126.errors = vErrors, errors === 0;
+}
+validate126.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate132(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate132.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.from === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.within === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "within" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.source === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "from" || key0 === "within" || key0 === "source" || key0 === "note" || key0 === "since" || key0 === "until")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.from !== void 0) {
+      let data0 = data.from;
+      if (typeof data0 == "string") {
+        if (func2(data0) > 100) {
+          let err4 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/maxLength", keyword: "maxLength", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        if (func2(data0) < 1) {
+          let err5 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+      } else {
+        let err6 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+    if (data.within !== void 0 && (validate98(data.within, { instancePath: instancePath + "/within", parentData: data, parentDataProperty: "within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data3 = data.note;
+      if (typeof data3 == "string") {
+        if (func2(data3) > 1e3) {
+          let err7 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+        if (func2(data3) < 1) {
+          let err8 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        }
+      } else {
+        let err9 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
+  } else {
+    let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+  }
+  return validate132.errors = vErrors, errors === 0;
+}
+validate132.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema46 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, vins: { $ref: "#/$defs/vins" } } };
+function validate140(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate140.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -1508,11 +1628,11 @@ function validate128(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate128.errors = vErrors, errors === 0;
+  return validate140.errors = vErrors, errors === 0;
 }
-validate128.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
+validate140.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate138(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate138.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -1527,7 +1647,7 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func1.call(schema44.properties, key0)) {
+      if (!func1.call(schema46.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -1690,7 +1810,7 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data10.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate128(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate128.errors : vErrors.concat(validate128.errors), errors = vErrors.length);
+          validate140(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate140.errors : vErrors.concat(validate140.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/shall", schemaPath: "#/properties/shall/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
@@ -1709,7 +1829,7 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data12.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate128(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate128.errors : vErrors.concat(validate128.errors), errors = vErrors.length);
+          validate140(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate140.errors : vErrors.concat(validate140.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/shall_not", schemaPath: "#/properties/shall_not/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1728,7 +1848,7 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data14.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate128(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate128.errors : vErrors.concat(validate128.errors), errors = vErrors.length);
+          validate140(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate140.errors : vErrors.concat(validate140.errors), errors = vErrors.length);
       } else {
         let err39 = { instancePath: instancePath + "/may", schemaPath: "#/properties/may/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
@@ -1772,12 +1892,12 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
     let err46 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
   }
-  return validate126.errors = vErrors, errors === 0;
+  return validate138.errors = vErrors, errors === 0;
 }
-validate126.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema46 = { description: "What one kind of part is made of on these vehicles, and which part hides it.", type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { description: "Kind of part, by the words of the fact part.kind.", type: "string", minLength: 1, maxLength: 60 }, sides: { description: "Sides; both when left out.", type: "array", minItems: 1, maxItems: 4, items: { description: "Side.", type: "string", minLength: 1, maxLength: 20 } }, bodies: { description: "Body styles; those of the pack when left out.", type: "array", minItems: 1, maxItems: 50, items: { description: "Body style.", type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { description: "Identification numbers that the statement holds for; all when left out.", $ref: "#/$defs/vins" }, since: { description: "First version that holds it; the first of all when left out.", $ref: "#/$defs/version" }, until: { description: "First version that no longer holds it; it stays in the file.", $ref: "#/$defs/version" }, grade: { description: "Material designation, as a plan writes it.", type: "string", minLength: 1, maxLength: 100 }, strength: { description: "Minimum tensile strength with its unit.", type: "string", minLength: 1, maxLength: 60 }, class: { description: "Strength class, by the words of the fact part.class.", type: "string", minLength: 1, maxLength: 60 }, thickness: { description: "Sheet thickness with its unit.", type: "string", minLength: 1, maxLength: 60 }, one_piece: { description: "Whether it is made in one piece.", type: "boolean" }, under: { description: "Kinds of part that hide it: who works on one of them has this one below.", type: "array", minItems: 1, maxItems: 20, items: { description: "Kind of part.", type: "string", minLength: 1, maxLength: 60 } }, document: { description: "Number of the document.", type: "string", minLength: 1, maxLength: 200 }, revision: { description: "Revision.", type: "string", minLength: 1, maxLength: 40 }, published: { description: "Day of publication.", type: "string", minLength: 1, maxLength: 40 }, page: { description: "Page.", type: "string", minLength: 1, maxLength: 100 } } };
-function validate136(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate136.evaluated;
+validate138.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema48 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { $ref: "#/$defs/vins" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, grade: { type: "string", minLength: 1, maxLength: 100 }, strength: { type: "string", minLength: 1, maxLength: 60 }, class: { type: "string", minLength: 1, maxLength: 60 }, thickness: { type: "string", minLength: 1, maxLength: 60 }, one_piece: { type: "boolean" }, under: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 } } };
+function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -1792,7 +1912,7 @@ function validate136(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func1.call(schema46.properties, key0)) {
+      if (!func1.call(schema48.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -2047,11 +2167,11 @@ function validate136(data, { instancePath = "", parentData, parentDataProperty, 
     let err50 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
   }
-  return validate136.errors = vErrors, errors === 0;
+  return validate148.errors = vErrors, errors === 0;
 }
-validate136.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate142(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate142.evaluated;
+validate148.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate154(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate154.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.document === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "document" } };
@@ -2167,12 +2287,12 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
     let err21 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
   }
-  return validate142.errors = vErrors, errors === 0;
+  return validate154.errors = vErrors, errors === 0;
 }
-validate142.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema48 = { description: "A rule of a layer below, taken more seriously here.", type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { description: "Id of the rule.", $ref: "#/$defs/name" }, to: { description: "hold or stop: more than the rule says itself.", enum: ["hold", "stop"] }, since: { description: "First version that holds it; the first of all when left out.", $ref: "#/$defs/version" }, until: { description: "First version that no longer holds it; it stays in the file.", $ref: "#/$defs/version" }, why: { description: "Why this market or shop takes it more seriously.", type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
-function validate146(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate146.evaluated;
+validate154.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema50 = { type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { $ref: "#/$defs/name" }, to: { enum: ["hold", "stop"] }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, why: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
+function validate158(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate158.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" } };
@@ -2198,7 +2318,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.rule !== void 0 && (validate54(data.rule, { instancePath: instancePath + "/rule", parentData: data, parentDataProperty: "rule", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.to !== void 0) {
       let data1 = data.to;
       if (!(data1 === "hold" || data1 === "stop")) {
-        let err5 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/enum", keyword: "enum", params: { allowedValues: schema48.properties.to.enum } };
+        let err5 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/enum", keyword: "enum", params: { allowedValues: schema50.properties.to.enum } };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -2223,9 +2343,9 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate146.errors = vErrors, errors === 0;
+  return validate158.errors = vErrors, errors === 0;
 }
-validate146.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate158.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2234,7 +2354,7 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "provisions" || key0 === "parts" || key0 === "documents" || key0 === "raises")) {
+      if (!func1.call(schema32.properties, key0)) {
         let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
@@ -2276,85 +2396,123 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.provisions !== void 0) {
-      let data5 = data.provisions;
+    if (data.allowances !== void 0) {
+      let data5 = data.allowances;
       if (Array.isArray(data5)) {
-        if (data5.length > 1e3) {
-          let err8 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+        if (data5.length > 50) {
+          let err8 = { instancePath: instancePath + "/allowances", schemaPath: "#/properties/allowances/maxItems", keyword: "maxItems", params: { limit: 50 } };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
         if (data5.length < 1) {
-          let err9 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err9 = { instancePath: instancePath + "/allowances", schemaPath: "#/properties/allowances/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate126(data5[i2], { instancePath: instancePath + "/provisions/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length);
+          validate126(data5[i2], { instancePath: instancePath + "/allowances/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length);
       } else {
-        let err10 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
+        let err10 = { instancePath: instancePath + "/allowances", schemaPath: "#/properties/allowances/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
-    if (data.parts !== void 0) {
-      let data7 = data.parts;
+    if (data.reaches !== void 0) {
+      let data7 = data.reaches;
       if (Array.isArray(data7)) {
-        if (data7.length > 1e3) {
-          let err11 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+        if (data7.length > 50) {
+          let err11 = { instancePath: instancePath + "/reaches", schemaPath: "#/properties/reaches/maxItems", keyword: "maxItems", params: { limit: 50 } };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
         if (data7.length < 1) {
-          let err12 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err12 = { instancePath: instancePath + "/reaches", schemaPath: "#/properties/reaches/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
         let len3 = data7.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate136(data7[i3], { instancePath: instancePath + "/parts/" + i3, parentData: data7, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length);
+          validate132(data7[i3], { instancePath: instancePath + "/reaches/" + i3, parentData: data7, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate132.errors : vErrors.concat(validate132.errors), errors = vErrors.length);
       } else {
-        let err13 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        let err13 = { instancePath: instancePath + "/reaches", schemaPath: "#/properties/reaches/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
       }
     }
-    if (data.documents !== void 0) {
-      let data9 = data.documents;
+    if (data.provisions !== void 0) {
+      let data9 = data.provisions;
       if (Array.isArray(data9)) {
         if (data9.length > 1e3) {
-          let err14 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          let err14 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
         }
         if (data9.length < 1) {
-          let err15 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err15 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
         }
         let len4 = data9.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate142(data9[i4], { instancePath: instancePath + "/documents/" + i4, parentData: data9, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate142.errors : vErrors.concat(validate142.errors), errors = vErrors.length);
+          validate138(data9[i4], { instancePath: instancePath + "/provisions/" + i4, parentData: data9, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length);
       } else {
-        let err16 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
+        let err16 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
       }
     }
-    if (data.raises !== void 0) {
-      let data11 = data.raises;
+    if (data.parts !== void 0) {
+      let data11 = data.parts;
       if (Array.isArray(data11)) {
-        if (data11.length > 200) {
-          let err17 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/maxItems", keyword: "maxItems", params: { limit: 200 } };
+        if (data11.length > 1e3) {
+          let err17 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
         }
         if (data11.length < 1) {
-          let err18 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err18 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
         }
         let len5 = data11.length;
         for (let i5 = 0; i5 < len5; i5++)
-          validate146(data11[i5], { instancePath: instancePath + "/raises/" + i5, parentData: data11, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length);
+          validate148(data11[i5], { instancePath: instancePath + "/parts/" + i5, parentData: data11, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length);
       } else {
-        let err19 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
+        let err19 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
+    if (data.documents !== void 0) {
+      let data13 = data.documents;
+      if (Array.isArray(data13)) {
+        if (data13.length > 1e3) {
+          let err20 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+        }
+        if (data13.length < 1) {
+          let err21 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+        }
+        let len6 = data13.length;
+        for (let i6 = 0; i6 < len6; i6++)
+          validate154(data13[i6], { instancePath: instancePath + "/documents/" + i6, parentData: data13, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length);
+      } else {
+        let err22 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+      }
+    }
+    if (data.raises !== void 0) {
+      let data15 = data.raises;
+      if (Array.isArray(data15)) {
+        if (data15.length > 200) {
+          let err23 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        }
+        if (data15.length < 1) {
+          let err24 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+        }
+        let len7 = data15.length;
+        for (let i7 = 0; i7 < len7; i7++)
+          validate158(data15[i7], { instancePath: instancePath + "/raises/" + i7, parentData: data15, parentDataProperty: i7, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate158.errors : vErrors.concat(validate158.errors), errors = vErrors.length);
+      } else {
+        let err25 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+      }
+    }
   } else {
-    let err20 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+    let err26 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
   }
   return validate84.errors = vErrors, errors === 0;
 }

@@ -16,6 +16,8 @@ export interface ClassRule {
 export interface MaterialKnown {
   readonly class?: string;
   readonly ambiguous: boolean;
+  /** What is known beside the class, as a fact of a part: that it is cold-worked, which aluminium it is. */
+  readonly also?: { readonly fact: string; readonly value: string | boolean };
 }
 
 /**
@@ -35,9 +37,16 @@ export function classRules(
 
 function asksFor({ fact, test }: Line, material: MaterialKnown): boolean {
   if (fact === 'part.material_ambiguous') return material.ambiguous && isTrue(test);
+  if (material.also !== undefined && isFactOf(fact, material.also.fact))
+    return 'anyOf' in test && test.anyOf.includes(material.also.value);
   if (fact !== 'part.class' && fact !== 'joint.classes') return false;
   if ('known' in test) return material.class === undefined && !test.known && fact === 'part.class';
   return material.class !== undefined && 'anyOf' in test && test.anyOf.includes(material.class);
+}
+
+/** The fact itself, or that of a sheet in a joint: part.cold_worked and joint.cold_worked. */
+function isFactOf(fact: string, known: string): boolean {
+  return fact === known || fact === known.replace('part.', 'joint.');
 }
 
 function isTrue(test: Line['test']): boolean {
@@ -57,6 +66,7 @@ function toldOf(rule: Rule, material: MaterialKnown, dictionary: FactDictionary)
   if (material.class !== undefined) {
     for (const fact of ['part.class', 'joint.classes', 'part.tensile_text']) texts.set(fact, material.class);
   }
+  if (typeof material.also?.value === 'string') texts.set(material.also.fact, material.also.value);
   for (const { fact, test } of rule.when) {
     if (texts.has(fact)) continue;
     if ('range' in test) texts.set(fact, boundsText(test.range, dictionary.facts[fact]?.unit));

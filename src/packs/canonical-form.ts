@@ -4,7 +4,7 @@ import type { PackLayer } from './pack.ts';
 import { inForce } from './rules-in-force.ts';
 import { compareVersions, readVersion } from './semantic-version.ts';
 
-type StatedList = 'rules' | 'limits' | 'provisions' | 'parts' | 'documents' | 'raises';
+type StatedList = (typeof lists)[number];
 
 /** A pack as its files write it: files by name, and in each file as it stands. */
 export type StatedItems = { readonly [Key in StatedList]: readonly NonNullable<TopicFile[Key]>[number][] };
@@ -13,6 +13,11 @@ export interface StatedPack extends StatedItems {
   readonly manifest: Manifest;
   readonly layer: PackLayer;
 }
+
+const lists = [
+  ...(['rules', 'limits', 'allowances', 'reaches'] as const),
+  ...(['provisions', 'parts', 'documents', 'raises'] as const),
+] as const;
 
 /** Tells a pack's history and proofs, not what a version judges by. */
 const apart: ReadonlySet<string> = new Set(['since', 'until', 'replaced_by', 'cases']);
@@ -37,7 +42,7 @@ export function canonicalForm(pack: StatedPack, version: string, facts: number):
     ...(manifest.markets === undefined ? {} : { markets: manifest.markets }),
     ...(vehicle === undefined ? {} : { vehicle }),
   };
-  for (const key of ['rules', 'limits', 'provisions', 'parts', 'documents', 'raises'] as const) {
+  for (const key of lists) {
     const items = inForce<object>(pack[key], version).map(judging);
     if (items.length > 0) form[key] = items;
   }

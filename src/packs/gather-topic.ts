@@ -4,8 +4,18 @@ import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
 import type { StatedItems } from './canonical-form.ts';
 import { placeKey } from './pack.ts';
-import type { Limit, PackPart, Provision, Raise, Rule, SupersededDocument } from './pack.ts';
+import type {
+  Allowance,
+  Limit,
+  PackPart,
+  Provision,
+  Raise,
+  Reach,
+  Rule,
+  SupersededDocument,
+} from './pack.ts';
 import type { PackPlace } from './pack-fault.ts';
+import { readAllowance, readReach } from './heat-practice.ts';
 import { readLimit } from './read-limit.ts';
 import { readPackPart } from './read-pack-part.ts';
 import { readProvision } from './read-provision.ts';
@@ -24,6 +34,8 @@ export interface RulePlace {
 export interface Gathered {
   readonly rules: Rule[];
   readonly limits: Limit[];
+  readonly allowances: Allowance[];
+  readonly reaches: Reach[];
   readonly provisions: Provision[];
   readonly parts: PackPart[];
   readonly documents: SupersededDocument[];
@@ -40,12 +52,17 @@ export function emptyGathered(): Gathered {
   return {
     rules: [],
     limits: [],
+    allowances: [],
+    reaches: [],
     provisions: [],
     parts: [],
     documents: [],
     raises: [],
     ids: new Map(),
-    stated: { rules: [], limits: [], provisions: [], parts: [], documents: [], raises: [] },
+    stated: {
+      ...{ rules: [], limits: [], allowances: [], reaches: [] },
+      ...{ provisions: [], parts: [], documents: [], raises: [] },
+    },
     places: {},
   };
 }
@@ -81,6 +98,28 @@ export function gatherTopic(
       into.limits.push(limit);
       into.stated.limits.push(stated);
       into.places[placeKey('limit', limit.victim)] = list.placeAt(at);
+    }
+    for (const stated of topic.allowances ?? []) {
+      const allowance = readAllowance(stated, at, dictionary, list);
+      if (allowance === undefined) continue;
+      if (into.allowances.some((one) => one.means === allowance.means && overlaps(one, allowance))) {
+        list.at(`${at}/measured_by`, `\`${allowance.means}\` has an allowance in this pack already.`);
+        continue;
+      }
+      into.allowances.push(allowance);
+      into.stated.allowances.push(stated);
+      into.places[placeKey('allowance', allowance.means)] = list.placeAt(at);
+    }
+    for (const stated of topic.reaches ?? []) {
+      const reach = readReach(stated, at, dictionary, list);
+      if (reach === undefined) continue;
+      if (into.reaches.some((one) => one.from === reach.from && overlaps(one, reach))) {
+        list.at(`${at}/from`, `\`${reach.from}\` has a reach in this pack already.`);
+        continue;
+      }
+      into.reaches.push(reach);
+      into.stated.reaches.push(stated);
+      into.places[placeKey('reach', reach.from)] = list.placeAt(at);
     }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
@@ -134,7 +173,10 @@ function soundItems(value: unknown): readonly SoundItem[] {
   return sound;
 }
 
-const lists: ReadonlySet<string> = new Set(['rules', 'limits', 'provisions', 'parts', 'documents', 'raises']);
+const lists: ReadonlySet<string> = new Set([
+  ...['rules', 'limits', 'allowances', 'reaches'],
+  ...['provisions', 'parts', 'documents', 'raises'],
+]);
 
 /** The most that the schema lets any of the lists hold; a longer one is refused as a whole. */
 const mostItems = 1000;

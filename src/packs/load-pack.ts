@@ -98,13 +98,15 @@ export function loadPackFiles(
     return { ok: false, faults, rules: gathered.rules, placeOfCase };
   }
   const form = (version: string, facts: number): string => canonicalForm(stated, version, facts);
-  const { rules, limits, provisions, parts, documents, raises, places } = gathered;
+  const { rules, limits, allowances, reaches, provisions, parts, documents, raises, places } = gathered;
   if (manifestFile !== undefined) places['pack'] = manifestFile.list.placeAt('/pack');
   const pack: Pack = {
     ...head,
     released: releases.some(({ version }) => version === head.version),
     rules,
     limits,
+    allowances,
+    reaches,
     provisions,
     parts,
     documents,

@@ -29,6 +29,8 @@ export function packAt(pack: Pack, { version, digest, released }: PackVersion): 
     ...(vehicle === undefined ? {} : { vehicle }),
     rules: rulesInForce(pack.rules, version),
     limits: inForce(pack.limits, version),
+    allowances: inForce(pack.allowances, version),
+    reaches: inForce(pack.reaches, version),
     provisions: inForce(pack.provisions, version),
     parts: inForce(pack.parts ?? [], version),
     documents: inForce(pack.documents ?? [], version),

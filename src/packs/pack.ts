@@ -88,6 +88,20 @@ export interface Limit extends History {
   readonly note?: string;
 }
 
+/** What is added to a stated temperature, by what measures it. */
+export interface Allowance extends History {
+  readonly means: string;
+  readonly kelvin: number;
+  readonly source: Source;
+}
+
+/** How far a kind of heat that is not computed is asked about. */
+export interface Reach extends History {
+  readonly from: string;
+  readonly mm: number;
+  readonly source: Source;
+}
+
 export interface TimeAbove {
   readonly celsius: number;
   readonly atMostSeconds: number;
@@ -218,6 +232,8 @@ export interface Pack {
   readonly vehicleBefore?: readonly FormerVehicle[];
   readonly rules: readonly Rule[];
   readonly limits: readonly Limit[];
+  readonly allowances: readonly Allowance[];
+  readonly reaches: readonly Reach[];
   readonly provisions: readonly Provision[];
   readonly parts?: readonly PackPart[];
   readonly documents?: readonly SupersededDocument[];
@@ -232,7 +248,7 @@ export interface Pack {
 
 /** Key of `Pack.places`. */
 export function placeKey(
-  what: 'rule' | 'limit' | 'raise' | 'provision' | 'pack',
+  what: 'rule' | 'limit' | 'allowance' | 'reach' | 'raise' | 'provision' | 'pack',
   name: string | number,
 ): string {
   return `${what} ${String(name)}`;

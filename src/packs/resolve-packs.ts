@@ -1,8 +1,9 @@
-import type { HeatLimit, MakerStatements, RuleStanding } from '../facts/context.ts';
+import type { HeatLimit, HeatPractice, MakerStatements, RuleStanding } from '../facts/context.ts';
 import type { CoveredVehicle } from '../vehicle/coverage.ts';
 import { chooseVersions, refuse } from './choose-versions.ts';
 import type { ChosenPack, LockedVersion, Refusal } from './choose-versions.ts';
 import { otherMarket } from './market-covers.ts';
+import { mergePractice } from './heat-practice.ts';
 import { mergeLimits } from './merge-limits.ts';
 import { packCovers } from './pack-covers.ts';
 import { packLayers, placeKey } from './pack.ts';
@@ -25,6 +26,7 @@ export interface ResolvedPacks {
   /** `general`, market, vehicle, shop; within each as named, then as given. */
   readonly layers: readonly Layer[];
   readonly limits: ReadonlyMap<string, HeatLimit>;
+  readonly practice: HeatPractice;
   readonly makers: readonly MakerStatements[];
   /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
   readonly setAside: readonly SetAside[];
@@ -73,6 +75,8 @@ export function resolvePacks(
   });
   const merged = mergeLimits(counting.map(({ at }) => at));
   if (!merged.ok) return merged;
+  const practised = mergePractice(counting.map(({ at }) => at));
+  if (!practised.ok) return practised;
   const raised = raiseRules(counting);
   if (!raised.ok) return raised;
   return {
@@ -87,6 +91,7 @@ export function resolvePacks(
         ...(newer === undefined ? {} : { newer }),
       })),
       limits: merged.limits,
+      practice: practised.practice,
       makers: packs.flatMap(({ at }) => makerStatements(at)),
       setAside,
       standingOf: (rule) => ruleStanding(counting, rule),

@@ -36,9 +36,15 @@ function takesFreeText(root: unknown, steps: readonly string[]): boolean {
   return (
     isFreeOrStep &&
     part?.minLength === undefined &&
+    !isGrade(steps) &&
     part?.enum === undefined &&
     [part?.type].flat().includes('string')
   );
+}
+
+/** A grade `?` is a question that was meant to be answered: the strength beside it must not pass for the answer. */
+function isGrade(steps: readonly string[]): boolean {
+  return steps.at(-1) === 'grade' && !steps.includes('joints');
 }
 
 function takeOut(root: unknown, steps: readonly string[]): void {

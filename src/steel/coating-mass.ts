@@ -11,7 +11,7 @@ export type MassNotation =
   | 'each side'
   /** JIS G 3302 and G 3323: tens of g/m² on both sides together, Z27 (which is 275). */
   | 'japanese'
-  /** ASTM A653: hundredths of an ounce a square foot on both sides together, G60, A40. */
+  /** ASTM A653, A463, A792: hundredths of an ounce a square foot on both sides together, G60, A40, T1-40, AZ50. */
   | 'american';
 
 export interface WrittenMass {
@@ -42,7 +42,7 @@ export function coatingMass({ code, first, notation }: WrittenMass): CoatingMass
 
 /**
  * Masses by coating code that sheet is ordered in, from memory of EN 10346, GB/T 2518, EN 10152, EN 10271, JIS G 3302 and G 3323,
- * and ASTM A653. The steps of cold hardening (C290, C340, C390, C440, C490, C590, C690) are none of them, so that Z for C is found.
+ * and ASTM A653, A463 and A792. The steps of cold hardening (C290, C340, C390, C440, C490, C590, C690) are none of them, so that Z for C is found.
  */
 const listed: Readonly<
   Record<Exclude<MassNotation, 'each side'>, Readonly<Record<string, readonly number[]>>>
@@ -59,6 +59,8 @@ const listed: Readonly<
     ],
     AZ: [50, 60, 70, 80, 90, 100, 120, 150, 165, 170, 185, 200],
     AS: [40, 50, 60, 80, 100, 120, 150, 180, 200],
+    T1: [40, 75, 120, 180, 300],
+    T2: [75, 90, 135, 195, 300],
     ZE: [0, 10, 15, 20, 25, 30, 35, 40, 50, 60, 75, 80, 100],
     ZN: [0, 20, 25, 30, 40, 50, 60, 75, 100],
   },
@@ -68,8 +70,11 @@ const listed: Readonly<
     K: [4, 6, 8, 10, 12, 14, 18, 20, 22, 25, 27, 35, 43, 45],
   },
   american: {
-    G: [1, 30, 40, 60, 90, 100, 115, 140, 165, 185, 210, 235, 300, 360],
+    G: [1, 20, 30, 40, 50, 60, 65, 70, 75, 90, 100, 115, 140, 165, 185, 210, 235, 300, 360],
     A: [1, 25, 40, 60],
+    T1: [13, 25, 40, 60, 100],
+    T2: [25, 30, 45, 65, 100],
+    AZ: [30, 35, 40, 50, 55, 60, 70],
   },
 };
 

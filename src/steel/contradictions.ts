@@ -57,10 +57,18 @@ function classAgrees(material: Material, stated: StrengthClass, tensileMpa: numb
   // A bare strength names no family that could begin lower.
   if (material.from !== 'strength' && stated === steelFamilyFloor(material.family)) return true;
   if (steelRank(material.class) === undefined) return false;
+  if (stated === 'ultra-high-strength' && isUltraForSome(material)) return true;
   return [material.tensileMinMpa, tensileMpa].some(
     (mpa) => mpa !== undefined && classOfTensile(mpa) === stated,
   );
 }
+
+/** From 690 MPa some bodies call a steel ultra-high-strength whatever its family (ASTM A1011, UHSS Grade 90); the stronger word counts. */
+function isUltraForSome({ class: own, tensileMinMpa, yieldMinMpa }: Material): boolean {
+  return own === 'advanced high-strength' && (tensileMinMpa ?? yieldMinMpa ?? 0) >= ultraForSomeMpa;
+}
+
+const ultraForSomeMpa = 690;
 
 /** The grade at the head of a sentence; a trade word gets its capital. */
 function named(material: Material): string {

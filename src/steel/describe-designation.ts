@@ -77,7 +77,10 @@ function describeKnown(text: string, reading: KnownDesignation): DesignationAnsw
   const different = counts === undefined;
   // A strength without a grade is converted as the tensile strength, whichever reading counts for the class.
   const tensileMin = different ? undefined : (reading.statedMpa ?? first?.tensileMinMpa);
-  const hardness = tensileMin === undefined || !isSteel(counts) ? undefined : hardnessOfTensile(tensileMin);
+  // ISO 18265 converts tensile strength alone: of a yield there is no hardness to tell.
+  const isTensile = readings.some((one) => one.tensileMinMpa !== undefined);
+  const hardness =
+    tensileMin === undefined || !isTensile || !isSteel(counts) ? undefined : hardnessOfTensile(tensileMin);
   const coating = oneOf(readings.map((one) => one.coating));
   const [mass] = readings.flatMap((one) => one.coatingMass ?? []);
   const thickness = first === undefined ? undefined : thicknessRange(first.standard);

@@ -1,7 +1,9 @@
 import type { GradeState } from './grade-row.ts';
 import { hintSplits } from './standard-hint.ts';
 
-export type StatedState = Extract<GradeState, 'hardened' | 'as delivered' | 'paint baked'>;
+/** Quenched and tempered is the state of stock for machine parts, softer than what a press hardens. */
+export type StatedState =
+  Extract<GradeState, 'hardened' | 'as delivered' | 'paint baked'> | 'quenched and tempered';
 
 /** One way to take a key apart: what is left is to be a grade. */
 export interface DesignationForm {
@@ -49,7 +51,8 @@ function* withoutSize(key: string): Generator<string, void> {
 const longestSize = 10;
 const size = /^(?:[T@]?=?\d{1,2}(?:\.\d+)?MM|T=\d(?:\.\d+)?|\d\.\d{1,2}T?|X\d{2,4}(?:MM)?)$/;
 
-const state = /^(.+?)[,;:]?(ASDELIVERED|UNHARDENED|PRESSHARDENED|HARDENED|QUENCHED|PAINTBAKED|BAKED)$/;
+const state =
+  /^(.+?)[,;:]?(ASDELIVERED|UNHARDENED|PRESSHARDENED|HARDENED|QUENCHEDANDTEMPERED|\+QT|QUENCHED|PAINTBAKED|BAKEHARDENED|BAKED)$/;
 const laminatedWords = String.raw`(?:LAMINATED?|SANDWICH|SOUNDDAMP(?:ING|ED)|SOUNDDEADENING)(?:SHEET|STEEL)?`;
 const laminated = new RegExp(
   `^(?:${laminatedWords}[,;:]?(?<after>.{3,})|(?<before>.{3,}?)[,;:]?${laminatedWords})$`,
@@ -59,7 +62,7 @@ const softZone = /^(.+?)[,;:]?(?:WITH)?(?:SOFTZONES?|TAILOR(?:ED)?TEMPERED|PARTI
 function* withoutWords(key: string): Generator<DesignationForm, void> {
   yield { grade: key };
   // The words below have five letters or more; hardly any grade has.
-  if (!/[A-Z]{5}/.test(key)) return;
+  if (!/[A-Z]{5}|\+QT$/.test(key)) return;
   const named = state.exec(key);
   if (named?.[1] !== undefined) {
     for (const grade of withoutSize(named[1])) yield { grade, statedState: stateOf(named[2] ?? '') };
@@ -74,6 +77,7 @@ function* withoutWords(key: string): Generator<DesignationForm, void> {
 }
 
 function stateOf(word: string): StatedState {
-  if (word.endsWith('BAKED')) return 'paint baked';
+  if (/BAKE/.test(word)) return 'paint baked';
+  if (/QT|TEMPERED/.test(word)) return 'quenched and tempered';
   return word.startsWith('AS') || word.startsWith('UN') ? 'as delivered' : 'hardened';
 }

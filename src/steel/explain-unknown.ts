@@ -1,5 +1,7 @@
+import { isPlainPlastic } from './grammar/composite-names.ts';
 import { gradeTable } from './grade-table.ts';
 import { readOne } from './read-one.ts';
+import { hintSplits } from './standard-hint.ts';
 
 export interface Unknown {
   readonly reason: string;
@@ -43,6 +45,11 @@ export function explainUnknown(key: string, text: string): Unknown {
       `${shown} is cut short: the letters after the number tell the family. State the whole designation.`,
     );
   }
+  if (isPlainPlastic(key)) {
+    return {
+      reason: `${shown} is a plastic without fibres (ISO 1043-1), and no metal or fibre composite; there is no class for it. State the material of the part that carries load.`,
+    };
+  }
   return withNearest(key, `There is no grade ${shown} in the table. ${lookUp}`);
 }
 
@@ -55,12 +62,14 @@ export function nearestGrades(key: string, wide = false): readonly string[] {
   if (limit === 0) return [];
   const near: { readonly name: string; readonly distance: number }[] = [];
   const signs = signSet(key);
-  for (const [candidate, [row]] of gradeTable().byKey) {
-    if (row === undefined || Math.abs(candidate.length - key.length) > limit) continue;
+  const { keys, rowsOf } = gradeTable();
+  for (const candidate of keys()) {
+    if (Math.abs(candidate.length - key.length) > limit) continue;
     // One edit takes away one sign and adds one at most.
     if (bitsIn(signs ^ signSet(candidate)) > 2 * limit) continue;
     const distance = editDistance(candidate, key, limit);
-    if (distance <= limit) near.push({ name: row.designation, distance });
+    const [row] = distance <= limit ? (rowsOf(candidate) ?? []) : [];
+    if (row !== undefined) near.push({ name: row.designation, distance });
   }
   near.sort((a, b) => a.distance - b.distance || (a.name < b.name ? -1 : 1));
   const [best] = near;
@@ -69,8 +78,23 @@ export function nearestGrades(key: string, wide = false): readonly string[] {
 }
 
 function withNearest(key: string, reason: string): Unknown {
-  const nearest = nearestGrades(key);
+  // Behind the standard that the text names, where it names one.
+  const [, split] = hintSplits(key);
+  const grades = split === undefined ? [key] : [key, split.rest];
+  const nearest =
+    [nearestGrades, gradeAtHead]
+      .flatMap((look) => grades.map((grade) => look(grade)))
+      .find((found) => found.length > 0) ?? [];
   return nearest.length > 0 ? { reason, nearest } : { reason };
+}
+
+/** The longest known grade with which a key begins, where three signs or fewer are left: CR3 of CR3EC. */
+function gradeAtHead(key: string): readonly string[] {
+  for (let end = key.length - 1; end >= Math.max(3, key.length - 3); end--) {
+    const [row] = gradeTable().rowsOf(key.slice(0, end)) ?? [];
+    if (row !== undefined) return [row.designation];
+  }
+  return [];
 }
 
 interface LookAlike {
@@ -96,7 +120,7 @@ function lookAlikeName(text: string): LookAlike | undefined {
 function lookAlikeGrade(key: string): LookAlike | undefined {
   const folded = fold(key);
   for (const candidate of foldedKeys().get(folded) ?? foldedKeys().get(folded.replace(/\+.*$/, '')) ?? []) {
-    const [row] = gradeTable().byKey.get(candidate) ?? [];
+    const [row] = gradeTable().rowsOf(candidate) ?? [];
     const at = [...candidate].findIndex((char, index) => char !== key.charAt(index));
     if (row !== undefined && at >= 0)
       return { name: row.designation, written: sign(key.charAt(at)), meant: sign(candidate.charAt(at)) };
@@ -114,7 +138,7 @@ let folds: ReadonlyMap<string, readonly string[]> | undefined;
 function foldedKeys(): ReadonlyMap<string, readonly string[]> {
   if (folds !== undefined) return folds;
   const made = new Map<string, string[]>();
-  for (const key of gradeTable().byKey.keys()) {
+  for (const key of gradeTable().keys()) {
     const folded = fold(key);
     const keys = made.get(folded);
     if (keys === undefined) made.set(folded, [key]);

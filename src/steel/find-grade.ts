@@ -1,9 +1,11 @@
 import type { Coat } from './coat.ts';
 import { coatOf } from './coat.ts';
-import type { MassNotation } from './coating-mass.ts';
 import type { GradeRow } from './grade-row.ts';
 import { worseMark } from './grade-row.ts';
+import { otherSpellings } from './grade-spellings.ts';
+import { gradeSuffixes } from './grade-suffixes.ts';
 import { gradeTable } from './grade-table.ts';
+import { isStandard } from './standard-hint.ts';
 import { tradeGrade } from './trade-grade.ts';
 
 export interface FoundGrade {
@@ -13,85 +15,22 @@ export interface FoundGrade {
   readonly alternatives: readonly GradeRow[];
 }
 
-interface Suffix {
-  readonly form: RegExp;
-  /** The standards whose names take this suffix. */
-  readonly standards: RegExp;
-  /** How the standard writes the mass of a coating; left out where the suffix is no coating. */
-  readonly mass?: MassNotation;
-  /** True where the suffix is so short that it counts only beside the name of its standard. */
-  readonly onlyNamed?: true;
-  /** True where the suffix promises the minimum tensile strength. */
-  readonly tensileOrdered?: true;
-}
-
-/** Standards of sheet steel: only steel has a metallic coating behind a plus. */
-const steelStandards = /^(?:EN 10|SEW|DIN|VDA|SAE|ASTM A|JIS|JFS|GB|IS|works|trade)/;
-
-const masses = String.raw`(?:(?<m1>\d{2,3})(?:\/(?<m2>\d{2,3}))?)`;
-
-/** What may follow a grade. Separators are gone from the key, so a suffix counts only if a known grade stands before it. */
-const suffixes: readonly Suffix[] = [
-  // EN, GB: +Z100MB, +ZE75/75, +AS150, +ZA130MCO
-  {
-    form: new RegExp(
-      String.raw`^(?<base>.+?)\+(?<coat>ZE|ZN|ZF|ZA|ZM|AZ|AS|Z)${masses}?[NMR]?[ABC]?[CPOSUL]{0,3}$`,
-    ),
-    standards: steelStandards,
-    mass: 'european',
-  },
-  // VDA: -GI50/50-U, -UC
-  {
-    form: new RegExp(String.raw`^(?<base>.+?)(?<coat>UNC|UC|GI|GA|EG|ZM|ZA|AS|AZ)${masses}?[UE]?$`),
-    standards: /^(?:VDA|SAE|trade|works)/,
-    mass: 'each side',
-  },
-  { form: /^(?<base>.+?)[UE]$/, standards: /^VDA/ },
-  // A plus left out: HX340LAD Z100, 22MnB5 AS150
-  {
-    form: new RegExp(
-      String.raw`^(?<base>.+?)(?<coat>ZE|ZF|ZM|ZA|AZ|AS|Z)${masses}[NMR]?[ABC]?[CPOSUL]{0,3}$`,
-    ),
-    standards: /^(?:EN 10|GB|works|trade)/,
-    mass: 'european',
-  },
-  // EN 10130, EN 10268, EN 10338: surface A or B, finish bright, semi-bright, normal or rough, oiled (DC04-B-m-O)
-  { form: /^(?<base>.+?)[AB](?:[BGMR]O?|O)?$/, standards: /^EN 10(?:130|139|152|268|338)/ },
-  // JIS: tensile on request, non-ageing, temper and surface (-SD), hot-dip coating (-Z27, -F08, -K18), electro-zinc (-E16/E16)
-  { form: /^(?<base>.+?)[SA8421][DB]$/, standards: /^JIS/ },
-  { form: /^(?<base>.+?)N(?:[SA8421][DB])?$/, standards: /^JIS G 3141/ },
-  { form: /^(?<base>.+?)T(?:[SA8421][DB])?$/, standards: /^JIS G (?:3141|3131|33)/, tensileOrdered: true },
-  { form: /^(?<base>.+?)(?<coat>[ZFK])(?<m1>\d{2})$/, standards: /^JIS G 33/, mass: 'japanese' },
-  { form: /^(?<base>.+?)(?<coat>Z)(?<m1>\d{3})$/, standards: /^JIS G 33/, mass: 'european' },
-  { form: /^(?<base>.+?)(?:E\d{1,2}(?:\/E?\d{1,2})?|\d{2}\/\d{2})$/, standards: /^JIS G 3313/ },
-  // JFS: zinc mass each side (-45/45)
-  { form: /^(?<base>.+?)(?<m1>\d{2})\/(?<m2>\d{2})$/, standards: /^JFS/, mass: 'each side' },
-  // ASTM A653: G60, A40, 60G60G
-  {
-    form: /^(?<base>.+?)(?:(?<coat>[GA])(?<m1>\d{2,3})|(?<m3>\d{2,3})(?<side>[GA])(?:(?<m4>\d{2,3})[GA])?)$/,
-    standards: /^(?:ASTM A|SAE)/,
-    mass: 'american',
-    onlyNamed: true,
-  },
-  // Hot rolled: pickled, pickled and oiled
-  { form: /^(?<base>.+?)PO?$/, standards: /^(?:EN 10149|EN 10111|SEW 092|JIS G 31[13])/ },
-  // SAE J2329: surface or ageing letter, C for a carbon minimum
-  { form: /^(?<base>.+?)[A-Z]C?$/, standards: /^SAE J2329/, onlyNamed: true },
-  // SAE J2340: killed, sulphide controlled, other
-  { form: /^(?<base>\d{3}[XY])[KFO]$/, standards: /^SAE J2340/ },
-];
-
-/** The rows for a comparison key: exact first, then with what may follow a grade taken off. Empty when there is none. */
-export function findGrade(key: string, standardNamed: boolean): FoundGrade {
-  const exact = namedRows(key);
-  if (exact.length > 0) return { rows: exact, coat: {}, alternatives: [] };
+/**
+ * The rows for a comparison key: exact first, then with what may follow a grade taken off. Empty when there is none. `standard` is
+ * the one that the text names, as a comparison key.
+ */
+export function findGrade(key: string, standard: string | undefined): FoundGrade {
+  const exact = namedRows(key, standard !== undefined);
+  // No suffix ends so; a thickness is taken off before the next look.
+  if (exact.length > 0 || key.endsWith('MM')) return { rows: exact, coat: {}, alternatives: [] };
   const rows = new Map<string, GradeRow>();
   let coat: Coat = {};
   const alternatives: GradeRow[] = [];
-  for (const { form, standards, mass, onlyNamed, tensileOrdered } of suffixes) {
-    if (onlyNamed === true && !standardNamed) continue;
+  for (const { form, standards, mass, onlyNamed, tensileOrdered, ownOf } of gradeSuffixes) {
+    if (onlyNamed === true && standard === undefined) continue;
+    const named = onlyNamed === true ? standard : undefined;
     const found = ends(form, key)
-      .map((groups) => ({ groups, candidates: rowsBefore(groups, standards) }))
+      .map((groups) => ({ groups, candidates: owned(rowsBefore(groups, standards, named), ownOf) }))
       .find(({ candidates }) => candidates.length > 0);
     if (found === undefined) continue;
     const { groups, candidates } = found;
@@ -103,6 +42,8 @@ export function findGrade(key: string, standardNamed: boolean): FoundGrade {
     coat = coatOf(groups, mass);
     if (coat.unlisted !== undefined)
       alternatives.push(...namedRows(`${groups['base'] ?? ''}+C${groups['m1'] ?? ''}`));
+    // Behind a plus stands one coating, which the first form has read.
+    if (mass === 'european' && key.includes('+')) break;
   }
   return { rows: [...rows.values()], coat, alternatives };
 }
@@ -128,12 +69,17 @@ function shortestEnd(form: RegExp): RegExp {
   return made;
 }
 
-function rowsBefore(groups: Groups, standards: RegExp): readonly GradeRow[] {
+function rowsBefore(groups: Groups, standards: RegExp, named: string | undefined): readonly GradeRow[] {
   const base = groups['base'] ?? '';
   const electroZinc = groups['coat'] === 'ZE' ? namedRows(`${base}+ZE`) : [];
-  return (electroZinc.length > 0 ? electroZinc : namedRows(base)).filter((row) =>
-    standards.test(row.standard),
+  return (electroZinc.length > 0 ? electroZinc : namedRows(base, named !== undefined)).filter(
+    (row) => standards.test(row.standard) && (named === undefined || isStandard(row.standard, named)),
   );
+}
+
+function owned(rows: readonly GradeRow[], ownOf: RegExp | undefined): readonly GradeRow[] {
+  const own = ownOf === undefined ? [] : rows.filter((row) => ownOf.test(row.standard));
+  return own.length > 0 ? own : rows;
 }
 
 function withoutCondition(row: GradeRow): GradeRow {
@@ -142,51 +88,22 @@ function withoutCondition(row: GradeRow): GradeRow {
 }
 
 /** Rows of a bare grade name, under its own or another accepted spelling. */
-function namedRows(key: string): readonly GradeRow[] {
-  const { byKey, numberToKey } = gradeTable();
-  const rows = byKey.get(key);
+function namedRows(key: string, standardNamed = false): readonly GradeRow[] {
+  const { rowsOf, numbered } = gradeTable();
+  const rows = rowsOf(key);
   if (rows !== undefined) return rows;
   const plus = key.indexOf('+');
-  const grade = numberToKey.get(plus < 0 ? key : key.slice(0, plus));
+  const grade = numbered(plus < 0 ? key : key.slice(0, plus));
   if (grade !== undefined) {
-    const found = byKey.get(`${grade.key}${plus < 0 ? '' : key.slice(plus)}`) ?? [];
+    const found = rowsOf(`${grade.key}${plus < 0 ? '' : key.slice(plus)}`) ?? [];
     return found.map((row) => ({ ...row, mark: worseMark(row.mark, grade.mark) }));
   }
   const hotDip = /^(H[CD]T\d+[A-Z]{1,2})D$/.exec(key)?.[1];
-  if (hotDip !== undefined)
-    return (byKey.get(hotDip) ?? []).filter((row) => /^EN 103[34]6/.test(row.standard));
-  for (const spelling of otherSpellings(key)) {
-    const found = byKey.get(spelling);
+  if (hotDip !== undefined) return (rowsOf(hotDip) ?? []).filter((row) => /^EN 103[34]6/.test(row.standard));
+  for (const spelling of otherSpellings(key, standardNamed)) {
+    const found = rowsOf(spelling);
     if (found !== undefined) return found;
   }
   const trade = tradeGrade(key);
   return trade === undefined ? [] : [trade];
-}
-
-/** Asked for every name that is not in the table, and most are none of these: a look at the key comes before each form. */
-function otherSpellings(key: string): readonly string[] {
-  if (key.includes('/')) return pairSpellings(key);
-  if (key.startsWith('DC0')) {
-    const strip = /^(DC0[1-7])(LC|C\d{3})$/.exec(key);
-    return strip === null ? [] : [`${strip[1] ?? ''}+${strip[2] ?? ''}`];
-  }
-  if (key.includes('TYPE')) {
-    const commercial = /^(CS|DS|DDS|EDDS|FS)TYPE[A-C]$/.exec(key)?.[1];
-    return commercial === undefined ? [] : [commercial];
-  }
-  if (!key.startsWith('A') && !key.startsWith('EN')) return [];
-  const aluminium = /^(?:EN)?(?:AW|AA|A)(\d{4}[A-Z]?)([OHT]\w*)?$/.exec(key);
-  if (aluminium === null) return [];
-  const [, alloy = '', temper] = aluminium;
-  return [temper === undefined ? `ENAW${alloy}` : `${alloy}${temper}`];
-}
-
-function pairSpellings(key: string): readonly string[] {
-  const chinese = /^(HC|HD|CR|HR)(\d{3,4}\/\d{3,4}[A-Z]{2})D?$/.exec(key);
-  if (chinese !== null) {
-    const [, roll = '', rest = ''] = chinese;
-    return [`${roll}${rest}`, `${roll === 'HC' || roll === 'CR' ? 'CR' : 'HR'}${rest}`];
-  }
-  const american = /^(?:CR|HR)?(DP|TRIP|MS)?(\d{3,4}T\/\d{3,4}Y)(DP|TRIP|MS)?$/.exec(key);
-  return american === null ? [] : [`${american[1] ?? american[3] ?? ''}${american[2] ?? ''}`];
 }

@@ -1,5 +1,4 @@
-import { gradeLines, steelNumberLines } from '../generated/steel-table.ts';
-import { designationKey } from './designation-key.ts';
+import { gradeKeyLines, gradeLines, steelNumberLines } from '../generated/steel-table.ts';
 import type { GradeMark, GradeRow } from './grade-row.ts';
 import { gradeMark, gradeRow } from './grade-row.ts';
 
@@ -10,10 +9,13 @@ export interface NumberedGrade {
 }
 
 export interface GradeTable {
-  /** Rows by comparison key; several where standards share a name or list a grade in two states. */
-  readonly byKey: ReadonlyMap<string, readonly GradeRow[]>;
-  /** Comparison keys of a steel number's grade, and of a stainless grade's number. */
-  readonly numberToKey: ReadonlyMap<string, NumberedGrade>;
+  /** Every comparison key that has rows. */
+  readonly keys: () => Iterable<string>;
+  /** Rows of a comparison key; several where standards share a name or list a grade in two states. Undefined where there is none. */
+  readonly rowsOf: (key: string) => readonly GradeRow[] | undefined;
+  /** The grade of a steel number, and the number of a stainless grade. */
+  readonly numbered: (key: string) => NumberedGrade | undefined;
+  readonly allRows: () => readonly GradeRow[];
 }
 
 let table: GradeTable | undefined;
@@ -24,46 +26,45 @@ export function gradeTable(): GradeTable {
   return table;
 }
 
+/** Keys are made ahead (.build/steel-table.ts), and a row is read when it is first asked for: most runs ask for a few. */
 function unpack(): GradeTable {
-  const byKey = new Map<string, GradeRow[]>();
-  const add = (key: string, row: GradeRow): void => {
-    const rows = byKey.get(key);
-    if (rows === undefined) byKey.set(key, [row]);
-    else if (!rows.includes(row)) rows.push(row);
+  const packed = lines(gradeLines);
+  const linesOfKey = new Map(lines(gradeKeyLines).map(cut));
+  const numbers = new Map(lines(steelNumberLines).map(cut));
+  const read = new Map<string, GradeRow>();
+  const rowAt = (index: string): GradeRow => {
+    const known = read.get(index);
+    if (known !== undefined) return known;
+    const row = gradeRow(packed[Number(index)] ?? '');
+    read.set(index, row);
+    return row;
   };
-  for (const line of lines(gradeLines)) {
-    const row = gradeRow(line);
-    const key = designationKey(row.designation);
-    for (const alias of [key, ...aliases(key)]) add(alias, row);
-  }
-  const numberToKey = new Map<string, NumberedGrade>();
-  for (const line of lines(steelNumberLines)) {
-    const [number = '', name = '', marked] = line.split('|');
-    const key = designationKey(name);
-    const mark = gradeMark(marked);
-    if (byKey.has(key)) numberToKey.set(number, { key, mark });
-    else if (byKey.has(number)) numberToKey.set(key, { key: number, mark });
-  }
-  return { byKey, numberToKey };
-}
-
-/**
- * Other spellings of one name: ASTM without the MPa in brackets, and without class or type (then several grades answer);
- * aluminium without `EN AW`, `extrusion` or temper.
- */
-function aliases(key: string): readonly string[] {
-  const aluminium = /^(?:ENAW)?(\d{4}A?)([OHT]\w*?)(?:EXTRUSION)?$/.exec(key);
-  if (aluminium !== null) {
-    const [, alloy = '', temper = ''] = aluminium;
-    // Bare figures are no designation, so the alloy alone stays behind its prefix.
-    return [`${alloy}${temper}`, `ENAW${alloy}`];
-  }
-  const american = /^(.+GRADE\d{2,3})(\[\d+\])((?:CLASS|TYPE)\d)?$/.exec(key);
-  if (american === null) return [];
-  const [, grade = '', bracket = '', kind = ''] = american;
-  return [`${grade}${kind}`, `${grade}${bracket}`, grade];
+  const found = new Map<string, readonly GradeRow[] | undefined>();
+  return {
+    keys: () => linesOfKey.keys(),
+    rowsOf: (key) => {
+      const indexes = linesOfKey.get(key);
+      if (indexes === undefined) return undefined;
+      const known = found.get(key);
+      if (known !== undefined) return known;
+      const rows = indexes.split(',').map(rowAt);
+      found.set(key, rows);
+      return rows;
+    },
+    numbered: (key) => {
+      const [grade, mark] = numbers.get(key)?.split('|') ?? [];
+      return grade === undefined ? undefined : { key: grade, mark: gradeMark(mark) };
+    },
+    allRows: () => packed.map((_line, index) => rowAt(String(index))),
+  };
 }
 
 function lines(packed: string): readonly string[] {
-  return packed.split('\n').filter((line) => line !== '');
+  return packed.slice(1, -1).split('\n');
+}
+
+/** What stands before the first bar, and what behind it. */
+function cut(line: string): readonly [string, string] {
+  const bar = line.indexOf('|');
+  return [line.slice(0, bar), line.slice(bar + 1)];
 }

@@ -11,6 +11,11 @@ export interface KnownDesignation {
    * that may be done to the part hangs on which one it is.
    */
   readonly sameClass?: true;
+  /**
+   * True where a missing row of the table is all that leaves it open: the standard forms such names, and so class and family are told,
+   * but nobody looked its figures up.
+   */
+  readonly byForm?: true;
   /** What was taken for granted, and what the strongest reading hides. Does not repeat the ambiguity. */
   readonly assumed?: string;
   /** `assumed` and `ambiguity` in one text. */

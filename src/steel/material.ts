@@ -36,21 +36,36 @@ export interface Material {
 
 export function materialOfRow(
   row: GradeRow,
-  coat: { readonly coating?: Coating; readonly mass?: CoatingMass },
+  { coating, mass }: { readonly coating?: Coating; readonly mass?: CoatingMass },
   from: MaterialOrigin,
 ): Material {
+  const bare = materialOfBareRow(row, from);
+  if (coating === undefined && mass === undefined) return bare;
+  return {
+    ...bare,
+    ...(coating === undefined ? {} : { coating }),
+    ...(mass === undefined ? {} : { coatingMass: mass }),
+  };
+}
+
+/** Rows of the table are asked for again and again, and nothing of them changes. */
+const made = new WeakMap<GradeRow, Material>();
+
+function materialOfBareRow(row: GradeRow, from: MaterialOrigin): Material {
+  const known = made.get(row);
+  if (known?.from === from) return known;
   const { designation, standard, familyKey, state, mark, ...strengths } = row;
   const family = steelFamily(familyKey);
-  return {
+  const material = {
     designation,
     standard,
     family: family.word,
     class: classInFamily(family, strengths.tensileMinMpa, strengths.yieldMinMpa),
     ...strengths,
-    ...(coat.coating === undefined ? {} : { coating: coat.coating }),
-    ...(coat.mass === undefined ? {} : { coatingMass: coat.mass }),
     condition: state,
     mark,
     from,
   };
+  made.set(row, material);
+  return material;
 }

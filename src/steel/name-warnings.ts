@@ -94,8 +94,8 @@ const traps: readonly Trap[] = [
   },
   {
     when: (_grade, first) => first.condition === 'cold hardened',
-    say: () =>
-      'Strip hardened by cold rolling: C announces the tensile, CP the proof strength; any softening heat takes it away.',
+    say: (_grade, first) =>
+      `Hardened by cold rolling${first.designation.includes('+C') ? ': C announces the tensile, CP the proof strength' : ''}; any softening heat takes it away.`,
   },
   {
     when: (_grade, first) => /:(?:19|200)\d/.test(first.standard),

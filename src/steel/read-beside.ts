@@ -5,6 +5,7 @@ import { noteOf } from './known-designation.ts';
 import type { Material } from './material.ts';
 import { strongestFirst } from './merge-readings.ts';
 import { readOne } from './read-one.ts';
+import { stainlessType } from './stainless-type.ts';
 import { steelRank } from './strength-class.ts';
 import { textSplits } from './text-splits.ts';
 
@@ -22,7 +23,9 @@ export function readBeside(text: string): DesignationReading | undefined {
     if (pair.some(({ kind }) => kind === 'bare number') && !pair.some(({ kind }) => kind === 'word'))
       continue;
     const [grade, rest] = kindRank(pair[0].kind) >= kindRank(pair[1].kind) ? pair : [pair[1], pair[0]];
-    if (agrees(grade, rest)) return confirmed(grade.reading, rest.reading);
+    const type = stainlessType(left);
+    const oneType = type !== undefined && type === stainlessType(right);
+    if (oneType || agrees(grade, rest)) return confirmed(grade.reading, rest.reading);
     if (rest.kind === 'grade') continue;
     return disagreeing(left, right, [one, other]);
   }

@@ -3,6 +3,7 @@ import { explainUnknown, nearestGrades } from './explain-unknown.ts';
 import type { DesignationReading } from './known-designation.ts';
 import { readBeside } from './read-beside.ts';
 import { readBlank } from './read-blank.ts';
+import { readOddCoating } from './read-odd-coating.ts';
 import { readOne } from './read-one.ts';
 import { refuseText } from './refuse-text.ts';
 import { severalGrades } from './several-grades.ts';
@@ -26,7 +27,7 @@ export function readDesignation(text: string): DesignationReading {
       ...(nearest.length > 0 ? { nearest } : {}),
     };
   }
-  const read = readOne(text) ?? readBlank(text) ?? readBeside(text);
+  const read = readOne(text) ?? readOddCoating(text) ?? readBlank(text) ?? readBeside(text);
   if (read !== undefined) return read;
   const several = severalGrades(text);
   if (several !== undefined) return { known: false, reason: several, unusable: true };

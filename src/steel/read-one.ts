@@ -1,3 +1,4 @@
+import { asWritten } from './as-written.ts';
 import { materialsOfNumber } from './bare-number.ts';
 import { classWord } from './class-words.ts';
 import type { Coat } from './coat.ts';
@@ -20,6 +21,7 @@ import { mergeReadings, strongestFirst } from './merge-readings.ts';
 import { nameWarnings } from './name-warnings.ts';
 import { notesOfForm, notesOfReadings, onlyStandardsDiffer } from './reading-notes.ts';
 import { settleState } from './settle-state.ts';
+import { spelledStandard } from './spell-standard.ts';
 import { readStrength } from './read-strength.ts';
 import { isStandard, namesNoGrade, standardBehind, standardsMeant } from './standard-hint.ts';
 import { withStatedHardening } from './stated-hardening.ts';
@@ -76,8 +78,8 @@ const implied: Readonly<Record<string, string>> = { EN10152: '+ZE', EN10139: '+L
 
 function foundIn(grade: string, standard: string | undefined): FoundGrade {
   const suffix = standard === undefined || grade.includes('+') ? undefined : implied[standard];
-  const whole = suffix === undefined ? undefined : findGrade(`${grade}${suffix}`, true);
-  return whole === undefined || whole.rows.length === 0 ? findGrade(grade, standard !== undefined) : whole;
+  const whole = suffix === undefined ? undefined : findGrade(`${grade}${suffix}`, standard);
+  return whole === undefined || whole.rows.length === 0 ? findGrade(grade, standard) : whole;
 }
 
 /** The readings of rows, with what an odd coating or an odd step of the trade may hide. */
@@ -140,8 +142,8 @@ function inGrammar(key: string, text: string, behind: string | undefined): Desig
     if (named === undefined) continue;
     if ('fault' in named) return { known: false, reason: `"${text.trim()}" ${named.fault}` };
     const { sure, coat, outside } = named;
-    const whole = key === form.grade;
-    const row = whole ? { ...named.row, designation: text.trim() } : named.row;
+    const designation = key === form.grade ? text.trim() : asWritten(text, form.grade);
+    const row = { ...named.row, designation };
     const trade = row.standard === 'trade name';
     const reading = materialOfRow(
       row,
@@ -159,7 +161,10 @@ function inGrammar(key: string, text: string, behind: string | undefined): Desig
             `The table has no row for ${row.designation}; it is read by the way ${row.standard === 'national list' ? 'national lists form' : `${row.standard} forms`} names. Look it up there.`,
           ]),
     ];
-    return answer(form, readings, doubts.length === 0 ? undefined : doubts.join(' '), []);
+    const byForm = !sure && !outside && doubts.length === 1;
+    return answer(form, readings, doubts.length === 0 ? undefined : doubts.join(' '), [], {
+      ...(byForm ? { byForm: true } : {}),
+    });
   }
   return undefined;
 }
@@ -197,7 +202,7 @@ function answer(
   read: readonly Material[],
   asked: string | undefined,
   notes: readonly string[],
-  more: Pick<KnownDesignation, 'sameClass' | 'statedMpa'> = {},
+  more: Pick<KnownDesignation, 'sameClass' | 'statedMpa' | 'byForm'> = {},
 ): KnownDesignation {
   const { readings, doubt } = withStatedHardening(form, read);
   const ambiguity = [doubt, asked].filter((one) => one !== undefined).join(' ') || undefined;
@@ -235,19 +240,7 @@ function scaleUnknown(rows: readonly GradeRow[], text: string): DesignationReadi
 function otherStandard(rows: readonly GradeRow[], named: string): string {
   const [first] = rows;
   const own = [...new Set(rows.map((row) => row.standard))].join(', ');
-  return `The text names ${spelled(named)}, but ${first?.designation ?? 'the grade'} is a grade of ${own}: one of the two is wrong. The strongest reading counts; read the drawing again.`;
-}
-
-/** A standard's key as one writes it: EN10130 is EN 10130, A653 ASTM A653. */
-function spelled(standard: string): string {
-  return standard
-    .replace(/^J(?=\d)/, 'SAE J')
-    .replace(/^A(?=\d)/, 'ASTM A')
-    .replace(/^VDA239/, 'VDA 239-')
-    .replace(/^(JIS|JFS)([A-Z])(?=\d)/, '$1 $2 ')
-    .replace(/^GBT(?=\d)/, 'GB/T ')
-    .replace(/^(EN|IS|BS|SEW|DIN)(?=\d)/, '$1 ')
-    .replace(/-$/, '');
+  return `The text names ${spelledStandard(named)}, but ${first?.designation ?? 'the grade'} is a grade of ${own}: one of the two is wrong. The strongest reading counts; read the drawing again.`;
 }
 
 function numberNote(readings: readonly Material[], key: string): readonly string[] {

@@ -6,7 +6,14 @@ export function notesOfReadings(readings: readonly Material[]): string | undefin
   const [first] = readings;
   if (first === undefined || readings.length < 2) return undefined;
   const oneName = readings.every((one) => one.designation === first.designation);
-  const ways = readings.map((one) => (oneName ? one.standard : one.designation)).join('; ');
+  const names = readings.map((one) => one.designation);
+  const ways = readings
+    .map(({ designation, standard }) => {
+      if (oneName) return standard;
+      const shared = names.filter((name) => name === designation).length > 1;
+      return shared ? `${designation} of ${standard}` : designation;
+    })
+    .join('; ');
   const ask = oneName ? 'state the standard with it' : 'state the whole designation';
   const ranks = readings.some((one) => /^CR\d$/.test(one.designation));
   const falling = ranks ? ' In BS 1449 the scale of these ranks runs the other way.' : '';

@@ -11,6 +11,10 @@ const lookAlikes: ReadonlyMap<string, string> = new Map(
   ].map((pair) => [pair.charAt(0), pair.charAt(1)]),
 );
 
+/** What people write for a grade that they still have to look up. */
+const saysNothing =
+  /^(?:[\s\p{P}\p{S}]+|n\/a|n\.? ?a\.?|n\.? ?k\.?|tb[acdn]|to ?do|(?:un|not )known|not (?:stated|found|available|applicable)(?: yet)?|to (?:be (?:confirmed|determined|found|advised|checked)|follow|check)|none|nil|pending|later|x{2,4})\p{P}?$/iu;
+
 export interface Refusal {
   readonly reason: string;
   /** The text with the look-alikes replaced, to be offered, never to be used. */
@@ -22,12 +26,18 @@ export function refuseText(text: string): Refusal | undefined {
   const trimmed = text.trim();
   if (trimmed === '')
     return { reason: 'The grade is empty; state the designation on the drawing or the spare part.' };
+  if (saysNothing.test(trimmed)) {
+    return {
+      reason: `"${trimmed}" names no grade; look it up on the maker’s material page for this vehicle or on the spare part.`,
+    };
+  }
   if (trimmed.length > longestDesignation) {
     return {
       reason: `The grade is ${trimmed.length} characters long; a designation has at most ${longestDesignation}. State the designation alone.`,
     };
   }
-  const hidden = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}]/u.exec(trimmed)?.[0];
+  const plain = /^[\x20-\x7e]*$/.test(trimmed);
+  const hidden = plain ? undefined : /[\p{Cc}\p{Cf}\p{Cs}\p{Co}]/u.exec(trimmed)?.[0];
   if (hidden !== undefined) {
     return {
       reason: `The grade holds a character that does not print (${codePoint(hidden)}); type it again.`,
@@ -38,7 +48,7 @@ export function refuseText(text: string): Refusal | undefined {
   const markup = /<\/?[a-z!]|[a-z"'/]\s*>|&(?:\w+|#\d+);/i.exec(trimmed)?.[0];
   if (markup !== undefined)
     return { reason: `The grade holds "${markup}", which is web-page text; state the designation alone.` };
-  return refuseForeignLetters(trimmed.normalize('NFKC'));
+  return plain ? undefined : refuseForeignLetters(trimmed.normalize('NFKC'));
 }
 
 function refuseForeignLetters(text: string): Refusal | undefined {

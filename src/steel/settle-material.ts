@@ -1,4 +1,6 @@
 import type { Coating } from './coating.ts';
+import type { ColdWork } from './cold-work.ts';
+import { coldWorkOf } from './cold-work.ts';
 import type { Contradiction } from './contradictions.ts';
 import { contradictions } from './contradictions.ts';
 import type { DesignationReading, Material } from './read-designation.ts';
@@ -6,6 +8,8 @@ import { narrowClassWord } from './narrow-class-word.ts';
 import { readDesignation } from './read-designation.ts';
 import type { StrengthClass } from './strength-class.ts';
 import { classOfTensile, pressHardenedFromMpa, steelRank, strongest } from './strength-class.ts';
+import type { StrengthDoubt } from './strength-doubt.ts';
+import { strengthDoubt } from './strength-doubt.ts';
 import { aboveLimits, strengthFits } from './strength-fit.ts';
 
 export interface StatedMaterial {
@@ -31,6 +35,12 @@ export interface SettledMaterial {
   readonly ambiguity?: string;
   /** True where a grade is stated that nobody can read, and the class rests on what stands beside it. */
   readonly unreadable?: true;
+  /** True where such a grade looks mistyped, or stands for nothing at all (`?`, `TBD`): what the author meant has to be asked. */
+  readonly mistyped?: true;
+  /** True where the grade is read by the way its standard forms names, without a row of the table, and nothing else is open. */
+  readonly byForm?: true;
+  readonly coldWork: ColdWork;
+  readonly strengthDoubt?: StrengthDoubt;
   /** True for a grade that stands for sheets or zones of different strength: a tailored blank, a soft zone. */
   readonly severalStrengths?: true;
   /** Two sheets with a plastic core between them. */
@@ -78,7 +88,9 @@ function settle(stated: StatedMaterial): SettledMaterial {
     tensileMpa === undefined
       ? undefined
       : bandThatCounts(readings, tensileMpa, Math.max(tensileMpa, stated.tensileUpToMpa ?? 0), stated.class);
-  const candidates = [gradeClass, stated.class, bandClass].filter((one) => one !== undefined);
+  // Readings of unlike metals have no strongest; a class word beside them decides nothing.
+  const ofGrades = gradeClass === undefined ? readings.map((one) => one.class) : [gradeClass];
+  const candidates = [...ofGrades, stated.class, bandClass].filter((one) => one !== undefined);
   const settled = strongest(candidates);
   const found = contradictions({
     readings,
@@ -107,6 +119,10 @@ function settle(stated: StatedMaterial): SettledMaterial {
   const ofGrade = readings.find((one) => one.class === (disputes('grade') ? settled : gradeClass));
   // A strength in dispute is passed on only if it is the stronger side of the dispute.
   const counts = !disputes('strength') || bandClass === settled;
+  const doubt =
+    tensileMpa === undefined || disputes('strength') || answered
+      ? undefined
+      : strengthDoubt(readings, tensileMpa, gradeClass);
   return {
     ...(settled === undefined
       ? { reason: whyUnknown(reading, candidates, notes) }
@@ -120,6 +136,10 @@ function settle(stated: StatedMaterial): SettledMaterial {
       ? { severalStrengths: true }
       : {}),
     ...(unreadable ? { unreadable } : {}),
+    ...(reading?.known === false && reading.unusable === true ? { mistyped: true } : {}),
+    ...(reading?.known === true && reading.byForm === true ? { byForm: true } : {}),
+    coldWork: coldWorkOf(readings, settled, tensileMpa),
+    ...(doubt === undefined ? {} : { strengthDoubt: doubt }),
     ...(reading?.known === true && reading.laminated === true ? { laminated: true } : {}),
     notes,
     contradictions: found,

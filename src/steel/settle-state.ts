@@ -44,6 +44,14 @@ function boronState(rows: readonly GradeRow[], name: string, stated: StatedState
   }
   const tempered = rows.some((row) => row.familyKey === 'quenched_tempered_boron');
   const [before] = delivered;
+  if (stated === 'quenched and tempered' && tempered) {
+    return {
+      rows,
+      notes: [
+        `${name} is named as quenched and tempered; press-hardened it stands higher, and its class is that.`,
+      ],
+    };
+  }
   const notes: string[] = [];
   if (stated !== 'hardened' && (tempered || before !== undefined)) {
     notes.push(`The state of ${name} is not stated; it counts as hardened.`);
@@ -52,10 +60,18 @@ function boronState(rows: readonly GradeRow[], name: string, stated: StatedState
     notes.push(`Before hardening it stands at ${before.tensileMinMpa}–${before.tensileMaxMpa ?? '…'} MPa.`);
   }
   if (tempered) {
-    notes.push('Its standard gives minima for quenched and tempered stock; press-hardened it stands higher.');
+    notes.push(`${temperedRange(rows)} press-hardened it stands higher.`);
     return { rows: rows.map(withoutMaxima), notes };
   }
   return { rows: hardened.length > 0 ? hardened : rows, notes };
+}
+
+/** What the standard promises of stock, which does not bound a pressed part from above. */
+function temperedRange(rows: readonly GradeRow[]): string {
+  const [row] = rows.filter((one) => one.familyKey === 'quenched_tempered_boron');
+  if (row?.tensileMinMpa === undefined || row.tensileMaxMpa === undefined)
+    return 'Its standard gives minima for quenched and tempered stock;';
+  return `Its standard gives ${row.tensileMinMpa}–${row.tensileMaxMpa} MPa for quenched and tempered stock;`;
 }
 
 function withoutMaxima(row: GradeRow): GradeRow {

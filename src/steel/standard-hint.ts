@@ -5,19 +5,23 @@ const reference = new RegExp(
   `^(?:${[
     String.raw`(?:DIN|BS|NF|UNI)*EN(?:ISO)?\d{3,5}[1-9]?(?:[:.]?(?:19|20)\d\d)?(?:\+A[1-3](?::?20\d\d)?)?`,
     String.raw`VDA239(?:[125]00)?(?::?20\d\d)?`,
-    String.raw`JISG\d{4}(?::?(?:19|20)\d\d)?`,
+    String.raw`JIS[GH]\d{4}(?::?(?:19|20)\d\d)?`,
     String.raw`JFSA\d{4}(?::?20\d\d)?`,
     String.raw`(?:SAE)?J\d{4}(?::?(?:19|20)\d\d)?`,
     String.raw`GB\/?T\d{4,5}(?:\.\d{1,2})?(?::?20\d\d)?`,
     String.raw`IS513[12]?(?::?20\d\d)?`,
     String.raw`BS1449`,
-    String.raw`(?:ASTM)?A\d{3,4}M?(?:\/A\d{3,4}M?)?`,
+    String.raw`(?:ASTM)?(?:A\d{3,4}|B\d{2,3})(?:M?(?:\d\d[A-E]?)?|(?:M?\/[AB]\d{2,4}(?:M(?:\d\d[A-E]?)?)?))?`,
+    String.raw`ISO(?:1043(?:[12])?|11469)(?::?20\d\d)?`,
     String.raw`SEW09\d`,
     String.raw`DIN1623[12]?`,
     // Not a standard, but written in the same place: Werkstoff number
     String.raw`W\.?NR\.?`,
   ].join('|')})[:.,]?$`,
 );
+
+/** With what a reference can begin; most grades do not, and are then not cut at every place. */
+const opening = /^(?:DIN|BS|NF|UNI|EN|VDA|JIS|JFS|J\d|SAE|SEW|GB|IS|ASTM|[AB]\d|W)/;
 
 const longestReference = 28;
 
@@ -30,6 +34,7 @@ export interface HintSplit {
 /** Ways to read a key as standard and grade, the one without a standard first: only the grade table can tell. */
 export function* hintSplits(key: string): Generator<HintSplit, void> {
   yield { rest: key };
+  if (!opening.test(key)) return;
   for (let at = Math.min(longestReference, key.length - 2); at >= 4; at--) {
     const head = key.slice(0, at);
     if (!reference.test(head)) continue;
@@ -68,6 +73,16 @@ const successors: readonly (readonly [old: RegExp, now: readonly string[]])[] = 
   [/^EN(?:10142|10147|10154|10214|10215|10292|10326|10327)$/, ['EN10346']],
   [/^EN10336$/, ['EN10346', 'EN10338']],
   [/^DIN1623[12]?$/, ['DIN1623']],
+  // The Chinese standards of soft and of hot-dip coated sheet take over the names of the European ones.
+  [/^GBT5213$/, ['EN10130']],
+  [/^GBT2518$/, ['EN10346', 'GBT20564']],
+  // Stainless: annealed and cold-worked sheet stand in standards of their own that name the same grades.
+  [/^(?:A240|A480|A167)M?$/, ['A240', 'A666']],
+  [/^A666M?$/, ['A240']],
+  [/^EN10088[1-5]?$/, ['EN10088', 'EN10151']],
+  [/^EN10151$/, ['EN10088']],
+  [/^EN(?:485|573|515|755)[1-9]?$/, ['EN485', 'EN573', 'EN755', 'AA']],
+  [/^JISG43(?:04|05|12|13)$/, ['JISG4305', 'JISG4313']],
   // Boron steel for sheet has no standard of its own; drawings name that of the stock.
   [/^EN10083[123]?$/, ['WORKSNAME']],
 ];
@@ -93,5 +108,7 @@ function standardKey(reference: string): string {
     .replace(/^(?:DIN|BS|NF|UNI)+(?=EN)|^(?:ASTM|SAE)/, '')
     .replace(/[:.,]$/, '')
     .replace(/:.*$/, '')
+    .replace(/^(GB\/?T\d{4,5}(?:\.\d{1,2}?)?)(?:19|20)\d\d$/, '$1')
+    .replace(/^([AB]\d{2,4})M?\/.*$|^([AB]\d{3,4})(?:M\d*|\d\d)[A-E]?$/, '$1$2')
     .replaceAll(/[./]/g, '');
 }

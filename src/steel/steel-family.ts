@@ -6,8 +6,6 @@ export interface SteelFamily {
   readonly word: string;
   /** The weakest class a member of the family can have. */
   readonly floor: StrengthClass;
-  /** True where the family is a treatment, not a kind of steel, so that only the strength tells the class. */
-  readonly byStrength?: true;
   /** True where the name keeps the family back: the strongest class counts that any family has at such a strength. */
   readonly byStrongest?: true;
 }
@@ -25,8 +23,8 @@ const families: Readonly<Record<string, SteelFamily>> = {
   hsla: { word: 'high-strength low-alloy', floor: 'high-strength' },
   hsla_ultra_high: { word: 'ultra-high-strength low-alloy', floor: 'ultra-high-strength' },
   ferrite_bainite: { word: 'ferrite-bainite', floor: 'high-strength' },
-  cold_hardened: { word: 'cold-hardened strip', floor: 'high-strength', byStrength: true },
-  recovery_annealed: { word: 'recovery-annealed', floor: 'high-strength', byStrength: true },
+  cold_hardened: { word: 'cold-hardened strip', floor: 'high-strength' },
+  recovery_annealed: { word: 'recovery-annealed', floor: 'high-strength' },
   dual_phase: { word: 'dual-phase', floor: 'advanced high-strength' },
   dual_phase_high_ductility: { word: 'dual-phase of high ductility', floor: 'advanced high-strength' },
   trip: { word: 'TRIP', floor: 'advanced high-strength' },
@@ -61,9 +59,13 @@ export function steelFamily(key: string): SteelFamily {
   return family;
 }
 
+/** From this minimum yield in MPa low-alloy sheet stands at 585 MPa or more (S550MC 600, EN 10149-2; 550X 620, SAE J2340). */
+const advancedFromYieldMpa = 550;
+
 /**
- * Class of a member of a family. The family decides; from 980 MPa a steel is never weaker than ultra-high-strength,
- * whatever its family. Yield bounds the tensile strength from below where only the yield is known.
+ * Class of a member of a family. The family sets the least; from 590 MPa tensile strength, or 550 MPa yield, a steel is never weaker
+ * than its band, whatever its family: hot-rolled low-alloy steel of 700 MPa is welded and heated like no high-strength steel. Yield
+ * bounds the tensile strength from below where only the yield is known.
  */
 export function classInFamily(
   family: SteelFamily,
@@ -74,8 +76,10 @@ export function classInFamily(
   if (steelRank(family.floor) === undefined || known <= 0) return family.floor;
   const band = classOfTensile(known);
   if (family.byStrongest === true) return strongestAt(band, tensileMinMpa, yieldMinMpa);
-  const counts = family.byStrength === true || band === 'ultra-high-strength';
-  return counts ? (strongest([family.floor, band]) ?? family.floor) : family.floor;
+  const byYield: StrengthClass =
+    (yieldMinMpa ?? 0) >= advancedFromYieldMpa ? 'advanced high-strength' : family.floor;
+  const byBand = band === 'mild' || band === 'high-strength' ? family.floor : band;
+  return strongest([family.floor, byYield, byBand]) ?? family.floor;
 }
 
 /** Lowest minimum tensile strength (SAE J2745) and yield (EN 10338) of multiphase sheet in the grade table, in MPa. */
@@ -96,5 +100,15 @@ function strongestAt(
 
 /** Floor of the family that has this trade word; undefined for a word that is no family's. */
 export function steelFamilyFloor(word: string): StrengthClass | undefined {
-  return Object.values(families).find((family) => family.word === word)?.floor;
+  return familyOfWord(word)?.floor;
+}
+
+/** Class that a member of the family with this trade word has at a tensile strength in MPa; undefined for a word that is no family's. */
+export function classOfFamilyAt(word: string, tensileMpa: number): StrengthClass | undefined {
+  const family = familyOfWord(word);
+  return family === undefined ? undefined : classInFamily(family, tensileMpa, undefined);
+}
+
+function familyOfWord(word: string): SteelFamily | undefined {
+  return Object.values(families).find((family) => family.word === word);
 }

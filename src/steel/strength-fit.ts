@@ -1,4 +1,5 @@
 import type { Material } from './material.ts';
+import { steelFamily } from './steel-family.ts';
 import type { StrengthClass } from './strength-class.ts';
 import { classOfTensile, pressHardenedFromMpa, steelRank } from './strength-class.ts';
 
@@ -32,6 +33,7 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
   if (material.weakestClass !== undefined) return withinRange(material, tensileMpa);
   const lowest = material.tensileMinMpa ?? material.yieldMinMpa;
   if (lowest !== undefined && tensileMpa < lowest * (1 - tradeStep)) return false;
+  if (mayBeRolledHard(material)) return tensileMpa <= hardestStainlessMpa;
   if (material.tensileMaxMpa !== undefined) return tensileMpa <= material.tensileMaxMpa * (1 + tradeStep);
   const rank = steelRank(material.class);
   if (rank === undefined || material.class === 'press-hardened') {
@@ -43,6 +45,15 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
     return tensileMpa <= mostAboveYield(material.yieldMinMpa) * (1 + tradeStep);
   if (rank === 0 && tensileMpa > mildMaximum * (1 + tradeStep)) return false;
   return withinOneClass(rank, tensileMpa);
+}
+
+/** Hardest strip of EN 10151 (+C1900), with some room; MPa, from memory. */
+const hardestStainlessMpa = 2200;
+
+/** One number stands for austenitic sheet annealed and rolled hard; a strength above the annealed one tells which. */
+function mayBeRolledHard({ family, condition }: Material): boolean {
+  if (condition === 'cold hardened') return false;
+  return family === steelFamily('stainless_austenitic').word || family === steelFamily('stainless').word;
 }
 
 /**
@@ -58,12 +69,16 @@ function mostAboveYield(yieldMinMpa: number): number {
  * usual. The trade's rounding excuses it as a slip, but not as a reason to count the weaker class.
  */
 export function aboveLimits(material: Material, tensileMpa: number): boolean {
-  const { tensileMinMpa, tensileMaxMpa, yieldMinMpa } = material;
-  if (tensileMaxMpa !== undefined) return tensileMpa > tensileMaxMpa;
-  if (tensileMinMpa !== undefined) return tensileMpa > tensileMinMpa * usualSpread;
-  if (yieldMinMpa !== undefined) return tensileMpa > mostAboveYield(yieldMinMpa);
+  const most = material.tensileMaxMpa ?? usualMostMpa(material);
+  if (most !== undefined) return tensileMpa > most;
   // Without any figure the band of the stated strength is all that there is to go by.
   return (steelRank(classOfTensile(tensileMpa)) ?? 0) > (steelRank(material.class) ?? Infinity);
+}
+
+/** What sheet of a material without a tabled maximum usually has at most, MPa; undefined where it has no minimum either. */
+export function usualMostMpa({ tensileMinMpa, yieldMinMpa }: Material): number | undefined {
+  if (tensileMinMpa !== undefined) return tensileMinMpa * usualSpread;
+  return yieldMinMpa === undefined ? undefined : mostAboveYield(yieldMinMpa);
 }
 
 /** Whether a stated class can go with a stated tensile strength when no grade tells the family. */

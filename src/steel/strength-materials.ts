@@ -40,13 +40,11 @@ export function materialsOfTensile(shown: string, tensileMpa: number, maxMpa?: n
 /** What a yield in MPa without a grade can be: the strongest class of any grade whose yield lies there. */
 export function materialOfYield(shown: string, yieldMpa: number): Material {
   const classes: StrengthClass[] = [classOfTensile(yieldMpa)];
-  for (const rows of gradeTable().byKey.values()) {
-    for (const row of rows) {
-      const near = Math.abs((row.yieldMinMpa ?? 0) - yieldMpa) <= spoken * yieldMpa;
-      if (!near || (row.state === 'hardened' && yieldMpa < hardenedYieldFromMpa)) continue;
-      const one = materialOfRow(row, {}, 'table').class;
-      if (steelRank(one) !== undefined) classes.push(one);
-    }
+  for (const row of gradeTable().allRows()) {
+    const near = Math.abs((row.yieldMinMpa ?? 0) - yieldMpa) <= spoken * yieldMpa;
+    if (!near || (row.state === 'hardened' && yieldMpa < hardenedYieldFromMpa)) continue;
+    const one = materialOfRow(row, {}, 'table').class;
+    if (steelRank(one) !== undefined) classes.push(one);
   }
   return {
     designation: shown,

@@ -19,8 +19,16 @@ const scopes: readonly (readonly [standard: RegExp, minMm: number, maxMm: number
   [/^JIS G 3131/, 1.2, 14],
 ];
 
+const known = new Map<string, ThicknessRange | undefined>();
+
 /** The widest range of the standards that list a grade (names joined by " / "); undefined if the scope of one is not known. */
 export function thicknessRange(standard: string): ThicknessRange | undefined {
+  // Few standards answer for many grades.
+  if (!known.has(standard)) known.set(standard, widestRange(standard));
+  return known.get(standard);
+}
+
+function widestRange(standard: string): ThicknessRange | undefined {
   let widest: ThicknessRange | undefined;
   for (const one of standard.split(' / ')) {
     const scope = scopes.find(([name]) => name.test(one));

@@ -45,7 +45,16 @@ const words: Readonly<Record<string, readonly string[]>> = {
       ],
     ].flatMap((word) => [word, `${word}STEEL`, `${word}BORON`, `${word}BORONSTEEL`]),
   ],
-  aluminium: ['ALUMINIUM', 'ALUMINUM', 'ALUMINIUMALLOY', 'ALUMINUMALLOY', 'ALUMINIUMSHEET', 'ALUMINUMSHEET'],
+  aluminium: [
+    'ALUMINIUM',
+    'ALUMINUM',
+    'ALUMINIUMALLOY',
+    'ALUMINUMALLOY',
+    'ALUMINIUMSHEET',
+    'ALUMINUMSHEET',
+    'ALUMINIUMEXTRUSION',
+    'ALUMINUMEXTRUSION',
+  ],
   ...Object.fromEntries(
     ['5', '6', '7'].map((first) => [
       `aluminium_${first}xxx`,
@@ -55,12 +64,18 @@ const words: Readonly<Record<string, readonly string[]>> = {
       ]),
     ]),
   ),
+  aluminium_casting: ['ALUMINIUM', 'ALUMINUM'].flatMap((metal) => castings(metal)),
   stainless: ['STAINLESSSTEEL', 'STAINLESS'],
-  magnesium: ['MAGNESIUM', 'MAGNESIUMALLOY'],
+  magnesium: ['MAGNESIUM', 'MAGNESIUMALLOY', ...castings('MAGNESIUM')],
   composite: ['COMPOSITE', 'FIBRECOMPOSITE', 'FIBERCOMPOSITE'],
   composite_cfrp: ['CARBONFIBRE', 'CARBONFIBER'],
+  composite_thermoplastic: ['GMT', 'GLASSMATTHERMOPLASTIC', 'LWRT'],
   composite_gfrp: ['GLASSFIBRE', 'GLASSFIBER', 'FIBREGLASS', 'FIBERGLASS'],
 };
+
+function castings(metal: string): readonly string[] {
+  return [`CAST${metal}`, `DIECAST${metal}`, `${metal}CASTING`, `${metal}DIECASTING`];
+}
 
 const familyOfWord: ReadonlyMap<string, string> = new Map(
   Object.entries(words).flatMap(([familyKey, spellings]) =>
@@ -76,7 +91,8 @@ export function tradeGrade(key: string): GradeRow | undefined {
   const ofWord = familyOfWord.get(key);
   if (ofWord !== undefined) return row(steelFamily(ofWord).word, ofWord);
   if (key.length > longestTradeName) return undefined;
-  const match = /^([A-Z]{2,4})(\d{3,4})(?:MPA)?$/.exec(key) ?? /^(\d{3,4})([A-Z]{2,4})$/.exec(key);
+  const plain = key.replace('Q&P', 'QP');
+  const match = /^([A-Z]{2,4})(\d{3,4})(?:MPA)?$/.exec(plain) ?? /^(\d{3,4})([A-Z]{2,4})$/.exec(plain);
   if (match === null) return undefined;
   const [, first = '', second = ''] = match;
   const [letters, figures] = /^\d/.test(first) ? [second, first] : [first, second];

@@ -67,7 +67,7 @@ parts:
         joints:
           - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape, drawn: true }
         near: [{ item: wiring, distance: 20 mm, path: joined }]
-      - { do: section, at: B, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
+      - { do: section, at: B, cut_with: saw, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
   - id: sill
     kind: sill
     grade: HC340LA
@@ -81,12 +81,12 @@ parts:
         times: 1
         measured_by: { means: contact probe, calibration_due: 2027-01-01 }
         cooling: still air
-        near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
+        near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 }, sink: { kind: wet cloth, distance: 10 mm, width: 20 mm, length: 300 mm, water: 200 g, across: true, done: 2026-10-08 }, watched_by: { means: contact probe }, reading: 90 °C }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
         limit: { temperature: 650 °C, time: 90 s, times: 2, cite: { reference: own } }
         clear_within: 300 mm
-  - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
-  - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR4-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }
-  - { id: rail, name: Rail, kind: front rail, grade: HC340LA, operations: [{ do: straighten, method: cold }] }
+  - { id: tunnel, kind: tunnel, grade: DC01+C390, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
+  - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR290Y490T-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }
+  - { id: rail, name: Rail, kind: front rail, grade: HC340LA, strength: 550 MPa, operations: [{ do: straighten, method: cold }] }
 measurements:
   system: optical
   calibration_due: 2027-01-01

@@ -126,14 +126,7 @@ function isOfType(value: unknown, type: string): boolean {
 const informative = new Set([
   ...['plan.job_number', 'plan.author', 'plan.signed', 'plan.vehicle_pack', 'plan.bake'],
   ...['reference.kind', 'reference.cited'],
-  ...[
-    'reference.covers_vehicle',
-    'reference.id_repeated',
-    'part.id',
-    'part.family',
-    'part.tensile',
-    'part.yield',
-  ],
+  ...['reference.covers_vehicle', 'reference.id_repeated', 'part.id', 'part.tensile', 'part.yield'],
   ...['part.hidden_by', 'part.id_repeated', 'operation.extent', 'operation.source'],
   ...['part.hardened', 'part.weldability', 'part.carbon_equivalent'],
   ...['operation.peak', 'provision.says', 'provision.by'],

@@ -48,6 +48,27 @@ describe('what rules say of a class', () => {
     ).toEqual([]);
   });
 
+  test('what is known beside the class has its rules, in the part and in a sheet of a joint', () => {
+    const of = (fact: string, word: string | boolean): Rule => ({
+      ...rule,
+      when: [{ fact, test: { anyOf: [word] } }],
+    });
+    const worked = { class: '', ambiguous: false, also: { fact: 'part.cold_worked', value: true } };
+    expect(classRules([of('part.cold_worked', true)], worked, dictionary)).toHaveLength(1);
+    expect(classRules([of('joint.cold_worked', true)], worked, dictionary)).toHaveLength(1);
+    expect(
+      classRules([of('part.cold_worked', false), of('part.laminated', true), rule], worked, dictionary),
+    ).toEqual([]);
+    expect(classRules([of('part.cold_worked', true)], mild, dictionary)).toEqual([]);
+    const casting = { class: '', ambiguous: false, also: { fact: 'part.aluminium', value: 'casting' } };
+    const named: Rule = {
+      ...rule,
+      message: '{part.name}: {part.aluminium}.',
+      when: [{ fact: 'part.aluminium', test: { anyOf: ['casting', '7xxx'] } }],
+    };
+    expect(classRules([named], casting, dictionary)[0]?.sentence).toBe('The part: casting.');
+  });
+
   test('what a maker may permit is said', () => {
     const lifted: Rule = { ...rule, unless: [[{ fact: 'provision.permits', test: { anyOf: [true] } }]] };
     expect(classRules([lifted], mild, dictionary)[0]?.maker_may_permit).toBe(true);

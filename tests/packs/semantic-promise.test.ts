@@ -105,6 +105,8 @@ describe('a promise that is broken is told', () => {
     facts: 1,
     rules: [],
     limits: [],
+    allowances: [],
+    reaches: [],
     provisions: [],
     digest: zero,
     releases: [released('1.0.0')],

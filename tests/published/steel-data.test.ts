@@ -61,7 +61,7 @@ describe('the grade table', () => {
       } = row;
       if (low === undefined || tensile === undefined || /mild|aluminium|stainless/.test(family)) continue;
       if (standard === 'SAE J2745' && family === 'dual_phase') continue;
-      const key = [standard, family, state, /^(?:HD|HR)/.test(name)].join('|');
+      const key = [standard, family, state, /^(?:HD|HR|SEFH|SGH)/.test(name)].join('|');
       groups.set(key, [...(groups.get(key) ?? []), { name, low, tensile }]);
     }
     const falling: string[] = [];

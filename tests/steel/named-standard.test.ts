@@ -77,7 +77,7 @@ describe('honest names', () => {
     ['DC04+LC', 'known', 'mild', null],
     ['HSLA 50ksi', 'known', 'high-strength', null],
     ['ASTM A653 CS Type B G60', 'known', 'mild', 'zinc'],
-    ['A653 HSLAS Grade 50', 'ambiguous', 'high-strength', null],
+    ['A653 HSLAS Grade 50', 'known', 'high-strength', null],
     ['SPC440', 'ambiguous', 'advanced high-strength', null],
     ['SCGA440-45', 'ambiguous', 'advanced high-strength', 'zinc-iron'],
     ['SCGA270D-45', 'ambiguous', 'mild', 'zinc-iron'],

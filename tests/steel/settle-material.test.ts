@@ -14,8 +14,11 @@ describe('settling grade, strength and class', () => {
     [{ tensileMpa: 600 }, 'advanced high-strength', 'computed'],
     [{ class: 'mild' }, 'mild', 'stated'],
     [{ tensileMpa: 1500, class: 'press-hardened' }, 'press-hardened', 'stated'],
-    [{ grade: 'S700MC', tensileMpa: 750 }, 'high-strength', 'table'],
-    [{ grade: 'S700MC', class: 'advanced high-strength' }, 'advanced high-strength', 'stated'],
+    [{ grade: 'S700MC', tensileMpa: 750 }, 'advanced high-strength', 'table'],
+    [{ grade: 'S700MC', class: 'advanced high-strength' }, 'advanced high-strength', 'table'],
+    // Bodies disagree where ultra-high begins: 690 MPa for low-alloy in ASTM A1011 (from memory), 700 in older body design (grades.md 7).
+    [{ grade: 'S700MC', class: 'ultra-high-strength' }, 'ultra-high-strength', 'stated'],
+    [{ grade: 'S700MC', class: 'high-strength' }, 'advanced high-strength', 'table'],
     [{ grade: 'no such grade', tensileMpa: 500 }, 'high-strength', 'computed'],
     [{ grade: '1.4310+C1500', tensileMpa: 1500 }, 'stainless', 'table'],
     [{ class: 'aluminium', tensileMpa: 250 }, 'aluminium', 'stated'],
@@ -42,6 +45,7 @@ describe('settling grade, strength and class', () => {
     [{ grade: 'mild', tensileMpa: 410 }, []],
     [{ grade: 'mild', tensileMpa: 580 }, ['grade–strength']],
     [{ tensileMpa: 980, class: 'mild' }, ['strength–class']],
+    [{ grade: 'S550MC', class: 'ultra-high-strength' }, ['grade–class']],
     [{ grade: '980 MPa', class: 'mild' }, ['grade–class']],
   ] as const)('%j contradicts itself in %j', (stated, expected) => {
     expect(between(stated)).toEqual(expected);

@@ -15,7 +15,7 @@ describe('the packed steel table', () => {
   });
 
   it('holds every grade of the tables and a class for its family', () => {
-    const packed = new Set([...gradeTable().byKey.values()].flat());
+    const packed = new Set([...gradeTable().keys()].flatMap((key) => gradeTable().rowsOf(key) ?? []));
     expect(packed.size).toBe(csvRows(gradesCsv).length);
     for (const row of packed) expect(steelFamily(row.familyKey).floor).not.toBe('');
   });
@@ -24,7 +24,8 @@ describe('the packed steel table', () => {
     const named = new Set(csvRows(gradesCsv).map((row) => row['designation']));
     for (const row of csvRows(numbersCsv)) {
       const { steel_number: number = '', designation: name = '' } = row;
-      if (named.has(name)) expect(gradeTable().numberToKey.has(number), `${number} ${name}`).toBe(true);
+      if (named.has(name))
+        expect(gradeTable().numbered(number) !== undefined, `${number} ${name}`).toBe(true);
       else expect(named.has(number), `${number} ${name}`).toBe(true);
     }
   });
@@ -38,7 +39,7 @@ describe('the packed steel table', () => {
     for (const { steel_number: number = '', designation: name = '', confidence = '' } of csvRows(
       numbersCsv,
     )) {
-      if (!gradeTable().numberToKey.has(number)) continue;
+      if (!(gradeTable().numbered(number) !== undefined)) continue;
       const { mark } = describeDesignation(number, { find: false });
       expect([number, order.indexOf(`[${mark}]`) >= order.indexOf(confidence)]).toEqual([number, true]);
       expect([number, order.indexOf(`[${mark}]`) >= order.indexOf(ofName.get(name) ?? '')]).toEqual([

@@ -16,7 +16,30 @@ const bodyAlloys: ReadonlySet<string> = new Set([
   ...['7003', '7020', '7021', '7022', '7046', '7050', '7055', '7075', '7108', '7129', '7175', '7475'],
 ]);
 
-const temper = String.raw`(?:O|F|W|H\d{2,3}|T\d{1,4}[A-Z]{0,2})`;
+/**
+ * Further wrought alloys of that register, from memory, by their number. Bodies have hardly any; what matters is
+ * that a number outside of it is no alloy: 1500 behind EN AW is a slip for a strength.
+ */
+const otherAlloys: ReadonlySet<string> = new Set([
+  ...['1050', '1060', '1070', '1080', '1085', '1090', '1098', '1100', '1110', '1145', '1198', '1199', '1200'],
+  ...['1230', '1235', '1350', '1370', '1435', '1450', '2002', '2008', '2010', '2011', '2014', '2017', '2018'],
+  ...['2024', '2030', '2036', '2038', '2117', '2124', '2195', '2219', '2618', '3002', '3003', '3004', '3005'],
+  ...['3102', '3103', '3104', '3105', '3203', '3207', '4004', '4006', '4007', '4015', '4032', '4043', '4045'],
+  ...['4047', '4343', '8006', '8011', '8014', '8021', '8079', '8090', '8176'],
+]);
+
+/** Series whose numbers are also strengths of steel or tensile steps: there only a registered alloy is one. */
+const likeStrengths = /^[12348]/;
+
+/** Behind the prefix: sure of a registered alloy, asked about for a number of the body series that is not in the list above. */
+function prefixed({ alloy = '' }: NameParts): NameContent | undefined {
+  const number = alloy.slice(0, 4);
+  if (bodyAlloys.has(number) || otherAlloys.has(number)) return { familyKey: series(alloy), sure: true };
+  return likeStrengths.test(alloy) ? undefined : { familyKey: series(alloy), sure: false };
+}
+
+/** PX is met on drawings of body sheet: delivered for the paint oven, as the T4P of others. */
+const temper = String.raw`(?:O|F|W|H\d{2,3}|T\d{1,4}[A-Z]{0,2}|PX)`;
 
 /** By a bare number: sure of a registered body alloy. One of the first two thousands may as well be a strength of steel. */
 function bare({ alloy = '' }: NameParts): NameContent | undefined {
@@ -31,8 +54,8 @@ function bare({ alloy = '' }: NameParts): NameContent | undefined {
 export const aluminiumNames: readonly NameForm[] = [
   {
     standards: ['EN 573-3', 'JIS H 4000'],
-    form: new RegExp(String.raw`^(?:ENAW|AW|AA)(?<alloy>[1-8]\d{3}[A-CP]?)${temper}?$`),
-    read: ({ alloy = '' }) => ({ familyKey: series(alloy), sure: true }),
+    form: new RegExp(String.raw`^(?:ENAW|AW|AA|ALUMINI?UM)(?<alloy>[1-8]\d{3}[A-CP]?)${temper}?$`),
+    read: prefixed,
   },
   {
     standards: ['EN 573-3', 'JIS H 4000'],
@@ -45,14 +68,14 @@ export const aluminiumNames: readonly NameForm[] = [
     read: bare,
   },
   {
-    standards: ['EN 1706'],
-    form: /^ENAC\d{5}(?:F|T\d)?$/,
-    read: () => ({ familyKey: 'aluminium_casting', sure: true }),
+    standards: ['JIS H 4000', 'JIS H 4100'],
+    form: new RegExp(`^A?6N01[AS]{0,2}${temper}?$`),
+    read: () => ({ familyKey: 'aluminium_6xxx', sure: true }),
   },
   {
     // Letters as they were met; the table of VDA 239-200 was not seen, so the name gives its alloy group and no strength.
     standards: ['VDA 239-200'],
-    form: /^AL(?<alloy>[56])(?:STD|STO|STP|ST|IBR|IIC|RSS|RS|HS|HYB|HDIP|HDI|CR|OUT|BH)[UE]?$/,
+    form: /^AL(?<alloy>[56])(?:STD|STO|STP|ST|IBR|IIC|RSS|RS|HS|HYB|HDIP|HDI|CR|OUT|BH)(?:TZP?)?[UE]?$/,
     read: ({ alloy = '' }) => ({ familyKey: series(alloy), sure: true }),
   },
   {

@@ -1,5 +1,5 @@
 import { mpaPerUnit } from '../stress-unit.ts';
-import { americanCoat } from '../coat.ts';
+import { americanCoat, saeCoat } from '../coat.ts';
 import { only, phaseLetters } from './family-letters.ts';
 import type { NameContent, NameFault, NameForm, NameParts } from './name-form.ts';
 import { entry, figure, ofPair, ofTensile, ofYield } from './name-form.ts';
@@ -56,7 +56,17 @@ const bracketed: ReadonlyMap<number, number> = new Map([
   ] as const),
 ]);
 
-const sheetStandards = ['ASTM A1008', 'ASTM A1011', 'ASTM A653', 'ASTM A463', 'ASTM A792', 'ASTM A1046'];
+const sheetStandards = [
+  'ASTM A1008',
+  'ASTM A1011',
+  'ASTM A653',
+  'ASTM A463',
+  'ASTM A792',
+  'ASTM A875',
+  'ASTM A879',
+  'ASTM A1018',
+  'ASTM A1046',
+];
 
 /** Yield in MPa of a grade in ksi; NaN for a bracket that does not go with it. */
 function yieldOfKsi(ksi: number, bracket: number | undefined): number {
@@ -65,11 +75,17 @@ function yieldOfKsi(ksi: number, bracket: number | undefined): number {
   return Math.abs(bracket - rounded) <= 15 ? bracket : Number.NaN;
 }
 
+function ofLetter({ n, t }: NameParts): NameContent | undefined {
+  return ofYield(entry(yieldLetters, t), n) ?? ofTensile(entry(tensileLetters, t), n);
+}
+
 /** Names of SAE J2745 (tensile strength first), SAE J2340 and of the ASTM sheet standards (yield in ksi). */
 export const americanNames: readonly NameForm[] = [
   {
     standards: ['SAE J2745', 'ASTM A1079', 'ASTM A1088'],
-    form: /^(?:CR|HR)?(?<t>DP|TRIP|HHE|MS)?(?:GRADE)?(?<rm>\d{3,4})T\/(?<re>\d{3,4})Y(?<u>DP|TRIP|HHE|MS)?$/,
+    form: new RegExp(
+      String.raw`^(?:CR|HR)?(?<t>DP|TRIP|HHE|MS)?(?:GRADE)?(?<rm>\d{3,4})T\/(?<re>\d{3,4})Y(?<u>DP|TRIP|HHE|MS)?${saeCoat}$`,
+    ),
     read: ({ t, u, rm, re }) =>
       ofPair(
         t === undefined && u === undefined ? 'unnamed' : entry(phases, t ?? u),
@@ -81,12 +97,19 @@ export const americanNames: readonly NameForm[] = [
   {
     standards: ['SAE J2340'],
     form: /^(?<n>\d{3,4})(?<t>DH|DL[12]?|A|B|S|X|Y|R|M)$/,
-    read: ({ n, t }) => ofYield(entry(yieldLetters, t), n) ?? ofTensile(entry(tensileLetters, t), n),
+    read: ofLetter,
+  },
+  {
+    // K, F and O behind the letter tell how the steel was killed and its sulphides controlled.
+    standards: ['SAE J2340'],
+    form: new RegExp(String.raw`^(?:CR|HR)?(?<n>\d{3,4})(?<t>DH|DL[12]?|A|B|S|X|Y|R|M)[KFO]?${saeCoat}$`),
+    read: ofLetter,
+    onlyNamed: true,
   },
   {
     standards: sheetStandards,
     form: new RegExp(
-      String.raw`^(?<t>HSLASF|HSLAS|UHSS|SS|SHS|BHS)GRADE(?<ksi>\d{2,3})(?:\[(?<re>\d{3})\])?(?:(?:CLASS|TYPE)[12])?${americanCoat}$`,
+      String.raw`^(?<t>HSLASF|HSLAS|UHSS|SS|SHS|BHS)(?:TYPE[AB])?GRADE(?<ksi>\d{2,3})(?:\[(?<re>\d{3})\])?(?:CLASS[1-4]|TYPE[12AB])?${americanCoat}$`,
     ),
     read: ({ t, ksi, re }: NameParts): NameContent | NameFault | undefined => {
       const mpa = yieldOfKsi(Number(ksi), figure(re, 100, 1500) ?? (re === undefined ? undefined : 0));
@@ -100,8 +123,22 @@ export const americanNames: readonly NameForm[] = [
     mass: 'american',
   },
   {
+    // SS or HSLAS left out: high-strength either way.
+    standards: [...sheetStandards, 'ASTM A570', 'ASTM A607', 'ASTM A611', 'ASTM A715'],
+    form: new RegExp(String.raw`^GRADE(?<ksi>\d{2})(?:\[\d{3}\])?(?:CLASS[1-4]|TYPE[12AB])?${americanCoat}$`),
+    read: ({ ksi }) => ofYield('structural', String(yieldOfKsi(Number(ksi), undefined))),
+    onlyNamed: true,
+    mass: 'american',
+  },
+  {
+    // Chemistry alone; the last figures are hundredths of a per cent of carbon.
+    standards: ['SAE J403'],
+    form: /^(?:SAE|AISI)10(?:0[5-9]|1[0-2])$/,
+    read: () => ({ familyKey: 'mild' }),
+  },
+  {
     standards: sheetStandards,
-    form: new RegExp(`^(?:CS|DS|DDS|EDDS|FS)(?:TYPE[A-C])?${americanCoat}$`),
+    form: new RegExp(String.raw`^(?:CS|DS|DDS|EDDS|FS)(?:(?:TYPE)?[A-C]|\+)?${americanCoat}$`),
     read: () => ({ familyKey: 'mild', sure: true }),
     onlyNamed: true,
     mass: 'american',

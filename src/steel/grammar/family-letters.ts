@@ -4,6 +4,7 @@ export const phaseLetters: Readonly<Record<string, string>> = {
   DH: 'dual_phase_high_ductility',
   TR: 'trip',
   TRIP: 'trip',
+  TBF: 'trip',
   CP: 'complex_phase',
   CH: 'complex_phase',
   MS: 'martensitic',

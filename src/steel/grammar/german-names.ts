@@ -17,5 +17,6 @@ export const germanNames: readonly NameForm[] = [
     form: /^(?:RR|U|R)?ST1[2-7](?:0[345])?$/,
     read: () => ({ familyKey: 'mild' }),
   },
+  { standards: ['DIN 1614'], form: /^(?:RR)?STW2[2-4]$/, read: () => ({ familyKey: 'mild' }) },
   { standards: ['EN 10130:1991'], form: /^FEP0[1-7]G?$/, read: () => ({ familyKey: 'mild' }) },
 ];

@@ -4,14 +4,18 @@ import { outsideFamily } from '../family-window.ts';
 import type { GradeRow } from '../grade-row.ts';
 import { isStandard } from '../standard-hint.ts';
 import { aluminiumNames } from './aluminium-names.ts';
+import { aluminiumSymbols } from './aluminium-symbols.ts';
 import { americanNames } from './american-names.ts';
 import { boronNames } from './boron-names.ts';
 import { chineseNames } from './chinese-names.ts';
+import { compositeNames } from './composite-names.ts';
 import { europeanNames } from './european-names.ts';
 import { germanNames } from './german-names.ts';
 import { japaneseNames } from './japanese-names.ts';
+import { magnesiumNames } from './magnesium-names.ts';
 import type { NameForm } from './name-form.ts';
 import { numberNames } from './number-names.ts';
+import { stainlessNames } from './stainless-names.ts';
 import { tradePairs } from './trade-pairs.ts';
 import { vdaNames } from './vda-names.ts';
 
@@ -34,8 +38,12 @@ const forms: readonly NameForm[] = [
   ...japaneseNames,
   ...americanNames,
   ...germanNames,
+  ...stainlessNames,
   ...numberNames,
   ...aluminiumNames,
+  ...aluminiumSymbols,
+  ...magnesiumNames,
+  ...compositeNames,
   ...tradePairs,
 ];
 

@@ -1,3 +1,4 @@
+import { vdaCoat } from '../coat.ts';
 import { mpaPerUnit } from '../stress-unit.ts';
 import { phaseLetters, yieldLetters } from './family-letters.ts';
 import type { NameForm } from './name-form.ts';
@@ -14,8 +15,9 @@ export const tradePairs: readonly NameForm[] = [
   },
   {
     standards: [],
-    form: /^(?<t>BH|HSLA|IF)(?<re>\d{3})(?:MPA)?$/,
+    form: new RegExp(String.raw`^(?<t>BH|HSLA|LA|IF)(?<re>\d{3})(?:MPA)?${vdaCoat}$`),
     read: ({ t, re }) => ofYield(entry(families, t), re),
+    mass: 'each side',
   },
   {
     standards: [],

@@ -1,7 +1,7 @@
 import { vdaCoat } from '../coat.ts';
 import { only, phaseLetters, yieldLetters } from './family-letters.ts';
 import type { NameForm } from './name-form.ts';
-import { entry, figure, ofPair, ofYield } from './name-form.ts';
+import { entry, figure, ofPair, ofTensile, ofYield } from './name-form.ts';
 
 const phases = only(phaseLetters, 'DP', 'DH', 'TR', 'CP', 'CH', 'MS', 'FB', 'QP');
 
@@ -10,7 +10,7 @@ export const vdaNames: readonly NameForm[] = [
   {
     standards: ['VDA 239-100'],
     form: new RegExp(
-      String.raw`^(?:CR|HR)(?<re>\d{3,4})Y(?<rm>\d{3,4})T(?<t>DP|DH|TR|CP|CH|MS|FB|QP)?${vdaCoat}$`,
+      String.raw`^(?:CR|HR)?(?<re>\d{3,4})Y(?<rm>\d{3,4})T(?<t>DP|DH|TR|CP|CH|MS|FB|QP)?${vdaCoat}$`,
     ),
     read: ({ re, rm, t }) =>
       ofPair(
@@ -25,6 +25,13 @@ export const vdaNames: readonly NameForm[] = [
     standards: ['VDA 239-100', 'GB/T 20564'],
     form: new RegExp(String.raw`^(?:CR|HR)(?<re>\d{3,4})(?<t>IF|BH|LA)${vdaCoat}$`),
     read: ({ re, t }) => ofYield(entry(yieldLetters, t), re),
+    mass: 'each side',
+  },
+  {
+    // The yield left out. MS behind a tensile number alone is hot forming, below.
+    standards: ['VDA 239-100'],
+    form: new RegExp(String.raw`^(?:CR|HR)(?<rm>\d{3,4})T(?<t>DP|DH|TR|CP|CH|FB|QP)${vdaCoat}$`),
+    read: ({ rm, t }) => ofTensile(entry(phases, t), rm),
     mass: 'each side',
   },
   {

@@ -1,0 +1,67 @@
+import type { KeyFile, KeyPart } from '../generated/key-types.ts';
+import type { FaultList } from '../packs/fault-list.ts';
+import { bareName } from './bare-name.ts';
+
+/** Tells where a key says two things that cannot both hold; marks made by it would be anybody's. */
+export function findContradictions({ parts }: KeyFile, list: FaultList): void {
+  const named = new Map<string, string>();
+  parts.forEach((part, index) => {
+    const pointer = `/parts/${String(index)}`;
+    [part.name, ...(part.also ?? [])].forEach((name, at) => {
+      const bare = bareName(name);
+      const other = named.get(bare);
+      if (other !== undefined && other !== part.name)
+        list.at(
+          at === 0 ? `${pointer}/name` : `${pointer}/also/${String(at - 1)}`,
+          `\`${name}\` is also a name of \`${other}\`: a student’s part would fit both.`,
+        );
+      named.set(bare, part.name);
+    });
+    decidedAndForbidden(part, pointer, list);
+    nearlyAndRight(part, pointer, list);
+    lessForMore(part, pointer, list);
+  });
+}
+
+function decidedAndForbidden(
+  { decisions, must_not: mustNot = [] }: KeyPart,
+  pointer: string,
+  list: FaultList,
+): void {
+  const forbidden = new Set(mustNot.flatMap((one) => one.do));
+  decisions.forEach((one, index) => {
+    if (forbidden.has(one.do))
+      list.at(
+        `${pointer}/decisions/${String(index)}/do`,
+        `\`${one.do}\` is accepted here and forbidden in \`must_not\`.`,
+      );
+  });
+}
+
+function nearlyAndRight({ asked = [] }: KeyPart, pointer: string, list: FaultList): void {
+  asked.forEach((one, index) => {
+    if (one.nearly !== undefined && one.nearly.points >= one.points)
+      list.at(
+        `${pointer}/asked/${String(index)}/nearly/points`,
+        'What is nearly right must be worth less than what is right.',
+      );
+  });
+}
+
+function lessForMore({ citation }: KeyPart, pointer: string, list: FaultList): void {
+  if (citation === undefined) return;
+  for (const name of ['without_revision', 'without_place'] as const) {
+    if ((citation[name] ?? 0) >= citation.points)
+      list.at(
+        `${pointer}/citation/${name}`,
+        'A citation that lacks something must be worth less than one that is whole.',
+      );
+  }
+  if (citation.without_revision !== undefined && citation.revision === undefined)
+    list.at(
+      `${pointer}/citation/without_revision`,
+      'No `revision` is asked for here, so that none can lack.',
+      [],
+      true,
+    );
+}
