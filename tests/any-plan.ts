@@ -51,6 +51,12 @@ const near = fc.record({
 const joint = fc.record({
   to: maybe(pick(...partIds)),
   method: maybe(pick('resistance spot', 'plug weld', 'arc seam', 'adhesive', 'blind rivet')),
+  sheets: maybe(fc.array(pick(...partIds), { minLength: 1, maxLength: 3 })),
+  nugget: maybe(amount(3, 9, 'mm')),
+  pitch: maybe(amount(10, 60, 'mm')),
+  edge: maybe(amount(4, 15, 'mm')),
+  hole: maybe(amount(5, 10, 'mm')),
+  pattern: maybe(fc.record({ count: maybe(fc.integer({ min: 1, max: 60 })), cite: maybe(cite) })),
   form: maybe(pick('flange', 'lap', 'open butt')),
   count: maybe(fc.integer({ min: 1, max: 60 })),
   factory_count: maybe(fc.integer({ min: 1, max: 60 })),

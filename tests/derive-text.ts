@@ -18,12 +18,13 @@ export function sheetsOf(text: string): readonly FactSheet[] {
   const packs = resolvePacks(builtInPacks(), undefined);
   const asOf = readDate('2026-10-21');
   if (!packs.ok || !asOf.ok) throw new Error('the built-in packs do not resolve');
-  const { limits, practice, makers } = packs.packs;
+  const { limits, practice, windows, makers } = packs.packs;
   const derived = deriveFacts(checked.plan, checked.faults, {
     asOfDay: asOf.day,
     stage: checked.plan.stage ?? 'release',
     limits,
     practice,
+    windows,
     makers,
     solveStrip: rememberingStripSolver(),
     solveLap: rememberingLapSolver(),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { blanksIn } from './blanks-in.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfJoints, pluggedRing, rivetedSill, softRing } from './faults-of-joints.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
@@ -25,6 +26,7 @@ const faults = [
   ...faultsOfMeasuring,
   ...faultsOfRecords,
   ...faultsOfEvasion,
+  ...faultsOfJoints,
 ];
 
 describe('one thing wrong is found, on its line, and never cleared', () => {
@@ -37,6 +39,9 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['released ring', releasedRing],
     ['released electric sill', releasedElectric],
     ['recorded ring', recordedRing],
+    ['ring of softer steel', softRing],
+    ['ring by plugs', pluggedRing],
+    ['riveted sill', rivetedSill],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });

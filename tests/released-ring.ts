@@ -16,7 +16,10 @@ export const releasedRing = changed(ring, [
     '        control_units: None within 300 mm of the current path.\n',
     '        control_units: None within 300 mm of the current path.\n        done: 2026-10-12\n',
   ],
-  ['            coupon: planned\n', '            coupon: passed\n            count_done: 56\n'],
+  [
+    '            coupon: planned\n',
+    '            coupon: { result: passed, date: 2026-10-08, nugget: 6.3 mm }\n            count_done: 56\n',
+  ],
   [
     '        control_units: Unplugged under both front seats.\n',
     '        control_units: Unplugged under both front seats.\n        done: 2026-10-09\n',

@@ -19,7 +19,7 @@ export const releasedRing = changed(ring, [
   ],
   [
     'factory_adhesive: false\n            coupon: planned\n',
-    'factory_adhesive: false\n            coupon: passed\n            count_done: 56\n            done: 2026-10-09\n',
+    'factory_adhesive: false\n            coupon: { result: passed, date: 2026-10-08, nugget: 6.3 mm }\n            count_done: 56\n            done: 2026-10-09\n',
   ],
   ['        earth_clamp: On the sill,', '        done: 2026-10-09\n        earth_clamp: On the sill,'],
   ['before: [0 mm, 0 mm, 0 mm] }', 'before: [0 mm, 0 mm, 0 mm], after: [0 mm, 0 mm, 0 mm] }'],
@@ -62,7 +62,10 @@ export const releasedElectric = changed(electric, [
     'proof_of_absence: { planned: true }',
     'proof_of_absence: { planned: true, done: 2026-10-20T09:30, meter_proved_before: true, reading: 0.2 V, meter_proved_after: true }',
   ],
-  ['coupon: planned', 'coupon: passed\n            count_done: 38\n            done: 2026-10-20T13:00'],
+  [
+    'coupon: planned',
+    'coupon: { result: passed, date: 2026-10-20, nugget: 6 mm }\n            count_done: 38\n            done: 2026-10-20T13:00',
+  ],
   ['        clear_within: 300 mm\n', '        clear_within: 300 mm\n        done: 2026-10-20T13:00\n'],
   ['before: [0 mm, 0 mm, 0 mm] }', 'before: [0 mm, 0 mm, 0 mm], after: [0 mm, 0 mm, 0 mm] }'],
   [

@@ -160,6 +160,7 @@ export function openPlan(
     stage,
     limits: pinned.packs.limits,
     practice: pinned.packs.practice,
+    windows: pinned.packs.windows,
     makers: pinned.packs.makers,
     ruleStanding: pinned.packs.standingOf,
     solveStrip: run.solveStrip,

@@ -1,5 +1,6 @@
 import type { HeldLap, LapAnswer } from '../heat/held-lap.ts';
 import type { HeldSheet, SheetAnswer } from '../heat/held-sheet.ts';
+import type { WeldWindow } from '../joint/weld-window.ts';
 
 /** What may be asked of a heat limit; a pack sets it. */
 export interface HeatLimit {
@@ -83,6 +84,9 @@ export type RuleStanding =
   | { readonly kind: 'later'; readonly with: string }
   | { readonly kind: 'no such rule'; readonly nearest: readonly string[] };
 
+/** Usual settings of resistance spots, a list a pack, the last layer first. */
+export type WeldWindows = readonly (readonly WeldWindow[])[];
+
 export type PlanStage = 'draft' | 'start' | 'release';
 
 /** What facts are derived with, beside the plan: all that would otherwise come from the clock or from rule packs. */
@@ -92,6 +96,7 @@ export interface DerivationContext {
   readonly stage: PlanStage;
   readonly limits: ReadonlyMap<string, HeatLimit>;
   readonly practice: HeatPractice;
+  readonly windows: WeldWindows;
   readonly makers: readonly MakerStatements[];
   /** What the packs know of a rule id; left out, every id counts as one of a rule in force. */
   readonly ruleStanding?: (id: string) => RuleStanding;

@@ -262,7 +262,82 @@ export interface FactNames {
     | 'joint.fewer'
     | 'joint.coupon'
     | 'joint.adhesive_left_out'
-    | 'joint.done_count_short';
+    | 'joint.done_count_short'
+    | 'joint.governing_thickness'
+    | 'joint.thinnest'
+    | 'joint.thickest'
+    | 'joint.thickness_ratio'
+    | 'joint.stack_total'
+    | 'joint.thin_outside'
+    | 'joint.strongest'
+    | 'joint.button'
+    | 'joint.button_factor'
+    | 'joint.four_root'
+    | 'joint.five_root'
+    | 'joint.button_by_page'
+    | 'joint.coupon_button'
+    | 'joint.coupon_factor'
+    | 'joint.coupon_below_asked'
+    | 'joint.pitch'
+    | 'joint.least_pitch'
+    | 'joint.pitch_short'
+    | 'joint.pitch_by_page'
+    | 'joint.widest_gap'
+    | 'joint.factory_pitch'
+    | 'joint.gap_factor'
+    | 'joint.edge'
+    | 'joint.edge_factor'
+    | 'joint.edge_by_page'
+    | 'joint.overlap'
+    | 'joint.overlap_short'
+    | 'joint.pitch_beyond_flange'
+    | 'joint.edge_beyond_overlap'
+    | 'joint.row_beyond_flange'
+    | 'joint.factory_method'
+    | 'joint.pattern'
+    | 'joint.pattern_text'
+    | 'joint.row_ratio'
+    | 'joint.row_load'
+    | 'joint.factory_load'
+    | 'joint.spot_shear'
+    | 'joint.spot_peel'
+    | 'joint.access'
+    | 'joint.hole'
+    | 'joint.hole_off'
+    | 'joint.coupon_failure'
+    | 'joint.coupon_at_pitch'
+    | 'joint.coupon_sheets'
+    | 'joint.coupon_other_setup'
+    | 'joint.coupon_recorded'
+    | 'joint.spot_settings_stated'
+    | 'joint.arc_settings_stated'
+    | 'joint.settings_off'
+    | 'joint.tip_short'
+    | 'joint.machine_ability_stated'
+    | 'joint.force_beyond_machine'
+    | 'joint.current_beyond_machine'
+    | 'joint.machine_force_short'
+    | 'joint.filler_metal'
+    | 'joint.insert_length'
+    | 'joint.backed'
+    | 'joint.gap_off'
+    | 'joint.fastener_named'
+    | 'joint.fastener_kind'
+    | 'joint.fastener_head'
+    | 'joint.fastener_edge_factor'
+    | 'joint.fastener_pitch_factor'
+    | 'joint.stack_outside_grip'
+    | 'joint.rivet_bearing'
+    | 'joint.fastener_coated'
+    | 'joint.old_holes'
+    | 'joint.edges_sealed'
+    | 'joint.own_tools'
+    | 'joint.has_adhesive'
+    | 'joint.factory_adhesive'
+    | 'joint.adhesive_open'
+    | 'joint.adhesive_unrecorded'
+    | 'joint.adhesive_days_over'
+    | 'joint.open_time_over';
   readonly 'measurement':
     | 'measurement.zero_points'
     | 'measurement.zero_point_in_damage'
@@ -509,7 +584,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.second_hand': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether a used part goes on.' },
   'part.donor': { kind: 'part', type: 'word', words: ['same', 'other vehicle', 'this vehicle', 'not fully stated', 'told in words', 'damaged'], description: 'The donor’s maker, model, body and year against the vehicle’s, and whether it was sound at this part.' },
   'part.donor_cited': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s statement that such a part may be used is cited.' },
-  'part.closed_section_worked': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it closes a hollow member that is opened or joined by the plan.' },
+  'part.closed_section_worked': { kind: 'part', type: 'yes-no', description: 'Whether it closes a hollow member that is opened or joined by the plan.' },
   'part.inside_protected': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether primer and wax inside its cavity are stated, planned or done; the word none states nothing.' },
   'part.inside_done': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether every cavity that is stated for it bears the day on which it was protected.' },
   'part.inside_before_heat': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the inside was protected, and before a weld, cut or heat that reaches the part.' },
@@ -570,7 +645,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'stainless steel', 'magnesium or composite', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel of unknown class on a structural part counts as hardened.' },
   'exposure.name': { kind: 'exposure', type: 'text', alwaysKnown: true, description: 'What the shop calls it.' },
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
-  'exposure.stays': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it stays where it is, unprotected, at that step.' },
+  'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
   'exposure.from': { kind: 'exposure', type: 'word', words: ['heat', 'arc', 'brazing', 'resistance spot', 'cutting or grinding', 'bake'], alwaysKnown: true, description: 'Kind of heat source.' },
@@ -619,6 +694,81 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon': { kind: 'joint', type: 'word', words: ['planned', 'passed', 'failed', 'none'], alwaysKnown: true, description: 'Test coupon.' },
   'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', description: 'Whether factory adhesive is left out. Where the plan says nothing of factory adhesive, none is taken, unless a part of the joint is said to hold it.' },
   'joint.done_count_short': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether fewer were made than planned, or the count made is not recorded.' },
+  'joint.governing_thickness': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickness that sets the size of a spot: of two sheets the thinner, of three the middle one.' },
+  'joint.thinnest': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Thinnest sheet of the stack.' },
+  'joint.thickest': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickest sheet of the stack.' },
+  'joint.thickness_ratio': { kind: 'joint', type: 'number', description: 'Thickest by thinnest sheet of the stack.' },
+  'joint.stack_total': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'All sheets of the stack together.' },
+  'joint.thin_outside': { kind: 'joint', type: 'yes-no', description: 'Whether of three sheets an outer one is thinner than both others.' },
+  'joint.strongest': { kind: 'joint', type: 'number', unit: 'MPa', dimension: 'stress', description: 'Least tensile strength of the strongest sheet of the stack.' },
+  'joint.button': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Nugget or button diameter that is asked for; where none is, the one measured on the coupon.' },
+  'joint.button_factor': { kind: 'joint', type: 'number', description: 'That diameter by the root of the governing thickness in mm.' },
+  'joint.four_root': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Four times the root of the governing thickness: the conventional least button.' },
+  'joint.five_root': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Five times the root of the governing thickness: what spots are set up for.' },
+  'joint.button_by_page': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the page of this vehicle states a diameter of its own and the joint asks for no less.' },
+  'joint.coupon_button': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Button or nugget diameter measured on the coupon.' },
+  'joint.coupon_factor': { kind: 'joint', type: 'number', description: 'The measured diameter by the root of the governing thickness in mm.' },
+  'joint.coupon_below_asked': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Diameter asked for minus the one measured on the coupon.' },
+  'joint.pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbouring joints.' },
+  'joint.least_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Least distance between spots in such sheets, by the table of spot spacing for low-carbon steel; three sheets 30 % more.' },
+  'joint.pitch_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Least distance minus the one stated.' },
+  'joint.pitch_by_page': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the page of this vehicle states a distance of its own and the joint keeps no less.' },
+  'joint.widest_gap': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Widest distance between two neighbours of the row.' },
+  'joint.factory_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbouring factory joints.' },
+  'joint.gap_factor': { kind: 'joint', type: 'number', description: 'Widest distance by that of the factory.' },
+  'joint.edge': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Centre of the joint to the sheet edge.' },
+  'joint.edge_factor': { kind: 'joint', type: 'number', description: 'Distance to the edge by the button diameter, asked or measured, whichever is larger; 5 √t where neither is stated.' },
+  'joint.edge_by_page': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the page of this vehicle states a distance to the edge of its own and the joint keeps no less.' },
+  'joint.overlap': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Width over which the sheets lie on each other.' },
+  'joint.overlap_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Least width for a row of spots, by the table of spot spacing, minus the one stated.' },
+  'joint.pitch_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbours minus the length of the flange.' },
+  'joint.edge_beyond_overlap': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance to the edge minus the width over which the sheets lie on each other.' },
+  'joint.row_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the row, from its number and pitch, minus the length of the flange.' },
+  'joint.factory_method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], synonyms: { 'spot': 'resistance spot', 'spot weld': 'resistance spot', 'strsw': 'resistance spot', 'mag': 'arc seam', 'mag seam': 'arc seam', 'mag plug': 'plug weld', 'plug': 'plug weld', 'mig': 'arc seam', 'mig braze': 'arc braze', 'mig brazing': 'arc braze', 'stitch': 'arc stitch', 'bond': 'adhesive', 'glue': 'adhesive', 'weld bond': 'adhesive and spot', 'spr': 'self-piercing rivet', 'laser': 'laser seam', 'laser weld': 'laser seam', 'tig': 'TIG seam', 'tig weld': 'TIG seam', 'bolted': 'bolt' }, description: 'How the factory joined it; resistance spots where it is not stated and a number is.' },
+  'joint.pattern': { kind: 'joint', type: 'word', words: ['kept', 'not kept', 'uncited', 'open', 'none'], alwaysKnown: true, description: 'The pattern that a page states for this joint: kept, not kept, uncited (the page does not cover this vehicle, or its place is missing), open (not all of it is stated), or none.' },
+  'joint.pattern_text': { kind: 'joint', type: 'text', description: 'In what the joint departs from the pattern, or what of it is open.' },
+  'joint.row_ratio': { kind: 'joint', type: 'number', description: 'Strength of the row in shear by that of the factory’s, every joint at full credit, spots by their button and plugs by what fuses.' },
+  'joint.row_load': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'What the row bears in shear by the same sum.' },
+  'joint.factory_load': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'What the factory’s row bears in shear by the same sum.' },
+  'joint.spot_shear': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Least shear strength of one ordinary spot in such sheets.' },
+  'joint.spot_peel': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Least cross tension of one ordinary spot in such sheets.' },
+  'joint.access': { kind: 'joint', type: 'word', words: ['both sides', 'one side'], description: 'Whether spot gun or riveter reach it from both sides.' },
+  'joint.hole': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Hole of a plug weld.' },
+  'joint.hole_off': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the hole of a plug weld lies outside what its sheet asks: below zero too small.' },
+  'joint.coupon_failure': { kind: 'joint', type: 'word', words: ['button', 'interface', 'part of each'], description: 'How the coupon broke.' },
+  'joint.coupon_at_pitch': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon held two welds at the pitch of the job.' },
+  'joint.coupon_sheets': { kind: 'joint', type: 'word', words: ['same', 'other', 'not stated'], alwaysKnown: true, description: 'Whether the coupon was made of sheets like those of the joint, in number, thickness and class.' },
+  'joint.coupon_other_setup': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon is said to be made by another machine, arm, cap or program, or without the adhesive.' },
+  'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
+  'joint.spot_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or force, current and time are stated.' },
+  'joint.arc_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or wire and gas are stated.' },
+  'joint.settings_off': { kind: 'joint', type: 'text', description: 'Which settings lie outside what is usual for such sheets, with the usual range.' },
+  'joint.tip_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Usual diameter of the electrode face for such sheets minus the one stated.' },
+  'joint.machine_ability_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated what force and current the machine can give.' },
+  'joint.force_beyond_machine': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Force that is set minus the most that the gun gives.' },
+  'joint.current_beyond_machine': { kind: 'joint', type: 'number', unit: 'kA', dimension: 'current', description: 'Current that is set minus the most that the machine gives.' },
+  'joint.machine_force_short': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Least usual force for such sheets minus the most that the gun gives.' },
+  'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
+  'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
+  'joint.backed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the seam has an insert or another backing.' },
+  'joint.gap_off': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the root gap lies outside what is usual for the seam.' },
+  'joint.fastener_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether rivet or screw are named.' },
+  'joint.fastener_kind': { kind: 'joint', type: 'word', words: ['structural', 'ordinary'], description: 'Whether the fastener is made to carry load.' },
+  'joint.fastener_head': { kind: 'joint', type: 'word', words: ['raised', 'countersunk'], description: 'Form of the head.' },
+  'joint.fastener_edge_factor': { kind: 'joint', type: 'number', description: 'Distance to the edge by the shank diameter.' },
+  'joint.fastener_pitch_factor': { kind: 'joint', type: 'number', description: 'Distance between neighbours by the shank diameter.' },
+  'joint.stack_outside_grip': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the stack lies outside the range that the fastener holds: zero inside.' },
+  'joint.rivet_bearing': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'What the sheets bear at one rivet.' },
+  'joint.fastener_coated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether coating or material of the fastener are stated.' },
+  'joint.old_holes': { kind: 'joint', type: 'word', words: ['none', 'beside them', 'opened for a larger one', 'used again'], description: 'What becomes of the holes of the factory’s rivets or screws.' },
+  'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
+  'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
+  'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },
+  'joint.factory_adhesive': { kind: 'joint', type: 'yes-no', description: 'Whether the factory joint is said to have held adhesive.' },
+  'joint.adhesive_open': { kind: 'joint', type: 'text', description: 'What of product, preparation and cure of the adhesive is not stated.' },
+  'joint.adhesive_unrecorded': { kind: 'joint', type: 'text', description: 'What of lot and expiry of the adhesive is not stated.' },
+  'joint.adhesive_days_over': { kind: 'joint', type: 'count', description: 'Days from the expiry of the adhesive to the day of joining, or to the as-of date where that is still to come; below zero in date.' },
+  'joint.open_time_over': { kind: 'joint', type: 'number', unit: 's', dimension: 'time', description: 'Time until the joint was closed minus the open time of the adhesive.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
   'measurement.zero_point_span': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance between two zero points.' },
@@ -634,7 +784,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch, nor, for what frames a door, are the diagonals of an opening measured.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },
-  'point.name': { kind: 'point', type: 'text', alwaysKnown: true, description: 'Its name.' },
+  'point.name': { kind: 'point', type: 'text', description: 'Its name.' },
   'point.zero': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether the datum is fitted to it.' },
   'point.deviation_before': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest deviation of one axis before the repair, as stated.' },
   'point.over_before': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation before the repair minus tolerance; a wider tolerance than the usual one counts only where a page is cited.' },
@@ -643,7 +793,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'point.tolerance_own_word': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether the tolerance is wider than the usual 3 mm and no page of the maker is cited for it.' },
   'point.over_tolerance': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus tolerance.' },
   'point.over_usual': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Deviation minus the usual tolerance of 3 mm (common practice).' },
-  'opening.name': { kind: 'opening', type: 'text', alwaysKnown: true, description: 'Its name.' },
+  'opening.name': { kind: 'opening', type: 'text', description: 'Its name.' },
   'opening.difference_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of a diagonal after the repair from its nominal, or of the two from each other where no nominal is given.' },
   'opening.tolerance': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', alwaysKnown: true, description: 'Tolerance: its own, the plan’s, else 3 mm (common practice).' },
   'opening.tolerance_own_word': { kind: 'opening', type: 'yes-no', alwaysKnown: true, description: 'Whether the tolerance is wider than the usual 3 mm and no page of the maker is cited for it.' },

@@ -38,6 +38,8 @@ export interface TopicFile {
   readonly allowances?: readonly Allowance[];
   /** How far a kind of heat that is not computed is asked about. A later layer may only reach farther. */
   readonly reaches?: readonly Reach[];
+  /** What settings are usual for a resistance spot. A guide: being inside proves nothing. */
+  readonly windows?: readonly Window[];
   /** What the maker’s document says: which operation a part shall, shall not or may get. */
   readonly provisions?: readonly Provision[];
   /** What the maker’s document says the parts are: layer, material, thickness. */
@@ -223,6 +225,39 @@ export interface LimitTimeAbove {
   readonly temperature: Bound;
   /** The longest time. */
   readonly at_most: Bound;
+}
+
+/** Usual settings for one range of sheet. */
+export interface Window {
+  /** What is on the sheet. */
+  readonly coat: 'bare' | 'zinc';
+  /** Governing thickness above this … */
+  readonly over: Bound;
+  /** … up to and with this. */
+  readonly up_to: Bound;
+  /** Electrode force. */
+  readonly force: Span;
+  /** Weld current. */
+  readonly current: Span;
+  /** Time of one pulse; a cycle of a 50 Hz mains is 20 ms. */
+  readonly time: Span;
+  /** Diameter of the electrode face. */
+  readonly tip?: Bound;
+  readonly source: Source;
+  /** What has to be known of it. */
+  readonly note?: string;
+  /** First version that holds it; the first of all when left out. */
+  readonly since?: Version;
+  /** First version that no longer holds it; it stays in the file. */
+  readonly until?: Version;
+}
+
+/** From and to, both in it. */
+export interface Span {
+  /** The least. */
+  readonly min: Bound;
+  /** The most. */
+  readonly max: Bound;
 }
 
 /** One statement of the maker’s document about one kind of part. */

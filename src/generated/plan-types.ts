@@ -445,7 +445,7 @@ export interface PlanFinishPrimer {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Product. Not judged yet. */
+  /** Product; kept for the record. */
   readonly product?: string;
 }
 
@@ -791,14 +791,16 @@ export interface CouponTest {
   readonly result?: CouponResult;
   /** Day of the test. */
   readonly date?: PlanDate;
-  /** Measured button or nugget diameter. Not judged yet. */
+  /** Measured button or nugget diameter: the mean of the largest and the smallest. */
   readonly nugget?: Length;
   /** The sheets of the coupon, in order. */
   readonly sheets?: readonly Material[];
-  /** Whether at least two welds were made at the pitch of the job and the second one was tested. Not judged yet. */
+  /** Whether at least two welds were made at the pitch of the job and the second one was tested. */
   readonly at_job_pitch?: boolean;
-  /** How it broke: button, interface, part of each. Not judged yet. */
-  readonly failure?: string;
+  /** How it broke. */
+  readonly failure?: 'button' | 'interface' | 'part of each';
+  /** Whether machine, arm, caps, program and, where the joint has some, adhesive were those of the job. */
+  readonly same_setup?: boolean;
   /** Where piece or photograph is kept. */
   readonly record?: string;
 }
@@ -871,38 +873,58 @@ export interface Joint {
   readonly form?: 'lap' | 'flange' | 'butt with insert' | 'open butt' | 'hem';
   /** Ids of the parts in the stack, in order from the outside. */
   readonly sheets?: readonly Id[];
-  /** Number of joints that the factory made there. */
+  /** Number of joints that the factory made there. Of a row that is restored in two ways, the share that this entry restores. */
   readonly factory_count?: number;
+  /** How the factory joined it. Resistance spots where it is left out and a number is stated. */
+  readonly factory_method?: JointMethod;
   /** Number of joints that will be made. */
   readonly count?: number;
   /** Number of joints that were made. */
   readonly count_done?: number;
-  /** Nugget or button diameter that is asked for. Not judged yet. */
+  /** Nugget or button diameter that is asked for. */
   readonly nugget?: Length;
-  /** Distance between neighbouring joints. Not judged yet. */
+  /** Distance between neighbouring joints. */
   readonly pitch?: Length;
-  /** Distance between neighbouring factory joints. Not judged yet. */
+  /** Distance between neighbouring factory joints. */
   readonly factory_pitch?: Length;
+  /** Widest distance between two neighbours of the row, where one is wider than the pitch. */
+  readonly widest_gap?: Length;
+  /** Length of the flange or overlap that the row runs along. */
+  readonly length?: Length;
+  /** Width over which the sheets lie on each other: of a flange its width. */
+  readonly overlap?: Length;
+  /** Number, distance and kind of the joints as the cited page states them. It counts in place of the comparison with the factory’s row. */
+  readonly pattern?: JointPattern;
+  /** Whether a spot gun or riveter reaches the joint from both sides. */
+  readonly access?: 'both sides' | 'one side';
   /** Centre of the joint to the sheet edge. */
   readonly edge?: Length;
-  /** Hole diameter of a plug weld or rivet. Not judged yet. */
+  /** Hole diameter of a plug weld. */
   readonly hole?: Length;
+  /** Rivet or screw. */
+  readonly fastener?: JointFastener;
+  /** What becomes of the holes of the factory’s rivets or screws. */
+  readonly old_holes?: 'none' | 'beside them' | 'opened for a larger one' | 'used again';
   /** Backing insert inside a closed member. */
   readonly insert?: JointInsert;
-  /** Root gap. Not judged yet. */
+  /** Root gap of a seam. */
   readonly gap?: Length;
-  /** Backing of a seam. Not judged yet. */
+  /** Backing of a seam other than an insert: a bar, a strip. */
   readonly backing?: string;
   /** Adhesive in the joint. */
   readonly adhesive?: JointAdhesive;
   /** Whether the factory joint held structural adhesive. */
   readonly factory_adhesive?: boolean;
-  /** Wire or filler, by its standard designation. Not judged yet. */
+  /** Wire or filler, by its standard designation. */
   readonly filler?: string;
   /** Shielding gas. */
   readonly gas?: string;
   /** What keeps unlike metals apart. */
   readonly insulation?: string;
+  /** Whether the edges of the couple are sealed. */
+  readonly edges_sealed?: boolean;
+  /** Whether tools, abrasives and brushes are kept for this metal alone. */
+  readonly own_tools?: boolean;
   /** Machine settings. */
   readonly settings?: JointSettings;
   /** Whether the cited procedure draws this very joint. */
@@ -919,6 +941,38 @@ export interface Joint {
   readonly note?: Text;
 }
 
+/** Number, distance and kind of the joints as the cited page states them. It counts in place of the comparison with the factory’s row. */
+export interface JointPattern {
+  /** Number that the page states. */
+  readonly count?: number;
+  /** Distance that the page states. */
+  readonly pitch?: Length;
+  readonly method?: JointMethod;
+  /** Button diameter that the page states. */
+  readonly nugget?: Length;
+  /** Distance to the edge that the page states. */
+  readonly edge?: Length;
+  readonly cite?: Cites;
+}
+
+/** Rivet or screw. */
+export interface JointFastener {
+  /** Part number or name that the procedure gives. */
+  readonly product?: string;
+  /** Whether it is made to carry load, by its data sheet. */
+  readonly kind?: 'structural' | 'ordinary';
+  /** Shank diameter. */
+  readonly diameter?: Length;
+  /** Form of the head. */
+  readonly head?: 'raised' | 'countersunk';
+  /** Thinnest stack that it holds. */
+  readonly grip_from?: Length;
+  /** Thickest stack that it holds. */
+  readonly grip_to?: Length;
+  /** Coating or material that keeps it from eating the sheet: zinc flake, stainless. */
+  readonly coating?: string;
+}
+
 /** Backing insert inside a closed member. */
 export interface JointInsert {
   /**  */
@@ -929,29 +983,41 @@ export interface JointInsert {
 
 /** Adhesive in the joint. */
 export interface JointAdhesive {
-  /** Name that the procedure gives. Not judged yet. */
+  /** Name that the procedure gives. */
   readonly product?: string;
-  /** Lot number. Not judged yet. */
+  /** Lot number. */
   readonly lot?: string;
   readonly expires?: PlanDate;
-  /** Cure: time and temperature. Not judged yet. */
+  /** Cure: time and temperature. */
   readonly cure?: string;
   /** When the cure was complete. */
   readonly cured?: Moment;
+  /** How long after it is laid the joint may still be closed or welded. */
+  readonly open_time?: Time;
+  /** How long after it was laid the joint was closed and welded, or will be. */
+  readonly closed_after?: Time;
+  /** How the faces are prepared. */
+  readonly preparation?: string;
 }
 
 /** Machine settings. */
 export interface JointSettings {
-  /** Machine and arm. Not judged yet. */
+  /** Machine and arm. */
   readonly machine?: string;
-  /** Program name or number. Not judged yet. */
+  /** Program name or number. */
   readonly program?: string;
-  /** Not judged yet. */
+  /** Electrode force. */
   readonly force?: Force;
   readonly current?: Current;
   readonly voltage?: Voltage;
-  /** Not judged yet. */
+  /** Time of the longest pulse; one cycle of a 50 Hz mains is 20 ms. */
   readonly weld_time?: Time;
+  /** Diameter of the electrode face. */
+  readonly tip?: Length;
+  /** The most that the gun gives with the arm that is used. */
+  readonly most_force?: Force;
+  /** The most that the machine gives with the arm and cable that are used. */
+  readonly most_current?: Current;
   readonly travel_speed?: Speed;
   readonly heat_input?: HeatInput;
   /** Power of a laser at the sheet, or the mean power that the machine shows of a pulsed arc; counts before voltage and current. */

@@ -687,7 +687,7 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
   return validate77.errors = vErrors, errors === 0;
 }
 validate77.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
+var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, windows: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/window" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
 function validate88(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate88.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "entry" || data === "identity" || data === "citation" || data === "provision" || data === "damage" || data === "material" || data === "section" || data === "butt-weld" || data === "heat" || data === "straighten" || data === "joint" || data === "weld-setup" || data === "adhesive" || data === "aluminium" || data === "mixed-metal" || data === "make-safe" || data === "high-voltage" || data === "restraints" || data === "measure" || data === "alignment" || data === "corrosion" || data === "bake" || data === "calibration" || data === "scan" || data === "record" || data === "sign-off" || data === "deviation")) {
@@ -1612,9 +1612,101 @@ function validate132(data, { instancePath = "", parentData, parentDataProperty, 
   return validate132.errors = vErrors, errors === 0;
 }
 validate132.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema46 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, vins: { $ref: "#/$defs/vins" } } };
-function validate140(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate140.evaluated;
+var schema46 = { type: "object", additionalProperties: !1, required: ["coat", "over", "up_to", "force", "current", "time", "source"], properties: { coat: { enum: ["bare", "zinc"] }, over: { $ref: "#/$defs/bound" }, up_to: { $ref: "#/$defs/bound" }, force: { $ref: "#/$defs/span" }, current: { $ref: "#/$defs/span" }, time: { $ref: "#/$defs/span" }, tip: { $ref: "#/$defs/bound" }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 600 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
+function validate141(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate141.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.min === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "min" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.max === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "max" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "min" || key0 === "max")) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    data.min !== void 0 && (validate98(data.min, { instancePath: instancePath + "/min", parentData: data, parentDataProperty: "min", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.max !== void 0 && (validate98(data.max, { instancePath: instancePath + "/max", parentData: data, parentDataProperty: "max", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
+  } else {
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+  }
+  return validate141.errors = vErrors, errors === 0;
+}
+validate141.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate138(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate138.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.coat === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "coat" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.over === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "over" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.up_to === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "up_to" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.force === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "force" } };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    if (data.current === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "current" } };
+      vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+    }
+    if (data.time === void 0) {
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "time" } };
+      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+    }
+    if (data.source === void 0) {
+      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+    }
+    for (let key0 in data)
+      if (!func1.call(schema46.properties, key0)) {
+        let err7 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+    if (data.coat !== void 0) {
+      let data0 = data.coat;
+      if (!(data0 === "bare" || data0 === "zinc")) {
+        let err8 = { instancePath: instancePath + "/coat", schemaPath: "#/properties/coat/enum", keyword: "enum", params: { allowedValues: schema46.properties.coat.enum } };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    }
+    if (data.over !== void 0 && (validate98(data.over, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.up_to !== void 0 && (validate98(data.up_to, { instancePath: instancePath + "/up_to", parentData: data, parentDataProperty: "up_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.force !== void 0 && (validate141(data.force, { instancePath: instancePath + "/force", parentData: data, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors), errors = vErrors.length)), data.current !== void 0 && (validate141(data.current, { instancePath: instancePath + "/current", parentData: data, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors), errors = vErrors.length)), data.time !== void 0 && (validate141(data.time, { instancePath: instancePath + "/time", parentData: data, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors), errors = vErrors.length)), data.tip !== void 0 && (validate98(data.tip, { instancePath: instancePath + "/tip", parentData: data, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data8 = data.note;
+      if (typeof data8 == "string") {
+        if (func2(data8) > 600) {
+          let err9 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 600 } };
+          vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+        }
+        if (func2(data8) < 1) {
+          let err10 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+        }
+      } else {
+        let err11 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+      }
+    }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
+  } else {
+    let err12 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+  }
+  return validate138.errors = vErrors, errors === 0;
+}
+validate138.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema48 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, vins: { $ref: "#/$defs/vins" } } };
+function validate154(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate154.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -1628,11 +1720,11 @@ function validate140(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate140.errors = vErrors, errors === 0;
+  return validate154.errors = vErrors, errors === 0;
 }
-validate140.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate138(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate138.evaluated;
+validate154.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate152(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate152.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -1647,7 +1739,7 @@ function validate138(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func1.call(schema46.properties, key0)) {
+      if (!func1.call(schema48.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -1810,7 +1902,7 @@ function validate138(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data10.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate140(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate140.errors : vErrors.concat(validate140.errors), errors = vErrors.length);
+          validate154(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/shall", schemaPath: "#/properties/shall/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
@@ -1829,7 +1921,7 @@ function validate138(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data12.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate140(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate140.errors : vErrors.concat(validate140.errors), errors = vErrors.length);
+          validate154(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/shall_not", schemaPath: "#/properties/shall_not/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1848,7 +1940,7 @@ function validate138(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data14.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate140(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate140.errors : vErrors.concat(validate140.errors), errors = vErrors.length);
+          validate154(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length);
       } else {
         let err39 = { instancePath: instancePath + "/may", schemaPath: "#/properties/may/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
@@ -1892,12 +1984,12 @@ function validate138(data, { instancePath = "", parentData, parentDataProperty, 
     let err46 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
   }
-  return validate138.errors = vErrors, errors === 0;
+  return validate152.errors = vErrors, errors === 0;
 }
-validate138.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema48 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { $ref: "#/$defs/vins" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, grade: { type: "string", minLength: 1, maxLength: 100 }, strength: { type: "string", minLength: 1, maxLength: 60 }, class: { type: "string", minLength: 1, maxLength: 60 }, thickness: { type: "string", minLength: 1, maxLength: 60 }, one_piece: { type: "boolean" }, under: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 } } };
-function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
+validate152.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema50 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { $ref: "#/$defs/vins" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, grade: { type: "string", minLength: 1, maxLength: 100 }, strength: { type: "string", minLength: 1, maxLength: 60 }, class: { type: "string", minLength: 1, maxLength: 60 }, thickness: { type: "string", minLength: 1, maxLength: 60 }, one_piece: { type: "boolean" }, under: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 } } };
+function validate162(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate162.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -1912,7 +2004,7 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func1.call(schema48.properties, key0)) {
+      if (!func1.call(schema50.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -2167,11 +2259,11 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
     let err50 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
   }
-  return validate148.errors = vErrors, errors === 0;
+  return validate162.errors = vErrors, errors === 0;
 }
-validate148.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate154(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate154.evaluated;
+validate162.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate168(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate168.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.document === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "document" } };
@@ -2287,12 +2379,12 @@ function validate154(data, { instancePath = "", parentData, parentDataProperty, 
     let err21 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
   }
-  return validate154.errors = vErrors, errors === 0;
+  return validate168.errors = vErrors, errors === 0;
 }
-validate154.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema50 = { type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { $ref: "#/$defs/name" }, to: { enum: ["hold", "stop"] }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, why: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
-function validate158(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate158.evaluated;
+validate168.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema52 = { type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { $ref: "#/$defs/name" }, to: { enum: ["hold", "stop"] }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, why: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
+function validate172(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate172.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" } };
@@ -2318,7 +2410,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.rule !== void 0 && (validate54(data.rule, { instancePath: instancePath + "/rule", parentData: data, parentDataProperty: "rule", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.to !== void 0) {
       let data1 = data.to;
       if (!(data1 === "hold" || data1 === "stop")) {
-        let err5 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/enum", keyword: "enum", params: { allowedValues: schema50.properties.to.enum } };
+        let err5 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/enum", keyword: "enum", params: { allowedValues: schema52.properties.to.enum } };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -2343,9 +2435,9 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate158.errors = vErrors, errors === 0;
+  return validate172.errors = vErrors, errors === 0;
 }
-validate158.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate172.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2434,85 +2526,104 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
       }
     }
-    if (data.provisions !== void 0) {
-      let data9 = data.provisions;
+    if (data.windows !== void 0) {
+      let data9 = data.windows;
       if (Array.isArray(data9)) {
-        if (data9.length > 1e3) {
-          let err14 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+        if (data9.length > 200) {
+          let err14 = { instancePath: instancePath + "/windows", schemaPath: "#/properties/windows/maxItems", keyword: "maxItems", params: { limit: 200 } };
           vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
         }
         if (data9.length < 1) {
-          let err15 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err15 = { instancePath: instancePath + "/windows", schemaPath: "#/properties/windows/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
         }
         let len4 = data9.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate138(data9[i4], { instancePath: instancePath + "/provisions/" + i4, parentData: data9, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length);
+          validate138(data9[i4], { instancePath: instancePath + "/windows/" + i4, parentData: data9, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length);
       } else {
-        let err16 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
+        let err16 = { instancePath: instancePath + "/windows", schemaPath: "#/properties/windows/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
       }
     }
-    if (data.parts !== void 0) {
-      let data11 = data.parts;
+    if (data.provisions !== void 0) {
+      let data11 = data.provisions;
       if (Array.isArray(data11)) {
         if (data11.length > 1e3) {
-          let err17 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          let err17 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
         }
         if (data11.length < 1) {
-          let err18 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err18 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
         }
         let len5 = data11.length;
         for (let i5 = 0; i5 < len5; i5++)
-          validate148(data11[i5], { instancePath: instancePath + "/parts/" + i5, parentData: data11, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length);
+          validate152(data11[i5], { instancePath: instancePath + "/provisions/" + i5, parentData: data11, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length);
       } else {
-        let err19 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        let err19 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.documents !== void 0) {
-      let data13 = data.documents;
+    if (data.parts !== void 0) {
+      let data13 = data.parts;
       if (Array.isArray(data13)) {
         if (data13.length > 1e3) {
-          let err20 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          let err20 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
         }
         if (data13.length < 1) {
-          let err21 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err21 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         let len6 = data13.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate154(data13[i6], { instancePath: instancePath + "/documents/" + i6, parentData: data13, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length);
+          validate162(data13[i6], { instancePath: instancePath + "/parts/" + i6, parentData: data13, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length);
       } else {
-        let err22 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
+        let err22 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.raises !== void 0) {
-      let data15 = data.raises;
+    if (data.documents !== void 0) {
+      let data15 = data.documents;
       if (Array.isArray(data15)) {
-        if (data15.length > 200) {
-          let err23 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/maxItems", keyword: "maxItems", params: { limit: 200 } };
+        if (data15.length > 1e3) {
+          let err23 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
         }
         if (data15.length < 1) {
-          let err24 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err24 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
         }
         let len7 = data15.length;
         for (let i7 = 0; i7 < len7; i7++)
-          validate158(data15[i7], { instancePath: instancePath + "/raises/" + i7, parentData: data15, parentDataProperty: i7, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate158.errors : vErrors.concat(validate158.errors), errors = vErrors.length);
+          validate168(data15[i7], { instancePath: instancePath + "/documents/" + i7, parentData: data15, parentDataProperty: i7, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length);
       } else {
-        let err25 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
+        let err25 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
+    if (data.raises !== void 0) {
+      let data17 = data.raises;
+      if (Array.isArray(data17)) {
+        if (data17.length > 200) {
+          let err26 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+        }
+        if (data17.length < 1) {
+          let err27 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+        }
+        let len8 = data17.length;
+        for (let i8 = 0; i8 < len8; i8++)
+          validate172(data17[i8], { instancePath: instancePath + "/raises/" + i8, parentData: data17, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate172.errors : vErrors.concat(validate172.errors), errors = vErrors.length);
+      } else {
+        let err28 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+      }
+    }
   } else {
-    let err26 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+    let err29 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
   }
   return validate84.errors = vErrors, errors === 0;
 }

@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { type: "string", maxLength: 200 }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/length" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/length" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -830,7 +830,7 @@ function validate189(data, { instancePath = "", parentData, parentDataProperty, 
   return validate189.errors = vErrors, errors === 0;
 }
 validate189.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema52 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, schema53 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
+var schema52 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, schema53 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
 function validate216(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate216.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "resistance spot" || data === "projection weld" || data === "plug weld" || data === "arc seam" || data === "arc stitch" || data === "aluminium arc" || data === "arc braze" || data === "TIG seam" || data === "laser seam" || data === "adhesive" || data === "adhesive and spot" || data === "adhesive and rivet" || data === "self-piercing rivet" || data === "blind rivet" || data === "solid rivet" || data === "flow-drill screw" || data === "clinch" || data === "hem" || data === "bolt")) {
@@ -841,8 +841,8 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
 }
 validate216.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats20 = formats.force;
-function validate230(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate230.evaluated;
+function validate244(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate244.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -856,12 +856,12 @@ function validate230(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate230.errors = vErrors, errors === 0;
+  return validate244.errors = vErrors, errors === 0;
 }
-validate230.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate244.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats22 = formats.current;
-function validate232(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate232.evaluated;
+function validate246(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate246.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -875,12 +875,12 @@ function validate232(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate232.errors = vErrors, errors === 0;
+  return validate246.errors = vErrors, errors === 0;
 }
-validate232.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate246.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats24 = formats.voltage;
-function validate234(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate234.evaluated;
+function validate248(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate248.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -894,12 +894,12 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate234.errors = vErrors, errors === 0;
+  return validate248.errors = vErrors, errors === 0;
 }
-validate234.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate248.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats26 = formats.speed;
-function validate237(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate237.evaluated;
+function validate254(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate254.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -913,12 +913,12 @@ function validate237(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate237.errors = vErrors, errors === 0;
+  return validate254.errors = vErrors, errors === 0;
 }
-validate237.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate254.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats28 = formats["energy-per-length"];
-function validate239(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate239.evaluated;
+function validate256(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate256.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -932,12 +932,12 @@ function validate239(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate239.errors = vErrors, errors === 0;
+  return validate256.errors = vErrors, errors === 0;
 }
-validate239.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate256.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats30 = formats.power;
-function validate241(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate241.evaluated;
+function validate258(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate258.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -951,28 +951,29 @@ function validate241(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate241.errors = vErrors, errors === 0;
+  return validate258.errors = vErrors, errors === 0;
 }
-validate241.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate258.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema61 = { enum: ["planned", "passed", "failed"] };
-function validate249(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate249.evaluated;
+function validate266(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate266.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema61.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate249.errors = vErrors, errors === 0;
+  return validate266.errors = vErrors, errors === 0;
 }
-validate249.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate251(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate251.evaluated;
+validate266.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema62 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
+function validate268(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate268.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "record")) {
+      if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "same_setup" || key0 === "record")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate249(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate249.errors : vErrors.concat(validate249.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate108(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.result !== void 0 && (validate266(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate108(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data3 = data.sheets;
       if (Array.isArray(data3)) {
         if (data3.length > 6) {
@@ -993,20 +994,19 @@ function validate251(data, { instancePath = "", parentData, parentDataProperty, 
     }
     if (data.failure !== void 0) {
       let data6 = data.failure;
-      if (typeof data6 == "string") {
-        if (func2(data6) > 200) {
-          let err4 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
-        }
-      } else {
-        let err5 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      if (!(data6 === "button" || data6 === "interface" || data6 === "part of each")) {
+        let err4 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema62.properties.failure.enum } };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
+    if (data.same_setup !== void 0 && typeof data.same_setup != "boolean") {
+      let err5 = { instancePath: instancePath + "/same_setup", schemaPath: "#/properties/same_setup/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+    }
     if (data.record !== void 0) {
-      let data7 = data.record;
-      if (typeof data7 == "string") {
-        if (func2(data7) > 200) {
+      let data8 = data.record;
+      if (typeof data8 == "string") {
+        if (func2(data8) > 200) {
           let err6 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
@@ -1019,11 +1019,11 @@ function validate251(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate251.errors = vErrors, errors === 0;
+  return validate268.errors = vErrors, errors === 0;
 }
-validate251.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate248(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate248.evaluated;
+validate268.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate265(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate265.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1035,12 +1035,12 @@ function validate248(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate249(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate249.errors : vErrors.concat(validate249.errors), errors = vErrors.length);
+    validate266(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate251(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate251.errors : vErrors.concat(validate251.errors), errors = vErrors.length);
+    validate268(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1050,9 +1050,9 @@ function validate248(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate248.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate265.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate248.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+validate265.evaluated = { dynamicProps: !0, dynamicItems: !1 };
 function validate214(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate214.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1100,243 +1100,358 @@ function validate214(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.count !== void 0) {
-      let data6 = data.count;
-      if (!(typeof data6 == "number" && !(data6 % 1) && !isNaN(data6) && isFinite(data6))) {
+    if (data.factory_method !== void 0 && (validate216(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate216.errors : vErrors.concat(validate216.errors), errors = vErrors.length)), data.count !== void 0) {
+      let data7 = data.count;
+      if (!(typeof data7 == "number" && !(data7 % 1) && !isNaN(data7) && isFinite(data7))) {
         let err7 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/type", keyword: "type", params: { type: "integer" } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
-      if (typeof data6 == "number" && isFinite(data6)) {
-        if (data6 > 1e5 || isNaN(data6)) {
+      if (typeof data7 == "number" && isFinite(data7)) {
+        if (data7 > 1e5 || isNaN(data7)) {
           let err8 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e5 } };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
-        if (data6 < 1 || isNaN(data6)) {
+        if (data7 < 1 || isNaN(data7)) {
           let err9 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
       }
     }
     if (data.count_done !== void 0) {
-      let data7 = data.count_done;
-      if (!(typeof data7 == "number" && !(data7 % 1) && !isNaN(data7) && isFinite(data7))) {
+      let data8 = data.count_done;
+      if (!(typeof data8 == "number" && !(data8 % 1) && !isNaN(data8) && isFinite(data8))) {
         let err10 = { instancePath: instancePath + "/count_done", schemaPath: "#/properties/count_done/type", keyword: "type", params: { type: "integer" } };
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
-      if (typeof data7 == "number" && isFinite(data7)) {
-        if (data7 > 1e5 || isNaN(data7)) {
+      if (typeof data8 == "number" && isFinite(data8)) {
+        if (data8 > 1e5 || isNaN(data8)) {
           let err11 = { instancePath: instancePath + "/count_done", schemaPath: "#/properties/count_done/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e5 } };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
-        if (data7 < 0 || isNaN(data7)) {
+        if (data8 < 0 || isNaN(data8)) {
           let err12 = { instancePath: instancePath + "/count_done", schemaPath: "#/properties/count_done/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 } };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
       }
     }
-    if (data.nugget !== void 0 && (validate108(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate108(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate108(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.edge !== void 0 && (validate108(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.hole !== void 0 && (validate108(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.insert !== void 0) {
-      let data13 = data.insert;
-      if (data13 && typeof data13 == "object" && !Array.isArray(data13)) {
-        for (let key1 in data13)
-          if (!(key1 === "length_each_side" || key1 === "grade" || key1 === "thickness")) {
-            let err13 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
+    if (data.nugget !== void 0 && (validate108(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate108(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate108(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate108(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.length !== void 0 && (validate108(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate108(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.pattern !== void 0) {
+      let data15 = data.pattern;
+      if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
+        for (let key1 in data15)
+          if (!(key1 === "count" || key1 === "pitch" || key1 === "method" || key1 === "nugget" || key1 === "edge" || key1 === "cite")) {
+            let err13 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
           }
-        data13.length_each_side !== void 0 && (validate108(data13.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data13, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data13.grade !== void 0 && (validate155(data13.grade, { instancePath: instancePath + "/insert/grade", parentData: data13, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate155.errors : vErrors.concat(validate155.errors), errors = vErrors.length)), data13.thickness !== void 0 && (validate108(data13.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data13, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length));
-      } else {
-        let err14 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
-      }
-    }
-    if (data.gap !== void 0 && (validate108(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.backing !== void 0) {
-      let data18 = data.backing;
-      if (typeof data18 == "string") {
-        if (func2(data18) > 200) {
-          let err15 = { instancePath: instancePath + "/backing", schemaPath: "#/properties/backing/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
-        }
-      } else {
-        let err16 = { instancePath: instancePath + "/backing", schemaPath: "#/properties/backing/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
-      }
-    }
-    if (data.adhesive !== void 0) {
-      let data19 = data.adhesive;
-      if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
-        for (let key2 in data19)
-          if (!(key2 === "product" || key2 === "lot" || key2 === "expires" || key2 === "cure" || key2 === "cured")) {
-            let err17 = { instancePath: instancePath + "/adhesive", schemaPath: "#/properties/adhesive/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
-            vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+        if (data15.count !== void 0) {
+          let data16 = data15.count;
+          if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
+            let err14 = { instancePath: instancePath + "/pattern/count", schemaPath: "#/properties/pattern/properties/count/type", keyword: "type", params: { type: "integer" } };
+            vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
-        if (data19.product !== void 0) {
-          let data20 = data19.product;
-          if (typeof data20 == "string") {
-            if (func2(data20) > 200) {
-              let err18 = { instancePath: instancePath + "/adhesive/product", schemaPath: "#/properties/adhesive/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+          if (typeof data16 == "number" && isFinite(data16)) {
+            if (data16 > 1e5 || isNaN(data16)) {
+              let err15 = { instancePath: instancePath + "/pattern/count", schemaPath: "#/properties/pattern/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e5 } };
+              vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
-          } else {
-            let err19 = { instancePath: instancePath + "/adhesive/product", schemaPath: "#/properties/adhesive/properties/product/type", keyword: "type", params: { type: "string" } };
+            if (data16 < 1 || isNaN(data16)) {
+              let err16 = { instancePath: instancePath + "/pattern/count", schemaPath: "#/properties/pattern/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+              vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+            }
+          }
+        }
+        data15.pitch !== void 0 && (validate108(data15.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data15, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data15.method !== void 0 && (validate216(data15.method, { instancePath: instancePath + "/pattern/method", parentData: data15, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate216.errors : vErrors.concat(validate216.errors), errors = vErrors.length)), data15.nugget !== void 0 && (validate108(data15.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data15, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data15.edge !== void 0 && (validate108(data15.edge, { instancePath: instancePath + "/pattern/edge", parentData: data15, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data15.cite !== void 0 && (validate84(data15.cite, { instancePath: instancePath + "/pattern/cite", parentData: data15, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+      } else {
+        let err17 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+      }
+    }
+    if (data.access !== void 0) {
+      let data22 = data.access;
+      if (!(data22 === "both sides" || data22 === "one side")) {
+        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema52.properties.access.enum } };
+        vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+      }
+    }
+    if (data.edge !== void 0 && (validate108(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.hole !== void 0 && (validate108(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.fastener !== void 0) {
+      let data25 = data.fastener;
+      if (data25 && typeof data25 == "object" && !Array.isArray(data25)) {
+        for (let key2 in data25)
+          if (!(key2 === "product" || key2 === "kind" || key2 === "diameter" || key2 === "head" || key2 === "grip_from" || key2 === "grip_to" || key2 === "coating")) {
+            let err19 = { instancePath: instancePath + "/fastener", schemaPath: "#/properties/fastener/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
           }
-        }
-        if (data19.lot !== void 0) {
-          let data21 = data19.lot;
-          if (typeof data21 == "string") {
-            if (func2(data21) > 100) {
-              let err20 = { instancePath: instancePath + "/adhesive/lot", schemaPath: "#/properties/adhesive/properties/lot/maxLength", keyword: "maxLength", params: { limit: 100 } };
+        if (data25.product !== void 0) {
+          let data26 = data25.product;
+          if (typeof data26 == "string") {
+            if (func2(data26) > 200) {
+              let err20 = { instancePath: instancePath + "/fastener/product", schemaPath: "#/properties/fastener/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
             }
           } else {
-            let err21 = { instancePath: instancePath + "/adhesive/lot", schemaPath: "#/properties/adhesive/properties/lot/type", keyword: "type", params: { type: "string" } };
+            let err21 = { instancePath: instancePath + "/fastener/product", schemaPath: "#/properties/fastener/properties/product/type", keyword: "type", params: { type: "string" } };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
-        if (data19.expires !== void 0 && (validate53(data19.expires, { instancePath: instancePath + "/adhesive/expires", parentData: data19, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data19.cure !== void 0) {
-          let data23 = data19.cure;
-          if (typeof data23 == "string") {
-            if (func2(data23) > 200) {
-              let err22 = { instancePath: instancePath + "/adhesive/cure", schemaPath: "#/properties/adhesive/properties/cure/maxLength", keyword: "maxLength", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
-            }
-          } else {
-            let err23 = { instancePath: instancePath + "/adhesive/cure", schemaPath: "#/properties/adhesive/properties/cure/type", keyword: "type", params: { type: "string" } };
+        if (data25.kind !== void 0) {
+          let data27 = data25.kind;
+          if (!(data27 === "structural" || data27 === "ordinary")) {
+            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema52.properties.fastener.properties.kind.enum } };
+            vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+          }
+        }
+        if (data25.diameter !== void 0 && (validate108(data25.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data25, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data25.head !== void 0) {
+          let data29 = data25.head;
+          if (!(data29 === "raised" || data29 === "countersunk")) {
+            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema52.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
-        data19.cured !== void 0 && (validate81(data19.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data19, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length));
-      } else {
-        let err24 = { instancePath: instancePath + "/adhesive", schemaPath: "#/properties/adhesive/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
-      }
-    }
-    if (data.factory_adhesive !== void 0 && typeof data.factory_adhesive != "boolean") {
-      let err25 = { instancePath: instancePath + "/factory_adhesive", schemaPath: "#/properties/factory_adhesive/type", keyword: "type", params: { type: "boolean" } };
-      vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
-    }
-    if (data.filler !== void 0) {
-      let data26 = data.filler;
-      if (typeof data26 == "string") {
-        if (func2(data26) > 200) {
-          let err26 = { instancePath: instancePath + "/filler", schemaPath: "#/properties/filler/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+        if (data25.grip_from !== void 0 && (validate108(data25.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data25, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data25.grip_to !== void 0 && (validate108(data25.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data25, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data25.coating !== void 0) {
+          let data32 = data25.coating;
+          if (typeof data32 == "string") {
+            if (func2(data32) > 200) {
+              let err24 = { instancePath: instancePath + "/fastener/coating", schemaPath: "#/properties/fastener/properties/coating/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+            }
+          } else {
+            let err25 = { instancePath: instancePath + "/fastener/coating", schemaPath: "#/properties/fastener/properties/coating/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+          }
         }
       } else {
-        let err27 = { instancePath: instancePath + "/filler", schemaPath: "#/properties/filler/type", keyword: "type", params: { type: "string" } };
+        let err26 = { instancePath: instancePath + "/fastener", schemaPath: "#/properties/fastener/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+      }
+    }
+    if (data.old_holes !== void 0) {
+      let data33 = data.old_holes;
+      if (!(data33 === "none" || data33 === "beside them" || data33 === "opened for a larger one" || data33 === "used again")) {
+        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema52.properties.old_holes.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
-    if (data.gas !== void 0) {
-      let data27 = data.gas;
-      if (typeof data27 == "string") {
-        if (func2(data27) > 200) {
-          let err28 = { instancePath: instancePath + "/gas", schemaPath: "#/properties/gas/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
-        }
+    if (data.insert !== void 0) {
+      let data34 = data.insert;
+      if (data34 && typeof data34 == "object" && !Array.isArray(data34)) {
+        for (let key3 in data34)
+          if (!(key3 === "length_each_side" || key3 === "grade" || key3 === "thickness")) {
+            let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
+            vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+          }
+        data34.length_each_side !== void 0 && (validate108(data34.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data34, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data34.grade !== void 0 && (validate155(data34.grade, { instancePath: instancePath + "/insert/grade", parentData: data34, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate155.errors : vErrors.concat(validate155.errors), errors = vErrors.length)), data34.thickness !== void 0 && (validate108(data34.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data34, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length));
       } else {
-        let err29 = { instancePath: instancePath + "/gas", schemaPath: "#/properties/gas/type", keyword: "type", params: { type: "string" } };
+        let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
-    if (data.insulation !== void 0) {
-      let data28 = data.insulation;
-      if (typeof data28 == "string") {
-        if (func2(data28) > 200) {
-          let err30 = { instancePath: instancePath + "/insulation", schemaPath: "#/properties/insulation/maxLength", keyword: "maxLength", params: { limit: 200 } };
+    if (data.gap !== void 0 && (validate108(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.backing !== void 0) {
+      let data39 = data.backing;
+      if (typeof data39 == "string") {
+        if (func2(data39) > 200) {
+          let err30 = { instancePath: instancePath + "/backing", schemaPath: "#/properties/backing/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
       } else {
-        let err31 = { instancePath: instancePath + "/insulation", schemaPath: "#/properties/insulation/type", keyword: "type", params: { type: "string" } };
+        let err31 = { instancePath: instancePath + "/backing", schemaPath: "#/properties/backing/type", keyword: "type", params: { type: "string" } };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
-    if (data.settings !== void 0) {
-      let data29 = data.settings;
-      if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
-        for (let key3 in data29)
-          if (!func1.call(schema52.properties.settings.properties, key3)) {
-            let err32 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
+    if (data.adhesive !== void 0) {
+      let data40 = data.adhesive;
+      if (data40 && typeof data40 == "object" && !Array.isArray(data40)) {
+        for (let key4 in data40)
+          if (!(key4 === "product" || key4 === "lot" || key4 === "expires" || key4 === "cure" || key4 === "cured" || key4 === "open_time" || key4 === "closed_after" || key4 === "preparation")) {
+            let err32 = { instancePath: instancePath + "/adhesive", schemaPath: "#/properties/adhesive/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
-        if (data29.machine !== void 0) {
-          let data30 = data29.machine;
-          if (typeof data30 == "string") {
-            if (func2(data30) > 200) {
-              let err33 = { instancePath: instancePath + "/settings/machine", schemaPath: "#/properties/settings/properties/machine/maxLength", keyword: "maxLength", params: { limit: 200 } };
+        if (data40.product !== void 0) {
+          let data41 = data40.product;
+          if (typeof data41 == "string") {
+            if (func2(data41) > 200) {
+              let err33 = { instancePath: instancePath + "/adhesive/product", schemaPath: "#/properties/adhesive/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
           } else {
-            let err34 = { instancePath: instancePath + "/settings/machine", schemaPath: "#/properties/settings/properties/machine/type", keyword: "type", params: { type: "string" } };
+            let err34 = { instancePath: instancePath + "/adhesive/product", schemaPath: "#/properties/adhesive/properties/product/type", keyword: "type", params: { type: "string" } };
             vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
           }
         }
-        if (data29.program !== void 0) {
-          let data31 = data29.program;
-          if (typeof data31 == "string") {
-            if (func2(data31) > 200) {
-              let err35 = { instancePath: instancePath + "/settings/program", schemaPath: "#/properties/settings/properties/program/maxLength", keyword: "maxLength", params: { limit: 200 } };
+        if (data40.lot !== void 0) {
+          let data42 = data40.lot;
+          if (typeof data42 == "string") {
+            if (func2(data42) > 100) {
+              let err35 = { instancePath: instancePath + "/adhesive/lot", schemaPath: "#/properties/adhesive/properties/lot/maxLength", keyword: "maxLength", params: { limit: 100 } };
               vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
             }
           } else {
-            let err36 = { instancePath: instancePath + "/settings/program", schemaPath: "#/properties/settings/properties/program/type", keyword: "type", params: { type: "string" } };
+            let err36 = { instancePath: instancePath + "/adhesive/lot", schemaPath: "#/properties/adhesive/properties/lot/type", keyword: "type", params: { type: "string" } };
             vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
           }
         }
-        if (data29.force !== void 0 && (validate230(data29.force, { instancePath: instancePath + "/settings/force", parentData: data29, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate230.errors : vErrors.concat(validate230.errors), errors = vErrors.length)), data29.current !== void 0 && (validate232(data29.current, { instancePath: instancePath + "/settings/current", parentData: data29, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate232.errors : vErrors.concat(validate232.errors), errors = vErrors.length)), data29.voltage !== void 0 && (validate234(data29.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data29, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate234.errors : vErrors.concat(validate234.errors), errors = vErrors.length)), data29.weld_time !== void 0 && (validate96(data29.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data29, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data29.travel_speed !== void 0 && (validate237(data29.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data29, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate237.errors : vErrors.concat(validate237.errors), errors = vErrors.length)), data29.heat_input !== void 0 && (validate239(data29.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data29, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate239.errors : vErrors.concat(validate239.errors), errors = vErrors.length)), data29.power !== void 0 && (validate241(data29.power, { instancePath: instancePath + "/settings/power", parentData: data29, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate241.errors : vErrors.concat(validate241.errors), errors = vErrors.length)), data29.passes !== void 0) {
-          let data39 = data29.passes;
-          if (!(typeof data39 == "number" && !(data39 % 1) && !isNaN(data39) && isFinite(data39))) {
-            let err37 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
-            vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
-          }
-          if (typeof data39 == "number" && isFinite(data39)) {
-            if (data39 > 20 || isNaN(data39)) {
-              let err38 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/maximum", keyword: "maximum", params: { comparison: "<=", limit: 20 } };
-              vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+        if (data40.expires !== void 0 && (validate53(data40.expires, { instancePath: instancePath + "/adhesive/expires", parentData: data40, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data40.cure !== void 0) {
+          let data44 = data40.cure;
+          if (typeof data44 == "string") {
+            if (func2(data44) > 200) {
+              let err37 = { instancePath: instancePath + "/adhesive/cure", schemaPath: "#/properties/adhesive/properties/cure/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
-            if (data39 < 1 || isNaN(data39)) {
-              let err39 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+          } else {
+            let err38 = { instancePath: instancePath + "/adhesive/cure", schemaPath: "#/properties/adhesive/properties/cure/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+          }
+        }
+        if (data40.cured !== void 0 && (validate81(data40.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data40, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data40.open_time !== void 0 && (validate96(data40.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data40, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data40.closed_after !== void 0 && (validate96(data40.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data40, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data40.preparation !== void 0) {
+          let data48 = data40.preparation;
+          if (typeof data48 == "string") {
+            if (func2(data48) > 200) {
+              let err39 = { instancePath: instancePath + "/adhesive/preparation", schemaPath: "#/properties/adhesive/properties/preparation/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+            }
+          } else {
+            let err40 = { instancePath: instancePath + "/adhesive/preparation", schemaPath: "#/properties/adhesive/properties/preparation/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+          }
+        }
+      } else {
+        let err41 = { instancePath: instancePath + "/adhesive", schemaPath: "#/properties/adhesive/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+      }
+    }
+    if (data.factory_adhesive !== void 0 && typeof data.factory_adhesive != "boolean") {
+      let err42 = { instancePath: instancePath + "/factory_adhesive", schemaPath: "#/properties/factory_adhesive/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+    }
+    if (data.filler !== void 0) {
+      let data50 = data.filler;
+      if (typeof data50 == "string") {
+        if (func2(data50) > 200) {
+          let err43 = { instancePath: instancePath + "/filler", schemaPath: "#/properties/filler/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+        }
+      } else {
+        let err44 = { instancePath: instancePath + "/filler", schemaPath: "#/properties/filler/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+      }
+    }
+    if (data.gas !== void 0) {
+      let data51 = data.gas;
+      if (typeof data51 == "string") {
+        if (func2(data51) > 200) {
+          let err45 = { instancePath: instancePath + "/gas", schemaPath: "#/properties/gas/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+        }
+      } else {
+        let err46 = { instancePath: instancePath + "/gas", schemaPath: "#/properties/gas/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+      }
+    }
+    if (data.insulation !== void 0) {
+      let data52 = data.insulation;
+      if (typeof data52 == "string") {
+        if (func2(data52) > 200) {
+          let err47 = { instancePath: instancePath + "/insulation", schemaPath: "#/properties/insulation/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+        }
+      } else {
+        let err48 = { instancePath: instancePath + "/insulation", schemaPath: "#/properties/insulation/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+      }
+    }
+    if (data.edges_sealed !== void 0 && typeof data.edges_sealed != "boolean") {
+      let err49 = { instancePath: instancePath + "/edges_sealed", schemaPath: "#/properties/edges_sealed/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+    }
+    if (data.own_tools !== void 0 && typeof data.own_tools != "boolean") {
+      let err50 = { instancePath: instancePath + "/own_tools", schemaPath: "#/properties/own_tools/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+    }
+    if (data.settings !== void 0) {
+      let data55 = data.settings;
+      if (data55 && typeof data55 == "object" && !Array.isArray(data55)) {
+        for (let key5 in data55)
+          if (!func1.call(schema52.properties.settings.properties, key5)) {
+            let err51 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
+            vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+          }
+        if (data55.machine !== void 0) {
+          let data56 = data55.machine;
+          if (typeof data56 == "string") {
+            if (func2(data56) > 200) {
+              let err52 = { instancePath: instancePath + "/settings/machine", schemaPath: "#/properties/settings/properties/machine/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+            }
+          } else {
+            let err53 = { instancePath: instancePath + "/settings/machine", schemaPath: "#/properties/settings/properties/machine/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+          }
+        }
+        if (data55.program !== void 0) {
+          let data57 = data55.program;
+          if (typeof data57 == "string") {
+            if (func2(data57) > 200) {
+              let err54 = { instancePath: instancePath + "/settings/program", schemaPath: "#/properties/settings/properties/program/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+            }
+          } else {
+            let err55 = { instancePath: instancePath + "/settings/program", schemaPath: "#/properties/settings/properties/program/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+          }
+        }
+        if (data55.force !== void 0 && (validate244(data55.force, { instancePath: instancePath + "/settings/force", parentData: data55, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate244.errors : vErrors.concat(validate244.errors), errors = vErrors.length)), data55.current !== void 0 && (validate246(data55.current, { instancePath: instancePath + "/settings/current", parentData: data55, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate246.errors : vErrors.concat(validate246.errors), errors = vErrors.length)), data55.voltage !== void 0 && (validate248(data55.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data55, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate248.errors : vErrors.concat(validate248.errors), errors = vErrors.length)), data55.weld_time !== void 0 && (validate96(data55.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data55, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data55.tip !== void 0 && (validate108(data55.tip, { instancePath: instancePath + "/settings/tip", parentData: data55, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data55.most_force !== void 0 && (validate244(data55.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data55, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate244.errors : vErrors.concat(validate244.errors), errors = vErrors.length)), data55.most_current !== void 0 && (validate246(data55.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data55, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate246.errors : vErrors.concat(validate246.errors), errors = vErrors.length)), data55.travel_speed !== void 0 && (validate254(data55.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data55, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data55.heat_input !== void 0 && (validate256(data55.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data55, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors), errors = vErrors.length)), data55.power !== void 0 && (validate258(data55.power, { instancePath: instancePath + "/settings/power", parentData: data55, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate258.errors : vErrors.concat(validate258.errors), errors = vErrors.length)), data55.passes !== void 0) {
+          let data68 = data55.passes;
+          if (!(typeof data68 == "number" && !(data68 % 1) && !isNaN(data68) && isFinite(data68))) {
+            let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
+            vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+          }
+          if (typeof data68 == "number" && isFinite(data68)) {
+            if (data68 > 20 || isNaN(data68)) {
+              let err57 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/maximum", keyword: "maximum", params: { comparison: "<=", limit: 20 } };
+              vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+            }
+            if (data68 < 1 || isNaN(data68)) {
+              let err58 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+              vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
         }
-        data29.interpass !== void 0 && (validate179(data29.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data29, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data29.stitch !== void 0 && (validate108(data29.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data29, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data29.pause !== void 0 && (validate96(data29.pause, { instancePath: instancePath + "/settings/pause", parentData: data29, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+        data55.interpass !== void 0 && (validate179(data55.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data55, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data55.stitch !== void 0 && (validate108(data55.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data55, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data55.pause !== void 0 && (validate96(data55.pause, { instancePath: instancePath + "/settings/pause", parentData: data55, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
       } else {
-        let err40 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+        let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
       }
     }
     if (data.drawn !== void 0 && typeof data.drawn != "boolean") {
-      let err41 = { instancePath: instancePath + "/drawn", schemaPath: "#/properties/drawn/type", keyword: "type", params: { type: "boolean" } };
-      vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+      let err60 = { instancePath: instancePath + "/drawn", schemaPath: "#/properties/drawn/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
     }
     if (data.place !== void 0) {
-      let data44 = data.place;
-      if (typeof data44 == "string") {
-        if (func2(data44) > 100) {
-          let err42 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/maxLength", keyword: "maxLength", params: { limit: 100 } };
-          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+      let data73 = data.place;
+      if (typeof data73 == "string") {
+        if (func2(data73) > 100) {
+          let err61 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/maxLength", keyword: "maxLength", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
         }
       } else {
-        let err43 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+        let err62 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate248(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate248.errors : vErrors.concat(validate248.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
-      let data49 = data.record;
-      if (typeof data49 == "string") {
-        if (func2(data49) > 200) {
-          let err44 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate265(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate265.errors : vErrors.concat(validate265.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
+      let data78 = data.record;
+      if (typeof data78 == "string") {
+        if (func2(data78) > 200) {
+          let err63 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
       } else {
-        let err45 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+        let err64 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
     data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
   } else {
-    let err46 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+    let err65 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
   }
   return validate214.errors = vErrors, errors === 0;
 }
@@ -1974,8 +2089,8 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
 }
 validate142.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats32 = formats["signed-length"];
-function validate282(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate282.evaluated;
+function validate299(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate299.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1989,11 +2104,11 @@ function validate282(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate282.errors = vErrors, errors === 0;
+  return validate299.errors = vErrors, errors === 0;
 }
-validate282.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate281(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate281.evaluated;
+validate299.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate298(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate298.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2005,16 +2120,16 @@ function validate281(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate282(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate282.errors : vErrors.concat(validate282.errors), errors = vErrors.length);
+      validate299(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate299.errors : vErrors.concat(validate299.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate281.errors = vErrors, errors === 0;
+  return validate298.errors = vErrors, errors === 0;
 }
-validate281.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate288(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate288.evaluated;
+validate298.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate305(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate305.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps")) {
@@ -2083,12 +2198,12 @@ function validate288(data, { instancePath = "", parentData, parentDataProperty, 
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate288.errors = vErrors, errors === 0;
+  return validate305.errors = vErrors, errors === 0;
 }
-validate288.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate305.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema66 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } } } };
-function validate329(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate329.evaluated;
+function validate346(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate346.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes")) {
@@ -2164,12 +2279,12 @@ function validate329(data, { instancePath = "", parentData, parentDataProperty, 
     let err11 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
   }
-  return validate329.errors = vErrors, errors === 0;
+  return validate346.errors = vErrors, errors === 0;
 }
-validate329.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate346.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats34 = formats.insulation;
-function validate358(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate358.evaluated;
+function validate375(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate375.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2183,9 +2298,9 @@ function validate358(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate358.errors = vErrors, errors === 0;
+  return validate375.errors = vErrors, errors === 0;
 }
-validate358.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate375.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3310,7 +3425,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     let err176 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
                   }
-                if (data167.name !== void 0 && (validate66(data167.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data167, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.on !== void 0 && (validate66(data167.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data167, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.nominal !== void 0 && (validate281(data167.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data167, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data167.before !== void 0 && (validate281(data167.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data167, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data167.after !== void 0 && (validate281(data167.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data167, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data167.tolerance !== void 0 && (validate108(data167.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data167, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data167.dropped_because !== void 0) {
+                if (data167.name !== void 0 && (validate66(data167.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data167, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.on !== void 0 && (validate66(data167.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data167, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.nominal !== void 0 && (validate298(data167.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data167, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate298.errors : vErrors.concat(validate298.errors), errors = vErrors.length)), data167.before !== void 0 && (validate298(data167.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data167, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate298.errors : vErrors.concat(validate298.errors), errors = vErrors.length)), data167.after !== void 0 && (validate298(data167.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data167, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate298.errors : vErrors.concat(validate298.errors), errors = vErrors.length)), data167.tolerance !== void 0 && (validate108(data167.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data167, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data167.dropped_because !== void 0) {
                   let data174 = data167.dropped_because;
                   if (typeof data174 == "string") {
                     if (func2(data174) > 400) {
@@ -3341,7 +3456,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             }
             let len15 = data175.length;
             for (let i15 = 0; i15 < len15; i15++)
-              validate288(data175[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data175, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate288.errors : vErrors.concat(validate288.errors), errors = vErrors.length);
+              validate305(data175[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data175, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate305.errors : vErrors.concat(validate305.errors), errors = vErrors.length);
           } else {
             let err182 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
@@ -3538,7 +3653,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             let err212 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
             vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
           }
-        if (data226.scan_before !== void 0 && (validate329(data226.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data226, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate329.errors : vErrors.concat(validate329.errors), errors = vErrors.length)), data226.scan_after !== void 0 && (validate329(data226.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data226, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate329.errors : vErrors.concat(validate329.errors), errors = vErrors.length)), data226.alignment !== void 0) {
+        if (data226.scan_before !== void 0 && (validate346(data226.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data226, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate346.errors : vErrors.concat(validate346.errors), errors = vErrors.length)), data226.scan_after !== void 0 && (validate346(data226.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data226, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate346.errors : vErrors.concat(validate346.errors), errors = vErrors.length)), data226.alignment !== void 0) {
           let data229 = data226.alignment;
           if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
             for (let key29 in data229)
@@ -3638,7 +3753,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err227 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
                 vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
               }
-            if (data253.planned !== void 0 && (validate79(data253.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data253, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data253.done !== void 0 && (validate81(data253.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data253, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data253.by !== void 0 && (validate56(data253.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data253, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data253.cite !== void 0 && (validate84(data253.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data253, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data253.note !== void 0 && (validate58(data253.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data253, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data253.insulation !== void 0 && (validate358(data253.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data253, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate358.errors : vErrors.concat(validate358.errors), errors = vErrors.length)), data253.limit !== void 0 && (validate358(data253.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data253, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate358.errors : vErrors.concat(validate358.errors), errors = vErrors.length)), data253.faults !== void 0) {
+            if (data253.planned !== void 0 && (validate79(data253.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data253, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data253.done !== void 0 && (validate81(data253.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data253, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data253.by !== void 0 && (validate56(data253.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data253, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data253.cite !== void 0 && (validate84(data253.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data253, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data253.note !== void 0 && (validate58(data253.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data253, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data253.insulation !== void 0 && (validate375(data253.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data253, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate375.errors : vErrors.concat(validate375.errors), errors = vErrors.length)), data253.limit !== void 0 && (validate375(data253.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data253, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate375.errors : vErrors.concat(validate375.errors), errors = vErrors.length)), data253.faults !== void 0) {
               let data261 = data253.faults;
               if (typeof data261 == "string") {
                 if (func2(data261) > 400) {

@@ -15,7 +15,7 @@ export interface StatedPack extends StatedItems {
 }
 
 const lists = [
-  ...(['rules', 'limits', 'allowances', 'reaches'] as const),
+  ...(['rules', 'limits', 'allowances', 'reaches', 'windows'] as const),
   ...(['provisions', 'parts', 'documents', 'raises'] as const),
 ] as const;
 

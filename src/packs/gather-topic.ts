@@ -12,6 +12,7 @@ import type {
   Raise,
   Reach,
   Rule,
+  StatedWindow,
   SupersededDocument,
 } from './pack.ts';
 import type { PackPlace } from './pack-fault.ts';
@@ -22,6 +23,7 @@ import { readProvision } from './read-provision.ts';
 import { readRaise, readSuperseded } from './read-small-items.ts';
 import { readRule } from './read-rule.ts';
 import { overlaps } from './version-span.ts';
+import { readWindow } from './read-window.ts';
 
 /** Where a rule stands: a pointer into one file of the pack. */
 export interface RulePlace {
@@ -36,6 +38,7 @@ export interface Gathered {
   readonly limits: Limit[];
   readonly allowances: Allowance[];
   readonly reaches: Reach[];
+  readonly windows: StatedWindow[];
   readonly provisions: Provision[];
   readonly parts: PackPart[];
   readonly documents: SupersededDocument[];
@@ -54,13 +57,14 @@ export function emptyGathered(): Gathered {
     limits: [],
     allowances: [],
     reaches: [],
+    windows: [],
     provisions: [],
     parts: [],
     documents: [],
     raises: [],
     ids: new Map(),
     stated: {
-      ...{ rules: [], limits: [], allowances: [], reaches: [] },
+      ...{ rules: [], limits: [], allowances: [], reaches: [], windows: [] },
       ...{ provisions: [], parts: [], documents: [], raises: [] },
     },
     places: {},
@@ -121,6 +125,12 @@ export function gatherTopic(
       into.stated.reaches.push(stated);
       into.places[placeKey('reach', reach.from)] = list.placeAt(at);
     }
+    for (const stated of topic.windows ?? []) {
+      const window = readWindow(stated, at, list);
+      if (window === undefined) continue;
+      into.windows.push(window);
+      into.stated.windows.push(stated);
+    }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
       if (provision === undefined) continue;
@@ -174,7 +184,7 @@ function soundItems(value: unknown): readonly SoundItem[] {
 }
 
 const lists: ReadonlySet<string> = new Set([
-  ...['rules', 'limits', 'allowances', 'reaches'],
+  ...['rules', 'limits', 'allowances', 'reaches', 'windows'],
   ...['provisions', 'parts', 'documents', 'raises'],
 ]);
 

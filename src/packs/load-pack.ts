@@ -98,19 +98,12 @@ export function loadPackFiles(
     return { ok: false, faults, rules: gathered.rules, placeOfCase };
   }
   const form = (version: string, facts: number): string => canonicalForm(stated, version, facts);
-  const { rules, limits, allowances, reaches, provisions, parts, documents, raises, places } = gathered;
+  const { places, ids: _, stated: _stated, ...items } = gathered;
   if (manifestFile !== undefined) places['pack'] = manifestFile.list.placeAt('/pack');
   const pack: Pack = {
     ...head,
     released: releases.some(({ version }) => version === head.version),
-    rules,
-    limits,
-    allowances,
-    reaches,
-    provisions,
-    parts,
-    documents,
-    raises,
+    ...items,
     releases,
     digest: textDigest(form(head.version, head.facts)),
     places,

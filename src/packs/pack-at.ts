@@ -31,6 +31,7 @@ export function packAt(pack: Pack, { version, digest, released }: PackVersion): 
     limits: inForce(pack.limits, version),
     allowances: inForce(pack.allowances, version),
     reaches: inForce(pack.reaches, version),
+    windows: inForce(pack.windows, version),
     provisions: inForce(pack.provisions, version),
     parts: inForce(pack.parts ?? [], version),
     documents: inForce(pack.documents ?? [], version),

@@ -1,3 +1,4 @@
+import type { WeldWindow } from '../joint/weld-window.ts';
 import type { PackPlace } from './pack-fault.ts';
 
 /** A word, count or yes/no that a fact may equal. */
@@ -100,6 +101,12 @@ export interface Reach extends History {
   readonly from: string;
   readonly mm: number;
   readonly source: Source;
+}
+
+/** Usual settings of a resistance spot, with where they come from. */
+export interface StatedWindow extends WeldWindow, History {
+  readonly source: Source;
+  readonly note?: string;
 }
 
 export interface TimeAbove {
@@ -234,6 +241,7 @@ export interface Pack {
   readonly limits: readonly Limit[];
   readonly allowances: readonly Allowance[];
   readonly reaches: readonly Reach[];
+  readonly windows: readonly StatedWindow[];
   readonly provisions: readonly Provision[];
   readonly parts?: readonly PackPart[];
   readonly documents?: readonly SupersededDocument[];

@@ -1,4 +1,10 @@
-import type { HeatLimit, HeatPractice, MakerStatements, RuleStanding } from '../facts/context.ts';
+import type {
+  HeatLimit,
+  HeatPractice,
+  MakerStatements,
+  RuleStanding,
+  WeldWindows,
+} from '../facts/context.ts';
 import type { CoveredVehicle } from '../vehicle/coverage.ts';
 import { chooseVersions, refuse } from './choose-versions.ts';
 import type { ChosenPack, LockedVersion, Refusal } from './choose-versions.ts';
@@ -27,6 +33,7 @@ export interface ResolvedPacks {
   readonly layers: readonly Layer[];
   readonly limits: ReadonlyMap<string, HeatLimit>;
   readonly practice: HeatPractice;
+  readonly windows: WeldWindows;
   readonly makers: readonly MakerStatements[];
   /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
   readonly setAside: readonly SetAside[];
@@ -92,6 +99,7 @@ export function resolvePacks(
       })),
       limits: merged.limits,
       practice: practised.practice,
+      windows: windowsOf(counting.map(({ at }) => at)),
       makers: packs.flatMap(({ at }) => makerStatements(at)),
       setAside,
       standingOf: (rule) => ruleStanding(counting, rule),
@@ -140,6 +148,11 @@ function reasonAgainst(pack: Pack, vehicle: PlanVehicle): string | undefined {
   const answer = packCovers(pack, vehicle);
   if (answer.covers === 'no') return answer.reason.replace('The reference', 'The pack');
   return otherMarket(pack, vehicle.market);
+}
+
+/** A later layer knows its own sheets better: where it has a window, those under it are not asked. */
+function windowsOf(packs: readonly Pack[]): WeldWindows {
+  return packs.map(({ windows }) => windows).toReversed();
 }
 
 function makerStatements(pack: Pack): readonly MakerStatements[] {

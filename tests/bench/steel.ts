@@ -6,7 +6,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { csvRows } from '../../.build/steel-table.ts';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
+import { rulesOfMaterials } from '../../src/cli/steel-rules.ts';
+import { steelAnswers } from '../../src/cli/steel.ts';
 
 const root = path.dirname(path.dirname(import.meta.dirname));
 const planish = path.join(root, 'bin/planish.js');
@@ -34,16 +35,26 @@ try {
   );
   tell('1,000 designations : reading their JSON, process each', median(pairs.map(([a, b]) => a / b)), '≤ 2');
 
+  const rules = rulesOfMaterials();
   const text = readFileSync(answers, 'utf8');
-  const describeAll = (): void => {
-    for (const name of thousand) describeDesignation(name, { find: false });
-  };
   const within = Array.from(
     { length: 21 },
-    () => [elapsed(describeAll), elapsed(() => JSON.parse(text))] as const,
+    () => [elapsed(() => steelAnswers(thousand, false, rules)), elapsed(() => JSON.parse(text))] as const,
   );
-  tell('the same within one process', median(within.map(([a, b]) => a / b)), 'for reading');
-  tell('microseconds a designation', median(within.map(([a]) => a)), 'for reading');
+  tell('the same within one process', median(within.map(([a, b]) => a / b)), '≤ 2');
+
+  const unlike = [...new Set(coats.flatMap((coat) => names.map((name) => `${name}${coat}`)))].slice(0, 1000);
+  const unlikeText = JSON.stringify(steelAnswers(unlike, false, rules).answers);
+  const apart = Array.from(
+    { length: 21 },
+    () => [elapsed(() => steelAnswers(unlike, false, rules)), elapsed(() => JSON.parse(unlikeText))] as const,
+  );
+  tell(
+    '1,000 of which no two are alike, within one process',
+    median(apart.map(([a, b]) => a / b)),
+    'for reading',
+  );
+  tell('microseconds a designation of these', median(apart.map(([a]) => a)), 'for reading');
 
   const cold = Array.from({ length: 15 }, () => {
     const first = elapsed(() => run([planish, 'steel', 'DC04'], 0));

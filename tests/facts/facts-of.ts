@@ -66,6 +66,21 @@ const practice: HeatPractice = {
   reachMm: new Map([['resistance spot', 25]]),
 };
 
+/** One window, likewise: zinc-coated sheet from 1.0 to 1.6 mm. */
+const windows: DerivationContext['windows'] = [
+  [
+    {
+      coat: 'zinc',
+      overMm: 1,
+      upToMm: 1.6,
+      force: { min: 3, max: 4 },
+      current: { min: 10, max: 14 },
+      time: { min: 0.2, max: 0.3 },
+      tipMm: 6,
+    },
+  ],
+];
+
 const solveStrip = rememberingStripSolver();
 const solveLap = rememberingLapSolver();
 
@@ -117,6 +132,7 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
     asOfDay: asOf.day,
     stage: given.stage ?? plan.stage ?? 'release',
     limits: given.limits ?? limits,
+    windows,
     makers:
       given.statements === undefined && given.parts === undefined && given.documents === undefined
         ? []

@@ -66,11 +66,17 @@ parts:
         cite: { reference: own, at: p. 14 }
         joints:
           - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape, drawn: true }
+          - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, factory_method: resistance spot, count: 56, nugget: 6 mm, pitch: 30 mm, widest_gap: 32 mm, factory_pitch: 33 mm, length: 1900 mm, overlap: 18 mm, edge: 9 mm, access: both sides, pattern: { count: 57, cite: { reference: own, at: p. 15 } }, coupon: { result: passed, date: 2026-10-07, nugget: 6.1 mm, failure: button, at_job_pitch: true, same_setup: true, sheets: [{ grade: 22MnB5, thickness: 1.4 mm }, { grade: HC340LA, thickness: 1.2 mm }] }, settings: { machine: M, program: P, force: 1.2 kN, current: 9 kA, weld_time: 240 ms, tip: 6 mm, most_force: 5 kN, most_current: 14 kA } }
+          - { to: sill, method: plug weld, form: lap, sheets: [ring, sill], count: 3, hole: 8 mm, filler: G3Si1, gas: M21 }
+          - { to: sill, method: arc seam, form: butt with insert, sheets: [ring, sill], gap: 2 mm, insert: { length_each_side: 30 mm, grade: HC340LA } }
+          - { to: sill, method: adhesive and rivet, sheets: [ring, sill], pitch: 30 mm, edge: 10 mm, adhesive: { lot: L1, expires: 2026-12-01, open_time: 60 min, closed_after: 30 min }, fastener: { product: R-48, kind: structural, diameter: 4.8 mm, head: raised, grip_from: 2 mm, grip_to: 4 mm, coating: zinc flake }, old_holes: beside them, edges_sealed: true, own_tools: true }
+          - { to: sill, method: adhesive, sheets: [skin, ring, sill] }
         near: [{ item: wiring, distance: 20 mm, path: joined }]
       - { do: section, at: B, cut_with: saw, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
   - id: sill
     kind: sill
     grade: HC340LA
+    grade_from: { reference: own, at: p. 4 }
     thickness: 1.2 mm
     joined_to: [ring]
     operations:

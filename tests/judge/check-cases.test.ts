@@ -26,6 +26,7 @@ function failed(cases: Partial<Cases>, unless: Parameters<typeof rule>[0]['unles
     limits: [],
     allowances: [],
     reaches: [],
+    windows: [],
     provisions: [],
     digest: 'sha256:0',
   };

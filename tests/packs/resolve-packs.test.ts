@@ -19,6 +19,7 @@ function pack(name: string, given: Partial<Pack> = {}): Pack {
     limits: [],
     allowances: [],
     reaches: [],
+    windows: [],
     provisions: [],
     digest: `sha256:${name}`,
     ...given,

@@ -107,6 +107,7 @@ describe('a promise that is broken is told', () => {
     limits: [],
     allowances: [],
     reaches: [],
+    windows: [],
     provisions: [],
     digest: zero,
     releases: [released('1.0.0')],

@@ -256,9 +256,9 @@ describe('whatever the name', () => {
           if (/^(?:trade name|word of the trade|stated)/.test(one.standard)) continue;
           // A coating that nobody orders may be a slip for the C of cold-hardened strip: both are readings, and it is asked.
           if (one.condition === 'cold hardened' && /Z\d{3}/.test(text.toUpperCase())) continue;
-          // GB grades may begin with HC or HD; of aluminium the alloy alone tells the class.
-          const own = letters(one.designation.replace(/^(?:CR|HR)(?=\d+\/)/, ''));
-          const loose = own.replace(/^ENAW(\d{4}A?).*/, '$1').replace(/(?:EXTRUSION|CLASS\d)$/, '');
+          // GB grades may begin with HC or HD; the word before an AISI number is no part of it; of aluminium the alloy alone tells the class.
+          const own = letters(one.designation.replace(/^(?:CR|HR)(?=\d+\/)|^Type (?=\d)/, ''));
+          const loose = own.replace(/^ENAW(\d{4}A?).*/, '$1').replace(/(?:EXTRUSION|(?:CLASS|TYPE)\d)$/, '');
           expect([letters(text).includes(loose), text, one.designation]).toEqual([
             true,
             text,
