@@ -107,8 +107,12 @@ module.exports = {
       comment: 'A file that nothing reaches from the command line is either forgotten or finished with.',
       severity: 'error',
       from: { path: '^src/cli/main\\.ts$' },
-      // The formulas of heat/ stand before the facts that will read them; take this off when those are there.
-      to: { path: '^src/', pathNot: ['\\.d\\.ts$'], reachable: false },
+      // What a version promises is held by the tests until `packs release` and `recheck` ask it; take this off then.
+      to: {
+        path: '^src/',
+        pathNot: ['\\.d\\.ts$', '^src/(?:packs/semantic-promise|judge/keeps-promise)\\.ts$'],
+        reachable: false,
+      },
     },
     {
       name: 'imports-resolve',

@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { checkCases } from '../src/judge/check-cases.ts';
 import type { PackLoading } from '../src/packs/load-pack.ts';
+import { versionsOf } from '../src/packs/pack-at.ts';
 import type { PackPlace } from '../src/packs/pack-fault.ts';
 import type { Pack } from '../src/packs/pack.ts';
 import { header } from './generated-file.ts';
@@ -10,24 +11,19 @@ import { root } from './json-schema.ts';
 const rules = 'rules';
 
 /**
- * The packs that come with planish, loaded and proved ahead, in a function that makes them when they are asked for. Throws with
- * every fault of a pack that is not right.
+ * The packs that come with planish, loaded and proved ahead, in a function that makes them when they are asked for, and the digests
+ * of all their versions. Throws with every fault of a pack that is not right.
  */
 export async function builtInPacksSource(): Promise<string> {
-  // Only now: the same run may just have made the dictionary and the validator of packs anew.
-  const { loadPackFolder } = await import('../src/packs/load-pack.ts');
-  const facts = await import('../src/generated/fact-names.ts');
-  const dictionary = {
-    version: facts.factSchemaVersion,
-    facts: facts.factDictionary,
-    kinds: facts.sheetKinds,
-  };
-  const packs = readdirSync(path.join(root, rules), { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map((entry) => entry.name)
-    .sort()
-    .map((name) => proved(loadPackFolder(path.join(rules, name), dictionary)));
+  const packs = await sourcePacks();
+  const digests = packs.flatMap((pack) =>
+    versionsOf(pack).map(({ version, digest }) => [digest, { pack: pack.name, version }] as const),
+  );
   return `${header([rules])}import type { Pack } from '../packs/pack.ts';
+
+/** Digest of every version of a built-in pack → which one it is. */
+export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
+  ${JSON.stringify(Object.fromEntries(digests))};
 
 export function builtInPacks(): readonly Pack[] {
   return [
@@ -37,13 +33,31 @@ ${packs.map((pack) => `    ${JSON.stringify(pack)},`).join('\n')}
 `;
 }
 
+/** The packs below `rules`, read from their sources; without places, which only show as wrong beside other packs. */
+export async function sourcePacks(): Promise<readonly Pack[]> {
+  // Only now: the same run may just have made the dictionary and the validator of packs anew.
+  const { loadPackFolder } = await import('../src/packs/load-pack.ts');
+  const facts = await import('../src/generated/fact-names.ts');
+  const dictionary = {
+    version: facts.factSchemaVersion,
+    facts: facts.factDictionary,
+    kinds: facts.sheetKinds,
+  };
+  return readdirSync(path.join(root, rules), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort()
+    .map((name) => proved(loadPackFolder(path.join(rules, name), dictionary)));
+}
+
 function proved(loaded: PackLoading): Pack {
   if (!loaded.ok) throw new Error(loaded.faults.map((fault) => atPlace(fault, fault.sentence)).join('\n'));
   const failed = checkCases(loaded.pack, loaded.placeOfCase);
   if (failed.length > 0) {
     throw new Error(failed.map(({ place, sentence }) => atPlace(place, sentence)).join('\n'));
   }
-  return loaded.pack;
+  const { places: _, ...pack } = loaded.pack;
+  return pack;
 }
 
 function atPlace(place: PackPlace | undefined, sentence: string): string {

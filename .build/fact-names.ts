@@ -3,16 +3,17 @@ import { header } from './generated-file.ts';
 import { readSchema } from './json-schema.ts';
 import type { JsonSchema } from './json-schema.ts';
 
-/** Names, kinds and words of all facts as TypeScript, from the schema of the fact sheets. */
-export function factNames(schemaPath: string): string {
+/** Names, kinds and words of all facts as TypeScript, from the schema of the fact sheets; synonyms of the words from that of the plan. */
+export function factNames(schemaPath: string, planSchemaPath: string): string {
   const schema = readSchema(schemaPath);
+  const plan = readSchema(planSchemaPath);
   const kinds = Object.entries(schema.$defs ?? {});
   refuseTwins(kinds);
   const known = new Set(kinds.map(([kind]) => kind));
   const lines = (make: (kind: string, sheet: JsonSchema) => string): string =>
     kinds.map(([kind, sheet]) => make(kind, sheet)).join('\n');
 
-  return `${header([schemaPath])}import type { Dimension } from '../quantity/dimension.ts';
+  return `${header([schemaPath, planSchemaPath])}import type { Dimension } from '../quantity/dimension.ts';
 
 export type SheetKind =
 ${lines((kind) => `  | ${quote(kind)}`)};
@@ -27,11 +28,15 @@ export interface FactEntry {
   readonly type: 'word' | 'words' | 'text' | 'yes-no' | 'count' | 'number';
   /** All words that the fact may have; absent when the list is open. */
   readonly words?: readonly string[];
+  /** What the trade writes for some of the words, as in a plan. */
+  readonly synonyms?: Readonly<Record<string, string>>;
   /** Unit in which a number is held. */
   readonly unit?: string;
   readonly dimension?: Dimension;
   /** What a report calls the fact. */
   readonly title?: string;
+  /** Known on every sheet; the schema gives nothing that would make it unknown. */
+  readonly alwaysKnown?: boolean;
   readonly description: string;
 }
 
@@ -42,7 +47,7 @@ ${lines((kind, sheet) => `  ${quote(kind)}: { standsOn: ${list(standsOn(kind, sh
 };
 
 export const factDictionary: Readonly<Record<string, FactEntry>> = {
-${lines((kind, sheet) => entries(kind, sheet).join('\n'))}
+${lines((kind, sheet) => entries(kind, sheet, plan).join('\n'))}
 };
 `;
 }
@@ -51,16 +56,18 @@ function names(sheet: JsonSchema): readonly string[] {
   return Object.keys(sheet.properties ?? {}).map((name) => `    | ${quote(name)}`);
 }
 
-function entries(kind: string, sheet: JsonSchema): readonly string[] {
+function entries(kind: string, sheet: JsonSchema, plan: JsonSchema): readonly string[] {
   return Object.entries(sheet.properties ?? {}).map(([name, fact]) => {
     const words = fact.enum ?? (typeof fact.items === 'object' ? fact.items.enum : undefined);
     const entry: Record<string, unknown> = {
       kind,
       type: factType(name, fact),
       words,
+      synonyms: words === undefined ? undefined : synonymsOf(fact, words, plan),
       unit: fact['unit'],
       dimension: dimensionOf(name, fact),
       title: fact.title,
+      alwaysKnown: fact['unknownWhen'] === undefined ? true : undefined,
       description: fact.description,
     };
     const fields = Object.entries(entry).filter(([, value]) => value !== undefined);
@@ -114,7 +121,48 @@ function refuseTwins(kinds: readonly (readonly [string, JsonSchema])[]): void {
   }
 }
 
+/** The synonyms that the plan's schema gives for words of the keys that a fact comes from. */
+function synonymsOf(
+  fact: JsonSchema,
+  words: readonly unknown[],
+  plan: JsonSchema,
+): Readonly<Record<string, string>> | undefined {
+  const from = fact['from'];
+  const found = new Map<string, string>();
+  for (const key of Array.isArray(from) ? from : []) {
+    const synonyms = planPart(plan, String(key).split('.'))?.['synonyms'];
+    if (typeof synonyms !== 'object' || synonyms === null) continue;
+    for (const [synonym, word] of Object.entries(synonyms)) {
+      if (words.includes(word) && !words.includes(synonym)) found.set(synonym, String(word));
+    }
+  }
+  return found.size === 0 ? undefined : Object.fromEntries(found);
+}
+
+function planPart(plan: JsonSchema, keys: readonly string[]): JsonSchema | undefined {
+  let part: JsonSchema | undefined = plan;
+  for (const key of [...keys, undefined]) {
+    for (let next: JsonSchema | undefined = part; next !== undefined;) {
+      part = next;
+      next =
+        part.$ref === undefined
+          ? typeof part.items === 'object'
+            ? part.items
+            : undefined
+          : plan.$defs?.[part.$ref.replace('#/$defs/', '')];
+    }
+    if (key === undefined) break;
+    part = part?.properties?.[key];
+  }
+  return part;
+}
+
 function literal(value: unknown): string {
+  if (typeof value === 'boolean') return String(value);
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
+    const pairs = Object.entries(value).map(([key, one]) => `${quote(key)}: ${quote(String(one))}`);
+    return `{ ${pairs.join(', ')} }`;
+  }
   return Array.isArray(value) ? list(value) : quote(String(value));
 }
 

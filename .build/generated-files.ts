@@ -65,7 +65,11 @@ export const generatedFiles: readonly GeneratedFile[] = [
     madeFrom: [keySchema],
     make: () => validatorTypes(keySchema, 'validateKey', 'KeyFile', './key-types.ts'),
   },
-  { path: 'src/generated/fact-names.ts', madeFrom: [factsSchema], make: () => factNames(factsSchema) },
+  {
+    path: 'src/generated/fact-names.ts',
+    madeFrom: [factsSchema, planSchema],
+    make: () => factNames(factsSchema, planSchema),
+  },
   {
     path: 'src/generated/steel-table.ts',
     madeFrom: [grades, steelNumbers],

@@ -5,7 +5,7 @@ export interface Report {
   readonly report: 1;
   /** Version of planish. */
   readonly planish: string;
-  /** The rule packs, in the order of their layers. */
+  /** The rule packs in their newest versions, in the order of their layers: what a plan that pins none is judged by. */
   readonly packs: readonly Pack[];
   /** Number of the fact schema. */
   readonly facts: number;
@@ -50,6 +50,8 @@ export interface Pack {
   readonly digest: string;
   /** Whether this version was released. */
   readonly released: boolean;
+  /** The newest release that was there, where it comes after the version used. */
+  readonly newer?: string;
 }
 
 /** A stretch of the plan's text. */
@@ -84,6 +86,8 @@ export interface Plan {
   readonly not_judged: readonly NotJudged[];
   /** By part, the part with the worst finding first; within a part the worst first. */
   readonly findings: readonly Finding[];
+  /** The rule packs that this plan was judged by, in the order of their layers: as it pins them, or as its lock does. */
+  readonly packs?: readonly Pack[];
 }
 
 /** How often rules were put to the facts of the plan, and what came of it; absent when it could not be read. */

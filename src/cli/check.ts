@@ -1,3 +1,4 @@
+import path from 'node:path';
 import { builtInPacks } from '../generated/built-in-packs.ts';
 import { factSchemaVersion } from '../generated/fact-names.ts';
 import type { PlanStage } from '../facts/context.ts';
@@ -19,7 +20,9 @@ import { judgeSource, unread } from './judge-source.ts';
 import type { JudgingRun, SourceAnswer } from './judge-source.ts';
 import type { PlanSource } from './plan-source.ts';
 import { readStandardInput } from './read-standard-input.ts';
-import { loadGivenPacks } from './given-packs.ts';
+import { faultLine, loadGivenPacks } from './given-packs.ts';
+import { lockFinder } from './lock-finder.ts';
+import { usedPack } from './used-pack.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
 
@@ -29,6 +32,8 @@ export interface CheckOptions {
   readonly stage?: PlanStage;
   readonly quiet: boolean;
   readonly rules: readonly string[];
+  /** Refuse plans whose packs are not those of their lock. */
+  readonly locked?: boolean;
   readonly colour: boolean;
   readonly columns: number;
 }
@@ -43,7 +48,7 @@ export function check(args: readonly string[], options: CheckOptions): number {
   const packs: readonly Pack[] = [...builtInPacks(), ...given.packs];
   const resolved = resolvePacks(packs, undefined);
   if (!resolved.ok) {
-    complain(resolved.sentence);
+    complain(faultLine(resolved.sentence, resolved.place));
     return 2;
   }
   const sources = findPlans(args, process.cwd());
@@ -53,6 +58,8 @@ export function check(args: readonly string[], options: CheckOptions): number {
     asOfDay: options.asOfDay,
     ...(options.stage === undefined ? {} : { stage: options.stage }),
     solveStrip: rememberingStripSolver(),
+    lockFor: lockFinder(),
+    mustBeLocked: options.locked ?? false,
     solveLap: rememberingLapSolver(),
     resolved: new Map(),
   };
@@ -60,12 +67,7 @@ export function check(args: readonly string[], options: CheckOptions): number {
   let listening = writeOut(
     form.begin({
       planish: version,
-      packs: resolved.packs.layers.map(({ name, version: packVersion, digest, released }) => ({
-        pack: name,
-        version: packVersion,
-        digest,
-        released,
-      })),
+      packs: resolved.packs.layers.map(usedPack),
       factSchema: factSchemaVersion,
       asOf: formatDay(options.asOfDay),
     }),
@@ -76,12 +78,18 @@ export function check(args: readonly string[], options: CheckOptions): number {
     verdicts: { cleared: 0, held: 0, stopped: 0, 'not judged': 0 },
   };
   let skipped = 0;
+  const told = new Set<string>();
   for (const source of sources) {
     const answer = answerTo(run, source);
     if (answer.kind === 'skipped') skipped += 1;
     if (answer.kind === 'not a plan') complain(`${source.shown}: not a plan.`);
     if (answer.kind !== 'plan') continue;
     count(tally, answer.report);
+    for (const sentence of answer.drift ?? []) {
+      if (told.has(sentence)) continue;
+      told.add(sentence);
+      complain(sentence);
+    }
     // A reader that has gone away changes nothing of the exit status: the rest is judged unheard.
     if (listening) listening = writeOut(form.plan(answer.report));
   }
@@ -116,12 +124,18 @@ function answerTo(run: JudgingRun, source: PlanSource): SourceAnswer {
   const file = source.kind === 'file' ? readPlanFile(source.path) : readStandardInput();
   if (!file.ok) return { kind: 'plan', report: unread(source.shown, file.fault.sentence) };
   try {
-    return judgeSource(run, source.shown, file.bytes, source.kind !== 'file' || source.named);
+    const isNamed = source.kind !== 'file' || source.named;
+    return judgeSource(run, source.shown, file.bytes, isNamed, folderOf(source));
   } catch (error) {
     // A defect of planish that one plan brings out must not keep the others from being judged.
     const reason = error instanceof Error ? error.message : String(error);
     return { kind: 'plan', report: unread(source.shown, `planish itself failed on this plan: ${reason}.`) };
   }
+}
+
+/** Where the lock of a plan is looked for. */
+function folderOf(source: PlanSource): string {
+  return source.kind === 'file' ? path.dirname(source.path) : process.cwd();
 }
 
 function complain(line: string): void {

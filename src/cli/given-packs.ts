@@ -1,55 +1,54 @@
-import { existsSync, readdirSync, statSync } from 'node:fs';
-import path from 'node:path';
-import { loadPackFolder } from '../packs/load-pack.ts';
+import { loadPackFiles } from '../packs/load-pack.ts';
 import { checkCases } from '../judge/check-cases.ts';
-import type { PackFault } from '../packs/pack-fault.ts';
+import type { PackPlace } from '../packs/pack-fault.ts';
 import type { Pack } from '../packs/pack.ts';
+import type { FoundPack } from '../packs/read-packed.ts';
+import { readPackSources } from '../packs/read-pack-sources.ts';
 import { dictionary } from './dictionary.ts';
 
 export type GivenPacks =
   | { readonly ok: true; readonly packs: readonly Pack[] }
   | { readonly ok: false; readonly lines: readonly string[] };
 
-/** The packs that the command line names: each a pack's folder, or a folder of such folders. */
-export function loadGivenPacks(folders: readonly string[]): GivenPacks {
+/**
+ * The packs that the command line names: each a pack's folder, a folder of such folders, a packed file or an npm package. One fault
+ * in one of them and none is taken; all faults are told.
+ */
+export function loadGivenPacks(given: readonly string[]): GivenPacks {
   const packs: Pack[] = [];
   const lines: string[] = [];
-  for (const folder of folders) {
-    const found = packFolders(folder);
-    if (found === undefined) {
-      lines.push(`${folder}: the folder cannot be read; who runs planish needs leave to read it.`);
+  for (const one of given) {
+    const found = readPackSources(one, process.cwd());
+    if (!found.ok) {
+      lines.push(found.sentence);
       continue;
     }
-    if (found.length === 0) lines.push(`${folder}: no rule pack lies here (a pack has a pack.yaml).`);
-    for (const one of found) {
-      const loaded = loadPackFolder(one, dictionary);
-      if (!loaded.ok) {
-        lines.push(...loaded.faults.map(faultLine));
-        continue;
-      }
-      for (const { place, sentence } of checkCases(loaded.pack, loaded.placeOfCase)) {
-        lines.push(place === undefined ? `${one}: ${sentence}` : faultLine({ ...place, sentence }));
-      }
-      packs.push(loaded.pack);
+    for (const pack of found.packs) {
+      const { pack: loaded, lines: faults } = loadFound(pack);
+      lines.push(...faults);
+      if (loaded !== undefined) packs.push(loaded);
     }
   }
   return lines.length === 0 ? { ok: true, packs } : { ok: false, lines };
 }
 
-/** Undefined when the folder is there and cannot be read. */
-function packFolders(folder: string): readonly string[] | undefined {
-  if (existsSync(path.join(folder, 'pack.yaml'))) return [folder];
-  if (statSync(folder, { throwIfNoEntry: false })?.isDirectory() !== true) return [];
-  try {
-    return readdirSync(folder)
-      .sort()
-      .map((name) => path.join(folder, name))
-      .filter((inner) => existsSync(path.join(inner, 'pack.yaml')));
-  } catch {
-    return undefined;
-  }
+/** One found pack; every fault of it as a line, those of its cases with the others. */
+export function loadFound({ files, where }: FoundPack): {
+  readonly pack?: Pack;
+  readonly lines: readonly string[];
+} {
+  const loaded = loadPackFiles(files, where, dictionary);
+  const { placeOfCase } = loaded;
+  const failed = checkCases(loaded.ok ? loaded.pack : { rules: loaded.rules }, placeOfCase);
+  const lines = [
+    ...(loaded.ok ? [] : loaded.faults.map((fault) => faultLine(fault.sentence, fault))),
+    ...failed.map(({ place, sentence }) => faultLine(sentence, place)),
+  ];
+  return { ...(loaded.ok ? { pack: loaded.pack } : {}), lines };
 }
 
-function faultLine({ file, line, column, sentence }: Omit<PackFault, 'nearest'>): string {
-  return `${file}, line ${String(line)}, column ${String(column)}: ${sentence}`;
+/** What is wrong, behind its place where there is one. */
+export function faultLine(sentence: string, place: PackPlace | undefined): string {
+  if (place === undefined) return sentence;
+  return `${place.file}, line ${String(place.line)}, column ${String(place.column)}: ${sentence}`;
 }

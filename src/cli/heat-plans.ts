@@ -1,3 +1,4 @@
+import path from 'node:path';
 import type { HeatBounds } from '../facts/heat-limits.ts';
 import { plannedHeats } from '../facts/plan-heat.ts';
 import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
@@ -12,6 +13,7 @@ import { dictionary } from './dictionary.ts';
 import { findPlans } from './find-plans.ts';
 import { openPlan } from './judge-source.ts';
 import type { JudgingRun, OpenedPlan } from './judge-source.ts';
+import { lockFinder } from './lock-finder.ts';
 import type { PlanSource } from './plan-source.ts';
 import { readStandardInput } from './read-standard-input.ts';
 
@@ -32,6 +34,7 @@ export function heatsOfPlans(
     dictionary,
     asOfDay,
     solveStrip: rememberingStripSolver(),
+    lockFor: lockFinder(),
     solveLap: rememberingLapSolver(),
     resolved: new Map(),
   };
@@ -60,7 +63,9 @@ function heatsOf(
   const file = source.kind === 'file' ? readPlanFile(source.path) : readStandardInput();
   if (!file.ok) return unread(file.fault.sentence);
   try {
-    const opened = openPlan(run, source.shown, file.bytes, source.kind !== 'file' || source.named);
+    const isNamed = source.kind !== 'file' || source.named;
+    const folder = source.kind === 'file' ? path.dirname(source.path) : process.cwd();
+    const opened = openPlan(run, source.shown, file.bytes, isNamed, folder);
     switch (opened.kind) {
       case 'opened':
         return shown(opened, source.shown, boundsOf);

@@ -23,7 +23,7 @@ import { seamJson } from '../report/seam-json.ts';
 import { seamText } from '../report/seam-text.ts';
 import type { UsedPack } from '../report/plan-report.ts';
 import { visibleText } from '../report/visible-text.ts';
-import { loadGivenPacks } from './given-packs.ts';
+import { faultLine, loadGivenPacks } from './given-packs.ts';
 import { readHeatOptions } from './heat-options.ts';
 import { heatsOfPlans } from './heat-plans.ts';
 import { readSeamOptions, strayOptions } from './seam-options.ts';
@@ -53,7 +53,7 @@ export function heat(plans: readonly string[], asked: SeamArguments, options: He
   if (!given.ok) return refuse(given.lines);
   const packs = [...builtInPacks(), ...given.packs];
   const resolved = resolvePacks(packs, undefined);
-  if (!resolved.ok) return refuse([resolved.sentence]);
+  if (!resolved.ok) return refuse([faultLine(resolved.sentence, resolved.place)]);
   const contradiction = bothAsked(plans, asked);
   if (contradiction !== undefined) return refuse([contradiction]);
   return plans.length === 0

@@ -3,6 +3,7 @@ import { readDate } from '../quantity/iso-date.ts';
 import { check } from './check.ts';
 import { wantsColour } from './colour-choice.ts';
 import { addHeatCommand } from './heat-command.ts';
+import { addPacksCommand } from './packs-command.ts';
 import { addMarkCommand } from './mark-command.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
@@ -42,11 +43,12 @@ export function program(): Command {
       ]),
     )
     .option(
-      '--rules <folder>',
-      'folder of a further rule pack, or of several; may be given again',
+      '--rules <pack>',
+      'a further rule pack: its folder, a folder of several, a packed file (.tgz) or an npm package; may be given again',
       collect,
       [],
     )
+    .option('--locked', 'judge only by the packs that planish.lock.yaml fixes, and by no others', false)
     .option('--quiet', 'one line for each plan that is not cleared, nothing else', false)
     .addHelpText('after', checkHelp)
     .exitOverride()
@@ -57,6 +59,7 @@ export function program(): Command {
         ...(options.stage === undefined ? {} : { stage: options.stage }),
         quiet: options.quiet,
         rules: options.rules,
+        locked: options.locked,
         colour: wantsColour(process.env, process.stdout.isTTY),
         columns: 80,
       });
@@ -82,6 +85,7 @@ export function program(): Command {
       });
     });
 
+  addPacksCommand(planish);
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
   return planish;
@@ -98,6 +102,7 @@ interface CheckArguments {
   readonly stage?: 'draft' | 'start' | 'release';
   readonly rules: readonly string[];
   readonly quiet: boolean;
+  readonly locked: boolean;
 }
 
 /** In UTC, days since 1970-01-01. */

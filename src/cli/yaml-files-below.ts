@@ -1,5 +1,6 @@
 import { readdirSync, realpathSync, statSync } from 'node:fs';
 import path from 'node:path';
+import { lockName } from '../packs/read-lock.ts';
 
 export interface FolderContent {
   /** Full paths, in the order of their names. */
@@ -11,8 +12,8 @@ export interface FolderContent {
 /** `.YAML` too: a file that a shop's computer wrote in capitals is a plan like any other. */
 const yamlName = /\.ya?ml$/iu;
 
-/** Folders of other people's files. */
-const leftOut: ReadonlySet<string> = new Set(['node_modules']);
+/** Folders of other people's files, and the lock, which is planish's own. */
+const leftOut: ReadonlySet<string> = new Set(['node_modules', lockName]);
 
 /**
  * The YAML files below a folder. Links are followed, since a plan that is linked in is one of the folder's plans, but no folder

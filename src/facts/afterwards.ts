@@ -4,6 +4,7 @@ import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { dayOf, whenOf } from './quantity-of.ts';
+import { ruleNoteFact } from './rule-note.ts';
 import type { FactSheet } from './sheet.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
@@ -102,6 +103,7 @@ function examine(
     at,
     facts: {
       'deviation.rule': statedOr(deviation.rule, `${at}/rule`, 'No rule is named.'),
+      'deviation.rule_note': ruleNoteFact(survey.context, deviation.rule, `${at}/rule`),
       'deviation.matches': computed(matchWord(matching), at),
       'deviation.complete': computed(missing.length === 0, at),
       'deviation.missing': computedOr(missing.join(', ') || undefined, at, 'Nothing is missing.'),

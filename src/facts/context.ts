@@ -24,16 +24,40 @@ export interface NamedOperation {
   readonly at?: string;
 }
 
-/** One entry of a vehicle pack: what the maker's document says of one kind of part. */
-export interface MakerStatement {
+/** What an entry of a vehicle pack is about, and where the maker's document says it. */
+export interface MakerEntry {
   readonly part: string;
   readonly sides?: readonly string[];
   readonly bodies?: readonly string[];
   readonly years: { readonly from: number; readonly to: number };
+  readonly vins?: { readonly from: string; readonly to: string };
   readonly document: string;
   readonly revision?: string;
   readonly published?: string;
   readonly page?: string;
+}
+
+/** What the maker's document says one kind of part is. */
+export interface MakerPart extends MakerEntry {
+  readonly grade?: string;
+  readonly tensileMpa?: number;
+  /** A strength class, by the words of a plan. */
+  readonly class?: string;
+  readonly thicknessMm?: number;
+  readonly onePiece?: boolean;
+  /** Kinds of part that hide it. */
+  readonly under: readonly string[];
+}
+
+/** A document, or one revision of it, that another one took the place of. */
+export interface SupersededDocument {
+  readonly document: string;
+  readonly revision?: string;
+  readonly by: { readonly document: string; readonly revision?: string; readonly published?: string };
+}
+
+/** What the maker's document says of the work on one kind of part. */
+export interface MakerStatement extends MakerEntry {
   readonly shall: readonly NamedOperation[];
   readonly shallNot: readonly NamedOperation[];
   readonly may: readonly NamedOperation[];
@@ -47,7 +71,18 @@ export interface MakerStatements {
   readonly maker: string;
   readonly models: readonly string[];
   readonly statements: readonly MakerStatement[];
+  readonly parts?: readonly MakerPart[];
+  readonly documents?: readonly SupersededDocument[];
 }
+
+/** What is known of a rule id that a plan names. */
+export type RuleStanding =
+  | { readonly kind: 'current' }
+  /** It ended with a version; `replacedBy` is the rule in force that took its place, where there is one. */
+  | { readonly kind: 'ended'; readonly with: string; readonly replacedBy?: string }
+  /** It begins with a later version than the one that judges. */
+  | { readonly kind: 'later'; readonly with: string }
+  | { readonly kind: 'no such rule'; readonly nearest: readonly string[] };
 
 /** Usual settings of resistance spots, a list a pack, the last layer first. */
 export type WeldWindows = readonly (readonly WeldWindow[])[];
@@ -65,6 +100,8 @@ export interface DerivationContext {
   /** Tolerance of a point by axis and of a diagonal where the plan states none, mm; a pack sets it. Left out: nobody does. */
   readonly tolerances?: ReadonlyMap<'point' | 'opening', number>;
   readonly makers: readonly MakerStatements[];
+  /** What the packs know of a rule id; left out, every id counts as one of a rule in force. */
+  readonly ruleStanding?: (id: string) => RuleStanding;
   /** Conduction along a strip; handed in so that one run computes equal heats once. */
   readonly solveStrip: (strip: HeldSheet) => SheetAnswer;
   /** The same for a strip and a second sheet on it. */

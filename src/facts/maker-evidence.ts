@@ -24,6 +24,8 @@ export function materialEvidence(
   survey: Survey,
   part: Part,
 ): 'maker document' | 'marking on part' | 'hint' | 'none' {
+  // What the plan leaves out comes from the maker's document in a vehicle pack.
+  if (survey.gradesFromPacks?.has(part) === true) return 'maker document';
   const from = part.grade_from;
   if (from === undefined) return 'none';
   if (from.by === 'marking on part') return 'marking on part';

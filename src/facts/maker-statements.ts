@@ -1,6 +1,7 @@
 import { sameName } from '../vehicle/same-name.ts';
+import { entriesForModel, isForModel, isForSide, isForVehicle, whereItSays } from './maker-applies.ts';
 import { sharePage } from './same-page.ts';
-import type { MakerStatement, MakerStatements, NamedOperation } from './context.ts';
+import type { MakerStatement, NamedOperation } from './context.ts';
 import type { CitationSurvey, OperationSurvey, PartSurvey, Survey } from './survey.ts';
 
 /** A statement that is about this very part, with the pack that carries it. */
@@ -30,26 +31,15 @@ export function statementsFor(
   { part }: PartSurvey,
   inDoubt: boolean,
 ): readonly ApplicableStatement[] {
-  const { maker, model, body, model_year: year } = survey.plan.vehicle;
-  if (maker === undefined || model === undefined) return [];
-  return survey.context.makers
-    .filter((makers) => isForModel(makers, maker, model))
-    .flatMap(({ pack, statements }) => statements.map((statement) => ({ pack, statement })))
-    .filter(({ statement }) => {
-      const yearFits =
-        year === undefined ? inDoubt : year >= statement.years.from && year <= statement.years.to;
-      const bodyFits =
-        statement.bodies === undefined ||
-        (body === undefined ? inDoubt : statement.bodies.some((one) => sameName(one, body)));
-      const sideFits =
-        statement.sides === undefined ||
-        (part.side === undefined || part.side === 'both' ? inDoubt : statement.sides.includes(part.side));
-      return statement.part === part.kind && yearFits && bodyFits && sideFits;
-    });
-}
-
-function isForModel(makers: MakerStatements, maker: string, model: string): boolean {
-  return sameName(makers.maker, maker) && makers.models.some((one) => sameName(one, model));
+  const { vehicle } = survey.plan;
+  return entriesForModel(vehicle, survey.context.makers, ({ statements }) => statements)
+    .filter(
+      ({ entry }) =>
+        entry.part === part.kind &&
+        isForVehicle(entry, vehicle, inDoubt) &&
+        isForSide(entry, part.side, inDoubt),
+    )
+    .map(({ pack, entry }) => ({ pack, statement: entry }));
 }
 
 /** What the maker says shall be done with the part, and whether an operation of the plan does it. */
@@ -111,16 +101,6 @@ export function citesStatement(
   const { page } = statement;
   const samePage = page === undefined || citation.place === undefined || sharePage(citation.place, page);
   return samePage ? 'yes' : 'other page';
-}
-
-export function whereItSays(statement: MakerStatement, pack: string): string {
-  const { document, revision, page } = statement;
-  const parts = [
-    document,
-    ...(revision === undefined ? [] : [`revision ${revision}`]),
-    ...(page === undefined ? [] : [page]),
-  ];
-  return `${parts.join(', ')}, in pack ${pack}`;
 }
 
 export function nameOperation({ do: word, extent, at }: NamedOperation): string {

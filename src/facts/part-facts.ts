@@ -5,6 +5,7 @@ import type { TriState } from './tri-state.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown } from './make-fact.ts';
 import { donorFacts } from './donor-facts.ts';
 import { insideProtection } from './inside-protection.ts';
+import { packPartFacts } from './pack-part-facts.ts';
 import { partDamageFacts } from './part-damage-facts.ts';
 import { partMaterialDoubts } from './part-material-doubts.ts';
 import { partMaterialFacts } from './part-material-facts.ts';
@@ -47,13 +48,20 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
       `${at}/structural`,
     ),
     'part.one_piece':
-      part.one_piece !== undefined
-        ? stated(part.one_piece, `${at}/one_piece`)
-        : part.kind === 'door ring'
-          ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
-          : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
+      part.one_piece !== undefined && one.pack?.answer.entry.onePiece === part.one_piece
+        ? tabled(
+            part.one_piece,
+            `The maker’s document says so: ${one.pack.answer.saidBy}.`,
+            `${at}/one_piece`,
+          )
+        : part.one_piece !== undefined
+          ? stated(part.one_piece, `${at}/one_piece`)
+          : part.kind === 'door ring'
+            ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
+            : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
     ...partMaterialFacts(survey, one),
     ...partMaterialDoubts(survey, one),
+    ...packPartFacts(survey, one),
     ...partStrengthFacts(survey, one),
     ...partDamageFacts(survey, one),
     'part.skin': computed(hidesStructure(one), `${at}/kind`),

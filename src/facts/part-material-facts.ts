@@ -1,6 +1,6 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
-import { computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
+import { computed, computedOr, known, stated, statedOr, tabled, unknown } from './make-fact.ts';
 import { quantityOf } from './quantity-of.ts';
 import { materialEvidence } from './maker-evidence.ts';
 import type { PartSurvey, Survey } from './survey.ts';
@@ -25,7 +25,7 @@ const psiPerMpa = 145.0377377;
 /** What the part is made of, how strong it is, and what that statement rests on. */
 export function partMaterialFacts(
   survey: Survey,
-  { part, at, material }: PartSurvey,
+  { part, at, material, pack }: PartSurvey,
 ): Readonly<Record<MaterialFact & FactNames['part'], Fact>> {
   const place =
     part.grade !== undefined ? `${at}/grade` : part.strength !== undefined ? `${at}/strength` : `${at}/class`;
@@ -59,11 +59,18 @@ export function partMaterialFacts(
       'Nothing disagrees.',
     ),
     'part.material_evidence': computed(materialEvidence(survey, part), `${at}/grade_from`),
-    'part.thickness': statedOr(
-      quantityOf(part.thickness, 'length'),
-      `${at}/thickness`,
-      'The sheet thickness is not stated.',
-    ),
+    'part.thickness':
+      pack?.completed.has('thickness') === true
+        ? tabled(
+            quantityOf(part.thickness, 'length') ?? 0,
+            `The plan does not state it: ${pack.answer.saidBy}.`,
+            `${at}/thickness`,
+          )
+        : statedOr(
+            quantityOf(part.thickness, 'length'),
+            `${at}/thickness`,
+            'The sheet thickness is not stated.',
+          ),
     'part.coating':
       part.coating !== undefined
         ? stated(part.coating, `${at}/coating`)

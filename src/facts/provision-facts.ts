@@ -8,9 +8,10 @@ import {
   nameOperation,
   packForVehicle,
   statementsFor,
-  whereItSays,
 } from './maker-statements.ts';
 import { computed, computedOr, unknown } from './make-fact.ts';
+import { whereItSays } from './maker-applies.ts';
+import { successorOf } from './superseded.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 type ProvisionFact =
@@ -24,7 +25,7 @@ type ProvisionFact =
   | 'provision.forbids_text'
   | 'provision.to_type_in';
 
-type OpenPoint = 'not cited' | 'revision' | 'page' | 'place' | 'conditions' | 'not kept';
+type OpenPoint = 'superseded' | 'not cited' | 'revision' | 'page' | 'place' | 'conditions' | 'not kept';
 
 /** A may or shall for the operation, and what keeps it from counting. */
 interface Permission extends ApplicableStatement {
@@ -104,7 +105,10 @@ function permissionsFor(survey: Survey, one: OperationSurvey): readonly Permissi
           ...applicable,
           shall,
           notKept,
-          open: openPoints(applicable, one, fits === true, notKept),
+          open: [
+            ...(successorOf(survey, statement) === undefined ? [] : (['superseded'] as const)),
+            ...openPoints(applicable, one, fits === true, notKept),
+          ],
         });
       }
     }
@@ -193,6 +197,7 @@ function pendingText({ statement }: Permission, one: OperationSurvey): string | 
 
 function openText({ statement, pack, open, notKept }: Permission): string {
   const words: Readonly<Record<OpenPoint, string>> = {
+    superseded: 'another document took the place of this one',
     'not cited': 'this plan does not cite it with its place',
     revision: `this plan cites another revision than ${statement.revision ?? 'the one in the pack'}`,
     page: `this plan cites another place of it than ${statement.page ?? 'the one in the pack'}`,

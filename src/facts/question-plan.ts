@@ -50,7 +50,7 @@ export function askedPlan(
         : []),
     ],
   };
-  const survey = surveyPlan(plan, { ...context, makers: [], windows: [], asOfDay: 0, stage: 'draft' });
+  const survey = surveyPlan(plan, { ...context, windows: [], makers: [], asOfDay: 0, stage: 'draft' });
   const [heated] = survey.operations;
   if (heated === undefined) throw new Error('the question has no operation');
   const [neighbour] =

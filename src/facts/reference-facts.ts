@@ -6,6 +6,7 @@ import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { dayOf, listOf, whenOf } from './quantity-of.ts';
 import type { OperationSurvey, ReferenceSurvey, Survey } from './survey.ts';
+import { nameDocument, successorOf } from './superseded.ts';
 import type { Paper } from './survey-papers.ts';
 
 type ReferenceFacts = Readonly<Record<FactNames['reference'], Fact>>;
@@ -61,6 +62,7 @@ export function referenceFacts(
       `${at}/calls`,
     ),
     'reference.revision_in_pack': revisionInPack(survey, one),
+    'reference.superseded_by': supersededBy(survey, one),
     'reference.id_repeated': computed(
       reference.id !== undefined && survey.referenceById.get(reference.id) !== one,
       at,
@@ -167,6 +169,15 @@ function lookUpAge(survey: Survey, { reference, at }: ReferenceSurvey): Fact {
   if (day === undefined) return unknown('No look-up day is written.', `${at}/looked_up`);
   const until = dayOf(survey.plan.sign_off?.date) ?? survey.context.asOfDay;
   return computed(Math.max(0, until - day), `${at}/looked_up`);
+}
+
+function supersededBy(survey: Survey, { reference, at }: ReferenceSurvey): Fact {
+  const successor = successorOf(survey, reference);
+  return computedOr(
+    successor === undefined ? undefined : nameDocument(successor),
+    `${at}/document`,
+    'No vehicle pack says that another document took its place.',
+  );
 }
 
 function revisionInPack(survey: Survey, { reference, at }: ReferenceSurvey): Fact {

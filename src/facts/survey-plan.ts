@@ -3,6 +3,7 @@ import type { DerivationContext } from './context.ts';
 import type { SettledMaterial } from '../steel/settle-material.ts';
 import { calledKind } from './called-kind.ts';
 import { carriesCrashLoad, carriesCrashLoadByStrength, usuallyCosmetic } from './part-kinds.ts';
+import { compareMaterials, completePart, packPartOf, strongerMaterial } from './pack-part.ts';
 import { settlePartMaterial } from './part-material.ts';
 import { listOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, ReferenceSurvey, Survey } from './survey.ts';
@@ -15,7 +16,9 @@ import { otherSides, twinParts } from './twin-parts.ts';
 export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
   const references = surveyReferences(plan);
   const referenceById = firstById(references, (survey) => survey.reference.id);
-  const parts = plan.parts.map((part, index) => surveyPart(part, `/parts/${String(index)}`, referenceById));
+  const parts = plan.parts.map((part, index) =>
+    surveyPart(plan, context, part, `/parts/${String(index)}`, referenceById),
+  );
   const twins = twinParts(parts);
   return {
     plan,
@@ -24,6 +27,9 @@ export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
     referenceById,
     parts,
     partById: firstById(parts, (survey) => survey.part.id),
+    gradesFromPacks: new Set(
+      parts.filter(({ pack }) => pack?.completed.has('material') === true).map(({ part }) => part),
+    ),
     twins,
     otherSide: otherSides(twins),
     namedBy: byNamedId(parts),
@@ -32,14 +38,16 @@ export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
 }
 
 function surveyPart(
+  plan: Plan,
+  context: DerivationContext,
   written: Part,
   at: string,
   referenceById: ReadonlyMap<string, ReferenceSurvey>,
 ): PartSurvey {
   const operations: OperationSurvey[] = [];
   const called = calledKind(written);
-  const part: Part = called === undefined ? written : { ...written, kind: called };
-  const material = settlePartMaterial(part);
+  const stated: Part = called === undefined ? written : { ...written, kind: called };
+  const { part, material, pack } = withPack(plan, context, stated);
   const survey: PartSurvey = {
     part,
     at,
@@ -47,6 +55,7 @@ function surveyPart(
     material,
     ...(called === undefined ? {} : { called }),
     structural: structural(part, material.class),
+    ...(pack === undefined ? {} : { pack }),
     operations,
     names: namedIds(part),
   };
@@ -54,6 +63,30 @@ function surveyPart(
     operations.push(surveyOperation(operation, `${at}/operations/${String(index)}`, survey, referenceById));
   });
   return survey;
+}
+
+/** The part as the plan states it, completed from the vehicle packs; of two materials the stronger counts. */
+function withPack(
+  plan: Plan,
+  context: DerivationContext,
+  stated: Part,
+): Pick<PartSurvey, 'part' | 'material' | 'pack'> {
+  const answer = packPartOf(plan.vehicle, context.makers, stated);
+  if (answer === undefined) return { part: stated, material: settlePartMaterial(stated) };
+  const { part, completed } = completePart(stated, answer);
+  const own = settlePartMaterial(part);
+  const how = compareMaterials(part, own, answer.material, completed);
+  return {
+    // In one piece as soon as one of the two says so.
+    part: answer.entry.onePiece === true ? { ...part, one_piece: true } : part,
+    material: strongerMaterial(own, answer, how),
+    pack: {
+      answer,
+      completed,
+      how,
+      ...(stated.one_piece === undefined ? {} : { onePieceStated: stated.one_piece }),
+    },
+  };
 }
 
 function surveyOperation(

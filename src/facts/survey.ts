@@ -2,6 +2,7 @@ import type { Joint, Operation, Part, PartKind, Plan, PlanReferencesItem } from 
 import type { SettledMaterial } from '../steel/settle-material.ts';
 import type { Coverage } from '../vehicle/coverage.ts';
 import type { DerivationContext } from './context.ts';
+import type { Completed, PackMaterial, PackPart } from './pack-part.ts';
 import type { TriState } from './tri-state.ts';
 
 export interface ReferenceSurvey {
@@ -74,6 +75,14 @@ export interface PartSurvey {
   readonly called?: PartKind;
   /** As stated, and always for a kind, and a strength, that carries crash load. */
   readonly structural: TriState;
+  /** What the vehicle packs say that it is; what the plan leaves out is then taken from there. */
+  readonly pack?: {
+    readonly answer: PackPart;
+    readonly completed: ReadonlySet<Completed>;
+    readonly how: PackMaterial;
+    /** As the plan states it. */
+    readonly onePieceStated?: boolean;
+  };
   readonly operations: readonly OperationSurvey[];
   /** Ids of the parts that it says it is joined to or layered with. */
   readonly names: ReadonlySet<string>;
@@ -93,6 +102,8 @@ export interface Survey {
   readonly referenceById: ReadonlyMap<string, ReferenceSurvey>;
   readonly parts: readonly PartSurvey[];
   readonly partById: ReadonlyMap<string, PartSurvey>;
+  /** Parts of which the material was taken from a vehicle pack. */
+  readonly gradesFromPacks?: ReadonlySet<Part>;
   /** The same part of the other side, where one stands before it in the plan. */
   readonly twins: ReadonlyMap<PartSurvey, PartSurvey>;
   /** Parts of which the plan has both sides, by the place of each. */

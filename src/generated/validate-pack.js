@@ -68,15 +68,15 @@ var require_equal = __commonJS({
 });
 
 // src/generated/validatePack.js
-var func1 = require_ucs2length().default;
+var schema20 = { type: "object", additionalProperties: !1, required: ["pack", "format", "facts", "version", "title"], properties: { pack: { $ref: "#/$defs/name" }, format: { type: "integer", minimum: 1, maximum: 1e3 }, facts: { type: "integer", minimum: 1, maximum: 1e3 }, version: { $ref: "#/$defs/version" }, released: { type: "boolean" }, title: { type: "string", minLength: 1, maxLength: 200 }, vehicle: { $ref: "#/$defs/vehicle" }, layer: { enum: ["general", "market", "vehicle", "shop"] }, markets: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, vehicle_before: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/vehicle_until" } } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 function validate54(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate54.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
-    if (func1(data) > 60) {
+    if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (func1(data) < 1) {
+    if (func2(data) < 1) {
       let err1 = { instancePath, schemaPath: "#/minLength", keyword: "minLength", params: { limit: 1 } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -87,22 +87,95 @@ function validate54(data, { instancePath = "", parentData, parentDataProperty, r
   return validate54.errors = vErrors, errors === 0;
 }
 validate54.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema23 = { type: ["string", "integer"], maxLength: 40 };
-function validate57(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate57.evaluated;
+function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate56.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 20) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 20 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (func2(data) < 5) {
+      let err1 = { instancePath, schemaPath: "#/minLength", keyword: "minLength", params: { limit: 5 } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+  }
+  return validate56.errors = vErrors, errors === 0;
+}
+validate56.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema24 = { type: ["string", "integer"], maxLength: 40 };
+function validate59(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate59.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && !(data % 1) && !isNaN(data) && isFinite(data))) {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema23.type } };
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema24.type } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  if (typeof data == "string" && func1(data) > 40) {
+  if (typeof data == "string" && func2(data) > 40) {
     let err1 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 40 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate57.errors = vErrors, errors === 0;
+  return validate59.errors = vErrors, errors === 0;
 }
-validate57.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate56.evaluated;
+validate59.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.from === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.to === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "to" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "from" || key0 === "to")) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    if (data.from !== void 0) {
+      let data0 = data.from;
+      if (typeof data0 == "string") {
+        if (func2(data0) > 40) {
+          let err3 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/maxLength", keyword: "maxLength", params: { limit: 40 } };
+          vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+        }
+        if (func2(data0) < 1) {
+          let err4 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+      } else {
+        let err5 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    }
+    if (data.to !== void 0) {
+      let data1 = data.to;
+      if (typeof data1 == "string") {
+        if (func2(data1) > 40) {
+          let err6 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/maxLength", keyword: "maxLength", params: { limit: 40 } };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+        if (func2(data1) < 1) {
+          let err7 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+      } else {
+        let err8 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    }
+  } else {
+    let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+  }
+  return validate61.errors = vErrors, errors === 0;
+}
+validate61.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate58.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.maker === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "maker" } };
@@ -113,18 +186,18 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "maker" || key0 === "models" || key0 === "bodies" || key0 === "years")) {
+      if (!(key0 === "maker" || key0 === "models" || key0 === "bodies" || key0 === "years" || key0 === "vins")) {
         let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.maker !== void 0) {
       let data0 = data.maker;
       if (typeof data0 == "string") {
-        if (func1(data0) > 100) {
+        if (func2(data0) > 100) {
           let err3 = { instancePath: instancePath + "/maker", schemaPath: "#/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
-        if (func1(data0) < 1) {
+        if (func2(data0) < 1) {
           let err4 = { instancePath: instancePath + "/maker", schemaPath: "#/properties/maker/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
@@ -148,11 +221,11 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data2 = data1[i0];
           if (typeof data2 == "string") {
-            if (func1(data2) > 100) {
+            if (func2(data2) > 100) {
               let err8 = { instancePath: instancePath + "/models/" + i0, schemaPath: "#/properties/models/items/maxLength", keyword: "maxLength", params: { limit: 100 } };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
-            if (func1(data2) < 1) {
+            if (func2(data2) < 1) {
               let err9 = { instancePath: instancePath + "/models/" + i0, schemaPath: "#/properties/models/items/minLength", keyword: "minLength", params: { limit: 1 } };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
@@ -181,11 +254,11 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i1 = 0; i1 < len1; i1++) {
           let data4 = data3[i1];
           if (typeof data4 == "string") {
-            if (func1(data4) > 100) {
+            if (func2(data4) > 100) {
               let err14 = { instancePath: instancePath + "/bodies/" + i1, schemaPath: "#/properties/bodies/items/maxLength", keyword: "maxLength", params: { limit: 100 } };
               vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
             }
-            if (func1(data4) < 1) {
+            if (func2(data4) < 1) {
               let err15 = { instancePath: instancePath + "/bodies/" + i1, schemaPath: "#/properties/bodies/items/minLength", keyword: "minLength", params: { limit: 1 } };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
@@ -199,14 +272,38 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    data.years !== void 0 && (validate57(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors), errors = vErrors.length));
+    data.years !== void 0 && (validate59(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.vins !== void 0 && (validate61(data.vins, { instancePath: instancePath + "/vins", parentData: data, parentDataProperty: "vins", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length));
   } else {
     let err18 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
   }
-  return validate56.errors = vErrors, errors === 0;
+  return validate58.errors = vErrors, errors === 0;
 }
-validate56.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate58.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate64(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate64.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.until === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "until" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.vehicle === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "vehicle" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "until" || key0 === "vehicle")) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.vehicle !== void 0 && (validate58(data.vehicle, { instancePath: instancePath + "/vehicle", parentData: data, parentDataProperty: "vehicle", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+  } else {
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+  }
+  return validate64.errors = vErrors, errors === 0;
+}
+validate64.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -226,137 +323,410 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
       let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "version" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
-    if (data.released === void 0) {
-      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "released" } };
+    if (data.title === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "title" } };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
-    if (data.title === void 0) {
-      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "title" } };
-      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
-    }
     for (let key0 in data)
-      if (!(key0 === "pack" || key0 === "format" || key0 === "facts" || key0 === "version" || key0 === "released" || key0 === "title" || key0 === "vehicle")) {
-        let err6 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
-        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      if (!func1.call(schema20.properties, key0)) {
+        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     if (data.pack !== void 0 && (validate54(data.pack, { instancePath: instancePath + "/pack", parentData: data, parentDataProperty: "pack", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.format !== void 0) {
       let data1 = data.format;
       if (!(typeof data1 == "number" && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
-        let err7 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/type", keyword: "type", params: { type: "integer" } };
-        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        let err6 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/type", keyword: "type", params: { type: "integer" } };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
       if (typeof data1 == "number" && isFinite(data1)) {
         if (data1 > 1e3 || isNaN(data1)) {
-          let err8 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e3 } };
-          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+          let err7 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e3 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
         if (data1 < 1 || isNaN(data1)) {
-          let err9 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
-          vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+          let err8 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
       }
     }
     if (data.facts !== void 0) {
       let data2 = data.facts;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
-        let err10 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/type", keyword: "type", params: { type: "integer" } };
-        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+        let err9 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/type", keyword: "type", params: { type: "integer" } };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
       }
       if (typeof data2 == "number" && isFinite(data2)) {
         if (data2 > 1e3 || isNaN(data2)) {
-          let err11 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e3 } };
-          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+          let err10 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e3 } };
+          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
         if (data2 < 1 || isNaN(data2)) {
-          let err12 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
-          vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+          let err11 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
       }
     }
-    if (data.version !== void 0) {
-      let data3 = data.version;
-      if (typeof data3 == "string") {
-        if (func1(data3) > 20) {
-          let err13 = { instancePath: instancePath + "/version", schemaPath: "#/properties/version/maxLength", keyword: "maxLength", params: { limit: 20 } };
-          vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
-        }
-        if (func1(data3) < 5) {
-          let err14 = { instancePath: instancePath + "/version", schemaPath: "#/properties/version/minLength", keyword: "minLength", params: { limit: 5 } };
-          vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
-        }
-      } else {
-        let err15 = { instancePath: instancePath + "/version", schemaPath: "#/properties/version/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
-      }
-    }
-    if (data.released !== void 0 && typeof data.released != "boolean") {
-      let err16 = { instancePath: instancePath + "/released", schemaPath: "#/properties/released/type", keyword: "type", params: { type: "boolean" } };
-      vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+    if (data.version !== void 0 && (validate56(data.version, { instancePath: instancePath + "/version", parentData: data, parentDataProperty: "version", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.released !== void 0 && typeof data.released != "boolean") {
+      let err12 = { instancePath: instancePath + "/released", schemaPath: "#/properties/released/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
     }
     if (data.title !== void 0) {
       let data5 = data.title;
       if (typeof data5 == "string") {
-        if (func1(data5) > 200) {
-          let err17 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+        if (func2(data5) > 200) {
+          let err13 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
-        if (func1(data5) < 1) {
-          let err18 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+        if (func2(data5) < 1) {
+          let err14 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
         }
       } else {
-        let err19 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+        let err15 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
       }
     }
-    data.vehicle !== void 0 && (validate56(data.vehicle, { instancePath: instancePath + "/vehicle", parentData: data, parentDataProperty: "vehicle", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
+    if (data.vehicle !== void 0 && (validate58(data.vehicle, { instancePath: instancePath + "/vehicle", parentData: data, parentDataProperty: "vehicle", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.layer !== void 0) {
+      let data7 = data.layer;
+      if (!(data7 === "general" || data7 === "market" || data7 === "vehicle" || data7 === "shop")) {
+        let err16 = { instancePath: instancePath + "/layer", schemaPath: "#/properties/layer/enum", keyword: "enum", params: { allowedValues: schema20.properties.layer.enum } };
+        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+      }
+    }
+    if (data.markets !== void 0) {
+      let data8 = data.markets;
+      if (Array.isArray(data8)) {
+        if (data8.length > 20) {
+          let err17 = { instancePath: instancePath + "/markets", schemaPath: "#/properties/markets/maxItems", keyword: "maxItems", params: { limit: 20 } };
+          vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+        }
+        if (data8.length < 1) {
+          let err18 = { instancePath: instancePath + "/markets", schemaPath: "#/properties/markets/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+        }
+        let len0 = data8.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data9 = data8[i0];
+          if (typeof data9 == "string") {
+            if (func2(data9) > 60) {
+              let err19 = { instancePath: instancePath + "/markets/" + i0, schemaPath: "#/properties/markets/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+            }
+            if (func2(data9) < 1) {
+              let err20 = { instancePath: instancePath + "/markets/" + i0, schemaPath: "#/properties/markets/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+            }
+          } else {
+            let err21 = { instancePath: instancePath + "/markets/" + i0, schemaPath: "#/properties/markets/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+          }
+        }
+      } else {
+        let err22 = { instancePath: instancePath + "/markets", schemaPath: "#/properties/markets/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+      }
+    }
+    if (data.vehicle_before !== void 0) {
+      let data10 = data.vehicle_before;
+      if (Array.isArray(data10)) {
+        if (data10.length > 50) {
+          let err23 = { instancePath: instancePath + "/vehicle_before", schemaPath: "#/properties/vehicle_before/maxItems", keyword: "maxItems", params: { limit: 50 } };
+          vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        }
+        if (data10.length < 1) {
+          let err24 = { instancePath: instancePath + "/vehicle_before", schemaPath: "#/properties/vehicle_before/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+        }
+        let len1 = data10.length;
+        for (let i1 = 0; i1 < len1; i1++)
+          validate64(data10[i1], { instancePath: instancePath + "/vehicle_before/" + i1, parentData: data10, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors), errors = vErrors.length);
+      } else {
+        let err25 = { instancePath: instancePath + "/vehicle_before", schemaPath: "#/properties/vehicle_before/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+      }
+    }
   } else {
-    let err20 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+    let err26 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
   }
   return validate53.errors = vErrors, errors === 0;
 }
 validate53.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema25 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { type: "string", minLength: 5, maxLength: 20 }, until: { type: "string", minLength: 5, maxLength: 20 }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, func14 = Object.prototype.hasOwnProperty, schema26 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
-function validate65(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate65.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "entry" || data === "identity" || data === "citation" || data === "provision" || data === "damage" || data === "material" || data === "section" || data === "butt-weld" || data === "heat" || data === "straighten" || data === "joint" || data === "weld-setup" || data === "adhesive" || data === "aluminium" || data === "mixed-metal" || data === "make-safe" || data === "high-voltage" || data === "restraints" || data === "measure" || data === "alignment" || data === "corrosion" || data === "bake" || data === "calibration" || data === "scan" || data === "record" || data === "sign-off" || data === "deviation")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema26.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  return validate65.errors = vErrors, errors === 0;
-}
-validate65.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema28 = { type: ["string", "number", "boolean", "array", "object"], maxLength: 200, if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 100, uniqueItems: !0, items: { $ref: "#/$defs/word" } }, else: { if: { type: "object" }, then: { $ref: "#/$defs/asked" }, else: { type: ["string", "number", "boolean"] } } }, schema29 = { type: ["string", "number", "boolean"], maxLength: 200 };
-function validate70(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate70.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && isFinite(data)) && typeof data != "boolean") {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema29.type } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  if (typeof data == "string" && func1(data) > 200) {
-    let err1 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
-    vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
-  }
-  return validate70.errors = vErrors, errors === 0;
-}
-validate70.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema31 = { type: ["string", "number"], maxLength: 60 };
 function validate73(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate73.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && isFinite(data))) {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema31.type } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  if (typeof data == "string" && func1(data) > 60) {
-    let err1 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
-    vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 71) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 71 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (func2(data) < 71) {
+      let err1 = { instancePath, schemaPath: "#/minLength", keyword: "minLength", params: { limit: 71 } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
   return validate73.errors = vErrors, errors === 0;
 }
 validate73.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate72(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate72.evaluated;
+function validate71(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate71.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.version === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "version" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.date === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "date" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.facts === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "facts" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.digest === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "digest" } };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    if (data.reasons === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "reasons" } };
+      vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "version" || key0 === "date" || key0 === "facts" || key0 === "digest" || key0 === "reasons")) {
+        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    if (data.version !== void 0 && (validate56(data.version, { instancePath: instancePath + "/version", parentData: data, parentDataProperty: "version", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.date !== void 0) {
+      let data1 = data.date;
+      if (typeof data1 == "string") {
+        if (func2(data1) > 40) {
+          let err6 = { instancePath: instancePath + "/date", schemaPath: "#/properties/date/maxLength", keyword: "maxLength", params: { limit: 40 } };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+        if (func2(data1) < 1) {
+          let err7 = { instancePath: instancePath + "/date", schemaPath: "#/properties/date/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+      } else {
+        let err8 = { instancePath: instancePath + "/date", schemaPath: "#/properties/date/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    }
+    if (data.facts !== void 0) {
+      let data2 = data.facts;
+      if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        let err9 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/type", keyword: "type", params: { type: "integer" } };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+      if (typeof data2 == "number" && isFinite(data2)) {
+        if (data2 > 1e3 || isNaN(data2)) {
+          let err10 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e3 } };
+          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+        }
+        if (data2 < 1 || isNaN(data2)) {
+          let err11 = { instancePath: instancePath + "/facts", schemaPath: "#/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+      }
+    }
+    if (data.digest !== void 0 && (validate73(data.digest, { instancePath: instancePath + "/digest", parentData: data, parentDataProperty: "digest", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.reasons !== void 0) {
+      let data4 = data.reasons;
+      if (Array.isArray(data4)) {
+        if (data4.length > 50) {
+          let err12 = { instancePath: instancePath + "/reasons", schemaPath: "#/properties/reasons/maxItems", keyword: "maxItems", params: { limit: 50 } };
+          vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+        }
+        if (data4.length < 1) {
+          let err13 = { instancePath: instancePath + "/reasons", schemaPath: "#/properties/reasons/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+        }
+        let len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data5 = data4[i0];
+          if (typeof data5 == "string") {
+            if (func2(data5) > 400) {
+              let err14 = { instancePath: instancePath + "/reasons/" + i0, schemaPath: "#/properties/reasons/items/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+            }
+            if (func2(data5) < 1) {
+              let err15 = { instancePath: instancePath + "/reasons/" + i0, schemaPath: "#/properties/reasons/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+            }
+          } else {
+            let err16 = { instancePath: instancePath + "/reasons/" + i0, schemaPath: "#/properties/reasons/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+          }
+        }
+      } else {
+        let err17 = { instancePath: instancePath + "/reasons", schemaPath: "#/properties/reasons/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+      }
+    }
+  } else {
+    let err18 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+  }
+  return validate71.errors = vErrors, errors === 0;
+}
+validate71.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate69(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate69.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.pack === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "pack" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.releases === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "releases" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "pack" || key0 === "releases")) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    if (data.pack !== void 0 && (validate54(data.pack, { instancePath: instancePath + "/pack", parentData: data, parentDataProperty: "pack", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.releases !== void 0) {
+      let data1 = data.releases;
+      if (Array.isArray(data1)) {
+        if (data1.length > 500) {
+          let err3 = { instancePath: instancePath + "/releases", schemaPath: "#/properties/releases/maxItems", keyword: "maxItems", params: { limit: 500 } };
+          vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+        }
+        if (data1.length < 1) {
+          let err4 = { instancePath: instancePath + "/releases", schemaPath: "#/properties/releases/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        let len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++)
+          validate71(data1[i0], { instancePath: instancePath + "/releases/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+      } else {
+        let err5 = { instancePath: instancePath + "/releases", schemaPath: "#/properties/releases/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    }
+  } else {
+    let err6 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+  }
+  return validate69.errors = vErrors, errors === 0;
+}
+validate69.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate78(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate78.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.pack === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "pack" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.version === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "version" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.digest === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "digest" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "pack" || key0 === "version" || key0 === "digest")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    data.pack !== void 0 && (validate54(data.pack, { instancePath: instancePath + "/pack", parentData: data, parentDataProperty: "pack", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.version !== void 0 && (validate56(data.version, { instancePath: instancePath + "/version", parentData: data, parentDataProperty: "version", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.digest !== void 0 && (validate73(data.digest, { instancePath: instancePath + "/digest", parentData: data, parentDataProperty: "digest", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length));
+  } else {
+    let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+  }
+  return validate78.errors = vErrors, errors === 0;
+}
+validate78.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate77(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate77.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.lock === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "lock" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.packs === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "packs" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "lock" || key0 === "packs")) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    if (data.lock !== void 0 && data.lock !== 1) {
+      let err3 = { instancePath: instancePath + "/lock", schemaPath: "#/properties/lock/const", keyword: "const", params: { allowedValue: 1 } };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    if (data.packs !== void 0) {
+      let data1 = data.packs;
+      if (Array.isArray(data1)) {
+        if (data1.length > 200) {
+          let err4 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        if (data1.length < 1) {
+          let err5 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+        let len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++)
+          validate78(data1[i0], { instancePath: instancePath + "/packs/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate78.errors : vErrors.concat(validate78.errors), errors = vErrors.length);
+      } else {
+        let err6 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+  } else {
+    let err7 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+  }
+  return validate77.errors = vErrors, errors === 0;
+}
+validate77.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, windows: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/window" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, tolerances: { type: "array", minItems: 1, maxItems: 10, items: { $ref: "#/$defs/tolerance" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
+function validate88(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate88.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "entry" || data === "identity" || data === "citation" || data === "provision" || data === "damage" || data === "material" || data === "section" || data === "butt-weld" || data === "heat" || data === "straighten" || data === "joint" || data === "weld-setup" || data === "adhesive" || data === "aluminium" || data === "mixed-metal" || data === "make-safe" || data === "high-voltage" || data === "restraints" || data === "measure" || data === "alignment" || data === "corrosion" || data === "bake" || data === "calibration" || data === "scan" || data === "record" || data === "sign-off" || data === "deviation")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema34.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate88.errors = vErrors, errors === 0;
+}
+validate88.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema36 = { type: ["string", "number", "boolean", "array", "object"], maxLength: 200, if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 100, uniqueItems: !0, items: { $ref: "#/$defs/word" } }, else: { if: { type: "object" }, then: { $ref: "#/$defs/asked" }, else: { type: ["string", "number", "boolean"] } } }, schema37 = { type: ["string", "number", "boolean"], maxLength: 200 };
+function validate95(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate95.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && isFinite(data)) && typeof data != "boolean") {
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema37.type } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  if (typeof data == "string" && func2(data) > 200) {
+    let err1 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
+    vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+  }
+  return validate95.errors = vErrors, errors === 0;
+}
+validate95.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema39 = { type: ["string", "number"], maxLength: 60 };
+function validate98(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate98.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && isFinite(data))) {
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema39.type } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  if (typeof data == "string" && func2(data) > 60) {
+    let err1 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+    vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+  }
+  return validate98.errors = vErrors, errors === 0;
+}
+validate98.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate97(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate97.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (Object.keys(data).length < 1) {
       let err0 = { instancePath, schemaPath: "#/minProperties", keyword: "minProperties", params: { limit: 1 } };
@@ -367,7 +737,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
         let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
-    if (data.min !== void 0 && (validate73(data.min, { instancePath: instancePath + "/min", parentData: data, parentDataProperty: "min", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.max !== void 0 && (validate73(data.max, { instancePath: instancePath + "/max", parentData: data, parentDataProperty: "max", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.above !== void 0 && (validate73(data.above, { instancePath: instancePath + "/above", parentData: data, parentDataProperty: "above", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.below !== void 0 && (validate73(data.below, { instancePath: instancePath + "/below", parentData: data, parentDataProperty: "below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.known !== void 0 && typeof data.known != "boolean") {
+    if (data.min !== void 0 && (validate98(data.min, { instancePath: instancePath + "/min", parentData: data, parentDataProperty: "min", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.max !== void 0 && (validate98(data.max, { instancePath: instancePath + "/max", parentData: data, parentDataProperty: "max", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.above !== void 0 && (validate98(data.above, { instancePath: instancePath + "/above", parentData: data, parentDataProperty: "above", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.below !== void 0 && (validate98(data.below, { instancePath: instancePath + "/below", parentData: data, parentDataProperty: "below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.known !== void 0 && typeof data.known != "boolean") {
       let err2 = { instancePath: instancePath + "/known", schemaPath: "#/properties/known/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
@@ -375,14 +745,14 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate72.errors = vErrors, errors === 0;
+  return validate97.errors = vErrors, errors === 0;
 }
-validate72.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate97.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var func0 = require_equal().default;
-function validate69(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate69.evaluated;
+function validate94(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate94.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), (!data || typeof data != "object") && typeof data != "string" && !(typeof data == "number" && isFinite(data)) && typeof data != "boolean") {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema28.type } };
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema36.type } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   let _errs1 = errors, valid0 = !0, _errs2 = errors;
@@ -406,7 +776,7 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
       }
       let len0 = data.length;
       for (let i0 = 0; i0 < len0; i0++)
-        validate70(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length);
+        validate95(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length);
       let i1 = data.length, j0;
       if (i1 > 1) {
         outer0:
@@ -437,7 +807,7 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
     let ifClause1;
     if (_valid1) {
       let _errs11 = errors;
-      validate72(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors), errors = vErrors.length);
+      validate97(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate97.errors : vErrors.concat(validate97.errors), errors = vErrors.length);
       var _valid1 = _errs11 === errors;
       if (valid4 = _valid1, valid4)
         var props0 = !0;
@@ -445,7 +815,7 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
     } else {
       let _errs12 = errors;
       if (typeof data != "string" && !(typeof data == "number" && isFinite(data)) && typeof data != "boolean") {
-        let err7 = { instancePath, schemaPath: "#/else/else/type", keyword: "type", params: { type: schema28.else.else.type } };
+        let err7 = { instancePath, schemaPath: "#/else/else/type", keyword: "type", params: { type: schema36.else.else.type } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
       var _valid1 = _errs12 === errors;
@@ -462,15 +832,15 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
     let err9 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  if (typeof data == "string" && func1(data) > 200) {
+  if (typeof data == "string" && func2(data) > 200) {
     let err10 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate69.errors = vErrors, evaluated0.props = props0, evaluated0.items = items0, errors === 0;
+  return validate94.errors = vErrors, evaluated0.props = props0, evaluated0.items = items0, errors === 0;
 }
-validate69.evaluated = { dynamicProps: !0, dynamicItems: !0 };
-function validate68(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate68.evaluated;
+validate94.evaluated = { dynamicProps: !0, dynamicItems: !0 };
+function validate93(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate93.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (Object.keys(data).length > 30) {
       let err0 = { instancePath, schemaPath: "#/maxProperties", keyword: "maxProperties", params: { limit: 30 } };
@@ -481,17 +851,17 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
-      validate69(data[key0], { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data, parentDataProperty: key0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
+      validate94(data[key0], { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data, parentDataProperty: key0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate94.errors : vErrors.concat(validate94.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate68.errors = vErrors, errors === 0;
+  return validate93.errors = vErrors, errors === 0;
 }
-validate68.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema32 = { type: "object", additionalProperties: !1, anyOf: [{ properties: { practice: !0 }, required: ["practice"] }, { properties: { standard: !0 }, required: ["standard"] }, { properties: { document: !0 }, required: ["document"] }], properties: { practice: { const: "common" }, standard: { type: "string", minLength: 1, maxLength: 300 }, clause: { type: "string", minLength: 1, maxLength: 200 }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, mark: { enum: ["seen", "memory"] } } };
-function validate83(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate83.evaluated;
+validate93.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema40 = { type: "object", additionalProperties: !1, anyOf: [{ properties: { practice: !0 }, required: ["practice"] }, { properties: { standard: !0 }, required: ["standard"] }, { properties: { document: !0 }, required: ["document"] }], properties: { practice: { const: "common" }, standard: { type: "string", minLength: 1, maxLength: 300 }, clause: { type: "string", minLength: 1, maxLength: 200 }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, mark: { enum: ["seen", "memory"] } } };
+function validate108(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate108.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs1 = errors, valid0 = !1, _errs2 = errors;
   if (data && typeof data == "object" && !Array.isArray(data) && data.practice === void 0) {
@@ -535,11 +905,11 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.standard !== void 0) {
       let data1 = data.standard;
       if (typeof data1 == "string") {
-        if (func1(data1) > 300) {
+        if (func2(data1) > 300) {
           let err6 = { instancePath: instancePath + "/standard", schemaPath: "#/properties/standard/maxLength", keyword: "maxLength", params: { limit: 300 } };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
-        if (func1(data1) < 1) {
+        if (func2(data1) < 1) {
           let err7 = { instancePath: instancePath + "/standard", schemaPath: "#/properties/standard/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
@@ -551,11 +921,11 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.clause !== void 0) {
       let data2 = data.clause;
       if (typeof data2 == "string") {
-        if (func1(data2) > 200) {
+        if (func2(data2) > 200) {
           let err9 = { instancePath: instancePath + "/clause", schemaPath: "#/properties/clause/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
-        if (func1(data2) < 1) {
+        if (func2(data2) < 1) {
           let err10 = { instancePath: instancePath + "/clause", schemaPath: "#/properties/clause/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
@@ -567,11 +937,11 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.document !== void 0) {
       let data3 = data.document;
       if (typeof data3 == "string") {
-        if (func1(data3) > 200) {
+        if (func2(data3) > 200) {
           let err12 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
-        if (func1(data3) < 1) {
+        if (func2(data3) < 1) {
           let err13 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
@@ -583,11 +953,11 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.revision !== void 0) {
       let data4 = data.revision;
       if (typeof data4 == "string") {
-        if (func1(data4) > 40) {
+        if (func2(data4) > 40) {
           let err15 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
           vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
         }
-        if (func1(data4) < 1) {
+        if (func2(data4) < 1) {
           let err16 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
         }
@@ -599,11 +969,11 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.page !== void 0) {
       let data5 = data.page;
       if (typeof data5 == "string") {
-        if (func1(data5) > 100) {
+        if (func2(data5) > 100) {
           let err18 = { instancePath: instancePath + "/page", schemaPath: "#/properties/page/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
         }
-        if (func1(data5) < 1) {
+        if (func2(data5) < 1) {
           let err19 = { instancePath: instancePath + "/page", schemaPath: "#/properties/page/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
@@ -615,7 +985,7 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.mark !== void 0) {
       let data6 = data.mark;
       if (!(data6 === "seen" || data6 === "memory")) {
-        let err21 = { instancePath: instancePath + "/mark", schemaPath: "#/properties/mark/enum", keyword: "enum", params: { allowedValues: schema32.properties.mark.enum } };
+        let err21 = { instancePath: instancePath + "/mark", schemaPath: "#/properties/mark/enum", keyword: "enum", params: { allowedValues: schema40.properties.mark.enum } };
         vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
       }
     }
@@ -623,12 +993,12 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
     let err22 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
   }
-  return validate83.errors = vErrors, errors === 0;
+  return validate108.errors = vErrors, errors === 0;
 }
-validate83.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema33 = { type: "object", minProperties: 1, maxProperties: 60, additionalProperties: { type: ["string", "number", "boolean", "array", "object"], maxLength: 400, if: { type: "array" }, then: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, else: { if: { type: "object" }, then: { $ref: "#/$defs/unknown" }, else: { type: ["string", "number", "boolean"] } } } };
-function validate86(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate86.evaluated;
+validate108.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema41 = { type: "object", minProperties: 1, maxProperties: 60, additionalProperties: { type: ["string", "number", "boolean", "array", "object"], maxLength: 400, if: { type: "array" }, then: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, else: { if: { type: "object" }, then: { $ref: "#/$defs/unknown" }, else: { type: ["string", "number", "boolean"] } } } };
+function validate111(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate111.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.known === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "known" } };
@@ -647,11 +1017,11 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate86.errors = vErrors, errors === 0;
+  return validate111.errors = vErrors, errors === 0;
 }
-validate86.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate85(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate85.evaluated;
+validate111.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate110(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate110.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (Object.keys(data).length > 60) {
       let err0 = { instancePath, schemaPath: "#/maxProperties", keyword: "maxProperties", params: { limit: 60 } };
@@ -664,7 +1034,7 @@ function validate85(data, { instancePath = "", parentData, parentDataProperty, r
     for (let key0 in data) {
       let data0 = data[key0];
       if ((!data0 || typeof data0 != "object") && typeof data0 != "string" && !(typeof data0 == "number" && isFinite(data0)) && typeof data0 != "boolean") {
-        let err2 = { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/type", keyword: "type", params: { type: schema33.additionalProperties.type } };
+        let err2 = { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/type", keyword: "type", params: { type: schema41.additionalProperties.type } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
       let _errs4 = errors, valid1 = !0, _errs5 = errors;
@@ -686,7 +1056,7 @@ function validate85(data, { instancePath = "", parentData, parentDataProperty, r
           for (let i0 = 0; i0 < len0; i0++) {
             let data1 = data0[i0];
             if (typeof data1 == "string") {
-              if (func1(data1) > 200) {
+              if (func2(data1) > 200) {
                 let err5 = { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/additionalProperties/then/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                 vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
               }
@@ -712,13 +1082,13 @@ function validate85(data, { instancePath = "", parentData, parentDataProperty, r
         let ifClause1;
         if (_valid1) {
           let _errs15 = errors;
-          validate86(data0, { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data, parentDataProperty: key0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length);
+          validate111(data0, { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data, parentDataProperty: key0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length);
           var _valid1 = _errs15 === errors;
           valid4 = _valid1, ifClause1 = "then";
         } else {
           let _errs16 = errors;
           if (typeof data0 != "string" && !(typeof data0 == "number" && isFinite(data0)) && typeof data0 != "boolean") {
-            let err9 = { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/else/else/type", keyword: "type", params: { type: schema33.additionalProperties.else.else.type } };
+            let err9 = { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/else/else/type", keyword: "type", params: { type: schema41.additionalProperties.else.else.type } };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
           var _valid1 = _errs16 === errors;
@@ -735,7 +1105,7 @@ function validate85(data, { instancePath = "", parentData, parentDataProperty, r
         let err11 = { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/if", keyword: "if", params: { failingKeyword: ifClause0 } };
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
-      if (typeof data0 == "string" && func1(data0) > 400) {
+      if (typeof data0 == "string" && func2(data0) > 400) {
         let err12 = { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/maxLength", keyword: "maxLength", params: { limit: 400 } };
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
@@ -744,11 +1114,11 @@ function validate85(data, { instancePath = "", parentData, parentDataProperty, r
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate85.errors = vErrors, errors === 0;
+  return validate110.errors = vErrors, errors === 0;
 }
-validate85.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate63(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate63.evaluated;
+validate110.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate86(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate86.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.id === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "id" } };
@@ -799,268 +1169,237 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
     }
     for (let key0 in data)
-      if (!func14.call(schema25.properties, key0)) {
+      if (!func1.call(schema33.properties, key0)) {
         let err12 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
-    if (data.id !== void 0 && (validate54(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.topic !== void 0 && (validate65(data.topic, { instancePath: instancePath + "/topic", parentData: data, parentDataProperty: "topic", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate65.errors : vErrors.concat(validate65.errors), errors = vErrors.length)), data.since !== void 0) {
-      let data2 = data.since;
-      if (typeof data2 == "string") {
-        if (func1(data2) > 20) {
-          let err13 = { instancePath: instancePath + "/since", schemaPath: "#/properties/since/maxLength", keyword: "maxLength", params: { limit: 20 } };
+    if (data.id !== void 0 && (validate54(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.topic !== void 0 && (validate88(data.topic, { instancePath: instancePath + "/topic", parentData: data, parentDataProperty: "topic", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate88.errors : vErrors.concat(validate88.errors), errors = vErrors.length)), data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.replaced_by !== void 0 && (validate54(data.replaced_by, { instancePath: instancePath + "/replaced_by", parentData: data, parentDataProperty: "replaced_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.judges !== void 0) {
+      let data5 = data.judges;
+      if (typeof data5 == "string") {
+        if (func2(data5) > 40) {
+          let err13 = { instancePath: instancePath + "/judges", schemaPath: "#/properties/judges/maxLength", keyword: "maxLength", params: { limit: 40 } };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
-        if (func1(data2) < 5) {
-          let err14 = { instancePath: instancePath + "/since", schemaPath: "#/properties/since/minLength", keyword: "minLength", params: { limit: 5 } };
+        if (func2(data5) < 1) {
+          let err14 = { instancePath: instancePath + "/judges", schemaPath: "#/properties/judges/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
         }
       } else {
-        let err15 = { instancePath: instancePath + "/since", schemaPath: "#/properties/since/type", keyword: "type", params: { type: "string" } };
+        let err15 = { instancePath: instancePath + "/judges", schemaPath: "#/properties/judges/type", keyword: "type", params: { type: "string" } };
         vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
-      }
-    }
-    if (data.until !== void 0) {
-      let data3 = data.until;
-      if (typeof data3 == "string") {
-        if (func1(data3) > 20) {
-          let err16 = { instancePath: instancePath + "/until", schemaPath: "#/properties/until/maxLength", keyword: "maxLength", params: { limit: 20 } };
-          vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
-        }
-        if (func1(data3) < 5) {
-          let err17 = { instancePath: instancePath + "/until", schemaPath: "#/properties/until/minLength", keyword: "minLength", params: { limit: 5 } };
-          vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
-        }
-      } else {
-        let err18 = { instancePath: instancePath + "/until", schemaPath: "#/properties/until/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
-      }
-    }
-    if (data.replaced_by !== void 0 && (validate54(data.replaced_by, { instancePath: instancePath + "/replaced_by", parentData: data, parentDataProperty: "replaced_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.judges !== void 0) {
-      let data5 = data.judges;
-      if (typeof data5 == "string") {
-        if (func1(data5) > 40) {
-          let err19 = { instancePath: instancePath + "/judges", schemaPath: "#/properties/judges/maxLength", keyword: "maxLength", params: { limit: 40 } };
-          vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
-        }
-        if (func1(data5) < 1) {
-          let err20 = { instancePath: instancePath + "/judges", schemaPath: "#/properties/judges/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
-        }
-      } else {
-        let err21 = { instancePath: instancePath + "/judges", schemaPath: "#/properties/judges/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
       }
     }
     if (data.severity !== void 0) {
       let data6 = data.severity;
       if (!(data6 === "stop" || data6 === "hold" || data6 === "note")) {
-        let err22 = { instancePath: instancePath + "/severity", schemaPath: "#/properties/severity/enum", keyword: "enum", params: { allowedValues: schema25.properties.severity.enum } };
-        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+        let err16 = { instancePath: instancePath + "/severity", schemaPath: "#/properties/severity/enum", keyword: "enum", params: { allowedValues: schema33.properties.severity.enum } };
+        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
       }
     }
     if (data.from !== void 0) {
       let data7 = data.from;
       if (!(data7 === "draft" || data7 === "start" || data7 === "release")) {
-        let err23 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/enum", keyword: "enum", params: { allowedValues: schema25.properties.from.enum } };
-        vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        let err17 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/enum", keyword: "enum", params: { allowedValues: schema33.properties.from.enum } };
+        vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
     if (data.place !== void 0) {
       let data8 = data.place;
       if (typeof data8 == "string") {
-        if (func1(data8) > 100) {
-          let err24 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/maxLength", keyword: "maxLength", params: { limit: 100 } };
-          vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+        if (func2(data8) > 100) {
+          let err18 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/maxLength", keyword: "maxLength", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
         }
-        if (func1(data8) < 1) {
-          let err25 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+        if (func2(data8) < 1) {
+          let err19 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
       } else {
-        let err26 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+        let err20 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
       }
     }
-    if (data.when !== void 0 && (validate68(data.when, { instancePath: instancePath + "/when", parentData: data, parentDataProperty: "when", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors), errors = vErrors.length)), data.unless !== void 0) {
+    if (data.when !== void 0 && (validate93(data.when, { instancePath: instancePath + "/when", parentData: data, parentDataProperty: "when", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data.unless !== void 0) {
       let data10 = data.unless;
       if (!data10 || typeof data10 != "object") {
-        let err27 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/type", keyword: "type", params: { type: schema25.properties.unless.type } };
-        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+        let err21 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/type", keyword: "type", params: { type: schema33.properties.unless.type } };
+        vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
       }
-      let _errs18 = errors, valid1 = !0, _errs19 = errors;
+      let _errs16 = errors, valid1 = !0, _errs17 = errors;
       if (!Array.isArray(data10)) {
-        let err28 = {};
-        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+        let err22 = {};
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
-      var _valid0 = _errs19 === errors;
-      errors = _errs18, vErrors !== null && (_errs18 ? vErrors.length = _errs18 : vErrors = null);
+      var _valid0 = _errs17 === errors;
+      errors = _errs16, vErrors !== null && (_errs16 ? vErrors.length = _errs16 : vErrors = null);
       let ifClause0;
       if (_valid0) {
-        let _errs21 = errors;
+        let _errs19 = errors;
         if (Array.isArray(data10)) {
           if (data10.length > 20) {
-            let err29 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/maxItems", keyword: "maxItems", params: { limit: 20 } };
-            vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+            let err23 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/maxItems", keyword: "maxItems", params: { limit: 20 } };
+            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
           if (data10.length < 1) {
-            let err30 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/minItems", keyword: "minItems", params: { limit: 1 } };
-            vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+            let err24 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/minItems", keyword: "minItems", params: { limit: 1 } };
+            vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
           }
           let len0 = data10.length;
           for (let i0 = 0; i0 < len0; i0++)
-            validate68(data10[i0], { instancePath: instancePath + "/unless/" + i0, parentData: data10, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors), errors = vErrors.length);
+            validate93(data10[i0], { instancePath: instancePath + "/unless/" + i0, parentData: data10, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length);
         } else {
-          let err31 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/type", keyword: "type", params: { type: "array" } };
-          vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+          let err25 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/type", keyword: "type", params: { type: "array" } };
+          vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
         }
-        var _valid0 = _errs21 === errors;
+        var _valid0 = _errs19 === errors;
         valid1 = _valid0, ifClause0 = "then";
       } else {
-        let _errs24 = errors;
-        validate68(data10, { instancePath: instancePath + "/unless", parentData: data, parentDataProperty: "unless", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors), errors = vErrors.length);
-        var _valid0 = _errs24 === errors;
+        let _errs22 = errors;
+        validate93(data10, { instancePath: instancePath + "/unless", parentData: data, parentDataProperty: "unless", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length);
+        var _valid0 = _errs22 === errors;
         valid1 = _valid0, ifClause0 = "else";
       }
       if (!valid1) {
-        let err32 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/if", keyword: "if", params: { failingKeyword: ifClause0 } };
-        vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+        let err26 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/if", keyword: "if", params: { failingKeyword: ifClause0 } };
+        vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
       }
     }
     if (data.message !== void 0) {
       let data12 = data.message;
       if (typeof data12 == "string") {
-        if (func1(data12) > 600) {
-          let err33 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/maxLength", keyword: "maxLength", params: { limit: 600 } };
-          vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+        if (func2(data12) > 600) {
+          let err27 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/maxLength", keyword: "maxLength", params: { limit: 600 } };
+          vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
         }
-        if (func1(data12) < 1) {
-          let err34 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+        if (func2(data12) < 1) {
+          let err28 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
         }
       } else {
-        let err35 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+        let err29 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
     if (data.instead !== void 0) {
       let data13 = data.instead;
       if (typeof data13 == "string") {
-        if (func1(data13) > 600) {
-          let err36 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/maxLength", keyword: "maxLength", params: { limit: 600 } };
-          vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+        if (func2(data13) > 600) {
+          let err30 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/maxLength", keyword: "maxLength", params: { limit: 600 } };
+          vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
-        if (func1(data13) < 1) {
-          let err37 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+        if (func2(data13) < 1) {
+          let err31 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
         }
       } else {
-        let err38 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+        let err32 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
       }
     }
     if (data.why !== void 0) {
       let data14 = data.why;
       if (typeof data14 == "string") {
-        if (func1(data14) > 1e3) {
-          let err39 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
-          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+        if (func2(data14) > 1e3) {
+          let err33 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
         }
-        if (func1(data14) < 1) {
-          let err40 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+        if (func2(data14) < 1) {
+          let err34 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
         }
       } else {
-        let err41 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+        let err35 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
       }
     }
-    if (data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.cases !== void 0) {
+    if (data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.cases !== void 0) {
       let data16 = data.cases;
       if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
         if (data16.finds === void 0) {
-          let err42 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/required", keyword: "required", params: { missingProperty: "finds" } };
-          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+          let err36 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/required", keyword: "required", params: { missingProperty: "finds" } };
+          vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
         }
         if (data16.passes === void 0) {
-          let err43 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/required", keyword: "required", params: { missingProperty: "passes" } };
-          vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+          let err37 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/required", keyword: "required", params: { missingProperty: "passes" } };
+          vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
         }
         for (let key1 in data16)
           if (!(key1 === "finds" || key1 === "passes" || key1 === "asks")) {
-            let err44 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
-            vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+            let err38 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
+            vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         if (data16.finds !== void 0) {
           let data17 = data16.finds;
           if (Array.isArray(data17)) {
             if (data17.length > 50) {
-              let err45 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+              let err39 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
             if (data17.length < 1) {
-              let err46 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/minItems", keyword: "minItems", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+              let err40 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/minItems", keyword: "minItems", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
             let len1 = data17.length;
             for (let i1 = 0; i1 < len1; i1++)
-              validate85(data17[i1], { instancePath: instancePath + "/cases/finds/" + i1, parentData: data17, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate85.errors : vErrors.concat(validate85.errors), errors = vErrors.length);
+              validate110(data17[i1], { instancePath: instancePath + "/cases/finds/" + i1, parentData: data17, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
           } else {
-            let err47 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+            let err41 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
           }
         }
         if (data16.passes !== void 0) {
           let data19 = data16.passes;
           if (Array.isArray(data19)) {
             if (data19.length > 50) {
-              let err48 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+              let err42 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
             }
             if (data19.length < 1) {
-              let err49 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/minItems", keyword: "minItems", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+              let err43 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/minItems", keyword: "minItems", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
             }
             let len2 = data19.length;
             for (let i2 = 0; i2 < len2; i2++)
-              validate85(data19[i2], { instancePath: instancePath + "/cases/passes/" + i2, parentData: data19, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate85.errors : vErrors.concat(validate85.errors), errors = vErrors.length);
+              validate110(data19[i2], { instancePath: instancePath + "/cases/passes/" + i2, parentData: data19, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
           } else {
-            let err50 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+            let err44 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
         if (data16.asks !== void 0) {
           let data21 = data16.asks;
           if (Array.isArray(data21)) {
             if (data21.length > 50) {
-              let err51 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+              let err45 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
             }
             if (data21.length < 1) {
-              let err52 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/minItems", keyword: "minItems", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+              let err46 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/minItems", keyword: "minItems", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
             let len3 = data21.length;
             for (let i3 = 0; i3 < len3; i3++)
-              validate85(data21[i3], { instancePath: instancePath + "/cases/asks/" + i3, parentData: data21, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate85.errors : vErrors.concat(validate85.errors), errors = vErrors.length);
+              validate110(data21[i3], { instancePath: instancePath + "/cases/asks/" + i3, parentData: data21, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
           } else {
-            let err53 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+            let err47 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
           }
         }
       } else {
-        let err54 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+        let err48 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
       }
     }
   } else {
-    let err55 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+    let err49 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
   }
-  return validate63.errors = vErrors, errors === 0;
+  return validate86.errors = vErrors, errors === 0;
 }
-validate63.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate92(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate92.evaluated;
+validate86.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema43 = { type: "object", additionalProperties: !1, required: ["victim", "source"], properties: { victim: { type: "string", minLength: 1, maxLength: 100 }, hold_above: { $ref: "#/$defs/bound" }, stop_above: { $ref: "#/$defs/bound" }, time_above: { type: "object", additionalProperties: !1, required: ["temperature", "at_most"], properties: { temperature: { $ref: "#/$defs/bound" }, at_most: { $ref: "#/$defs/bound" } } }, at_work: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
+function validate117(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate117.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.victim === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "victim" } };
@@ -1071,18 +1410,18 @@ function validate92(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "victim" || key0 === "hold_above" || key0 === "stop_above" || key0 === "time_above" || key0 === "at_work" || key0 === "source" || key0 === "note")) {
+      if (!func1.call(schema43.properties, key0)) {
         let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.victim !== void 0) {
       let data0 = data.victim;
       if (typeof data0 == "string") {
-        if (func1(data0) > 100) {
+        if (func2(data0) > 100) {
           let err3 = { instancePath: instancePath + "/victim", schemaPath: "#/properties/victim/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
-        if (func1(data0) < 1) {
+        if (func2(data0) < 1) {
           let err4 = { instancePath: instancePath + "/victim", schemaPath: "#/properties/victim/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
@@ -1091,7 +1430,7 @@ function validate92(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
-    if (data.hold_above !== void 0 && (validate73(data.hold_above, { instancePath: instancePath + "/hold_above", parentData: data, parentDataProperty: "hold_above", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.stop_above !== void 0 && (validate73(data.stop_above, { instancePath: instancePath + "/stop_above", parentData: data, parentDataProperty: "stop_above", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.time_above !== void 0) {
+    if (data.hold_above !== void 0 && (validate98(data.hold_above, { instancePath: instancePath + "/hold_above", parentData: data, parentDataProperty: "hold_above", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.stop_above !== void 0 && (validate98(data.stop_above, { instancePath: instancePath + "/stop_above", parentData: data, parentDataProperty: "stop_above", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.time_above !== void 0) {
       let data3 = data.time_above;
       if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
         if (data3.temperature === void 0) {
@@ -1107,7 +1446,7 @@ function validate92(data, { instancePath = "", parentData, parentDataProperty, r
             let err8 = { instancePath: instancePath + "/time_above", schemaPath: "#/properties/time_above/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
-        data3.temperature !== void 0 && (validate73(data3.temperature, { instancePath: instancePath + "/time_above/temperature", parentData: data3, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data3.at_most !== void 0 && (validate73(data3.at_most, { instancePath: instancePath + "/time_above/at_most", parentData: data3, parentDataProperty: "at_most", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length));
+        data3.temperature !== void 0 && (validate98(data3.temperature, { instancePath: instancePath + "/time_above/temperature", parentData: data3, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data3.at_most !== void 0 && (validate98(data3.at_most, { instancePath: instancePath + "/time_above/at_most", parentData: data3, parentDataProperty: "at_most", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
       } else {
         let err9 = { instancePath: instancePath + "/time_above", schemaPath: "#/properties/time_above/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
@@ -1116,11 +1455,11 @@ function validate92(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.at_work !== void 0) {
       let data6 = data.at_work;
       if (typeof data6 == "string") {
-        if (func1(data6) > 600) {
+        if (func2(data6) > 600) {
           let err10 = { instancePath: instancePath + "/at_work", schemaPath: "#/properties/at_work/maxLength", keyword: "maxLength", params: { limit: 600 } };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
-        if (func1(data6) < 1) {
+        if (func2(data6) < 1) {
           let err11 = { instancePath: instancePath + "/at_work", schemaPath: "#/properties/at_work/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
@@ -1129,14 +1468,14 @@ function validate92(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
-    if (data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+    if (data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
       let data8 = data.note;
       if (typeof data8 == "string") {
-        if (func1(data8) > 1e3) {
+        if (func2(data8) > 1e3) {
           let err13 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
-        if (func1(data8) < 1) {
+        if (func2(data8) < 1) {
           let err14 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
         }
@@ -1145,15 +1484,16 @@ function validate92(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
       }
     }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
   } else {
     let err16 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
   }
-  return validate92.errors = vErrors, errors === 0;
+  return validate117.errors = vErrors, errors === 0;
 }
-validate92.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate99(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate99.evaluated;
+validate117.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.measured_by === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "measured_by" } };
@@ -1168,18 +1508,18 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "measured_by" || key0 === "add" || key0 === "source" || key0 === "note")) {
+      if (!(key0 === "measured_by" || key0 === "add" || key0 === "source" || key0 === "note" || key0 === "since" || key0 === "until")) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     if (data.measured_by !== void 0) {
       let data0 = data.measured_by;
       if (typeof data0 == "string") {
-        if (func1(data0) > 100) {
+        if (func2(data0) > 100) {
           let err4 = { instancePath: instancePath + "/measured_by", schemaPath: "#/properties/measured_by/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
-        if (func1(data0) < 1) {
+        if (func2(data0) < 1) {
           let err5 = { instancePath: instancePath + "/measured_by", schemaPath: "#/properties/measured_by/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
@@ -1188,14 +1528,14 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
-    if (data.add !== void 0 && (validate73(data.add, { instancePath: instancePath + "/add", parentData: data, parentDataProperty: "add", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+    if (data.add !== void 0 && (validate98(data.add, { instancePath: instancePath + "/add", parentData: data, parentDataProperty: "add", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
       let data3 = data.note;
       if (typeof data3 == "string") {
-        if (func1(data3) > 1e3) {
+        if (func2(data3) > 1e3) {
           let err7 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
-        if (func1(data3) < 1) {
+        if (func2(data3) < 1) {
           let err8 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
@@ -1204,15 +1544,16 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
       }
     }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
   } else {
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate99.errors = vErrors, errors === 0;
+  return validate126.errors = vErrors, errors === 0;
 }
-validate99.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate103(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate103.evaluated;
+validate126.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate132(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate132.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.from === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" } };
@@ -1227,18 +1568,18 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "from" || key0 === "within" || key0 === "source" || key0 === "note")) {
+      if (!(key0 === "from" || key0 === "within" || key0 === "source" || key0 === "note" || key0 === "since" || key0 === "until")) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     if (data.from !== void 0) {
       let data0 = data.from;
       if (typeof data0 == "string") {
-        if (func1(data0) > 100) {
+        if (func2(data0) > 100) {
           let err4 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
-        if (func1(data0) < 1) {
+        if (func2(data0) < 1) {
           let err5 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
@@ -1247,14 +1588,14 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
-    if (data.within !== void 0 && (validate73(data.within, { instancePath: instancePath + "/within", parentData: data, parentDataProperty: "within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+    if (data.within !== void 0 && (validate98(data.within, { instancePath: instancePath + "/within", parentData: data, parentDataProperty: "within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
       let data3 = data.note;
       if (typeof data3 == "string") {
-        if (func1(data3) > 1e3) {
+        if (func2(data3) > 1e3) {
           let err7 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
-        if (func1(data3) < 1) {
+        if (func2(data3) < 1) {
           let err8 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
@@ -1263,16 +1604,17 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
       }
     }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
   } else {
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate103.errors = vErrors, errors === 0;
+  return validate132.errors = vErrors, errors === 0;
 }
-validate103.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema38 = { type: "object", additionalProperties: !1, required: ["coat", "over", "up_to", "force", "current", "time", "source"], properties: { coat: { enum: ["bare", "zinc"] }, over: { $ref: "#/$defs/bound" }, up_to: { $ref: "#/$defs/bound" }, force: { $ref: "#/$defs/span" }, current: { $ref: "#/$defs/span" }, time: { $ref: "#/$defs/span" }, tip: { $ref: "#/$defs/bound" }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 600 } } };
-function validate110(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate110.evaluated;
+validate132.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema46 = { type: "object", additionalProperties: !1, required: ["coat", "over", "up_to", "force", "current", "time", "source"], properties: { coat: { enum: ["bare", "zinc"] }, over: { $ref: "#/$defs/bound" }, up_to: { $ref: "#/$defs/bound" }, force: { $ref: "#/$defs/span" }, current: { $ref: "#/$defs/span" }, time: { $ref: "#/$defs/span" }, tip: { $ref: "#/$defs/bound" }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 600 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
+function validate141(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate141.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.min === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "min" } };
@@ -1287,16 +1629,16 @@ function validate110(data, { instancePath = "", parentData, parentDataProperty, 
         let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
-    data.min !== void 0 && (validate73(data.min, { instancePath: instancePath + "/min", parentData: data, parentDataProperty: "min", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.max !== void 0 && (validate73(data.max, { instancePath: instancePath + "/max", parentData: data, parentDataProperty: "max", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length));
+    data.min !== void 0 && (validate98(data.min, { instancePath: instancePath + "/min", parentData: data, parentDataProperty: "min", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.max !== void 0 && (validate98(data.max, { instancePath: instancePath + "/max", parentData: data, parentDataProperty: "max", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate110.errors = vErrors, errors === 0;
+  return validate141.errors = vErrors, errors === 0;
 }
-validate110.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate107(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate107.evaluated;
+validate141.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate138(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate138.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.coat === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "coat" } };
@@ -1327,25 +1669,25 @@ function validate107(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
     }
     for (let key0 in data)
-      if (!func14.call(schema38.properties, key0)) {
+      if (!func1.call(schema46.properties, key0)) {
         let err7 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     if (data.coat !== void 0) {
       let data0 = data.coat;
       if (!(data0 === "bare" || data0 === "zinc")) {
-        let err8 = { instancePath: instancePath + "/coat", schemaPath: "#/properties/coat/enum", keyword: "enum", params: { allowedValues: schema38.properties.coat.enum } };
+        let err8 = { instancePath: instancePath + "/coat", schemaPath: "#/properties/coat/enum", keyword: "enum", params: { allowedValues: schema46.properties.coat.enum } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
-    if (data.over !== void 0 && (validate73(data.over, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.up_to !== void 0 && (validate73(data.up_to, { instancePath: instancePath + "/up_to", parentData: data, parentDataProperty: "up_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.force !== void 0 && (validate110(data.force, { instancePath: instancePath + "/force", parentData: data, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.current !== void 0 && (validate110(data.current, { instancePath: instancePath + "/current", parentData: data, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.time !== void 0 && (validate110(data.time, { instancePath: instancePath + "/time", parentData: data, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.tip !== void 0 && (validate73(data.tip, { instancePath: instancePath + "/tip", parentData: data, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+    if (data.over !== void 0 && (validate98(data.over, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.up_to !== void 0 && (validate98(data.up_to, { instancePath: instancePath + "/up_to", parentData: data, parentDataProperty: "up_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.force !== void 0 && (validate141(data.force, { instancePath: instancePath + "/force", parentData: data, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors), errors = vErrors.length)), data.current !== void 0 && (validate141(data.current, { instancePath: instancePath + "/current", parentData: data, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors), errors = vErrors.length)), data.time !== void 0 && (validate141(data.time, { instancePath: instancePath + "/time", parentData: data, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors), errors = vErrors.length)), data.tip !== void 0 && (validate98(data.tip, { instancePath: instancePath + "/tip", parentData: data, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
       let data8 = data.note;
       if (typeof data8 == "string") {
-        if (func1(data8) > 600) {
+        if (func2(data8) > 600) {
           let err9 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 600 } };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
-        if (func1(data8) < 1) {
+        if (func2(data8) < 1) {
           let err10 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
@@ -1354,22 +1696,23 @@ function validate107(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
   } else {
     let err12 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
   }
-  return validate107.errors = vErrors, errors === 0;
+  return validate138.errors = vErrors, errors === 0;
 }
-validate107.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema40 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } } } };
-function validate121(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate121.evaluated;
+validate138.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema48 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, vins: { $ref: "#/$defs/vins" } } };
+function validate154(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate154.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
-    if (func1(data) > 200) {
+    if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (func1(data) < 1) {
+    if (func2(data) < 1) {
       let err1 = { instancePath, schemaPath: "#/minLength", keyword: "minLength", params: { limit: 1 } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -1377,11 +1720,11 @@ function validate121(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate121.errors = vErrors, errors === 0;
+  return validate154.errors = vErrors, errors === 0;
 }
-validate121.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate119(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate119.evaluated;
+validate154.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate152(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate152.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -1396,18 +1739,18 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func14.call(schema40.properties, key0)) {
+      if (!func1.call(schema48.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     if (data.part !== void 0) {
       let data0 = data.part;
       if (typeof data0 == "string") {
-        if (func1(data0) > 60) {
+        if (func2(data0) > 60) {
           let err4 = { instancePath: instancePath + "/part", schemaPath: "#/properties/part/maxLength", keyword: "maxLength", params: { limit: 60 } };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
-        if (func1(data0) < 1) {
+        if (func2(data0) < 1) {
           let err5 = { instancePath: instancePath + "/part", schemaPath: "#/properties/part/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
@@ -1431,11 +1774,11 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
         for (let i0 = 0; i0 < len0; i0++) {
           let data2 = data1[i0];
           if (typeof data2 == "string") {
-            if (func1(data2) > 20) {
+            if (func2(data2) > 20) {
               let err9 = { instancePath: instancePath + "/sides/" + i0, schemaPath: "#/properties/sides/items/maxLength", keyword: "maxLength", params: { limit: 20 } };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
-            if (func1(data2) < 1) {
+            if (func2(data2) < 1) {
               let err10 = { instancePath: instancePath + "/sides/" + i0, schemaPath: "#/properties/sides/items/minLength", keyword: "minLength", params: { limit: 1 } };
               vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
             }
@@ -1464,11 +1807,11 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
         for (let i1 = 0; i1 < len1; i1++) {
           let data4 = data3[i1];
           if (typeof data4 == "string") {
-            if (func1(data4) > 100) {
+            if (func2(data4) > 100) {
               let err15 = { instancePath: instancePath + "/bodies/" + i1, schemaPath: "#/properties/bodies/items/maxLength", keyword: "maxLength", params: { limit: 100 } };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
-            if (func1(data4) < 1) {
+            if (func2(data4) < 1) {
               let err16 = { instancePath: instancePath + "/bodies/" + i1, schemaPath: "#/properties/bodies/items/minLength", keyword: "minLength", params: { limit: 1 } };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
@@ -1482,14 +1825,14 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.years !== void 0 && (validate57(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors), errors = vErrors.length)), data.document !== void 0) {
+    if (data.years !== void 0 && (validate59(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.document !== void 0) {
       let data6 = data.document;
       if (typeof data6 == "string") {
-        if (func1(data6) > 200) {
+        if (func2(data6) > 200) {
           let err19 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
-        if (func1(data6) < 1) {
+        if (func2(data6) < 1) {
           let err20 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
         }
@@ -1501,11 +1844,11 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.revision !== void 0) {
       let data7 = data.revision;
       if (typeof data7 == "string") {
-        if (func1(data7) > 40) {
+        if (func2(data7) > 40) {
           let err22 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
         }
-        if (func1(data7) < 1) {
+        if (func2(data7) < 1) {
           let err23 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
         }
@@ -1517,11 +1860,11 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.published !== void 0) {
       let data8 = data.published;
       if (typeof data8 == "string") {
-        if (func1(data8) > 40) {
+        if (func2(data8) > 40) {
           let err25 = { instancePath: instancePath + "/published", schemaPath: "#/properties/published/maxLength", keyword: "maxLength", params: { limit: 40 } };
           vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
         }
-        if (func1(data8) < 1) {
+        if (func2(data8) < 1) {
           let err26 = { instancePath: instancePath + "/published", schemaPath: "#/properties/published/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
         }
@@ -1533,11 +1876,11 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.page !== void 0) {
       let data9 = data.page;
       if (typeof data9 == "string") {
-        if (func1(data9) > 100) {
+        if (func2(data9) > 100) {
           let err28 = { instancePath: instancePath + "/page", schemaPath: "#/properties/page/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
         }
-        if (func1(data9) < 1) {
+        if (func2(data9) < 1) {
           let err29 = { instancePath: instancePath + "/page", schemaPath: "#/properties/page/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
         }
@@ -1559,7 +1902,7 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data10.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate121(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors), errors = vErrors.length);
+          validate154(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/shall", schemaPath: "#/properties/shall/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
@@ -1578,7 +1921,7 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data12.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate121(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors), errors = vErrors.length);
+          validate154(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/shall_not", schemaPath: "#/properties/shall_not/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1597,7 +1940,7 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data14.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate121(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors), errors = vErrors.length);
+          validate154(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length);
       } else {
         let err39 = { instancePath: instancePath + "/may", schemaPath: "#/properties/may/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
@@ -1618,11 +1961,11 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
         for (let i5 = 0; i5 < len5; i5++) {
           let data17 = data16[i5];
           if (typeof data17 == "string") {
-            if (func1(data17) > 400) {
+            if (func2(data17) > 400) {
               let err42 = { instancePath: instancePath + "/conditions/" + i5, schemaPath: "#/properties/conditions/items/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
             }
-            if (func1(data17) < 1) {
+            if (func2(data17) < 1) {
               let err43 = { instancePath: instancePath + "/conditions/" + i5, schemaPath: "#/properties/conditions/items/minLength", keyword: "minLength", params: { limit: 1 } };
               vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
             }
@@ -1636,16 +1979,17 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.vins !== void 0 && (validate61(data.vins, { instancePath: instancePath + "/vins", parentData: data, parentDataProperty: "vins", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length));
   } else {
     let err46 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
   }
-  return validate119.errors = vErrors, errors === 0;
+  return validate152.errors = vErrors, errors === 0;
 }
-validate119.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema42 = { type: "object", additionalProperties: !1, required: ["of", "at_most", "source"], properties: { of: { enum: ["point", "opening"] }, at_most: { $ref: "#/$defs/bound" }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 } } };
-function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
+validate152.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema50 = { type: "object", additionalProperties: !1, required: ["of", "at_most", "source"], properties: { of: { enum: ["point", "opening"] }, at_most: { $ref: "#/$defs/bound" }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
+function validate162(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate162.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.of === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "of" } };
@@ -1660,25 +2004,25 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "of" || key0 === "at_most" || key0 === "source" || key0 === "note")) {
+      if (!(key0 === "of" || key0 === "at_most" || key0 === "source" || key0 === "note" || key0 === "since" || key0 === "until")) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     if (data.of !== void 0) {
       let data0 = data.of;
       if (!(data0 === "point" || data0 === "opening")) {
-        let err4 = { instancePath: instancePath + "/of", schemaPath: "#/properties/of/enum", keyword: "enum", params: { allowedValues: schema42.properties.of.enum } };
+        let err4 = { instancePath: instancePath + "/of", schemaPath: "#/properties/of/enum", keyword: "enum", params: { allowedValues: schema50.properties.of.enum } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
-    if (data.at_most !== void 0 && (validate73(data.at_most, { instancePath: instancePath + "/at_most", parentData: data, parentDataProperty: "at_most", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+    if (data.at_most !== void 0 && (validate98(data.at_most, { instancePath: instancePath + "/at_most", parentData: data, parentDataProperty: "at_most", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors), errors = vErrors.length)), data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
       let data3 = data.note;
       if (typeof data3 == "string") {
-        if (func1(data3) > 1e3) {
+        if (func2(data3) > 1e3) {
           let err5 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
-        if (func1(data3) < 1) {
+        if (func2(data3) < 1) {
           let err6 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
@@ -1687,22 +2031,474 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
   } else {
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate126.errors = vErrors, errors === 0;
+  return validate162.errors = vErrors, errors === 0;
 }
-validate126.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
+validate162.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema51 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { $ref: "#/$defs/vins" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, grade: { type: "string", minLength: 1, maxLength: 100 }, strength: { type: "string", minLength: 1, maxLength: 60 }, class: { type: "string", minLength: 1, maxLength: 60 }, thickness: { type: "string", minLength: 1, maxLength: 60 }, one_piece: { type: "boolean" }, under: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 } } };
+function validate168(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate168.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.part === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.years === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "years" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.document === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "document" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!func1.call(schema51.properties, key0)) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.part !== void 0) {
+      let data0 = data.part;
+      if (typeof data0 == "string") {
+        if (func2(data0) > 60) {
+          let err4 = { instancePath: instancePath + "/part", schemaPath: "#/properties/part/maxLength", keyword: "maxLength", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        if (func2(data0) < 1) {
+          let err5 = { instancePath: instancePath + "/part", schemaPath: "#/properties/part/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+      } else {
+        let err6 = { instancePath: instancePath + "/part", schemaPath: "#/properties/part/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+    if (data.sides !== void 0) {
+      let data1 = data.sides;
+      if (Array.isArray(data1)) {
+        if (data1.length > 4) {
+          let err7 = { instancePath: instancePath + "/sides", schemaPath: "#/properties/sides/maxItems", keyword: "maxItems", params: { limit: 4 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+        if (data1.length < 1) {
+          let err8 = { instancePath: instancePath + "/sides", schemaPath: "#/properties/sides/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        }
+        let len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data2 = data1[i0];
+          if (typeof data2 == "string") {
+            if (func2(data2) > 20) {
+              let err9 = { instancePath: instancePath + "/sides/" + i0, schemaPath: "#/properties/sides/items/maxLength", keyword: "maxLength", params: { limit: 20 } };
+              vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+            }
+            if (func2(data2) < 1) {
+              let err10 = { instancePath: instancePath + "/sides/" + i0, schemaPath: "#/properties/sides/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+            }
+          } else {
+            let err11 = { instancePath: instancePath + "/sides/" + i0, schemaPath: "#/properties/sides/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+          }
+        }
+      } else {
+        let err12 = { instancePath: instancePath + "/sides", schemaPath: "#/properties/sides/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+      }
+    }
+    if (data.bodies !== void 0) {
+      let data3 = data.bodies;
+      if (Array.isArray(data3)) {
+        if (data3.length > 50) {
+          let err13 = { instancePath: instancePath + "/bodies", schemaPath: "#/properties/bodies/maxItems", keyword: "maxItems", params: { limit: 50 } };
+          vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+        }
+        if (data3.length < 1) {
+          let err14 = { instancePath: instancePath + "/bodies", schemaPath: "#/properties/bodies/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+        }
+        let len1 = data3.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          let data4 = data3[i1];
+          if (typeof data4 == "string") {
+            if (func2(data4) > 100) {
+              let err15 = { instancePath: instancePath + "/bodies/" + i1, schemaPath: "#/properties/bodies/items/maxLength", keyword: "maxLength", params: { limit: 100 } };
+              vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+            }
+            if (func2(data4) < 1) {
+              let err16 = { instancePath: instancePath + "/bodies/" + i1, schemaPath: "#/properties/bodies/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+            }
+          } else {
+            let err17 = { instancePath: instancePath + "/bodies/" + i1, schemaPath: "#/properties/bodies/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+          }
+        }
+      } else {
+        let err18 = { instancePath: instancePath + "/bodies", schemaPath: "#/properties/bodies/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+      }
+    }
+    if (data.years !== void 0 && (validate59(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.vins !== void 0 && (validate61(data.vins, { instancePath: instancePath + "/vins", parentData: data, parentDataProperty: "vins", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length)), data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.grade !== void 0) {
+      let data9 = data.grade;
+      if (typeof data9 == "string") {
+        if (func2(data9) > 100) {
+          let err19 = { instancePath: instancePath + "/grade", schemaPath: "#/properties/grade/maxLength", keyword: "maxLength", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+        }
+        if (func2(data9) < 1) {
+          let err20 = { instancePath: instancePath + "/grade", schemaPath: "#/properties/grade/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+        }
+      } else {
+        let err21 = { instancePath: instancePath + "/grade", schemaPath: "#/properties/grade/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+      }
+    }
+    if (data.strength !== void 0) {
+      let data10 = data.strength;
+      if (typeof data10 == "string") {
+        if (func2(data10) > 60) {
+          let err22 = { instancePath: instancePath + "/strength", schemaPath: "#/properties/strength/maxLength", keyword: "maxLength", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+        }
+        if (func2(data10) < 1) {
+          let err23 = { instancePath: instancePath + "/strength", schemaPath: "#/properties/strength/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        }
+      } else {
+        let err24 = { instancePath: instancePath + "/strength", schemaPath: "#/properties/strength/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+      }
+    }
+    if (data.class !== void 0) {
+      let data11 = data.class;
+      if (typeof data11 == "string") {
+        if (func2(data11) > 60) {
+          let err25 = { instancePath: instancePath + "/class", schemaPath: "#/properties/class/maxLength", keyword: "maxLength", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+        }
+        if (func2(data11) < 1) {
+          let err26 = { instancePath: instancePath + "/class", schemaPath: "#/properties/class/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+        }
+      } else {
+        let err27 = { instancePath: instancePath + "/class", schemaPath: "#/properties/class/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+      }
+    }
+    if (data.thickness !== void 0) {
+      let data12 = data.thickness;
+      if (typeof data12 == "string") {
+        if (func2(data12) > 60) {
+          let err28 = { instancePath: instancePath + "/thickness", schemaPath: "#/properties/thickness/maxLength", keyword: "maxLength", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+        }
+        if (func2(data12) < 1) {
+          let err29 = { instancePath: instancePath + "/thickness", schemaPath: "#/properties/thickness/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+        }
+      } else {
+        let err30 = { instancePath: instancePath + "/thickness", schemaPath: "#/properties/thickness/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+      }
+    }
+    if (data.one_piece !== void 0 && typeof data.one_piece != "boolean") {
+      let err31 = { instancePath: instancePath + "/one_piece", schemaPath: "#/properties/one_piece/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+    }
+    if (data.under !== void 0) {
+      let data14 = data.under;
+      if (Array.isArray(data14)) {
+        if (data14.length > 20) {
+          let err32 = { instancePath: instancePath + "/under", schemaPath: "#/properties/under/maxItems", keyword: "maxItems", params: { limit: 20 } };
+          vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+        }
+        if (data14.length < 1) {
+          let err33 = { instancePath: instancePath + "/under", schemaPath: "#/properties/under/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+        }
+        let len2 = data14.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          let data15 = data14[i2];
+          if (typeof data15 == "string") {
+            if (func2(data15) > 60) {
+              let err34 = { instancePath: instancePath + "/under/" + i2, schemaPath: "#/properties/under/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+            }
+            if (func2(data15) < 1) {
+              let err35 = { instancePath: instancePath + "/under/" + i2, schemaPath: "#/properties/under/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+            }
+          } else {
+            let err36 = { instancePath: instancePath + "/under/" + i2, schemaPath: "#/properties/under/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+          }
+        }
+      } else {
+        let err37 = { instancePath: instancePath + "/under", schemaPath: "#/properties/under/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+      }
+    }
+    if (data.document !== void 0) {
+      let data16 = data.document;
+      if (typeof data16 == "string") {
+        if (func2(data16) > 200) {
+          let err38 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+        }
+        if (func2(data16) < 1) {
+          let err39 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+        }
+      } else {
+        let err40 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+      }
+    }
+    if (data.revision !== void 0) {
+      let data17 = data.revision;
+      if (typeof data17 == "string") {
+        if (func2(data17) > 40) {
+          let err41 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
+          vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+        }
+        if (func2(data17) < 1) {
+          let err42 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+        }
+      } else {
+        let err43 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+      }
+    }
+    if (data.published !== void 0) {
+      let data18 = data.published;
+      if (typeof data18 == "string") {
+        if (func2(data18) > 40) {
+          let err44 = { instancePath: instancePath + "/published", schemaPath: "#/properties/published/maxLength", keyword: "maxLength", params: { limit: 40 } };
+          vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+        }
+        if (func2(data18) < 1) {
+          let err45 = { instancePath: instancePath + "/published", schemaPath: "#/properties/published/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+        }
+      } else {
+        let err46 = { instancePath: instancePath + "/published", schemaPath: "#/properties/published/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+      }
+    }
+    if (data.page !== void 0) {
+      let data19 = data.page;
+      if (typeof data19 == "string") {
+        if (func2(data19) > 100) {
+          let err47 = { instancePath: instancePath + "/page", schemaPath: "#/properties/page/maxLength", keyword: "maxLength", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+        }
+        if (func2(data19) < 1) {
+          let err48 = { instancePath: instancePath + "/page", schemaPath: "#/properties/page/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+        }
+      } else {
+        let err49 = { instancePath: instancePath + "/page", schemaPath: "#/properties/page/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+      }
+    }
+  } else {
+    let err50 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+  }
+  return validate168.errors = vErrors, errors === 0;
+}
+validate168.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.document === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "document" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.superseded_by === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "superseded_by" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "document" || key0 === "revision" || key0 === "since" || key0 === "until" || key0 === "superseded_by")) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    if (data.document !== void 0) {
+      let data0 = data.document;
+      if (typeof data0 == "string") {
+        if (func2(data0) > 200) {
+          let err3 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+        }
+        if (func2(data0) < 1) {
+          let err4 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+      } else {
+        let err5 = { instancePath: instancePath + "/document", schemaPath: "#/properties/document/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    }
+    if (data.revision !== void 0) {
+      let data1 = data.revision;
+      if (typeof data1 == "string") {
+        if (func2(data1) > 40) {
+          let err6 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+        if (func2(data1) < 1) {
+          let err7 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+      } else {
+        let err8 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    }
+    if (data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.superseded_by !== void 0) {
+      let data4 = data.superseded_by;
+      if (data4 && typeof data4 == "object" && !Array.isArray(data4)) {
+        if (data4.document === void 0) {
+          let err9 = { instancePath: instancePath + "/superseded_by", schemaPath: "#/properties/superseded_by/required", keyword: "required", params: { missingProperty: "document" } };
+          vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+        }
+        for (let key1 in data4)
+          if (!(key1 === "document" || key1 === "revision" || key1 === "published")) {
+            let err10 = { instancePath: instancePath + "/superseded_by", schemaPath: "#/properties/superseded_by/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
+            vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+          }
+        if (data4.document !== void 0) {
+          let data5 = data4.document;
+          if (typeof data5 == "string") {
+            if (func2(data5) > 200) {
+              let err11 = { instancePath: instancePath + "/superseded_by/document", schemaPath: "#/properties/superseded_by/properties/document/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+            }
+            if (func2(data5) < 1) {
+              let err12 = { instancePath: instancePath + "/superseded_by/document", schemaPath: "#/properties/superseded_by/properties/document/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+            }
+          } else {
+            let err13 = { instancePath: instancePath + "/superseded_by/document", schemaPath: "#/properties/superseded_by/properties/document/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+          }
+        }
+        if (data4.revision !== void 0) {
+          let data6 = data4.revision;
+          if (typeof data6 == "string") {
+            if (func2(data6) > 40) {
+              let err14 = { instancePath: instancePath + "/superseded_by/revision", schemaPath: "#/properties/superseded_by/properties/revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
+              vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+            }
+            if (func2(data6) < 1) {
+              let err15 = { instancePath: instancePath + "/superseded_by/revision", schemaPath: "#/properties/superseded_by/properties/revision/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+            }
+          } else {
+            let err16 = { instancePath: instancePath + "/superseded_by/revision", schemaPath: "#/properties/superseded_by/properties/revision/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+          }
+        }
+        if (data4.published !== void 0) {
+          let data7 = data4.published;
+          if (typeof data7 == "string") {
+            if (func2(data7) > 40) {
+              let err17 = { instancePath: instancePath + "/superseded_by/published", schemaPath: "#/properties/superseded_by/properties/published/maxLength", keyword: "maxLength", params: { limit: 40 } };
+              vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+            }
+            if (func2(data7) < 1) {
+              let err18 = { instancePath: instancePath + "/superseded_by/published", schemaPath: "#/properties/superseded_by/properties/published/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+            }
+          } else {
+            let err19 = { instancePath: instancePath + "/superseded_by/published", schemaPath: "#/properties/superseded_by/properties/published/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+          }
+        }
+      } else {
+        let err20 = { instancePath: instancePath + "/superseded_by", schemaPath: "#/properties/superseded_by/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+      }
+    }
+  } else {
+    let err21 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+  }
+  return validate174.errors = vErrors, errors === 0;
+}
+validate174.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema53 = { type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { $ref: "#/$defs/name" }, to: { enum: ["hold", "stop"] }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, why: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
+function validate178(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate178.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.rule === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.to === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "to" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.why === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "why" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.source === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "rule" || key0 === "to" || key0 === "since" || key0 === "until" || key0 === "why" || key0 === "source")) {
+        let err4 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      }
+    if (data.rule !== void 0 && (validate54(data.rule, { instancePath: instancePath + "/rule", parentData: data, parentDataProperty: "rule", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.to !== void 0) {
+      let data1 = data.to;
+      if (!(data1 === "hold" || data1 === "stop")) {
+        let err5 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/enum", keyword: "enum", params: { allowedValues: schema53.properties.to.enum } };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    }
+    if (data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.why !== void 0) {
+      let data4 = data.why;
+      if (typeof data4 == "string") {
+        if (func2(data4) > 600) {
+          let err6 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/maxLength", keyword: "maxLength", params: { limit: 600 } };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+        if (func2(data4) < 1) {
+          let err7 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+      } else {
+        let err8 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    }
+    data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length));
+  } else {
+    let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+  }
+  return validate178.errors = vErrors, errors === 0;
+}
+validate178.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.pack === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "pack" } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "allowances" || key0 === "reaches" || key0 === "windows" || key0 === "provisions" || key0 === "tolerances")) {
+      if (!func1.call(schema32.properties, key0)) {
         let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
@@ -1719,7 +2515,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate63(data1[i0], { instancePath: instancePath + "/rules/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length);
+          validate86(data1[i0], { instancePath: instancePath + "/rules/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length);
       } else {
         let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
@@ -1738,7 +2534,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate92(data3[i1], { instancePath: instancePath + "/limits/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length);
+          validate117(data3[i1], { instancePath: instancePath + "/limits/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate117.errors : vErrors.concat(validate117.errors), errors = vErrors.length);
       } else {
         let err7 = { instancePath: instancePath + "/limits", schemaPath: "#/properties/limits/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
@@ -1757,7 +2553,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate99(data5[i2], { instancePath: instancePath + "/allowances/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors), errors = vErrors.length);
+          validate126(data5[i2], { instancePath: instancePath + "/allowances/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length);
       } else {
         let err10 = { instancePath: instancePath + "/allowances", schemaPath: "#/properties/allowances/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
@@ -1776,7 +2572,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len3 = data7.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate103(data7[i3], { instancePath: instancePath + "/reaches/" + i3, parentData: data7, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors), errors = vErrors.length);
+          validate132(data7[i3], { instancePath: instancePath + "/reaches/" + i3, parentData: data7, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate132.errors : vErrors.concat(validate132.errors), errors = vErrors.length);
       } else {
         let err13 = { instancePath: instancePath + "/reaches", schemaPath: "#/properties/reaches/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
@@ -1795,7 +2591,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len4 = data9.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate107(data9[i4], { instancePath: instancePath + "/windows/" + i4, parentData: data9, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length);
+          validate138(data9[i4], { instancePath: instancePath + "/windows/" + i4, parentData: data9, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length);
       } else {
         let err16 = { instancePath: instancePath + "/windows", schemaPath: "#/properties/windows/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
@@ -1814,7 +2610,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len5 = data11.length;
         for (let i5 = 0; i5 < len5; i5++)
-          validate119(data11[i5], { instancePath: instancePath + "/provisions/" + i5, parentData: data11, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length);
+          validate152(data11[i5], { instancePath: instancePath + "/provisions/" + i5, parentData: data11, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length);
       } else {
         let err19 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
@@ -1833,19 +2629,76 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len6 = data13.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate126(data13[i6], { instancePath: instancePath + "/tolerances/" + i6, parentData: data13, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length);
+          validate162(data13[i6], { instancePath: instancePath + "/tolerances/" + i6, parentData: data13, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length);
       } else {
         let err22 = { instancePath: instancePath + "/tolerances", schemaPath: "#/properties/tolerances/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
+    if (data.parts !== void 0) {
+      let data15 = data.parts;
+      if (Array.isArray(data15)) {
+        if (data15.length > 1e3) {
+          let err23 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        }
+        if (data15.length < 1) {
+          let err24 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+        }
+        let len7 = data15.length;
+        for (let i7 = 0; i7 < len7; i7++)
+          validate168(data15[i7], { instancePath: instancePath + "/parts/" + i7, parentData: data15, parentDataProperty: i7, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length);
+      } else {
+        let err25 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+      }
+    }
+    if (data.documents !== void 0) {
+      let data17 = data.documents;
+      if (Array.isArray(data17)) {
+        if (data17.length > 1e3) {
+          let err26 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+        }
+        if (data17.length < 1) {
+          let err27 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+        }
+        let len8 = data17.length;
+        for (let i8 = 0; i8 < len8; i8++)
+          validate174(data17[i8], { instancePath: instancePath + "/documents/" + i8, parentData: data17, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length);
+      } else {
+        let err28 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+      }
+    }
+    if (data.raises !== void 0) {
+      let data19 = data.raises;
+      if (Array.isArray(data19)) {
+        if (data19.length > 200) {
+          let err29 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+        }
+        if (data19.length < 1) {
+          let err30 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+        }
+        let len9 = data19.length;
+        for (let i9 = 0; i9 < len9; i9++)
+          validate178(data19[i9], { instancePath: instancePath + "/raises/" + i9, parentData: data19, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length);
+      } else {
+        let err31 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+      }
+    }
   } else {
-    let err23 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+    let err32 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
   }
-  return validate61.errors = vErrors, errors === 0;
+  return validate84.errors = vErrors, errors === 0;
 }
-validate61.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate84.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data && typeof data == "object" && !Array.isArray(data))) {
@@ -1871,14 +2724,66 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       var props0 = !0;
     ifClause0 = "then";
   } else {
-    let _errs4 = errors;
-    validate61(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length);
+    let _errs4 = errors, _errs5 = errors, valid1 = !0, _errs6 = errors;
+    if (data && typeof data == "object" && !Array.isArray(data)) {
+      let missing1;
+      if (data.releases === void 0 && (missing1 = "releases")) {
+        let err2 = {};
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    }
+    var _valid1 = _errs6 === errors;
+    errors = _errs5, vErrors !== null && (_errs5 ? vErrors.length = _errs5 : vErrors = null);
+    let ifClause1;
+    if (_valid1) {
+      let _errs7 = errors;
+      validate69(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
+      var _valid1 = _errs7 === errors;
+      if (valid1 = _valid1, valid1)
+        var props1 = !0;
+      ifClause1 = "then";
+    } else {
+      let _errs8 = errors, _errs9 = errors, valid2 = !0, _errs10 = errors;
+      if (data && typeof data == "object" && !Array.isArray(data)) {
+        let missing2;
+        if (data.lock === void 0 && (missing2 = "lock")) {
+          let err3 = {};
+          vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+        }
+      }
+      var _valid2 = _errs10 === errors;
+      errors = _errs9, vErrors !== null && (_errs9 ? vErrors.length = _errs9 : vErrors = null);
+      let ifClause2;
+      if (_valid2) {
+        let _errs11 = errors;
+        validate77(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length);
+        var _valid2 = _errs11 === errors;
+        if (valid2 = _valid2, valid2)
+          var props2 = !0;
+        ifClause2 = "then";
+      } else {
+        let _errs12 = errors;
+        validate84(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length);
+        var _valid2 = _errs12 === errors;
+        valid2 = _valid2, valid2 && props2 !== !0 && (props2 = !0), ifClause2 = "else";
+      }
+      if (!valid2) {
+        let err4 = { instancePath, schemaPath: "#/else/else/if", keyword: "if", params: { failingKeyword: ifClause2 } };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      }
+      var _valid1 = _errs8 === errors;
+      valid1 = _valid1, valid1 && props1 !== !0 && props2 !== void 0 && (props2 === !0 ? props1 = !0 : (props1 = props1 || {}, Object.assign(props1, props2))), ifClause1 = "else";
+    }
+    if (!valid1) {
+      let err5 = { instancePath, schemaPath: "#/else/if", keyword: "if", params: { failingKeyword: ifClause1 } };
+      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+    }
     var _valid0 = _errs4 === errors;
-    valid0 = _valid0, valid0 && props0 !== !0 && (props0 = !0), ifClause0 = "else";
+    valid0 = _valid0, valid0 && props0 !== !0 && props1 !== void 0 && (props1 === !0 ? props0 = !0 : (props0 = props0 || {}, Object.assign(props0, props1))), ifClause0 = "else";
   }
   if (!valid0) {
-    let err2 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
-    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    let err6 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
+    vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
   }
   return validate52.errors = vErrors, evaluated0.props = props0, errors === 0;
 }

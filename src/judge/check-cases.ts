@@ -21,7 +21,7 @@ const notInCase: Fact = { known: false, reason: 'The case does not say' };
  * Puts every rule of a pack to its own cases. A pack with a failed case is not used; whoever loads a pack from a folder does
  * this too, and hands in the loader's `placeOfCase`.
  */
-export function checkCases(pack: Pack, placeOfCase?: CasePlaces): readonly FailedCase[] {
+export function checkCases(pack: Pick<Pack, 'rules'>, placeOfCase?: CasePlaces): readonly FailedCase[] {
   return pack.rules.flatMap((rule) =>
     (['finds', 'passes', 'asks'] as const).flatMap((list) =>
       rule.cases[list].flatMap((one, index): readonly FailedCase[] => {

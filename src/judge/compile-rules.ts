@@ -24,7 +24,10 @@ export function rankOfStage(stage: Stage): number {
 }
 
 /** Groups the rules of all layers by the kind of sheet that they judge. */
-export function compileRules(packs: ResolvedPacks, dictionary: FactDictionary): CompiledRules {
+export function compileRules(
+  packs: Pick<ResolvedPacks, 'layers'>,
+  dictionary: FactDictionary,
+): CompiledRules {
   const byKind = new Map<string, CompiledRule[]>();
   let order = 0;
   for (const layer of packs.layers) {

@@ -7,11 +7,15 @@ export interface FactEntry {
   readonly type: FactType;
   /** All words that the fact may have; absent when the list is open. */
   readonly words?: readonly string[];
+  /** What the trade writes for some of the words, as in a plan. */
+  readonly synonyms?: Readonly<Record<string, string>>;
   /** Unit in which a number is held. */
   readonly unit?: string;
   /** The kind of quantity, by the names of `quantity/dimension.ts`. */
   readonly dimension?: string;
   readonly title?: string;
+  /** Known on every sheet. */
+  readonly alwaysKnown?: boolean;
   readonly description: string;
 }
 

@@ -29,8 +29,12 @@ export class FaultList {
   }
 
   /** Known words nearest to a written one; not looked for any more once the fault would not be listed. */
-  nearest(word: string, known: readonly string[]): readonly string[] {
-    return this.isFull ? [] : nearestWords(word, known);
+  nearest(
+    word: string,
+    known: readonly string[],
+    synonyms: Readonly<Record<string, string>> = {},
+  ): readonly string[] {
+    return this.isFull ? [] : nearestWords(word, known, new Map(Object.entries(synonyms)));
   }
 
   /** Whether so many faults are found that looking for more is work for nobody. */

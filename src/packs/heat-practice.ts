@@ -2,11 +2,15 @@ import type { HeatPractice } from '../facts/context.ts';
 import type { Allowance as StatedAllowance, Reach as StatedReach } from '../generated/pack-types.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
+import { refuse } from './choose-versions.ts';
+import type { Refusal } from './choose-versions.ts';
 import { factEntry } from './fact-dictionary.ts';
 import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
 import { mayShareVehicle } from './pack-covers.ts';
+import { placeKey } from './pack.ts';
 import type { Allowance, Pack, Reach } from './pack.ts';
+import { readHistory } from './read-history.ts';
 
 /** Reads what is added for a means of measuring; undefined when something in it cannot be right. */
 export function readAllowance(
@@ -18,7 +22,10 @@ export function readAllowance(
   const { measured_by: means, add, source } = stated;
   const isWord = isKnownWord(means, 'operation.measured_by', `${at}/measured_by`, dictionary, faults);
   const kelvin = nonNegative(add, 'temperature difference', `${at}/add`, faults);
-  return isWord && kelvin !== undefined ? { means, kelvin, source } : undefined;
+  const before = faults.faults.length;
+  const history = readHistory(stated, at, 'allowance', faults);
+  const isSound = isWord && faults.faults.length === before;
+  return isSound && kelvin !== undefined ? { means, kelvin, source, ...history } : undefined;
 }
 
 /** Reads how far a kind of heat is asked about; undefined when something in it cannot be right. */
@@ -31,7 +38,10 @@ export function readReach(
   const { from, within, source } = stated;
   const isWord = isKnownWord(from, 'exposure.from', `${at}/from`, dictionary, faults);
   const mm = nonNegative(within, 'length', `${at}/within`, faults);
-  return isWord && mm !== undefined ? { from, mm, source } : undefined;
+  const before = faults.faults.length;
+  const history = readHistory(stated, at, 'reach', faults);
+  const isSound = isWord && faults.faults.length === before;
+  return isSound && mm !== undefined ? { from, mm, source, ...history } : undefined;
 }
 
 function isKnownWord(
@@ -41,9 +51,10 @@ function isKnownWord(
   dictionary: FactDictionary,
   faults: FaultList,
 ): boolean {
-  const words = factEntry(dictionary, fact)?.words ?? [];
+  const entry = factEntry(dictionary, fact);
+  const words = entry?.words ?? [];
   if (words.includes(word)) return true;
-  faults.at(at, `\`${word}\` is no word of the fact ${fact}.`, faults.nearest(word, words));
+  faults.at(at, `\`${word}\` is no word of the fact ${fact}.`, faults.nearest(word, words, entry?.synonyms));
   return false;
 }
 
@@ -59,8 +70,7 @@ function nonNegative(
   return undefined;
 }
 
-export type MergedPractice =
-  { readonly ok: true; readonly practice: HeatPractice } | { readonly ok: false; readonly sentence: string };
+export type MergedPractice = { readonly ok: true; readonly practice: HeatPractice } | Refusal;
 
 /** Of all layers the largest counts. A layer that states less than one under it is refused, as with limits. */
 export function mergePractice(packs: readonly Pack[]): MergedPractice {
@@ -82,7 +92,7 @@ export function mergePractice(packs: readonly Pack[]): MergedPractice {
   return { ok: true, practice: { allowanceKelvin, reachMm } };
 }
 
-function loosened({ name }: Pack, what: string, word: string): MergedPractice {
+function loosened({ name, places }: Pack, what: 'allowance' | 'reach', word: string): Refusal {
   const sentence = `The pack ${name} loosens the ${what} for \`${word}\`; a later pack may only tighten it.`;
-  return { ok: false, sentence };
+  return refuse(sentence, places?.[placeKey(what, word)]);
 }

@@ -1,124 +1,121 @@
 import path from 'node:path';
 import { validatePack } from '../generated/validate-pack.js';
-import type { LocatedNode } from '../plan/node.ts';
-import { nodeAt } from '../plan/node-at.ts';
-import { plainValue } from '../plan/plain-value.ts';
-import { pointerSteps } from '../plan/pointer.ts';
-import { readYaml } from '../plan/read-yaml.ts';
-import { packDigest } from './digest.ts';
-import type { PackFile } from './digest.ts';
+import { canonicalForm } from './canonical-form.ts';
+import type { StatedPack } from './canonical-form.ts';
+import { checkWhole } from './check-whole.ts';
+import { textDigest } from './digest.ts';
 import type { FactDictionary } from './fact-dictionary.ts';
-import { FaultList, mostFaults } from './fault-list.ts';
-import { gatherTopic } from './gather-topic.ts';
+import { mostFaults } from './fault-list.ts';
+import { emptyGathered, gatherTopic } from './gather-topic.ts';
 import type { Gathered } from './gather-topic.ts';
 import type { PackFault, PackPlace } from './pack-fault.ts';
-import type { Cases, Pack } from './pack.ts';
+import type { Cases, Pack, Rule } from './pack.ts';
 import { readManifest } from './read-manifest.ts';
 import type { PackHead } from './read-manifest.ts';
+import { readPackFile } from './read-pack-file.ts';
+import type { FileRead } from './read-pack-file.ts';
 import { readPackFiles } from './read-pack-files.ts';
-import { compareVersions, readVersion } from './semantic-version.ts';
+import type { PackFiles } from './read-pack-files.ts';
+import { checkDigests, readReleases, releasesName } from './read-releases.ts';
 import { tellSchemaErrors } from './tell-schema-errors.ts';
 
 /** Where a case of a rule stands; undefined for a rule that the pack does not hold. */
 export type CasePlaces = (rule: string, list: keyof Cases, index: number) => PackPlace | undefined;
 
 export type PackLoading =
-  | { readonly ok: true; readonly pack: Pack; readonly placeOfCase: CasePlaces }
-  | { readonly ok: false; readonly faults: readonly PackFault[] };
+  | {
+      readonly ok: true;
+      readonly pack: Pack;
+      readonly placeOfCase: CasePlaces;
+      /** The canonical form of a version and fact schema; see `canonicalForm`. */
+      readonly canonicalForm: (version: string, facts: number) => string;
+    }
+  | {
+      readonly ok: false;
+      readonly faults: readonly PackFault[];
+      /** The rules that are sound by themselves, so that their cases can be told with the faults. */
+      readonly rules: readonly Rule[];
+      readonly placeOfCase: CasePlaces;
+    };
 
 /** Number of the pack format that this planish reads. */
 export const packFormat = 1;
 
 const manifestName = 'pack.yaml';
 
-/** No list of a pack may be longer (schema: provisions). The validator's work grows with the square of a list's faults. */
-const mostItems = 1000;
-
 /**
- * Loads a rule pack from its folder, whole or not at all: `pack.yaml` and every other `.yaml` file directly in it but
- * `releases.yaml`. Links and sub-folders are passed over. Everything that cannot be right is told at once, but for what only
- * shows once the rest is right. The cases of the rules are not run here; see `checkCases`.
+ * Loads a rule pack from its folder, whole or not at all: `pack.yaml`, `releases.yaml` where there is one, and every other
+ * `.yaml` file directly in it. Sub-folders are passed over. Everything that cannot be right is told at once, but for what
+ * only shows once the rest is right. The cases of the rules are not run here; see `checkCases`.
  */
 export function loadPackFolder(folder: string, dictionary: FactDictionary): PackLoading {
-  const { files, faults: unread, isRefused } = readPackFiles(folder);
-  const read = files.map((file) => readFile(folder, file));
+  return loadPackFiles(readPackFiles(folder), folder, dictionary);
+}
+
+/** Loads a pack from files that are read already. `where` is put before their names where they are shown. */
+export function loadPackFiles(
+  { files, faults: unread, isRefused }: PackFiles,
+  where: string,
+  dictionary: FactDictionary,
+): PackLoading {
+  const read = files.map((file) => readPackFile(where, file));
   const manifestFile = read.find(({ name }) => name === manifestName);
+  const releasesFile = read.find(({ name }) => name === releasesName);
+  const gathered = emptyGathered();
+  const placeOfCase = placesIn(gathered);
   const otherFormat = manifestFile === undefined ? undefined : otherFormatIn(manifestFile);
-  if (otherFormat !== undefined) return { ok: false, faults: [otherFormat] };
+  if (otherFormat !== undefined) return { ok: false, faults: [otherFormat], rules: [], placeOfCase };
 
   const manifest = manifestFile === undefined ? undefined : manifestIn(manifestFile, dictionary);
-  const gathered: Gathered = {
-    ...{ rules: [], limits: [], allowances: [], reaches: [], windows: [], tolerances: [] },
-    provisions: [],
-    ids: new Map(),
-  };
-  for (const file of read) if (file !== manifestFile) takeTopic(file, manifest, dictionary, gathered);
+  for (const file of read) {
+    if (file !== manifestFile && file !== releasesFile) takeTopic(file, manifest, dictionary, gathered);
+  }
+  const releases = releasesFile === undefined ? [] : readReleases(releasesFile, manifest?.stated.pack);
   const isWhole = unread.length === 0 && read.every(({ list }) => list.faults.length === 0);
-  if (manifest?.head !== undefined && isWhole) checkWhole(manifest.head, gathered);
+  const head = manifest?.head;
+  const stated: StatedPack | undefined =
+    manifest === undefined || head === undefined
+      ? undefined
+      : { ...gathered.stated, manifest: manifest.stated, layer: head.layer };
+  if (
+    manifestFile !== undefined &&
+    manifest !== undefined &&
+    head !== undefined &&
+    stated !== undefined &&
+    isWhole
+  ) {
+    checkWhole(manifest.stated, head, releases, gathered, manifestFile.list);
+    if (releasesFile !== undefined) checkDigests(releases, stated, releasesFile);
+  }
 
   const faults = [...unread, ...read.flatMap(({ list }) => inOrder(list.faults))];
-  const manifestPath = path.join(folder, manifestName);
+  const manifestPath = path.join(where, manifestName);
   if (manifestFile === undefined && !isRefused && unread.every(({ file }) => file !== manifestPath)) {
     const sentence = 'A pack needs a pack.yaml that says what it is.';
     faults.push({ file: manifestPath, line: 1, column: 1, sentence, nearest: [] });
   }
-  if (faults.length > 0 || manifest?.head === undefined) return { ok: false, faults };
-  return {
-    ok: true,
-    pack: {
-      ...manifest.head,
-      rules: gathered.rules,
-      limits: gathered.limits,
-      allowances: gathered.allowances,
-      reaches: gathered.reaches,
-      windows: gathered.windows,
-      ...(gathered.tolerances.length === 0 ? {} : { tolerances: gathered.tolerances }),
-      provisions: gathered.provisions,
-      digest: packDigest(files),
-    },
-    placeOfCase: (rule, list, index) => {
-      const place = gathered.ids.get(rule);
-      return place?.list.placeAt(`${place.pointer}/cases/${list}/${String(index)}`);
-    },
-  };
-}
-
-interface FileRead {
-  readonly name: string;
-  /** Undefined when the file is no YAML or too long a list, which is told. */
-  readonly value: unknown;
-  readonly valueAt: (pointer: string) => unknown;
-  readonly list: FaultList;
-}
-
-function readFile(folder: string, { name, text }: PackFile): FileRead {
-  const source = { path: path.join(folder, name), text };
-  const yaml = readYaml(text);
-  if (!yaml.ok) {
-    const list = new FaultList(source, undefined);
-    for (const fault of yaml.faults) list.atRange(fault.range, fault.sentence);
-    return { name, value: undefined, valueAt: () => undefined, list };
+  if (faults.length > 0 || head === undefined || stated === undefined) {
+    return { ok: false, faults, rules: gathered.rules, placeOfCase };
   }
-  const valueAt = (pointer: string): unknown => {
-    const node = nodeAt(yaml.root, pointerSteps(pointer));
-    return node === undefined ? undefined : plainValue(node);
+  const form = (version: string, facts: number): string => canonicalForm(stated, version, facts);
+  const { places, ids: _, stated: _stated, ...items } = gathered;
+  if (manifestFile !== undefined) places['pack'] = manifestFile.list.placeAt('/pack');
+  const pack: Pack = {
+    ...head,
+    released: releases.some(({ version }) => version === head.version),
+    ...items,
+    releases,
+    digest: textDigest(form(head.version, head.facts)),
+    places,
   };
-  const list = new FaultList(source, yaml.root);
-  tellLongLists(yaml.root, list);
-  return { name, value: list.faults.length > 0 ? undefined : plainValue(yaml.root), valueAt, list };
+  return { ok: true, pack, placeOfCase, canonicalForm: form };
 }
 
-function tellLongLists(node: LocatedNode, list: FaultList): void {
-  if (node.kind === 'scalar') return;
-  if (node.kind === 'list' && node.items.length > mostItems) {
-    list.atRange(
-      node.range,
-      `More stands here than a pack ever takes: at most ${String(mostItems)} entries.`,
-    );
-    return;
-  }
-  const inner = node.kind === 'list' ? node.items : [...node.entries.values()].map(({ value }) => value);
-  for (const one of inner) tellLongLists(one, list);
+function placesIn({ ids }: Gathered): CasePlaces {
+  return (rule, list, index) => {
+    const place = ids.get(rule);
+    return place?.list.placeAt(`${place.pointer}/cases/${list}/${String(index)}`);
+  };
 }
 
 /** Of a format that is not known, nothing else can be told: what its keys mean is not known either. */
@@ -130,8 +127,7 @@ function otherFormatIn({ valueAt, list }: FileRead): PackFault | undefined {
 }
 
 interface ManifestRead {
-  readonly name: string;
-  readonly isForVehicle: boolean;
+  readonly stated: StatedPack['manifest'];
   /** Undefined when something in it cannot be right. */
   readonly head: PackHead | undefined;
 }
@@ -144,8 +140,7 @@ function manifestIn(file: FileRead, dictionary: FactDictionary): ManifestRead | 
     return undefined;
   }
   if (validatePack(value) && 'format' in value) {
-    const isForVehicle = value.vehicle !== undefined;
-    return { name: value.pack, isForVehicle, head: readManifest(value, dictionary, list) };
+    return { stated: value, head: readManifest(value, dictionary, list) };
   }
   tellSchemaErrors(validatePack.errors ?? [], valueAt, list);
   return undefined;
@@ -158,20 +153,22 @@ function takeTopic(
   into: Gathered,
 ): void {
   if (value === undefined) return;
-  if (valueAt('/format') !== undefined) {
-    list.at('/format', 'Only pack.yaml says `format`; a folder holds one pack.', [], true);
+  for (const [key, sentence] of elsewhere) {
+    if (valueAt(`/${key}`) === undefined) continue;
+    list.at(`/${key}`, sentence, [], true);
     return;
   }
   if (!validatePack(value)) tellSchemaErrors(validatePack.errors ?? [], valueAt, list);
   gatherTopic(value, name, dictionary, list, into);
   if (manifest === undefined) return;
   const pack = valueAt('/pack');
-  if (typeof pack === 'string' && pack !== manifest.name) {
-    list.at('/pack', `This file belongs to pack \`${pack}\`, not to \`${manifest.name}\`.`);
+  if (typeof pack === 'string' && pack !== manifest.stated.pack) {
+    list.at('/pack', `This file belongs to pack \`${pack}\`, not to \`${manifest.stated.pack}\`.`);
   }
-  if (!manifest.isForVehicle && valueAt('/provisions') !== undefined) {
+  for (const key of ['provisions', 'parts', 'documents'] as const) {
+    if (manifest.stated.vehicle !== undefined || valueAt(`/${key}`) === undefined) continue;
     list.at(
-      '/provisions',
+      `/${key}`,
       'Statements of a maker need the `vehicle` in pack.yaml; without it they would bind no plan.',
       [],
       true,
@@ -179,27 +176,12 @@ function takeTopic(
   }
 }
 
-/** What can only be told of a pack of which no rule is missing. */
-function checkWhole({ version }: PackHead, { rules, ids }: Gathered): void {
-  const now = readVersion(version);
-  for (const rule of rules) {
-    const place = ids.get(rule.id);
-    const since = readVersion(rule.since);
-    if (now !== undefined && since !== undefined && compareVersions(since, now) > 0) {
-      place?.list.at(
-        `${place.pointer}/since`,
-        `The rule begins with ${rule.since} and the pack is ${version}: it would not judge.`,
-      );
-    }
-    if (rule.replacedBy !== undefined && !ids.has(rule.replacedBy)) {
-      place?.list.at(
-        `${place.pointer}/replaced_by`,
-        `The pack has no rule \`${rule.replacedBy}\`.`,
-        place.list.nearest(rule.replacedBy, [...ids.keys()]),
-      );
-    }
-  }
-}
+/** Keys that make a file another one than a topic file. */
+const elsewhere = [
+  ['format', 'Only pack.yaml says `format`; a folder holds one pack.'],
+  ['releases', 'Only releases.yaml lists `releases`.'],
+  ['lock', 'A lock belongs to a folder of jobs, not into a pack.'],
+] as const;
 
 function inOrder(faults: readonly PackFault[]): readonly PackFault[] {
   const sorted = faults.toSorted((a, b) => a.line - b.line || a.column - b.column);

@@ -1,9 +1,10 @@
 import { mayShareVehicle } from './pack-covers.ts';
+import { refuse } from './choose-versions.ts';
+import type { Refusal } from './choose-versions.ts';
+import { placeKey } from './pack.ts';
 import type { Limit, Pack, TimeAbove, Tolerance } from './pack.ts';
 
-export type MergedLimits =
-  | { readonly ok: true; readonly limits: ReadonlyMap<string, Limit> }
-  | { readonly ok: false; readonly sentence: string };
+export type MergedLimits = { readonly ok: true; readonly limits: ReadonlyMap<string, Limit> } | Refusal;
 
 /**
  * The limits of all layers, by what they are for; of each number the tightest counts, and what a layer leaves out stays as it
@@ -20,7 +21,7 @@ export function mergeLimits(packs: readonly Pack[]): MergedLimits {
       );
       if (isOverruled) {
         const sentence = `The pack ${pack.name} loosens the limit for \`${limit.victim}\`; a later pack may only tighten it.`;
-        return { ok: false, sentence };
+        return refuse(sentence, pack.places?.[placeKey('limit', limit.victim)]);
       }
       const before = limits.get(limit.victim);
       limits.set(limit.victim, before === undefined ? limit : tightest(before, limit));
@@ -30,8 +31,7 @@ export function mergeLimits(packs: readonly Pack[]): MergedLimits {
 }
 
 export type MergedTolerances =
-  | { readonly ok: true; readonly mm: ReadonlyMap<Tolerance['of'], number> }
-  | { readonly ok: false; readonly sentence: string };
+  { readonly ok: true; readonly mm: ReadonlyMap<Tolerance['of'], number> } | Refusal;
 
 /** The tolerances of all layers, mm, in the same way: the tightest counts, and a looser one than under it is refused. */
 export function mergeTolerances(packs: readonly Pack[]): MergedTolerances {
@@ -44,7 +44,7 @@ export function mergeTolerances(packs: readonly Pack[]): MergedTolerances {
       );
       if (isOverruled) {
         const sentence = `The pack ${pack.name} loosens the tolerance of \`${of}\`; a later pack may only tighten it.`;
-        return { ok: false, sentence };
+        return refuse(sentence, pack.places?.[placeKey('tolerance', of)]);
       }
       merged.set(of, Math.min(merged.get(of) ?? atMostMm, atMostMm));
     }

@@ -8,8 +8,14 @@ const everyYear = { from: -Infinity, to: Infinity };
 /** Whether a pack is for a vehicle; what it does not narrow (bodies, years, or everything) covers all. */
 export function packCovers({ vehicle: covered }: Pack, vehicle: CoveredVehicle): Coverage {
   if (covered === undefined) return { covers: 'yes' };
-  const { maker, models, bodies, years } = covered;
-  return coverage(vehicle, { maker, models, bodies: bodies ?? 'all', years: years ?? everyYear });
+  const { maker, models, bodies, years, vins } = covered;
+  return coverage(vehicle, {
+    maker,
+    models,
+    bodies: bodies ?? 'all',
+    years: years ?? everyYear,
+    vinRange: vins,
+  });
 }
 
 /** Whether there can be a vehicle that both packs are for; only then is one of them a layer over the other. */

@@ -1,4 +1,5 @@
 import type { WeldWindow } from '../joint/weld-window.ts';
+import type { PackPlace } from './pack-fault.ts';
 
 /** A word, count or yes/no that a fact may equal. */
 export type Word = string | number | boolean;
@@ -70,8 +71,14 @@ export interface Rule {
   readonly cases: Cases;
 }
 
+/** Versions that hold something: from the first, up to but without the last; open where left out. */
+export interface History {
+  readonly since?: string;
+  readonly until?: string;
+}
+
 /** What a thing near the heat stands. A later layer may only tighten it. */
-export interface Limit {
+export interface Limit extends History {
   readonly victim: string;
   readonly holdAboveCelsius?: number;
   readonly stopAboveCelsius?: number;
@@ -83,27 +90,27 @@ export interface Limit {
 }
 
 /** What is added to a stated temperature, by what measures it. */
-export interface Allowance {
+export interface Allowance extends History {
   readonly means: string;
   readonly kelvin: number;
   readonly source: Source;
 }
 
 /** How far a kind of heat that is not computed is asked about. */
-export interface Reach {
+export interface Reach extends History {
   readonly from: string;
   readonly mm: number;
   readonly source: Source;
 }
 
 /** Usual settings of a resistance spot, with where they come from. */
-export interface StatedWindow extends WeldWindow {
+export interface StatedWindow extends WeldWindow, History {
   readonly source: Source;
   readonly note?: string;
 }
 
 /** Tolerance of a dimension of the body where the plan states none. A later layer may only tighten it. */
-export interface Tolerance {
+export interface Tolerance extends History {
   readonly of: 'point' | 'opening';
   readonly atMostMm: number;
   readonly source: Source;
@@ -120,12 +127,25 @@ export interface Years {
   readonly to: number;
 }
 
+/** Identification numbers, both ends included. */
+export interface VinRange {
+  readonly from: string;
+  readonly to: string;
+}
+
 /** What a vehicle pack is for. A part that is left out is not narrowed. */
 export interface PackVehicle {
   readonly maker: string;
   readonly models: readonly string[];
   readonly bodies?: readonly string[];
   readonly years?: Years;
+  readonly vins?: VinRange;
+}
+
+/** Vehicles that a pack was for until a version. */
+export interface FormerVehicle {
+  readonly until: string;
+  readonly vehicle: PackVehicle;
 }
 
 /** An operation as a provision names it: `section at B` is `{do: 'section', at: 'B'}`. */
@@ -135,16 +155,68 @@ export interface ProvidedOperation {
   readonly at?: string;
 }
 
-/** One statement of the maker's document: what a part shall, shall not or may get (ISO/IEC Directives, Part 2). */
-export interface Provision {
+/** The parts and vehicles that an entry of a vehicle pack is about; the bodies are those of the pack when left out. */
+export interface Applies {
+  /** Kind of part. */
   readonly part: string;
   readonly sides?: readonly string[];
   readonly bodies?: readonly string[];
   readonly years: Years;
+  readonly vins?: VinRange;
+}
+
+/** Where the maker's document says it. */
+export interface Cited {
   readonly document: string;
   readonly revision?: string;
   readonly published?: string;
   readonly page?: string;
+}
+
+/** What the maker's document says that a part is. */
+export interface PackPart extends Applies, Cited, History {
+  readonly grade?: string;
+  readonly tensileMpa?: number;
+  /** The class as a word; with a grade or strength, the strongest counts. */
+  readonly class?: string;
+  readonly thicknessMm?: number;
+  readonly onePiece?: boolean;
+  /** Kinds of part that hide it. */
+  readonly under: readonly string[];
+}
+
+/** A document, or one revision of it, that another one took the place of. */
+export interface SupersededDocument extends History {
+  readonly document: string;
+  readonly revision?: string;
+  readonly by: { readonly document: string; readonly revision?: string; readonly published?: string };
+}
+
+/** A rule of a layer below that this pack takes more seriously. */
+export interface Raise extends History {
+  readonly rule: string;
+  readonly to: 'hold' | 'stop';
+  readonly why: string;
+  readonly source: Source;
+}
+
+/** A version that was released; its digest is that of the canonical form. */
+export interface Release {
+  readonly version: string;
+  /** ISO 8601 calendar date. */
+  readonly date: string;
+  /** Number of the fact schema that it was written for. */
+  readonly facts: number;
+  readonly digest: string;
+  readonly reasons: readonly string[];
+}
+
+/** From the bottom up: a later layer may forbid more and never less. */
+export const packLayers = ['general', 'market', 'vehicle', 'shop'] as const;
+export type PackLayer = (typeof packLayers)[number];
+
+/** One statement of the maker's document: what a part shall, shall not or may get (ISO/IEC Directives, Part 2). */
+export interface Provision extends Applies, Cited, History {
   readonly shall: readonly ProvidedOperation[];
   readonly shallNot: readonly ProvidedOperation[];
   readonly may: readonly ProvidedOperation[];
@@ -152,17 +224,27 @@ export interface Provision {
   readonly conditions: readonly string[];
 }
 
-/** A loaded rule pack. Plain data: it goes into the bundle as JSON and comes out the same. */
+/**
+ * A loaded rule pack with its whole history. Plain data: it goes into the bundle as JSON and comes out the same. What
+ * one version of it holds, `packAt` says.
+ */
 export interface Pack {
   readonly name: string;
+  /** The newest version that the files give, released or not. */
   readonly version: string;
+  /** Whether `version` is a release, proved by its digest. */
   readonly released: boolean;
   readonly title: string;
   /** Number of the pack format. */
   readonly format: number;
   /** Number of the fact schema that the rules were written for. */
   readonly facts: number;
+  readonly layer?: PackLayer;
+  /** Markets of a market pack, by the words of the plan. */
+  readonly markets?: readonly string[];
   readonly vehicle?: PackVehicle;
+  /** The oldest first. */
+  readonly vehicleBefore?: readonly FormerVehicle[];
   readonly rules: readonly Rule[];
   readonly limits: readonly Limit[];
   readonly allowances: readonly Allowance[];
@@ -171,6 +253,21 @@ export interface Pack {
   /** Left out when the pack states none. */
   readonly tolerances?: readonly Tolerance[];
   readonly provisions: readonly Provision[];
-  /** `sha256:` and 64 hexadecimal digits. */
+  readonly parts?: readonly PackPart[];
+  readonly documents?: readonly SupersededDocument[];
+  readonly raises?: readonly Raise[];
+  /** The oldest first. */
+  readonly releases?: readonly Release[];
+  /** Digest of `version`: `sha256:` and 64 hexadecimal digits. */
   readonly digest: string;
+  /** Where things stand that only show as wrong beside other packs, by `placeKey`; left out of what comes with planish. */
+  readonly places?: Readonly<Record<string, PackPlace>>;
+}
+
+/** Key of `Pack.places`. */
+export function placeKey(
+  what: 'rule' | 'limit' | 'allowance' | 'reach' | 'tolerance' | 'raise' | 'provision' | 'pack',
+  name: string | number,
+): string {
+  return `${what} ${String(name)}`;
 }

@@ -5,6 +5,7 @@ import { factEntry } from './fact-dictionary.ts';
 import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
 import type { Limit } from './pack.ts';
+import { readHistory } from './read-history.ts';
 
 /** Reads a heat limit that has the form of the schema; undefined when something in it cannot be right. */
 export function readLimit(
@@ -14,12 +15,14 @@ export function readLimit(
   faults: FaultList,
 ): Limit | undefined {
   const before = faults.faults.length;
-  const victims = factEntry(dictionary, 'exposure.victim')?.words ?? [];
+  const entry = factEntry(dictionary, 'exposure.victim');
+  const victims = entry?.words ?? [];
+  const history = readHistory(stated, at, 'limit', faults);
   if (!victims.includes(stated.victim)) {
     faults.at(
       `${at}/victim`,
       `\`${stated.victim}\` is nothing that heat is judged at.`,
-      faults.nearest(stated.victim, victims),
+      faults.nearest(stated.victim, victims, entry?.synonyms),
     );
   }
   const quantity = (
@@ -46,6 +49,7 @@ export function readLimit(
   if (faults.faults.length > before) return undefined;
   return {
     victim: stated.victim,
+    ...history,
     ...(hold === undefined ? {} : { holdAboveCelsius: hold }),
     ...(stop === undefined ? {} : { stopAboveCelsius: stop }),
     ...(celsius === undefined || seconds === undefined

@@ -37,7 +37,11 @@ export function readValue(word: Word, fact: FactEntry, at: string, faults: Fault
     case 'words': {
       const known = fact.words ?? [];
       if (typeof word === 'string' && known.includes(word)) return word;
-      faults.at(at, `\`${String(word)}\` is not a word of this fact.`, faults.nearest(String(word), known));
+      faults.at(
+        at,
+        `\`${String(word)}\` is not a word of this fact.`,
+        faults.nearest(String(word), known, fact.synonyms),
+      );
       return undefined;
     }
     case 'text':
@@ -58,7 +62,11 @@ function readAsked(asked: Asked, fact: FactEntry, at: string, faults: FaultList)
   const { known, ...stated } = asked;
   const ends = Object.keys(stated);
   if (known !== undefined) {
-    if (ends.length === 0) return { known };
+    if (ends.length === 0) {
+      if (known || fact.alwaysKnown !== true) return { known };
+      faults.at(at, 'This fact is known on every sheet: the line would never hold.');
+      return undefined;
+    }
     faults.at(at, '`known` stands alone: a range asks a known value already.');
     return undefined;
   }
@@ -81,7 +89,17 @@ function readAsked(asked: Asked, fact: FactEntry, at: string, faults: FaultList)
     faults.at(at, 'No value can lie in this range: its ends cross.');
     return undefined;
   }
+  if (fact.type === 'count' && !holdsWholeNumber(low, high, read.above === low, read.below === high)) {
+    faults.at(at, 'No whole number lies in this range, and this fact is a count.');
+    return undefined;
+  }
   return { range: read };
+}
+
+function holdsWholeNumber(low: number, high: number, isLowOut: boolean, isHighOut: boolean): boolean {
+  if (!Number.isFinite(low) || !Number.isFinite(high)) return true;
+  const first = isLowOut ? Math.floor(low) + 1 : Math.ceil(low);
+  return isHighOut ? first < high : first <= high;
 }
 
 function bound(

@@ -13,43 +13,71 @@ export interface PackFiles {
   readonly isRefused: boolean;
 }
 
-/** A pack of 400 rules has half a megabyte; the rest is room. */
-const mostBytes = 8 * 1024 * 1024;
-const mostFiles = 500;
+/** A pack of 400 rules has half a megabyte; the rest is room. Bytes and files of one pack. */
+export const mostBytes = 8 * 1024 * 1024;
+export const mostFiles = 500;
 
-/**
- * The `.yaml` files directly in a pack's folder, but for `releases.yaml`. Links and sub-folders are passed over. Another spelling
- * of the ending is told: passed over in silence, the file's rules would be missed by nobody.
- */
+/** One entry of a pack's folder, before anything of it is read. `read` may throw what the file system throws. */
+export interface FolderEntry {
+  readonly name: string;
+  readonly kind: 'file' | 'link' | 'other';
+  readonly bytes: number;
+  readonly read: () => Uint8Array;
+}
+
+/** The `.yaml` files directly in a pack's folder; see `packFilesOf`. */
 export function readPackFiles(folder: string): PackFiles {
-  let names: readonly string[];
   try {
-    names = readdirSync(folder)
-      .filter((name) => /\.ya?ml$/iu.test(name) && name !== 'releases.yaml')
-      .sort();
+    const entries = readdirSync(folder)
+      .filter(isYaml)
+      .map((name) => entryIn(folder, name));
+    return packFilesOf(entries, folder);
   } catch {
     return refuse(folder, 'There is no such folder, or it cannot be read.');
   }
-  if (names.length > mostFiles) {
-    return refuse(folder, `The folder holds more than ${String(mostFiles)} files.`);
-  }
+}
+
+function entryIn(folder: string, name: string): FolderEntry {
+  const file = path.join(folder, name);
+  const stats = lstatSync(file);
+  const kind = stats.isSymbolicLink() ? 'link' : stats.isFile() ? 'file' : 'other';
+  return { name, kind, bytes: stats.size, read: () => readFileSync(file) };
+}
+
+/**
+ * The files of a pack among the entries of its folder, on disk or packed: those that end in `.yaml`. Sub-folders are passed over.
+ * Links and another spelling of the ending are told: passed over in silence, the file's rules would be missed by nobody.
+ * Sizes are asked before anything is read.
+ */
+export function packFilesOf(entries: readonly FolderEntry[], where: string): PackFiles {
+  const named = entries.filter(({ name }) => isYaml(name)).toSorted((a, b) => (a.name < b.name ? -1 : 1));
+  if (named.length > mostFiles)
+    return refuse(where, `The folder holds more than ${String(mostFiles)} files.`);
   const files: PackFile[] = [];
   const faults: PackFault[] = [];
-  let bytes = 0;
-  for (const name of names) {
-    const file = path.join(folder, name);
+  let sum = 0;
+  for (const { name, kind, bytes, read } of named) {
+    const file = path.join(where, name);
+    if (kind === 'other') continue;
+    if (kind === 'link') {
+      faults.push(
+        faultIn(
+          file,
+          'This is a link. The files of a pack lie in its folder, so that its digest speaks for them.',
+        ),
+      );
+      continue;
+    }
+    sum += bytes;
+    if (sum > mostBytes) {
+      return refuse(file, `With this file the pack is larger than ${String(mostBytes / 1024 / 1024)} MiB.`);
+    }
+    if (!name.endsWith('.yaml')) {
+      faults.push(faultIn(file, 'Files of a pack end in .yaml; this one would not be read.'));
+      continue;
+    }
     try {
-      const stats = lstatSync(file);
-      if (!stats.isFile()) continue;
-      bytes += stats.size;
-      if (bytes > mostBytes) {
-        return refuse(file, `With this file the pack is larger than ${String(mostBytes / 1024 / 1024)} MiB.`);
-      }
-      if (!name.endsWith('.yaml')) {
-        faults.push(faultIn(file, 'Files of a pack end in .yaml; this one would not be read.'));
-        continue;
-      }
-      const decoded = decodeText(readFileSync(file));
+      const decoded = decodeText(read());
       if (decoded.ok) files.push({ name, text: decoded.text });
       else faults.push(...undecoded(file, decoded));
     } catch {
@@ -57,6 +85,10 @@ export function readPackFiles(folder: string): PackFiles {
     }
   }
   return { files, faults, isRefused: false };
+}
+
+function isYaml(name: string): boolean {
+  return /\.ya?ml$/iu.test(name);
 }
 
 function undecoded(
@@ -68,6 +100,7 @@ function undecoded(
   return list.faults;
 }
 
+/** Nothing of the pack is read. */
 function refuse(file: string, sentence: string): PackFiles {
   return { files: [], faults: [faultIn(file, sentence)], isRefused: true };
 }

@@ -3,10 +3,11 @@ import { pointerTo } from '../plan/pointer.ts';
 import { factEntry, visibleKinds } from './fact-dictionary.ts';
 import type { FactDictionary, FactEntry } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
+import { implies } from './implies.ts';
 import { factsOf, readTemplate } from './message-template.ts';
 import type { Case, Line, Rule, Word } from './pack.ts';
+import { readHistory } from './read-history.ts';
 import { readTest, readValue } from './read-line.ts';
-import { compareVersions, readVersion } from './semantic-version.ts';
 
 /** Reads a rule that has the form of the schema; undefined when something in it cannot be right, all of it told. */
 export function readRule(
@@ -50,14 +51,20 @@ export function readRule(
   const unless = listOf(stated.unless).map((given, index) =>
     lines(given, Array.isArray(stated.unless) ? `${at}/unless/${String(index)}` : `${at}/unless`),
   );
-  if (unless.some((one) => one.length > 0 && areSame(one, when))) {
-    faults.at(
-      `${at}/unless`,
-      '`unless` asks the same as `when`: the rule could never find anything.',
-      [],
-      true,
-    );
-  }
+  unless.forEach((one, index) => {
+    if (one.length === 0) return;
+    const place = Array.isArray(stated.unless) ? `${at}/unless/${String(index)}` : `${at}/unless`;
+    if (areSame(one, when)) {
+      faults.at(place, '`unless` asks the same as `when`: the rule could never find anything.', [], true);
+    } else if (implies(when, one)) {
+      faults.at(
+        place,
+        'Wherever `when` holds this exception does too: the rule could never find anything.',
+        [],
+        true,
+      );
+    }
+  });
   if (stated.place !== undefined) fact(stated.place, `${at}/place`, false);
   for (const key of ['message', 'instead'] as const) {
     const template = readTemplate(stated[key]);
@@ -70,7 +77,10 @@ export function readRule(
       '`why` is printed as it stands; facts are filled into `message` and `instead` only.',
     );
   }
-  checkVersions(stated, at, faults);
+  readHistory(stated, at, 'rule', faults);
+  if (stated.replaced_by !== undefined && stated.until === undefined) {
+    faults.at(`${at}/replaced_by`, 'A rule that another one replaces has an `until`.', [], true);
+  }
   const cases = (given: readonly StatedCase[] | undefined, key: string): readonly Case[] =>
     (given ?? []).map((one, index) => readCase(one, `${at}/cases/${key}/${String(index)}`, fact, faults));
   const read = {
@@ -126,25 +136,6 @@ function lineForm({ fact, test }: Line): string {
   if ('known' in test) return JSON.stringify([fact, test.known]);
   const { min, max, above, below } = test.range;
   return JSON.stringify([fact, min, max, above, below]);
-}
-
-function checkVersions(stated: StatedRule, at: string, faults: FaultList): void {
-  const since = readVersion(stated.since);
-  if (since === undefined) faults.at(`${at}/since`, 'A version is three numbers: 1.0.0.');
-  if (stated.until === undefined) {
-    if (stated.replaced_by !== undefined) {
-      faults.at(`${at}/replaced_by`, 'A rule that another one replaces has an `until`.', [], true);
-    }
-    return;
-  }
-  const until = readVersion(stated.until);
-  if (until === undefined) faults.at(`${at}/until`, 'A version is three numbers: 1.0.0.');
-  else if (since !== undefined && compareVersions(until, since) <= 0) {
-    faults.at(
-      `${at}/until`,
-      `The rule ends with ${stated.until}, which does not come after ${stated.since}.`,
-    );
-  }
 }
 
 function readCase(

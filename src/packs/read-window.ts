@@ -4,6 +4,7 @@ import type { Dimension } from '../quantity/dimension.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import type { FaultList } from './fault-list.ts';
 import type { StatedWindow } from './pack.ts';
+import { readHistory } from './read-history.ts';
 
 /** Reads a window of weld settings that has the form of the schema; undefined when something in it cannot be right. */
 export function readWindow(stated: StatedInFile, at: string, faults: FaultList): StatedWindow | undefined {
@@ -21,6 +22,8 @@ export function readWindow(stated: StatedInFile, at: string, faults: FaultList):
     faults.at(`${at}/${key}`, 'The two ends cross.');
     return undefined;
   };
+  const before = faults.faults.length;
+  const history = readHistory(stated, at, 'window', faults);
   const overMm = quantity(stated.over, 'length', 'over');
   const upToMm = quantity(stated.up_to, 'length', 'up_to');
   const [force, current, time] = [range('force'), range('current'), range('time')];
@@ -31,8 +34,9 @@ export function readWindow(stated: StatedInFile, at: string, faults: FaultList):
     return undefined;
   }
   if (force === undefined || current === undefined || time === undefined) return undefined;
-  if (stated.tip !== undefined && tipMm === undefined) return undefined;
+  if (faults.faults.length > before) return undefined;
   return {
+    ...history,
     coat: stated.coat,
     overMm,
     upToMm,

@@ -50,7 +50,9 @@ export function tellSchemaErrors(
           pointer,
           /\/(?:since|until|version)$/u.test(pointer)
             ? 'A version is three numbers with points, such as 1.0.0.'
-            : 'Something is missing here: too little is written.',
+            : pointer.endsWith('/digest')
+              ? 'A digest is `sha256:` and 64 digits 0-9 and a-f.'
+              : 'Something is missing here: too little is written.',
         );
         break;
       case 'maxItems':
@@ -100,6 +102,21 @@ const packKeys: readonly string[] = [
   ...['practice', 'standard', 'clause', 'mark'],
   ...['victim', 'hold_above', 'stop_above', 'time_above', 'temperature', 'at_most', 'at_work', 'note'],
   ...['part', 'sides', 'bodies', 'years', 'document', 'revision', 'published', 'page'],
+  ...[
+    'layer',
+    'markets',
+    'vehicle_before',
+    'vins',
+    'to',
+    'releases',
+    'lock',
+    'packs',
+    'date',
+    'digest',
+    'reasons',
+  ],
+  ...['parts', 'documents', 'raises', 'superseded_by'],
+  ...['grade', 'strength', 'class', 'thickness', 'one_piece', 'under'],
   ...['shall', 'shall_not', 'may', 'conditions', 'maker', 'models', 'min', 'max', 'above', 'below', 'known'],
 ];
 

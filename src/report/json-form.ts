@@ -42,6 +42,7 @@ function planAsJson(plan: PlanReport): object {
     file: plan.file,
     ...(plan.stage === undefined ? {} : { stage: plan.stage }),
     ...(plan.digest === undefined ? {} : { digest: plan.digest }),
+    ...(plan.packs === undefined ? {} : { packs: plan.packs }),
     verdict: plan.verdict,
     counts: plan.counts,
     ...(plan.asked === undefined ? {} : { asked: askedAsJson(plan.asked) }),

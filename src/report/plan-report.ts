@@ -34,6 +34,8 @@ export interface PlanReport {
   readonly stage?: Stage;
   /** `sha256:` and the digest of the file's bytes; absent when it could not be read. */
   readonly digest?: string;
+  /** The packs that it was judged by, in the order of their layers; absent when it could not be judged. */
+  readonly packs?: readonly UsedPack[];
   /** Vehicle and job in a few words, for the head of the text. */
   readonly title?: string;
   readonly verdict: Verdict;
@@ -54,6 +56,8 @@ export interface UsedPack {
   readonly version: string;
   readonly digest: string;
   readonly released: boolean;
+  /** The newest release that was there, where it comes after the version that was used. */
+  readonly newer?: string;
 }
 
 /** What is true of the whole run. */

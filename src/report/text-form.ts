@@ -5,7 +5,7 @@ import { cautions } from './cautions.ts';
 import { measuringLines } from './measuring-text.ts';
 import { paintWith } from './paint.ts';
 import type { Paint } from './paint.ts';
-import type { PlacedFinding, PlanReport, ReportForm, RunHead, RunTail } from './plan-report.ts';
+import type { PlacedFinding, PlanReport, ReportForm, RunHead, RunTail, UsedPack } from './plan-report.ts';
 import { visibleText } from './visible-text.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -26,13 +26,19 @@ const labelWidth = deep.length - indent.length;
 export function textForm(options: TextOptions): ReportForm {
   const paint = paintWith(options.colour);
   let head: RunHead | undefined;
+  const used = new Map<string, UsedPack>();
+  const sameAsHead = (packs: readonly UsedPack[]): boolean =>
+    packs.every(({ digest }) => head?.packs.some((pack) => pack.digest === digest) === true);
   return {
     begin: (given) => {
       head = given;
       return '';
     },
-    plan: (plan) => (options.quiet ? quietLine(plan, paint) : planText(plan, options, paint)),
-    end: (tail) => (options.quiet ? '' : closing(tail, head, options, paint)),
+    plan: (plan) => {
+      for (const pack of plan.packs ?? []) used.set(pack.digest, pack);
+      return options.quiet ? quietLine(plan, paint) : planText(plan, options, paint, sameAsHead);
+    },
+    end: (tail) => (options.quiet ? '' : closing(tail, head, [...used.values()], options, paint)),
   };
 }
 
@@ -44,7 +50,12 @@ function quietLine(plan: PlanReport, paint: Paint): string {
   return `${visibleText(plan.file)}: ${paint.verdict(plan.verdict, plan.verdict)}, ${said}\n`;
 }
 
-function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): string {
+function planText(
+  plan: PlanReport,
+  { columns }: TextOptions,
+  paint: Paint,
+  sameAsHead: (packs: readonly UsedPack[]) => boolean,
+): string {
   const lines: string[] = [paint.strong(visibleText(plan.file))];
   const about = [plan.title, plan.stage === undefined ? undefined : `stage ${plan.stage}`];
   const aboutText = about.filter((text) => text !== undefined).join(', ');
@@ -52,6 +63,9 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
   lines.push(`${indent}${paint.verdict(plan.verdict, verdictWords[plan.verdict])}: ${countText(plan)}.`);
   if (plan.stage === 'draft') lines.push(...wrapText(draftOnly, columns, indent));
 
+  if (plan.packs !== undefined && !sameAsHead(plan.packs)) {
+    lines.push(...wrapText(visibleText(`Rules of ${plan.packs.map(packText).join('; ')}.`), columns, indent));
+  }
   for (const { name, version, reason } of plan.setAside ?? []) {
     lines.push(...wrapText(visibleText(`Pack ${name} ${version} was not asked: ${reason}`), columns, indent));
   }
@@ -165,7 +179,19 @@ function numbersText({ facts }: Finding): string {
     .join(', ');
 }
 
-function closing(tail: RunTail, head: RunHead | undefined, { columns }: TextOptions, paint: Paint): string {
+function packText({ pack, version, digest, released, newer }: UsedPack): string {
+  const state = released ? '' : ' (not released)';
+  const later = newer === undefined ? '' : ` (${newer} is here)`;
+  return `${pack} ${version}${state}${later}, ${digest.slice(0, 'sha256:'.length + 12)}`;
+}
+
+function closing(
+  tail: RunTail,
+  head: RunHead | undefined,
+  used: readonly UsedPack[],
+  { columns }: TextOptions,
+  paint: Paint,
+): string {
   const lines: string[] = [];
   if (tail.plans > 1) {
     const each = (['stopped', 'not judged', 'held', 'cleared'] as const)
@@ -174,10 +200,7 @@ function closing(tail: RunTail, head: RunHead | undefined, { columns }: TextOpti
     lines.push(`${paint.strong(`${String(tail.plans)} plans`)}: ${each.join(', ')}.`);
   }
   if (head !== undefined) {
-    const packs = head.packs.map(
-      ({ pack, version, digest, released }) =>
-        `${pack} ${version}${released ? '' : ' (not released)'}, ${digest.slice(0, 'sha256:'.length + 12)}`,
-    );
+    const packs = (used.length === 0 ? head.packs : used).map(packText);
     const judged = `Judged as of ${head.asOf} by ${packs.join('; ')}; planish ${head.planish}, fact schema ${String(head.factSchema)}.`;
     lines.push(...wrapText(visibleText(judged), columns, ''));
   }

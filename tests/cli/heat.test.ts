@@ -432,7 +432,7 @@ describe('planish heat with plans', () => {
   test.each([
     ['not YAML', ': ['],
     ['no plan', 'format: 1\n'],
-    ['another pack', readFileSync(plan, 'utf8').replace('general@1', 'nobody@1')],
+    ['another pack', readFileSync(plan, 'utf8').replace('general@2', 'nobody@1')],
   ])('%s is not judged', (_name, input) => {
     const { status, stdout } = heat(['-'], { input });
     expect(status).toBe(2);

@@ -2,8 +2,10 @@ import type {
   DerivationContext,
   HeatLimit,
   HeatPractice,
+  MakerPart,
   MakerStatement,
   PlanStage,
+  SupersededDocument,
 } from '../../src/facts/context.ts';
 import type { FoundSoFar, PermitInForce } from '../../src/facts/afterwards.ts';
 import { deriveFacts } from '../../src/facts/derive-facts.ts';
@@ -27,6 +29,10 @@ export interface Deriving {
   readonly tolerances?: DerivationContext['tolerances'];
   /** Statements of a pack `corvane-tarn 1.0.0` for Corvane Tarn. */
   readonly statements?: readonly MakerStatement[];
+  /** What the maker says parts are, and which documents were replaced, of the same pack. */
+  readonly parts?: readonly MakerPart[];
+  readonly documents?: readonly SupersededDocument[];
+  readonly ruleStanding?: DerivationContext['ruleStanding'];
   readonly found?: readonly FoundSoFar[];
   readonly solveStrip?: DerivationContext['solveStrip'];
 }
@@ -136,16 +142,19 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
     windows,
     tolerances: given.tolerances ?? tolerances,
     makers:
-      given.statements === undefined
+      given.statements === undefined && given.parts === undefined && given.documents === undefined
         ? []
         : [
             {
               pack: 'corvane-tarn 1.0.0',
               maker: 'Corvane',
               models: ['Tarn'],
-              statements: given.statements,
+              statements: given.statements ?? [],
+              parts: given.parts ?? [],
+              documents: given.documents ?? [],
             },
           ],
+    ...(given.ruleStanding === undefined ? {} : { ruleStanding: given.ruleStanding }),
     practice,
     solveStrip: given.solveStrip ?? solveStrip,
     solveLap,

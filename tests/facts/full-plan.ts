@@ -139,6 +139,27 @@ export const mirroredMeasuring = fullMeasuring
       `${occasion}: [${x} mm, ${sign === '-' ? '' : '-'}${y} mm`,
   );
 
+/** Parts of the same pack: what is stated otherwise, and what the plan does not list. */
+export const fullPlanParts: NonNullable<Deriving['parts']> = [
+  {
+    part: 'door ring',
+    years: { from: 2020, to: 2022 },
+    document: 'BRM-5',
+    revision: 'A',
+    grade: '22MnB5+AS150',
+    thicknessMm: 1.7,
+    onePiece: true,
+    under: ['side panel'],
+  },
+  {
+    part: 'c-pillar',
+    years: { from: 2020, to: 2022 },
+    document: 'BRM-5',
+    revision: 'A',
+    under: ['side panel'],
+  },
+];
+
 export const fullPlanPack: NonNullable<Deriving['statements']> = [
   {
     part: 'door ring',

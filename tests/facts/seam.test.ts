@@ -7,7 +7,7 @@ import type { FactSheet } from '../../src/facts/sheet.ts';
 import { canonicalUnit, dimensions } from '../../src/quantity/dimension.ts';
 import { sheetsOf } from '../derive-text.ts';
 import { factsOf } from './facts-of.ts';
-import { fullMeasuring, fullPlan, fullPlanPack, mirroredMeasuring } from './full-plan.ts';
+import { fullMeasuring, fullPlan, fullPlanPack, fullPlanParts, mirroredMeasuring } from './full-plan.ts';
 
 const nothing = 'format: 1\nvehicle: {}\nparts:\n  - {}\n';
 const hollow = `format: 1
@@ -33,9 +33,15 @@ const plans = [
 
 const full = factsOf(fullPlan, {
   statements: fullPlanPack,
+  parts: fullPlanParts,
+  ruleStanding: () => ({ kind: 'ended', with: 'general 2.0.0', replacedBy: 'new-rule' }),
   found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
 }).sheets;
 const measured = [fullMeasuring, mirroredMeasuring].flatMap((text) => factsOf(text).sheets);
+// Where another document took the place of the one cited, no permission of it counts.
+const replaced = factsOf(fullPlan, {
+  documents: [{ document: 'BRM-1', revision: 'D', by: { document: 'BRM-1', revision: 'E' } }],
+}).sheets;
 const sheetsOfPlans: readonly (readonly [string, readonly FactSheet[]])[] = [
   ...plans.map(([name, text]) => [name, sheetsOf(text)] as const),
   ['everything', full],
@@ -68,11 +74,23 @@ describe('the seam: every fact of the schema is on every sheet of its kind, of i
 
   test('every fact is known on some sheet of the plan that states everything or of the one full of slips', () => {
     const known = new Set(
-      [...full, ...measured, ...sheetsOf(hollow)].flatMap(({ facts }) =>
+      [...full, ...measured, ...replaced, ...sheetsOf(hollow)].flatMap(({ facts }) =>
         Object.entries(facts).flatMap(([name, fact]) => (fact.known ? [name] : [])),
       ),
     );
     expect(Object.keys(factDictionary).filter((name) => !known.has(name))).toEqual([]);
+  });
+
+  // On this rests that the loader of packs refuses `{ known: false }` for such a fact.
+  test('a fact for which the schema names nothing that makes it unknown is known on every sheet', () => {
+    const unknown = sheetsOfPlans.flatMap(([, sheets]) =>
+      sheets.flatMap(({ facts }) =>
+        Object.entries(facts).flatMap(([name, fact]) =>
+          !fact.known && factDictionary[name]?.alwaysKnown === true ? [name] : [],
+        ),
+      ),
+    );
+    expect([...new Set(unknown)].sort()).toEqual([]);
   });
 
   test('every number is in the one unit of its dimension, or is a count', () => {

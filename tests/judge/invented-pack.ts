@@ -39,12 +39,6 @@ export function compiled(rules: readonly Rule[]): CompiledRules {
   return compileRules(
     {
       layers: [{ name: 'invented', version: '1.0.0', digest: 'sha256:0', released: false, rules }],
-      limits: new Map(),
-      practice: { allowanceKelvin: new Map(), reachMm: new Map() },
-      windows: [],
-      tolerances: new Map(),
-      makers: [],
-      setAside: [],
     },
     dictionary,
   );

@@ -3,7 +3,8 @@ import type { Limit, Pack, Provision } from '../../src/packs/pack.ts';
 import { readProvidedOperation } from '../../src/packs/read-provision.ts';
 import { resolvePacks } from '../../src/packs/resolve-packs.ts';
 import { rulesInForce } from '../../src/packs/rules-in-force.ts';
-import { compareVersions, fitsRange, readVersion } from '../../src/packs/semantic-version.ts';
+import { compareVersions, readVersion } from '../../src/packs/semantic-version.ts';
+import { fitsRange } from '../../src/packs/version-range.ts';
 import { rule } from '../judge/invented-pack.ts';
 
 function pack(name: string, given: Partial<Pack> = {}): Pack {
@@ -159,9 +160,13 @@ describe('layers', () => {
     expect(noVersion.ok ? '' : noVersion.sentence).toContain('The version of the pack tarn cannot be read');
   });
 
-  test('a pack given twice is refused', () => {
-    const resolved = resolvePacks([general, pack('tarn'), pack('tarn')], undefined);
-    expect(resolved.ok ? '' : resolved.sentence).toBe('The pack tarn was given more than once.');
+  test('a pack given twice alike is one; with other content it is refused', () => {
+    const alike = resolvePacks([general, pack('tarn'), pack('tarn')], undefined);
+    expect(alike.ok && alike.packs.layers.map(({ name }) => name)).toEqual(['general', 'tarn']);
+    const other = resolvePacks([general, pack('tarn'), pack('tarn', { digest: 'sha256:other' })], undefined);
+    expect(other.ok ? '' : other.sentence).toBe(
+      'The pack tarn 1.0.0 was given more than once, with different content.',
+    );
   });
 
   test('of the rules of a layer those of its version are in force', () => {
@@ -196,7 +201,8 @@ describe('versions', () => {
     ['1.2.4', false],
     ['2', false],
     ['', undefined],
-    ['x', undefined],
+    ['x', true],
+    ['spring', undefined],
     ['1.2.3.4', undefined],
     ['01', undefined],
   ])('1.2.3 fits %s: %s', (range, fits) => {

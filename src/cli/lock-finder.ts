@@ -1,0 +1,30 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import { lockName, readLock } from '../packs/read-lock.ts';
+import type { LockReading } from '../packs/read-lock.ts';
+
+/** A lock, and where it was found. */
+export interface FoundLock {
+  readonly file: string;
+  readonly lock: LockReading;
+}
+
+/** Gives the lock for the plans of a folder: the nearest one upward from it. Each folder is looked into once. */
+export type LockFinder = (folder: string) => FoundLock | undefined;
+
+export function lockFinder(): LockFinder {
+  const found = new Map<string, FoundLock | undefined>();
+  const find = (folder: string): FoundLock | undefined => {
+    if (found.has(folder)) return found.get(folder);
+    const file = path.join(folder, lockName);
+    const above = path.dirname(folder);
+    const answer = existsSync(file)
+      ? { file, lock: readLock(file) }
+      : above === folder
+        ? undefined
+        : find(above);
+    found.set(folder, answer);
+    return answer;
+  };
+  return (folder) => find(path.resolve(folder));
+}

@@ -1,0 +1,59 @@
+import type { Command } from 'commander';
+import { canonical } from './packs-canonical.ts';
+import { lock } from './packs-lock.ts';
+
+/** The command `packs` with its words; what they do is in the file of each. */
+export function addPacksCommand(planish: Command): void {
+  const packs = planish.command('packs').description('look at rule packs, and fix their versions');
+
+  packs
+    .command('canonical')
+    .description('print the canonical form of a pack, of which its digest is the SHA-256')
+    .argument('<pack>', 'its folder, a packed file (.tgz) or an npm package')
+    .argument('[version]', 'a released version; the newest when left out')
+    .addHelpText('after', canonicalHelp)
+    .exitOverride()
+    .action((pack: string, version: string | undefined) => {
+      process.exitCode = canonical(pack, version);
+    });
+
+  packs
+    .command('lock')
+    .description('write planish.lock.yaml: the exact packs by which the plans of a folder are judged')
+    .argument('[folder]', 'folder of the jobs; the working folder when left out', '.')
+    .option(
+      '--rules <pack>',
+      'a further rule pack, as for check; may be given again',
+      (one: string, before: readonly string[]) => [...before, one],
+      [],
+    )
+    .option(
+      '--pin <pack@range>',
+      'a pack in a certain version, such as general@1; may be given again',
+      (one: string, before: readonly string[]) => [...before, one],
+      [],
+    )
+    .addHelpText('after', lockHelp)
+    .exitOverride()
+    .action((folder: string, options: LockArguments) => {
+      process.exitCode = lock(folder, options.rules, options.pin);
+    });
+}
+
+interface LockArguments {
+  readonly rules: readonly string[];
+  readonly pin: readonly string[];
+}
+
+const canonicalHelp = `
+Exit status: 0 printed; 2 the pack cannot be loaded or has no such version.
+
+Examples:
+  planish packs canonical packs/corvane-tarn 2026.1.0 | sha256sum`;
+
+const lockHelp = `
+An old lock is written anew; what changes is told. Exit status: 0 written; 2 not.
+
+Examples:
+  planish packs lock --rules packs/ jobs/
+  planish packs lock --pin general@1 jobs/`;

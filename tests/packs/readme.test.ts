@@ -1,0 +1,48 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { dictionary } from '../../src/cli/dictionary.ts';
+import { checkCases } from '../../src/judge/check-cases.ts';
+import { builtInPacks } from '../../src/generated/built-in-packs.ts';
+import { loadPackFolder } from '../../src/packs/load-pack.ts';
+import type { PackLoading } from '../../src/packs/load-pack.ts';
+import { resolvePacks } from '../../src/packs/resolve-packs.ts';
+import { brokenPromises } from '../../src/packs/semantic-promise.ts';
+
+const readme = readFileSync('rules/README.md', 'utf8');
+const blocks = [...readme.matchAll(/```yaml\n([^]*?)```/gu)].map(([, text = '']) => text);
+
+function load(leftOut: readonly string[], digest?: string): PackLoading {
+  const folder = mkdtempSync(path.join(tmpdir(), 'planish-readme-'));
+  try {
+    for (const text of blocks) {
+      const name = /^# file: (\S+)$/mu.exec(text)?.[1] ?? 'unnamed.yaml';
+      const written = digest === undefined ? text : text.replace(/sha256:[0-9a-f]{64}/u, digest);
+      if (!leftOut.includes(name)) writeFileSync(path.join(folder, name), written);
+    }
+    return loadPackFolder(folder, dictionary);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+test('the pack of the guide loads, proves itself and lies over the general pack', () => {
+  const loaded = load(['releases.yaml']);
+  expect(loaded.ok ? [] : loaded.faults).toEqual([]);
+  if (!loaded.ok) return;
+  expect(checkCases(loaded.pack)).toEqual([]);
+  expect(loaded.pack.rules).toHaveLength(2);
+  const resolved = resolvePacks([...builtInPacks(), loaded.pack], ['oberholt-mere@1.1']);
+  expect(resolved.ok && resolved.packs.layers.map(({ name }) => name)).toEqual(['general', 'oberholt-mere']);
+  expect(brokenPromises(loaded.pack)).toEqual([]);
+});
+
+test('its list of releases is of the right form; only the digest is made up', () => {
+  const loaded = load([]);
+  const told = loaded.ok ? [] : loaded.faults.map(({ sentence }) => sentence);
+  expect(told).toHaveLength(1);
+  const digest = /^The files give (sha256:[0-9a-f]{64}) for 1\.0\.0\./u.exec(told[0] ?? '')?.[1];
+  expect(digest).toBeDefined();
+  expect(load([], digest).ok).toBe(true);
+});
