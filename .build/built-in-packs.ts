@@ -1,8 +1,7 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { checkCases } from '../src/judge/check-cases.ts';
-import { loadPackFolder } from '../src/packs/load-pack.ts';
-import type { FactDictionary } from '../src/packs/fact-dictionary.ts';
+import type { PackLoading } from '../src/packs/load-pack.ts';
 import type { PackPlace } from '../src/packs/pack-fault.ts';
 import type { Pack } from '../src/packs/pack.ts';
 import { header } from './generated-file.ts';
@@ -15,7 +14,8 @@ const rules = 'rules';
  * every fault of a pack that is not right.
  */
 export async function builtInPacksSource(): Promise<string> {
-  // Only now: the same run may just have made the dictionary anew.
+  // Only now: the same run may just have made the dictionary and the validator of packs anew.
+  const { loadPackFolder } = await import('../src/packs/load-pack.ts');
   const facts = await import('../src/generated/fact-names.ts');
   const dictionary = {
     version: facts.factSchemaVersion,
@@ -26,7 +26,7 @@ export async function builtInPacksSource(): Promise<string> {
     .filter((entry) => entry.isDirectory())
     .map((entry) => entry.name)
     .sort()
-    .map((name) => load(name, dictionary));
+    .map((name) => proved(loadPackFolder(path.join(rules, name), dictionary)));
   return `${header([rules])}import type { Pack } from '../packs/pack.ts';
 
 export function builtInPacks(): readonly Pack[] {
@@ -37,9 +37,7 @@ ${packs.map((pack) => `    ${JSON.stringify(pack)},`).join('\n')}
 `;
 }
 
-function load(name: string, dictionary: FactDictionary): Pack {
-  const folder = path.join(rules, name);
-  const loaded = loadPackFolder(folder, dictionary);
+function proved(loaded: PackLoading): Pack {
   if (!loaded.ok) throw new Error(loaded.faults.map((fault) => atPlace(fault, fault.sentence)).join('\n'));
   const failed = checkCases(loaded.pack, loaded.placeOfCase);
   if (failed.length > 0) {

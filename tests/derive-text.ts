@@ -3,7 +3,7 @@ import { deriveFacts } from '../src/facts/derive-facts.ts';
 import type { Fact } from '../src/facts/fact.ts';
 import { lookUp } from '../src/facts/sheet.ts';
 import type { FactSheet, SheetKind } from '../src/facts/sheet.ts';
-import { rememberingStripSolver } from '../src/facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/strip-solver.ts';
 import { resolvePacks } from '../src/packs/resolve-packs.ts';
 import { checkPlan } from '../src/plan/check-plan.ts';
 import { readYaml } from '../src/plan/read-yaml.ts';
@@ -18,13 +18,15 @@ export function sheetsOf(text: string): readonly FactSheet[] {
   const packs = resolvePacks(builtInPacks(), undefined);
   const asOf = readDate('2026-10-21');
   if (!packs.ok || !asOf.ok) throw new Error('the built-in packs do not resolve');
-  const { limits, makers } = packs.packs;
+  const { limits, practice, makers } = packs.packs;
   const derived = deriveFacts(checked.plan, checked.faults, {
     asOfDay: asOf.day,
     stage: checked.plan.stage ?? 'release',
     limits,
+    practice,
     makers,
     solveStrip: rememberingStripSolver(),
+    solveLap: rememberingLapSolver(),
   });
   return [...derived.sheets, ...derived.afterwards([]).sheets];
 }

@@ -2,7 +2,7 @@ import { builtInPacks } from '../src/generated/built-in-packs.ts';
 import { dictionary } from '../src/cli/dictionary.ts';
 import { judgeSource } from '../src/cli/judge-source.ts';
 import type { JudgingRun } from '../src/cli/judge-source.ts';
-import { rememberingStripSolver } from '../src/facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/strip-solver.ts';
 import { loadPackFolder } from '../src/packs/load-pack.ts';
 import type { Pack } from '../src/packs/pack.ts';
 import { readDate } from '../src/quantity/iso-date.ts';
@@ -31,11 +31,12 @@ export function ruleIds(
 }
 
 const solveStrip = rememberingStripSolver();
+const solveLap = rememberingLapSolver();
 
 function runWith(packs: readonly Pack[]): JudgingRun {
   const asOf = readDate('2026-10-21');
   if (!asOf.ok) throw new Error(asOf.reason);
-  return { packs, dictionary, asOfDay: asOf.day, solveStrip, resolved: new Map() };
+  return { packs, dictionary, asOfDay: asOf.day, solveStrip, solveLap, resolved: new Map() };
 }
 
 function packFrom(folder: string): Pack {

@@ -1,7 +1,7 @@
 import { builtInPacks } from '../generated/built-in-packs.ts';
 import { factSchemaVersion } from '../generated/fact-names.ts';
 import type { PlanStage } from '../facts/context.ts';
-import { rememberingStripSolver } from '../facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
 import { worstVerdict } from '../judge/verdict.ts';
 import type { Verdict } from '../judge/verdict.ts';
 import type { Pack } from '../packs/pack.ts';
@@ -53,6 +53,7 @@ export function check(args: readonly string[], options: CheckOptions): number {
     asOfDay: options.asOfDay,
     ...(options.stage === undefined ? {} : { stage: options.stage }),
     solveStrip: rememberingStripSolver(),
+    solveLap: rememberingLapSolver(),
     resolved: new Map(),
   };
   const form: ReportForm = options.format === 'json' ? jsonForm() : textForm(options);

@@ -1,6 +1,6 @@
 import type { HeatBounds } from '../facts/heat-limits.ts';
 import { plannedHeats } from '../facts/plan-heat.ts';
-import { rememberingStripSolver } from '../facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
 import type { Pack } from '../packs/pack.ts';
 import type { Layer } from '../packs/resolve-packs.ts';
 import { nodeAt } from '../plan/node-at.ts';
@@ -32,6 +32,7 @@ export function heatsOfPlans(
     dictionary,
     asOfDay,
     solveStrip: rememberingStripSolver(),
+    solveLap: rememberingLapSolver(),
     resolved: new Map(),
   };
   const plans: HeatPlanReport[] = [];

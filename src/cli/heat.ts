@@ -1,7 +1,7 @@
 import { answerHeat } from '../facts/heat-question.ts';
 import { isOpen } from '../facts/exposure-verdict.ts';
 import type { HeatBounds } from '../facts/heat-limits.ts';
-import { rememberingStripSolver } from '../facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
 import { builtInPacks } from '../generated/built-in-packs.ts';
 import { keepOffRule, leastTensileLeft, limitSource } from '../packs/heat-rules.ts';
 import type { Pack } from '../packs/pack.ts';
@@ -65,14 +65,14 @@ export function boundsOf(layers: readonly Layer[]): HeatBounds {
 function answerQuestion(
   asked: HeatArguments,
   packs: readonly Pack[],
-  { layers, limits }: ResolvedPacks,
+  { layers, limits, practice }: ResolvedPacks,
   options: HeatOptions,
 ): 0 | 2 {
   const reading = readHeatOptions(asked);
   if (!reading.ok) return refuse(reading.sentences);
   const reply = answerHeat(
     reading.question,
-    { limits, solveStrip: rememberingStripSolver() },
+    { limits, practice, solveStrip: rememberingStripSolver(), solveLap: rememberingLapSolver() },
     boundsOf(layers),
   );
   if (!reply.ok) return refuse([`This heat cannot be computed: ${reply.reason}`]);

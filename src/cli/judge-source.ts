@@ -29,6 +29,7 @@ export interface JudgingRun {
   /** Overrides what the plans ask. */
   readonly stage?: PlanStage;
   readonly solveStrip: DerivationContext['solveStrip'];
+  readonly solveLap: DerivationContext['solveLap'];
   /** Packs resolved and compiled for each set of pins, and each vehicle where packs tell vehicles apart, met so far. */
   readonly resolved: Map<string, PinnedRules>;
 }
@@ -118,8 +119,10 @@ export function openPlan(
     asOfDay: run.asOfDay,
     stage,
     limits: pinned.packs.limits,
+    practice: pinned.packs.practice,
     makers: pinned.packs.makers,
     solveStrip: run.solveStrip,
+    solveLap: run.solveLap,
   };
   const { maker, model, body, model_year: year } = plan.vehicle;
   const vehicle = [maker, model, body, year].filter((word) => word !== undefined).join(' ');

@@ -2,6 +2,7 @@ import { bakesOf, batteryStays, secondsTogether } from './bakes.ts';
 import type { Bake } from './bakes.ts';
 import type { DerivationContext } from './context.ts';
 import { limitFacts } from './exposure-sheets.ts';
+import { watchFacts } from './exposure-watch-facts.ts';
 import type { ExposureFacts } from './exposure-sheets.ts';
 import type { Fact } from './fact.ts';
 import { coversVehicle } from './maker-evidence.ts';
@@ -62,6 +63,7 @@ function factsOf(survey: Survey, one: Bake, highVoltage: boolean | undefined): E
     'exposure.peak_at': unknown('A bake has no such time here.', at),
     ...limitFacts(limitOf(survey.context, bake), heat, one.temperatureAt),
     'exposure.over_time': overTime(survey.context, bake, one),
+    ...watchFacts({ at }, limitOf(survey.context, bake), heat),
     'exposure.tensile_left': unknown('No model tells what such a part keeps.', at),
     'exposure.loss': unknown('No model tells what such a part keeps.', at),
     'exposure.stay_clear': unknown('A bake heats the whole vehicle.', at),

@@ -1,3 +1,4 @@
+import type { HeldLap, LapAnswer } from '../heat/held-lap.ts';
 import type { HeldSheet, SheetAnswer } from '../heat/held-sheet.ts';
 
 /** What may be asked of a heat limit; a pack sets it. */
@@ -5,6 +6,14 @@ export interface HeatLimit {
   readonly holdAboveCelsius?: number;
   readonly stopAboveCelsius?: number;
   readonly timeAbove?: { readonly celsius: number; readonly atMostSeconds: number };
+}
+
+/** What packs say of how heat is measured and how far it is asked about. */
+export interface HeatPractice {
+  /** What is added to a stated temperature, K, by the word of the means; `none` where nothing measures. */
+  readonly allowanceKelvin: ReadonlyMap<string, number>;
+  /** How far a kind of heat that is not computed is asked about, mm; one that is not named, at any distance. */
+  readonly reachMm: ReadonlyMap<string, number>;
 }
 
 /** An operation as a maker's document names it. */
@@ -47,7 +56,10 @@ export interface DerivationContext {
   readonly asOfDay: number;
   readonly stage: PlanStage;
   readonly limits: ReadonlyMap<string, HeatLimit>;
+  readonly practice: HeatPractice;
   readonly makers: readonly MakerStatements[];
   /** Conduction along a strip; handed in so that one run computes equal heats once. */
   readonly solveStrip: (strip: HeldSheet) => SheetAnswer;
+  /** The same for a strip and a second sheet on it. */
+  readonly solveLap: (lap: HeldLap) => LapAnswer;
 }

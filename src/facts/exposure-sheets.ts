@@ -1,12 +1,13 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Item } from '../generated/plan-types.ts';
 import { coversVehicle } from './maker-evidence.ts';
-import type { HeatLimit } from './context.ts';
+import type { HeatLimit, HeatPractice } from './context.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { listedNeighbours, unlistedNeighbours } from './exposed-neighbour.ts';
 import type { Fact } from './fact.ts';
 import { heatSources } from './heat-sources.ts';
 import type { HeatSource } from './heat-sources.ts';
+import { watchFacts } from './exposure-watch-facts.ts';
 import { limitOf } from './heat-limits.ts';
 import { linkedParts } from './linked-parts.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
@@ -19,9 +20,6 @@ import { strengthKind, strengthLeftOf } from './strength-kind.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 export type ExposureFacts = Readonly<Record<FactNames['exposure'], Fact>>;
-
-/** Within this distance a resistance spot warms what lies beside it, mm. Common practice, no source. */
-const spotReachMm = 25;
 
 /** A spot goes through fresh adhesive and beside sealer as the factory made it; its own heat ends within millimetres. Common practice. */
 function liesInFlanges(item: Item | undefined): boolean {
@@ -62,13 +60,18 @@ export function exposuresOf(survey: Survey, one: OperationSurvey): readonly Expo
   const unlisted = unlistedNeighbours(survey, one, linked);
   return sources.flatMap((source) =>
     [...listed, ...unlisted]
-      .filter((neighbour) => isInReach(source, neighbour))
+      .filter((neighbour) => isInReach(source, neighbour, survey.context.practice))
       .map((neighbour) => ({ source, neighbour })),
   );
 }
 
 /** The sheets that a joint joins are judged with the joint, never as victims of its heat. */
-function isInReach(source: HeatSource, { part, item, listed, distanceMm, stays }: Neighbour): boolean {
+function isInReach(
+  source: HeatSource,
+  { part, item, listed, distanceMm, stays }: Neighbour,
+  { reachMm }: HeatPractice,
+): boolean {
+  const isNear = distanceMm === undefined || distanceMm <= (reachMm.get(source.kind) ?? Infinity);
   const isDanger = item !== undefined && takesFire.has(item) && stays === true;
   const isItem = part === undefined && (listed || isDanger);
   switch (source.kind) {
@@ -78,9 +81,9 @@ function isInReach(source: HeatSource, { part, item, listed, distanceMm, stays }
     case 'brazing':
       return part?.part.id === undefined || !source.joins.has(part.part.id);
     case 'resistance spot':
-      return isItem && !liesInFlanges(item) && (distanceMm === undefined || distanceMm <= spotReachMm);
+      return isItem && isNear && !liesInFlanges(item);
     case 'cutting or grinding':
-      return isItem;
+      return isItem && isNear;
   }
 }
 
@@ -90,6 +93,7 @@ export function exposureFacts(
   { source, neighbour }: Exposed,
 ): ExposureFacts {
   const { near, at } = neighbour;
+  const limit = limitOf(survey.context.limits, neighbour);
   const heat: NeighbourHeat = neighbour.listed
     ? neighbourHeat(survey.context, one, source, neighbour)
     : { ok: false, reason: `${neighbour.name} is not listed under \`near\` with its distance.` };
@@ -115,7 +119,8 @@ export function exposureFacts(
     'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
     'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
     ...heatFacts(heat, at),
-    ...limitFacts(limitOf(survey.context.limits, neighbour), heat, at),
+    ...limitFacts(limit, heat, at),
+    ...watchFacts(neighbour, limit, heat),
     ...strengthFacts(neighbour, heat, at),
     ...clearFacts(survey, one, { source, neighbour }, heat),
   };

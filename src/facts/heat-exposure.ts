@@ -82,29 +82,28 @@ export function searches(
   heat: HeldHeat,
   distanceMm: number,
   kept: KeptLimit,
-  statedCelsius: number | undefined,
+  allowanceKelvin: number | undefined,
 ): Pick<HeatExposure, 'longestHold' | 'highestTemperature'> {
   return {
     longestHold: longestHold(solveStrip, heat, distanceMm, kept),
     highestTemperature: withoutAllowance(
       highestTemperature(solveStrip, heat, distanceMm, kept),
-      heat,
-      statedCelsius,
+      allowanceKelvin,
     ),
   };
 }
 
-/** Instruments read low by at most this, K (see `sourcePeak`); a wider gap is that of a torch that nobody measures. */
-const mostAllowanceKelvin = 30;
-
 /** The temperature that may be stated: what the instrument's allowance lifts to the one that was found. */
-function withoutAllowance(sought: Sought, heat: HeldHeat, statedCelsius: number | undefined): Sought {
+function withoutAllowance(sought: Sought, allowanceKelvin: number | undefined): Sought {
   if (!sought.ok) return sought;
-  const allowance = heat.sourceCelsius - (statedCelsius ?? Number.NaN);
-  if (!(allowance <= mostAllowanceKelvin)) {
-    return { ok: false, reason: 'A torch that nobody measures counts as 900 °C, whatever is stated.' };
+  if (allowanceKelvin === undefined) {
+    return {
+      ok: false,
+      reason: 'The temperature is not measured: the worst of the source counts, whatever is stated.',
+    };
   }
-  return { ...sought, value: sought.value - allowance, rounded: Math.floor(sought.value - allowance) };
+  const value = sought.value - allowanceKelvin;
+  return { ...sought, value, rounded: Math.floor(value) };
 }
 
 function sentence(text: string): string {

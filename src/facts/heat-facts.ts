@@ -1,8 +1,9 @@
 import type { Operation } from '../generated/plan-types.ts';
 import type { Fact } from './fact.ts';
-import { assumed, computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { dayOf, listOf, quantityOf, whenOf } from './quantity-of.ts';
+import { sourcePeak } from './source-peak.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { allYes } from './tri-state.ts';
 
@@ -24,7 +25,7 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
   const heats = heatsOfPlace(one);
   return {
     'operation.source': statedOr(operation.source, `${at}/source`, 'The heat source is not stated.'),
-    'operation.peak': sourcePeak(operation, at),
+    'operation.peak': sourcePeak(operation, at, survey.context.practice).fact,
     'operation.temperature': statedOr(
       quantityOf(operation.temperature, 'temperature'),
       `${at}/temperature`,
@@ -115,39 +116,4 @@ function limitKept({ operation, at }: OperationSurvey, heats: readonly Operation
     ),
   );
   return computedOr(kept, place, 'What the page limits is not stated of this heat.');
-}
-
-/** What a torch reaches on sheet when nobody measures, °C. Common practice, no source. */
-const unmeasuredTorchCelsius = 900;
-
-/**
- * The hottest that the heated zone may get, °C. Instruments err: contact and crayon 20 K, infra-red on a prepared spot 30 K
- * (common practice, no source). Infra-red on bare metal may read half the truth and counts as no measurement.
- */
-export function sourcePeak(operation: Operation, at: string): Fact {
-  const stated = quantityOf(operation.temperature, 'temperature');
-  const place = `${at}/temperature`;
-  const means = operation.measured_by?.means;
-  const measured =
-    means === 'temperature crayon' || means === 'contact probe'
-      ? 20
-      : means === 'infra-red on a prepared spot'
-        ? 30
-        : undefined;
-  const torch = operation.source === 'torch' || operation.source === 'other';
-  if (measured === undefined && torch && (stated ?? 0) < unmeasuredTorchCelsius) {
-    return assumed(
-      unmeasuredTorchCelsius,
-      `A torch that nobody measures counts as ${String(unmeasuredTorchCelsius)} °C.`,
-      place,
-    );
-  }
-  if (stated === undefined) return unknown('The temperature of the heated zone is not stated.', place);
-  return measured === undefined
-    ? assumed(stated + 30, 'Nothing is stated that measures the temperature: 30 K are added.', place)
-    : computed(
-        stated + measured,
-        place,
-        `The temperature as stated, with ${String(measured)} K for the instrument.`,
-      );
 }

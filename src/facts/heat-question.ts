@@ -11,7 +11,7 @@ import type { HeatExposure } from './heat-exposure.ts';
 import { clearDistance, keptLimit, limitOf } from './heat-limits.ts';
 import { strengthKind } from './strength-kind.ts';
 import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
-import { neighbourStrip } from './neighbour-heat.ts';
+import { neighbourStrip } from './neighbour-strip.ts';
 import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey } from './survey.ts';
 import { surveyPlan } from './survey-plan.ts';
@@ -53,7 +53,7 @@ export interface HeatAnswer {
   readonly curve: HeatCurve;
 }
 
-type Solver = Pick<DerivationContext, 'limits' | 'solveStrip'>;
+type Solver = Pick<DerivationContext, 'limits' | 'practice' | 'solveStrip' | 'solveLap'>;
 
 /** Shown where nobody asks for distances, mm. */
 const usualDistancesMm = [10, 20, 40, 80, 120];
@@ -62,7 +62,7 @@ const usualDistancesMm = [10, 20, 40, 80, 120];
 export function answerHeat(question: HeatQuestion, context: Solver, bounds: HeatBounds): HeatReply {
   const { operation, neighbour } = asPlan(question, context);
   if (neighbour === undefined) return { ok: false, reason: 'Nothing is named that lies near.' };
-  const held = neighbourStrip(operation, neighbour);
+  const held = neighbourStrip({ ...context, stage: 'draft' }, operation, neighbour);
   if (!held.ok) return held;
   const heat = withSurroundings(held.strip, question);
   const solved = context.solveStrip(heat);
@@ -89,7 +89,7 @@ export function answerHeat(question: HeatQuestion, context: Solver, bounds: Heat
     const searched =
       question.distancesMm === undefined || kept === undefined || !place.ok
         ? {}
-        : searches(context.solveStrip, heat, distanceMm, kept, stated);
+        : searches(context.solveStrip, heat, distanceMm, kept, held.allowanceKelvin);
     return { ...exposure, reasons: [...unreached, ...exposure.reasons], ...searched };
   });
   return {
@@ -117,7 +117,7 @@ export function answerHeat(question: HeatQuestion, context: Solver, bounds: Heat
 /** The question as the plan that would hold it, so that nothing is assumed here otherwise than there. */
 function asPlan(
   { operation, thickness, metal, near }: HeatQuestion,
-  { limits, solveStrip }: Solver,
+  context: Solver,
 ): { readonly operation: OperationSurvey; readonly neighbour: Neighbour | undefined } {
   const asked = 'item' in near ? { item: near.item } : { part: 'neighbour' };
   const plan: Plan = {
@@ -137,7 +137,7 @@ function asPlan(
         : []),
     ],
   };
-  const survey = surveyPlan(plan, { limits, solveStrip, makers: [], asOfDay: 0, stage: 'draft' });
+  const survey = surveyPlan(plan, { ...context, makers: [], asOfDay: 0, stage: 'draft' });
   const [heated] = survey.operations;
   if (heated === undefined) throw new Error('the question has no operation');
   const [neighbour] =

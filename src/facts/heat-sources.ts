@@ -1,4 +1,4 @@
-import { assumedHeatInput, heatInput } from '../heat/arc.ts';
+import { assumedHeatInput, heatInput, powerHeatInput } from '../heat/arc.ts';
 import type { ArcProcess } from '../heat/arc.ts';
 import type { Joint, JointMethod } from '../generated/plan-types.ts';
 import { isArc, isResistance } from './joint-methods.ts';
@@ -10,13 +10,24 @@ export type HeatSource =
   | { readonly kind: 'heat' }
   | {
       readonly kind: 'arc' | 'brazing';
-      /** Net heat input for each mm of seam and each mm of sheet, J/mm². */
+      /** Net heat input of the hottest for each mm of seam and each mm of sheet, J/mm². */
       readonly joulePerMm2: number;
+      /** Every seam of the kind, with how it is laid. */
+      readonly beads: readonly SeamBead[];
       readonly assumption?: string;
       /** Ids of the parts that the seam joins; joint rules judge them, not this heat. */
       readonly joins: ReadonlySet<string>;
     }
   | { readonly kind: 'resistance spot' | 'cutting or grinding' };
+
+/** One seam: its heat input, and what is stated of passes and stitches. */
+export interface SeamBead {
+  readonly joulePerMm2: number;
+  readonly passes: number;
+  readonly interpassCelsius?: number;
+  /** Only where length and number of the stitches are stated. */
+  readonly stitch?: { readonly stitches: number; readonly stitchMm: number; readonly pauseSeconds?: number };
+}
 
 /** The sources of heat in one operation. Of several like joints the hottest counts. */
 export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
@@ -38,6 +49,7 @@ export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
     sources.push({
       kind: word === 'braze' ? 'brazing' : 'arc',
       joulePerMm2: worstJoulePerMm2(),
+      beads: [{ joulePerMm2: worstJoulePerMm2(), passes: 1 }],
       assumption: 'No joint is stated; an arc seam of the highest usual heat input is taken.',
       joins: joinedIds(survey, []),
     });
@@ -70,18 +82,38 @@ function cuts({ operation, part, hot, offVehicle }: OperationSurvey): boolean {
 function hottest(
   survey: OperationSurvey,
   joints: readonly JointSurvey[],
-): { readonly joulePerMm2: number; readonly assumption?: string; readonly joins: ReadonlySet<string> } {
+): Pick<Seam, 'joulePerMm2' | 'beads' | 'assumption' | 'joins'> {
   const inputs = joints.map(({ joint }) => statedInput(joint, thinnestMm(survey)));
-  const joins = joinedIds(survey, joints);
-  if (inputs.includes(undefined)) {
-    return {
-      joulePerMm2: Math.max(worstJoulePerMm2(), ...inputs.filter((one) => one !== undefined)),
-      assumption:
-        'The heat input is not stated with voltage, current and travel speed; 200 J/mm for each mm of sheet is taken.',
-      joins,
-    };
-  }
-  return { joulePerMm2: Math.max(...inputs.filter((one) => one !== undefined)), joins };
+  const beads = joints.map(({ joint }, index) => beadOf(joint, inputs[index] ?? worstJoulePerMm2()));
+  const isLaser = joints.some(({ joint }) => joint.method === 'laser seam');
+  return {
+    joulePerMm2: Math.max(...beads.map(({ joulePerMm2 }) => joulePerMm2)),
+    beads,
+    joins: joinedIds(survey, joints),
+    ...(inputs.includes(undefined)
+      ? {
+          assumption: `The heat input is not stated with ${isLaser ? 'power' : 'voltage, current'} and travel speed; 200 J/mm for each mm of sheet is taken.`,
+        }
+      : {}),
+  };
+}
+
+type Seam = Extract<HeatSource, { readonly kind: 'arc' | 'brazing' }>;
+
+function beadOf({ settings, count }: Joint, joulePerMm2: number): SeamBead {
+  const interpassCelsius = quantityOf(settings?.interpass, 'temperature');
+  const stitchMm = quantityOf(settings?.stitch, 'length');
+  const pauseSeconds = quantityOf(settings?.pause, 'time');
+  return {
+    joulePerMm2,
+    passes: settings?.passes ?? 1,
+    ...(interpassCelsius === undefined ? {} : { interpassCelsius }),
+    ...(stitchMm === undefined || count === undefined
+      ? {}
+      : {
+          stitch: { stitches: count, stitchMm, ...(pauseSeconds === undefined ? {} : { pauseSeconds }) },
+        }),
+  };
 }
 
 /** The assumption of `heat/` for one millimetre of sheet. */
@@ -94,9 +126,14 @@ function statedInput(joint: Joint, thicknessMm: number | undefined): number | un
   if (thicknessMm === undefined || thicknessMm <= 0) return undefined;
   const net = quantityOf(joint.settings?.heat_input, 'energy per length');
   if (net !== undefined) return (net * 1000) / thicknessMm;
+  const watts = quantityOf(joint.settings?.power, 'power');
   const volts = quantityOf(joint.settings?.voltage, 'voltage');
   const kiloamperes = quantityOf(joint.settings?.current, 'current');
   const speedMmPerSecond = quantityOf(joint.settings?.travel_speed, 'speed');
+  if (watts !== undefined && speedMmPerSecond !== undefined) {
+    const byPower = powerHeatInput({ watts, speedMmPerSecond, process: processOf(joint.method) });
+    return byPower.ok ? byPower.joulePerMm / thicknessMm : undefined;
+  }
   if (volts === undefined || kiloamperes === undefined || speedMmPerSecond === undefined) return undefined;
   const input = heatInput({
     volts,
@@ -107,8 +144,9 @@ function statedInput(joint: Joint, thicknessMm: number | undefined): number | un
   return input.ok ? input.joulePerMm / thicknessMm : undefined;
 }
 
-function processOf(method: JointMethod | undefined): ArcProcess {
+function processOf(method: JointMethod | undefined): ArcProcess | 'laser' {
   if (method === 'TIG seam') return 'TIG';
+  if (method === 'laser seam') return 'laser';
   return method === 'arc braze' ? 'MIG brazing' : 'MIG or MAG';
 }
 

@@ -13,7 +13,7 @@ import type { ExposureVerdict } from './exposure-verdict.ts';
 import type { Fact } from './fact.ts';
 import { clearDistance } from './heat-limits.ts';
 import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
-import { neighbourStrip } from './neighbour-heat.ts';
+import { neighbourStrip } from './neighbour-strip.ts';
 import { operationNouns } from './operation-noun.ts';
 import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
@@ -180,7 +180,7 @@ function runsOf(
   const open = new Set<string>();
   if (one.operation.near === undefined) open.add('What lies near it is not stated.');
   for (const neighbour of neighbours) {
-    const held = neighbourStrip(one, neighbour);
+    const held = neighbourStrip(survey.context, one, neighbour);
     if (!held.ok) {
       open.add(held.reason);
       continue;

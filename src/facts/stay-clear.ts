@@ -1,8 +1,12 @@
-import { nearestKept, stayClear } from '../heat/stay-clear.ts';
-import type { Sought } from '../heat/stay-clear.ts';
-import type { Exposed } from './exposed-neighbour.ts';
+import type { HeldLap } from '../heat/held-lap.ts';
+import { mostSolves, nearestKept, stayClear } from '../heat/stay-clear.ts';
+import type { KeptLimit, Sought } from '../heat/stay-clear.ts';
+import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { keptLimit, limitOf } from './heat-limits.ts';
-import { neighbourStrip, seamHeat } from './neighbour-heat.ts';
+import { readLap } from './neighbour-lap.ts';
+import { neighbourStrip } from './neighbour-strip.ts';
+import type { NeighbourStrip } from './neighbour-strip.ts';
+import { seamHeat } from './seam-heat.ts';
 import { quantityOf } from './quantity-of.ts';
 import { strengthKind } from './strength-kind.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
@@ -29,8 +33,11 @@ export function clearByLimit(
   if (neighbour.path === 'through air') return { ok: false, reason: 'Heat through air is not computed.' };
   switch (source.kind) {
     case 'heat': {
-      const held = neighbourStrip(one, neighbour);
-      return held.ok ? stayClear(survey.context.solveStrip, held.strip, kept) : held;
+      const held = neighbourStrip(survey.context, one, neighbour);
+      if (!held.ok) return held;
+      return (
+        lapClear(survey, one, neighbour, held, kept) ?? stayClear(survey.context.solveStrip, held.strip, kept)
+      );
     }
     case 'arc':
     case 'brazing':
@@ -39,6 +46,53 @@ export function clearByLimit(
     case 'cutting or grinding':
       return { ok: false, reason: 'This heat is not computed.' };
   }
+}
+
+/** Farther than any body sheet carries a heat that harms, mm; where the search for the distance to a lap ends. */
+const farthestLapMm = 500;
+
+/**
+ * The distance to a lap, the whole lap with its ends moving along; undefined where the plan states none that counts. At most ten
+ * solves: the tolerance is 2 mm to the safe side at the far end of the search.
+ */
+function lapClear(
+  { context }: Survey,
+  one: OperationSurvey,
+  neighbour: Neighbour,
+  held: Extract<NeighbourStrip, { readonly ok: true }>,
+  limit: KeptLimit,
+): Sought | undefined {
+  const { distanceMm } = neighbour;
+  if (distanceMm === undefined) return undefined;
+  const reading = readLap(neighbour, held, distanceMm, one.operation.free_end !== undefined);
+  if (reading.kind !== 'lap') return undefined;
+  const isKeptAt = (fromMm: number): boolean => {
+    const solved = context.solveLap(movedTo(fromMm, reading.lap));
+    const place = solved.ok ? solved.other.at(fromMm) : solved;
+    return place.ok && limit.isKept(place.point);
+  };
+  let kept = isKeptAt(distanceMm) ? distanceMm : farthestLapMm;
+  if (kept === farthestLapMm && !isKeptAt(farthestLapMm)) {
+    return { ok: false, reason: `The limit is kept nowhere within ${String(farthestLapMm)} mm.` };
+  }
+  let broken = kept === distanceMm ? 0 : distanceMm;
+  for (let solves = 2; solves < mostSolves && kept - broken > 1; solves += 1) {
+    const middle = (kept + broken) / 2;
+    if (isKeptAt(middle)) kept = middle;
+    else broken = middle;
+  }
+  return { ok: true, value: kept, rounded: Math.ceil(kept) };
+}
+
+function movedTo(fromMm: number, lap: HeldLap): HeldLap {
+  const by = fromMm - lap.other.fromMm;
+  const ended = (end: number | undefined): { readonly freeEndMm?: number } =>
+    end === undefined ? {} : { freeEndMm: end + by };
+  return {
+    ...lap,
+    heated: { ...lap.heated, ...ended(lap.heated.freeEndMm) },
+    other: { ...lap.other, fromMm, ...ended(lap.other.freeEndMm) },
+  };
 }
 
 /** Farther than any seam's heat by the formula is of use, mm. */

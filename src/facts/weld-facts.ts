@@ -6,6 +6,7 @@ import { heatSources } from './heat-sources.ts';
 import type { HeatSource } from './heat-sources.ts';
 import { assumed, computed, unknown } from './make-fact.ts';
 import { quantityOf } from './quantity-of.ts';
+import { weldMetalOf } from './seam-heat.ts';
 import type { OperationSurvey } from './survey.ts';
 
 type WeldFact = 'operation.heat_input' | 'operation.t85' | 'operation.haz_width';
@@ -31,7 +32,7 @@ export function weldFacts(one: OperationSurvey): Readonly<Record<WeldFact, Fact>
   const width = adamsWidthMm({
     heatInputJPerMm,
     thicknessMm,
-    metal: one.part.material.class === 'aluminium' ? 'aluminium' : 'steel',
+    metal: weldMetalOf(one.part.material.class) ?? 'steel',
     celsius: ac1Celsius,
     ...(freeEndMm === undefined ? {} : { freeEndMm }),
   });

@@ -214,6 +214,12 @@ export interface FactNames {
     | 'exposure.loss'
     | 'exposure.margin'
     | 'exposure.stay_clear'
+    | 'exposure.sink'
+    | 'exposure.needs_sink'
+    | 'exposure.watched'
+    | 'exposure.reading'
+    | 'exposure.reading_over_limit'
+    | 'exposure.reading_over_stop_limit'
     | 'exposure.how_sure';
   readonly 'joint':
     | 'joint.method'
@@ -498,7 +504,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.citation_text': { kind: 'operation', type: 'text', description: 'The citation it rests on, in words, with how it falls short.' },
   'operation.reason_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the plan gives a reason for it.' },
   'operation.source': { kind: 'operation', type: 'word', words: ['torch', 'induction', 'hot air', 'infra-red panel', 'oven', 'other'], description: 'Heat source.' },
-  'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone, the instrument’s allowance added (contact or crayon 20 K, infra-red on a prepared spot 30 K; an unmeasured torch counts as 900 °C).' },
+  'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone: as stated, with the packs’ allowance for the instrument; an unmeasured torch, and a source of which no temperature is stated, count as the worst that is plausible of them.' },
   'operation.temperature': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the plan states.' },
   'operation.hold': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Longest time at temperature of one heating, of all heats of the part at this place.' },
   'operation.limit_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the plan states the temperature limit of a page of the maker that covers this vehicle.' },
@@ -542,6 +548,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.loss': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Greatest loss of tensile strength that must be reckoned with: what is left taken from 100 %.' },
   'exposure.margin': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Limit minus peak.' },
   'exposure.stay_clear': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance from the edge of the heat along the metal from which on the limits of temperature and time are kept, in whole millimetres upwards.' },
+  'exposure.sink': { kind: 'exposure', type: 'text', description: 'What takes heat out of the metal on the way and was counted, with its place.' },
+  'exposure.needs_sink': { kind: 'exposure', type: 'yes-no', description: 'Whether the neighbour keeps its limits only by the heat sink that is counted.' },
+  'exposure.watched': { kind: 'exposure', type: 'yes-no', description: 'Whether crayon, contact probe or infra-red on a prepared spot watches the neighbour itself.' },
+  'exposure.reading': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that was read at the neighbour.' },
+  'exposure.reading_over_limit': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Reading at the neighbour minus limit.' },
+  'exposure.reading_over_stop_limit': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Reading at the neighbour minus stop limit.' },
   'exposure.how_sure': { kind: 'exposure', type: 'word', words: ['computed from what is stated', 'computed from assumptions', 'not computed'], description: 'What the computed temperature rests on.' },
   'joint.method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], description: 'How it is joined.' },
   'joint.form': { kind: 'joint', type: 'word', words: ['lap', 'flange', 'butt with insert', 'open butt', 'hem'], description: 'How the edges meet.' },

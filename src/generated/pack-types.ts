@@ -28,6 +28,10 @@ export interface TopicFile {
   readonly rules?: readonly Rule[];
   /** What things near the heat stand. A later layer may only tighten them. */
   readonly limits?: readonly Limit[];
+  /** What is added to a stated temperature for the means that measures it. A later layer may only add more. */
+  readonly allowances?: readonly Allowance[];
+  /** How far a kind of heat that is not computed is asked about. A later layer may only reach farther. */
+  readonly reaches?: readonly Reach[];
   /** What the maker’s document says: which operation a part shall, shall not or may get. */
   readonly provisions?: readonly Provision[];
 }
@@ -146,6 +150,28 @@ export interface Source {
   readonly page?: string;
   /** seen: read when it was written here. memory: restated from memory. */
   readonly mark?: 'seen' | 'memory';
+}
+
+/** What one means of measuring may read too low. */
+export interface Allowance {
+  /** The means, by the words of the fact operation.measured_by; `none` where nothing measures or nothing is stated. */
+  readonly measured_by: string;
+  /** Temperature difference, such as 20 K. */
+  readonly add: Bound;
+  readonly source: Source;
+  /** Anything worth knowing about it. */
+  readonly note?: string;
+}
+
+/** How far one kind of heat is asked about. */
+export interface Reach {
+  /** The kind, by the words of the fact exposure.from. */
+  readonly from: string;
+  /** Distance, such as 25 mm. */
+  readonly within: Bound;
+  readonly source: Source;
+  /** Anything worth knowing about it. */
+  readonly note?: string;
 }
 
 /** What one thing near the heat stands. */

@@ -662,6 +662,12 @@ export type HeatInput = string;
 /** Insulation per volt with unit: 500 Ω/V. */
 export type Insulation = string;
 
+/** Mass with unit: 200 g or 0.5 kg. */
+export type Mass = string;
+
+/** Power with unit: 2 kW or 2000 W. */
+export type Power = string;
+
 /** Share with the sign: 25 %. */
 export type Percent = string;
 
@@ -810,8 +816,50 @@ export interface Near {
   readonly cite?: Cites;
   /** Limit that the cited page sets for this neighbour. */
   readonly limit?: Temperature;
+  /** How the neighbour lies on the heated sheet, for the path `joined`: a flange, a lap, a patch. Counted only when its thickness and class are known too. */
+  readonly lap?: NearLap;
+  /** What takes heat out of the metal on the way to this neighbour. Counted only when every number of it is stated and it lies across the whole way of the heat; at release only when it was done. */
+  readonly sink?: NearSink;
+  /** How the temperature of the neighbour itself is watched while the work is hot. */
+  readonly watched_by?: MeasuredBy;
+  /** Highest temperature that was read at the neighbour. */
+  readonly reading?: Temperature;
   /** What the shop calls it. */
   readonly name?: string;
+}
+
+/** How the neighbour lies on the heated sheet, for the path `joined`: a flange, a lap, a patch. Counted only when its thickness and class are known too. */
+export interface NearLap {
+  /** Along the way of the heat, from the nearest edge of the neighbour to the end of the lap. */
+  readonly length?: Length;
+  /** How far the neighbour goes on past the end of the lap, where the heated sheet has ended. Not stated: it ends with the lap, which errs high. */
+  readonly beyond?: Length;
+  /** Diameter of the spots that join both. Without spot and pitch full contact is taken. */
+  readonly spot?: Length;
+  /** Distance between neighbouring spots. */
+  readonly pitch?: Length;
+}
+
+/** What takes heat out of the metal on the way to this neighbour. Counted only when every number of it is stated and it lies across the whole way of the heat; at release only when it was done. */
+export interface NearSink {
+  /** What it is. */
+  readonly kind?: 'wet cloth' | 'copper bar';
+  /** Edge of the heated zone to the nearest edge of it, along the metal. */
+  readonly distance?: Length;
+  /** How much of the way of the heat it covers. */
+  readonly width?: Length;
+  /** Of a wet cloth: its other side, across the way of the heat. */
+  readonly length?: Length;
+  /** Water in the cloth and added to it while the heat lasts. */
+  readonly water?: Mass;
+  /** Of a copper bar. */
+  readonly thickness?: Length;
+  /** How a copper bar lies on the sheet. */
+  readonly held?: 'clamped' | 'laid on';
+  /** Whether it lies across the whole way of the heat and beyond it at both sides; heat goes round what does not. */
+  readonly across?: boolean;
+  /** When it was in place. */
+  readonly done?: Moment;
 }
 
 /** One joint or row of joints of the operation. */
@@ -906,10 +954,16 @@ export interface JointSettings {
   readonly weld_time?: Time;
   readonly travel_speed?: Speed;
   readonly heat_input?: HeatInput;
-  /** Highest temperature before the next pass. Not judged yet. */
+  /** Power of a laser at the sheet, or the mean power that the machine shows of a pulsed arc; counts before voltage and current. */
+  readonly power?: Power;
+  /** How many passes lie on each other; one when it is not stated. */
+  readonly passes?: number;
+  /** Highest temperature of the sheet before the next pass. Without it several passes follow each other without a pause. */
   readonly interpass?: Temperature;
   /** Length of each stitch. */
   readonly stitch?: Length;
+  /** From the end of one stitch to the start of the next. Without it the seam is computed in one go. */
+  readonly pause?: Time;
 }
 
 /** How the temperature is measured. */

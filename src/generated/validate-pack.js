@@ -1152,9 +1152,127 @@ function validate92(data, { instancePath = "", parentData, parentDataProperty, r
   return validate92.errors = vErrors, errors === 0;
 }
 validate92.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema36 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } } } };
-function validate101(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate101.evaluated;
+function validate99(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate99.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.measured_by === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "measured_by" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.add === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "add" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.source === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "measured_by" || key0 === "add" || key0 === "source" || key0 === "note")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.measured_by !== void 0) {
+      let data0 = data.measured_by;
+      if (typeof data0 == "string") {
+        if (func1(data0) > 100) {
+          let err4 = { instancePath: instancePath + "/measured_by", schemaPath: "#/properties/measured_by/maxLength", keyword: "maxLength", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        if (func1(data0) < 1) {
+          let err5 = { instancePath: instancePath + "/measured_by", schemaPath: "#/properties/measured_by/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+      } else {
+        let err6 = { instancePath: instancePath + "/measured_by", schemaPath: "#/properties/measured_by/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+    if (data.add !== void 0 && (validate73(data.add, { instancePath: instancePath + "/add", parentData: data, parentDataProperty: "add", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data3 = data.note;
+      if (typeof data3 == "string") {
+        if (func1(data3) > 1e3) {
+          let err7 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+        if (func1(data3) < 1) {
+          let err8 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        }
+      } else {
+        let err9 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+  } else {
+    let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+  }
+  return validate99.errors = vErrors, errors === 0;
+}
+validate99.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate103(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate103.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.from === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.within === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "within" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.source === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "from" || key0 === "within" || key0 === "source" || key0 === "note")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.from !== void 0) {
+      let data0 = data.from;
+      if (typeof data0 == "string") {
+        if (func1(data0) > 100) {
+          let err4 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/maxLength", keyword: "maxLength", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        if (func1(data0) < 1) {
+          let err5 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+      } else {
+        let err6 = { instancePath: instancePath + "/from", schemaPath: "#/properties/from/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+    if (data.within !== void 0 && (validate73(data.within, { instancePath: instancePath + "/within", parentData: data, parentDataProperty: "within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors), errors = vErrors.length)), data.source !== void 0 && (validate83(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data3 = data.note;
+      if (typeof data3 == "string") {
+        if (func1(data3) > 1e3) {
+          let err7 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+        if (func1(data3) < 1) {
+          let err8 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        }
+      } else {
+        let err9 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+  } else {
+    let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+  }
+  return validate103.errors = vErrors, errors === 0;
+}
+validate103.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema38 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } } } };
+function validate109(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate109.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func1(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -1168,11 +1286,11 @@ function validate101(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate101.errors = vErrors, errors === 0;
+  return validate109.errors = vErrors, errors === 0;
 }
-validate101.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate99(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate99.evaluated;
+validate109.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate107(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate107.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -1187,7 +1305,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func14.call(schema36.properties, key0)) {
+      if (!func14.call(schema38.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -1350,7 +1468,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len2 = data10.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate101(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length);
+          validate109(data10[i2], { instancePath: instancePath + "/shall/" + i2, parentData: data10, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/shall", schemaPath: "#/properties/shall/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
@@ -1369,7 +1487,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len3 = data12.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate101(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length);
+          validate109(data12[i3], { instancePath: instancePath + "/shall_not/" + i3, parentData: data12, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/shall_not", schemaPath: "#/properties/shall_not/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1388,7 +1506,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len4 = data14.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate101(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length);
+          validate109(data14[i4], { instancePath: instancePath + "/may/" + i4, parentData: data14, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors), errors = vErrors.length);
       } else {
         let err39 = { instancePath: instancePath + "/may", schemaPath: "#/properties/may/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
@@ -1431,9 +1549,9 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
     let err46 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
   }
-  return validate99.errors = vErrors, errors === 0;
+  return validate107.errors = vErrors, errors === 0;
 }
-validate99.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate107.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1442,7 +1560,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "provisions")) {
+      if (!(key0 === "pack" || key0 === "rules" || key0 === "limits" || key0 === "allowances" || key0 === "reaches" || key0 === "provisions")) {
         let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
@@ -1484,28 +1602,66 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.provisions !== void 0) {
-      let data5 = data.provisions;
+    if (data.allowances !== void 0) {
+      let data5 = data.allowances;
       if (Array.isArray(data5)) {
-        if (data5.length > 1e3) {
-          let err8 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+        if (data5.length > 50) {
+          let err8 = { instancePath: instancePath + "/allowances", schemaPath: "#/properties/allowances/maxItems", keyword: "maxItems", params: { limit: 50 } };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
         if (data5.length < 1) {
-          let err9 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err9 = { instancePath: instancePath + "/allowances", schemaPath: "#/properties/allowances/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate99(data5[i2], { instancePath: instancePath + "/provisions/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors), errors = vErrors.length);
+          validate99(data5[i2], { instancePath: instancePath + "/allowances/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors), errors = vErrors.length);
       } else {
-        let err10 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
+        let err10 = { instancePath: instancePath + "/allowances", schemaPath: "#/properties/allowances/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
+    if (data.reaches !== void 0) {
+      let data7 = data.reaches;
+      if (Array.isArray(data7)) {
+        if (data7.length > 50) {
+          let err11 = { instancePath: instancePath + "/reaches", schemaPath: "#/properties/reaches/maxItems", keyword: "maxItems", params: { limit: 50 } };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+        if (data7.length < 1) {
+          let err12 = { instancePath: instancePath + "/reaches", schemaPath: "#/properties/reaches/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+        }
+        let len3 = data7.length;
+        for (let i3 = 0; i3 < len3; i3++)
+          validate103(data7[i3], { instancePath: instancePath + "/reaches/" + i3, parentData: data7, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors), errors = vErrors.length);
+      } else {
+        let err13 = { instancePath: instancePath + "/reaches", schemaPath: "#/properties/reaches/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+      }
+    }
+    if (data.provisions !== void 0) {
+      let data9 = data.provisions;
+      if (Array.isArray(data9)) {
+        if (data9.length > 1e3) {
+          let err14 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+        }
+        if (data9.length < 1) {
+          let err15 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+        }
+        let len4 = data9.length;
+        for (let i4 = 0; i4 < len4; i4++)
+          validate107(data9[i4], { instancePath: instancePath + "/provisions/" + i4, parentData: data9, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length);
+      } else {
+        let err16 = { instancePath: instancePath + "/provisions", schemaPath: "#/properties/provisions/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+      }
+    }
   } else {
-    let err11 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+    let err17 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
   }
   return validate61.errors = vErrors, errors === 0;
 }

@@ -2,7 +2,8 @@ import type { TopicFile } from '../generated/pack-types.ts';
 import { validatePack } from '../generated/validate-pack.js';
 import type { FactDictionary } from './fact-dictionary.ts';
 import type { FaultList } from './fault-list.ts';
-import type { Limit, Provision, Rule } from './pack.ts';
+import { readAllowance, readReach } from './heat-practice.ts';
+import type { Allowance, Limit, Provision, Reach, Rule } from './pack.ts';
 import { readLimit } from './read-limit.ts';
 import { readProvision } from './read-provision.ts';
 import { readRule } from './read-rule.ts';
@@ -18,6 +19,8 @@ export interface RulePlace {
 export interface Gathered {
   readonly rules: Rule[];
   readonly limits: Limit[];
+  readonly allowances: Allowance[];
+  readonly reaches: Reach[];
   readonly provisions: Provision[];
   /** Rule id → where it first stands. */
   readonly ids: Map<string, RulePlace>;
@@ -48,6 +51,20 @@ export function gatherTopic(
         list.at(`${at}/victim`, `\`${limit.victim}\` has a limit in this pack already.`);
       } else into.limits.push(limit);
     }
+    for (const stated of topic.allowances ?? []) {
+      const allowance = readAllowance(stated, at, dictionary, list);
+      if (allowance === undefined) continue;
+      if (into.allowances.some(({ means }) => means === allowance.means)) {
+        list.at(`${at}/measured_by`, `\`${allowance.means}\` has an allowance in this pack already.`);
+      } else into.allowances.push(allowance);
+    }
+    for (const stated of topic.reaches ?? []) {
+      const reach = readReach(stated, at, dictionary, list);
+      if (reach === undefined) continue;
+      if (into.reaches.some(({ from }) => from === reach.from)) {
+        list.at(`${at}/from`, `\`${reach.from}\` has a reach in this pack already.`);
+      } else into.reaches.push(reach);
+    }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
       if (provision !== undefined) into.provisions.push(provision);
@@ -68,8 +85,7 @@ function soundItems(value: unknown): readonly SoundItem[] {
   const sound: SoundItem[] = [];
   const entries: readonly (readonly [string, unknown])[] = Object.entries(value);
   for (const [key, items] of entries) {
-    if (!isList(items) || items.length > mostItems || !['rules', 'limits', 'provisions'].includes(key))
-      continue;
+    if (!isList(items) || items.length > mostItems || !lists.includes(key)) continue;
     items.forEach((item, index) => {
       const topic: unknown = { pack: 'alone', [key]: [item] };
       if (validatePack(topic) && !('format' in topic)) sound.push({ topic, key, index });
@@ -77,6 +93,8 @@ function soundItems(value: unknown): readonly SoundItem[] {
   }
   return sound;
 }
+
+const lists = ['rules', 'limits', 'allowances', 'reaches', 'provisions'];
 
 /** The most that the schema lets any of the lists hold; a longer one is refused as a whole. */
 const mostItems = 1000;

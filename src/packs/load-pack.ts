@@ -47,7 +47,10 @@ export function loadPackFolder(folder: string, dictionary: FactDictionary): Pack
   if (otherFormat !== undefined) return { ok: false, faults: [otherFormat] };
 
   const manifest = manifestFile === undefined ? undefined : manifestIn(manifestFile, dictionary);
-  const gathered: Gathered = { rules: [], limits: [], provisions: [], ids: new Map() };
+  const gathered: Gathered = {
+    ...{ rules: [], limits: [], allowances: [], reaches: [], provisions: [] },
+    ids: new Map(),
+  };
   for (const file of read) if (file !== manifestFile) takeTopic(file, manifest, dictionary, gathered);
   const isWhole = unread.length === 0 && read.every(({ list }) => list.faults.length === 0);
   if (manifest?.head !== undefined && isWhole) checkWhole(manifest.head, gathered);
@@ -65,6 +68,8 @@ export function loadPackFolder(folder: string, dictionary: FactDictionary): Pack
       ...manifest.head,
       rules: gathered.rules,
       limits: gathered.limits,
+      allowances: gathered.allowances,
+      reaches: gathered.reaches,
       provisions: gathered.provisions,
       digest: packDigest(files),
     },

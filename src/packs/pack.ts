@@ -80,6 +80,20 @@ export interface Limit {
   readonly note?: string;
 }
 
+/** What is added to a stated temperature, by what measures it. */
+export interface Allowance {
+  readonly means: string;
+  readonly kelvin: number;
+  readonly source: Source;
+}
+
+/** How far a kind of heat that is not computed is asked about. */
+export interface Reach {
+  readonly from: string;
+  readonly mm: number;
+  readonly source: Source;
+}
+
 export interface TimeAbove {
   readonly celsius: number;
   readonly atMostSeconds: number;
@@ -135,6 +149,8 @@ export interface Pack {
   readonly vehicle?: PackVehicle;
   readonly rules: readonly Rule[];
   readonly limits: readonly Limit[];
+  readonly allowances: readonly Allowance[];
+  readonly reaches: readonly Reach[];
   readonly provisions: readonly Provision[];
   /** `sha256:` and 64 hexadecimal digits. */
   readonly digest: string;

@@ -6,7 +6,7 @@ import type { Pack } from './pack.ts';
 import { readVersion } from './semantic-version.ts';
 
 /** The part of a pack that its `pack.yaml` says. */
-export type PackHead = Omit<Pack, 'rules' | 'limits' | 'provisions' | 'digest'>;
+export type PackHead = Omit<Pack, 'rules' | 'limits' | 'allowances' | 'reaches' | 'provisions' | 'digest'>;
 
 /** Reads a manifest that has the form of the schema; undefined when something in it cannot be right. */
 export function readManifest(

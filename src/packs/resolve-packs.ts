@@ -1,6 +1,7 @@
-import type { HeatLimit, MakerStatements } from '../facts/context.ts';
+import type { HeatLimit, HeatPractice, MakerStatements } from '../facts/context.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
 import type { CoveredVehicle } from '../vehicle/coverage.ts';
+import { mergePractice } from './heat-practice.ts';
 import { mergeLimits } from './merge-limits.ts';
 import { packCovers } from './pack-covers.ts';
 import type { Pack, Rule } from './pack.ts';
@@ -20,6 +21,7 @@ export interface ResolvedPacks {
   /** `general` first, later layers after it. */
   readonly layers: readonly Layer[];
   readonly limits: ReadonlyMap<string, HeatLimit>;
+  readonly practice: HeatPractice;
   readonly makers: readonly MakerStatements[];
   /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
   readonly setAside: readonly SetAside[];
@@ -108,6 +110,8 @@ function layered(packs: readonly Pack[], vehicle: CoveredVehicle | undefined): R
   });
   const merged = mergeLimits(counting);
   if (!merged.ok) return refuse(merged.sentence);
+  const practised = mergePractice(counting);
+  if (!practised.ok) return refuse(practised.sentence);
   return {
     ok: true,
     packs: {
@@ -119,6 +123,7 @@ function layered(packs: readonly Pack[], vehicle: CoveredVehicle | undefined): R
         rules: rulesInForce(rules, version),
       })),
       limits: merged.limits,
+      practice: practised.practice,
       makers: packs.flatMap(makerStatements),
       setAside,
     },

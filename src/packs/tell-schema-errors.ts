@@ -82,6 +82,7 @@ function tellUnknownKey(pointer: string, key: string, list: FaultList): void {
 
 const packKeys: readonly string[] = [
   ...['pack', 'format', 'facts', 'version', 'released', 'title', 'vehicle', 'rules', 'limits', 'provisions'],
+  ...['allowances', 'reaches'],
   ...[
     'id',
     'topic',

@@ -24,6 +24,7 @@ export const sense: Readonly<Record<Dimension, Sense>> = {
   energy: { article: 'an energy', lowest: 0, highest: 10_000_000_000 },
   'energy per length': { article: 'an energy per length', lowest: 0, highest: 1000 },
   'energy per area': { article: 'an energy per area', lowest: 0, highest: 1_000_000 },
+  power: { article: 'a power', lowest: 0, highest: 10_000_000 },
   speed: { article: 'a speed', lowest: 0, highest: 100_000 },
   insulation: { article: 'an insulation resistance per volt', lowest: 0, highest: 1e12 },
   resistance: { article: 'a resistance', lowest: 0, highest: 1e15 },

@@ -81,6 +81,7 @@ export const units: Readonly<Record<Dimension, readonly Unit[]>> = {
     { symbol: 'kJ/in', over: 25.4 },
   ],
   'energy per area': [{ symbol: 'J/cm²', also: ['J/cm2', 'J/cm^2'] }],
+  power: [{ symbol: 'W' }, { symbol: 'kW', times: 1000 }],
   speed: [
     { symbol: 'mm/s' },
     { symbol: 'mm/min', over: 60 },

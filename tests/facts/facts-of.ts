@@ -1,10 +1,16 @@
-import type { DerivationContext, HeatLimit, MakerStatement, PlanStage } from '../../src/facts/context.ts';
+import type {
+  DerivationContext,
+  HeatLimit,
+  HeatPractice,
+  MakerStatement,
+  PlanStage,
+} from '../../src/facts/context.ts';
 import type { FoundSoFar, PermitInForce } from '../../src/facts/afterwards.ts';
 import { deriveFacts } from '../../src/facts/derive-facts.ts';
 import type { Fact, FactValue } from '../../src/facts/fact.ts';
 import type { FactSheet, SheetKind } from '../../src/facts/sheet.ts';
 import { lookUp } from '../../src/facts/sheet.ts';
-import { rememberingStripSolver } from '../../src/facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../../src/facts/strip-solver.ts';
 import { surveyPlan } from '../../src/facts/survey-plan.ts';
 import type { Survey } from '../../src/facts/survey.ts';
 import type { Plan } from '../../src/generated/plan-types.ts';
@@ -43,7 +49,19 @@ const limits: ReadonlyMap<string, HeatLimit> = new Map([
   ],
 ]);
 
+/** As the general pack has it on the day of writing; a test of its own says what a pack may change. */
+const practice: HeatPractice = {
+  allowanceKelvin: new Map([
+    ['temperature crayon', 20],
+    ['contact probe', 20],
+    ['infra-red on a prepared spot', 30],
+    ['none', 30],
+  ]),
+  reachMm: new Map([['resistance spot', 25]]),
+};
+
 const solveStrip = rememberingStripSolver();
+const solveLap = rememberingLapSolver();
 
 /** The sheets of a plan; `format: 1`, `vehicle: {}` and `parts: []` are added where the text leaves them out. */
 export function factsOf(text: string, given: Deriving = {}): Derived {
@@ -104,7 +122,9 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
               statements: given.statements,
             },
           ],
+    practice,
     solveStrip: given.solveStrip ?? solveStrip,
+    solveLap,
   };
 }
 

@@ -81,7 +81,7 @@ parts:
         times: 1
         measured_by: { means: contact probe, calibration_due: 2027-01-01 }
         cooling: still air
-        near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 } }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
+        near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 }, sink: { kind: wet cloth, distance: 10 mm, width: 20 mm, length: 300 mm, water: 200 g, across: true, done: 2026-10-08 }, watched_by: { means: contact probe }, reading: 90 °C }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
         limit: { temperature: 650 °C, time: 90 s, times: 2, cite: { reference: own } }
         clear_within: 300 mm
   - { id: tunnel, kind: tunnel, grade: DC04, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }

@@ -33,8 +33,23 @@ describe('the hottest that the place may get', () => {
   });
 
   test('is not known where nobody says, nor where the number has no unit', () => {
-    expect(heat('source: induction').fact('operation.peak').known).toBe(false);
-    expect(heat('source: induction, temperature: 600').value('operation.peak')).toMatch(/cannot be read/u);
+    expect(heat('hold: 30 s').fact('operation.peak').known).toBe(false);
+    expect(heat('temperature: 600').value('operation.peak')).toMatch(/cannot be read/u);
+  });
+
+  // The figures stand in `heat/source-reach.ts`: common practice and makers' data, from memory.
+  test.each([
+    ['torch', 900],
+    ['other', 900],
+    ['induction', 900],
+    ['hot air', 650],
+    ['infra-red panel', 300],
+    ['oven', 250],
+  ])('of a silent %s it is the worst that such a source reaches, %i °C, and said so', (source, celsius) => {
+    const measured = 'measured_by: { means: contact probe }';
+    const fact = heat(`source: ${source}, ${measured}`).fact('operation.peak');
+    expect(fact).toMatchObject({ known: true, value: celsius, from: 'assumed' });
+    expect(fact.known && fact.note).toContain(`${String(celsius)} °C`);
   });
 });
 

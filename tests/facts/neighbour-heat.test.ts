@@ -62,7 +62,7 @@ describe('a held heat', () => {
     ['no path', { near: 'part: n, distance: 40 mm' }, /How the heat reaches/u],
     ['through air', { near: 'part: n, distance: 40 mm, path: through air' }, /through air is not computed/u],
     ['no hold', { operation: measured.replace('hold: 60 s, ', '') }, /How long/u],
-    ['no temperature', { operation: 'source: induction, hold: 60 s, times: 1' }, /temperature/u],
+    ['no temperature and no source', { operation: 'hold: 60 s, times: 1' }, /temperature/u],
     ['no thickness', { heated: 'grade: HC340LA' }, /thickness of h/u],
     ['magnesium', { heated: 'class: magnesium, thickness: 2 mm' }, /magnesium parts is not computed/u],
     ['a distance without unit', { near: 'part: n, distance: 40, path: joined' }, /distance|cannot be read/u],

@@ -24,6 +24,8 @@ function failed(cases: Partial<Cases>, unless: Parameters<typeof rule>[0]['unles
       }),
     ],
     limits: [],
+    allowances: [],
+    reaches: [],
     provisions: [],
     digest: 'sha256:0',
   };

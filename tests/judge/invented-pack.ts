@@ -40,6 +40,7 @@ export function compiled(rules: readonly Rule[]): CompiledRules {
     {
       layers: [{ name: 'invented', version: '1.0.0', digest: 'sha256:0', released: false, rules }],
       limits: new Map(),
+      practice: { allowanceKelvin: new Map(), reachMm: new Map() },
       makers: [],
       setAside: [],
     },

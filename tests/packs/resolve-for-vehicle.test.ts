@@ -17,6 +17,8 @@ function pack(name: string, given: Partial<Pack> = {}): Pack {
     facts: 1,
     rules: [rule({ id: `rule-of-${name}`, judges: 'part', when: [] })],
     limits: [],
+    allowances: [],
+    reaches: [],
     provisions: [],
     digest: `sha256:${name}`,
     ...given,

@@ -16,6 +16,8 @@ function pack(name: string, given: Partial<Pack> = {}): Pack {
     facts: 1,
     rules: [],
     limits: [],
+    allowances: [],
+    reaches: [],
     provisions: [],
     digest: `sha256:${name}`,
     ...given,

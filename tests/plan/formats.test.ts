@@ -19,6 +19,8 @@ describe('the formats of the plan’s schema', () => {
     ['current', '9.5 kA', '9.5 kV'],
     ['voltage', '400 V', '400 A'],
     ['speed', '8 mm/s', '8 mm'],
+    ['power', '2 kW', '2 kJ'],
+    ['mass', '200 g', '200 mm'],
     ['energy-per-length', '0.2 kJ/mm', '0.2 kJ'],
     ['insulation', '500 Ω/V', '500 V'],
     ['percent', '65 %', '65'],

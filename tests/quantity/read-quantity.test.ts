@@ -52,6 +52,7 @@ describe('what is read', () => {
     ['25.4 kJ/in', 'energy per length', 1],
     ['1.6 J/cm2', 'energy per area', 1.6],
     ['600 mm/min', 'speed', 10],
+    ['1.5 kW', 'power', 1500],
     ['60 cm/min', 'speed', 10],
     ['0.6 m/min', 'speed', 10],
     ['500 Ω/V', 'insulation', 500],

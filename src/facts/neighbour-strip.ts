@@ -1,0 +1,136 @@
+import type { Part } from '../generated/plan-types.ts';
+import type { HeldSheet } from '../heat/held-sheet.ts';
+import type { DerivationContext } from './context.ts';
+import type { Neighbour } from './exposed-neighbour.ts';
+import { readSink } from './heat-sink.ts';
+import type { CountedSink } from './heat-sink.ts';
+import { listOf, quantityOf } from './quantity-of.ts';
+import { sourcePeak } from './source-peak.ts';
+import type { OperationSurvey, PartSurvey } from './survey.ts';
+
+/** Two layers of a body together, mm, where the thickness of one is not stated: the thicker, the further heat runs. */
+const thickestStackMm = 4;
+
+/** The strip that a neighbour lies on and the heat at its end, wherever on it the neighbour lies. `notes` are what was assumed. */
+export type NeighbourStrip =
+  | {
+      readonly ok: true;
+      readonly strip: HeldSheet;
+      readonly assumed: boolean;
+      readonly notes: readonly string[];
+      /** The measure that takes heat out on the way, where one is counted; `strip` holds it. */
+      readonly sink?: CountedSink;
+      /** What was added to the stated temperature, K; absent where the source is not made from it. */
+      readonly allowanceKelvin?: number;
+    }
+  | { readonly ok: false; readonly reason: string };
+
+export function neighbourStrip(
+  { practice, stage }: Pick<DerivationContext, 'practice' | 'stage'>,
+  { operation, part, at }: OperationSurvey,
+  neighbour: Neighbour,
+): NeighbourStrip {
+  const { fact: peak, allowanceKelvin } = sourcePeak(operation, at, practice);
+  const holdSeconds = quantityOf(operation.hold, 'time');
+  const thicknessMm = quantityOf(part.part.thickness, 'length');
+  if (!peak.known) return { ok: false, reason: peak.reason };
+  if (holdSeconds === undefined) return { ok: false, reason: 'How long the heat is held is not stated.' };
+  if (thicknessMm === undefined)
+    return { ok: false, reason: `The sheet thickness of ${part.name} is not stated.` };
+  const { class: strengthClass, provenance } = part.material;
+  // A strength alone does not tell the alloy. Were it to choose the curve, a stronger steel would pass where a weaker one does not.
+  const byStrengthAlone = strengthClass !== undefined && provenance === 'computed';
+  const metal = metalOf(byStrengthAlone ? undefined : strengthClass);
+  if (metal === undefined)
+    return { ok: false, reason: `Heat in ${strengthClass ?? 'this'} parts is not computed.` };
+
+  const notes: string[] = [];
+  let assumed = peak.from === 'assumed';
+  if (peak.note !== undefined) notes.push(peak.note);
+  if (operation.times === undefined) {
+    assumed = true;
+    notes.push('The number of heatings is not stated: two are taken.');
+  }
+  if (strengthClass === undefined || byStrengthAlone) {
+    assumed = true;
+    notes.push('The heated metal is not known: mild steel, the best conductor among steels, is taken.');
+  }
+  const { sum, note } = stack(thicknessMm, part, neighbour);
+  if (note !== undefined) {
+    assumed = true;
+    notes.push(note);
+  }
+  const freeEndMm = quantityOf(operation.free_end, 'length') ?? endOfLapMm(neighbour);
+  if (freeEndMm === undefined) notes.push('No free end is stated: a long sheet is taken.');
+  const reading = neighbour.near?.sink === undefined ? undefined : readSink(neighbour.near.sink, stage);
+  const sink = reading?.counts === true ? reading.sink : undefined;
+  notes.push(...(sink?.notes ?? (reading?.counts === false ? [reading.note] : [])));
+  const strip: HeldSheet = {
+    sourceCelsius: typeof peak.value === 'number' ? peak.value : Number.NaN,
+    holdSeconds,
+    times: operation.times ?? 2,
+    thicknessMm: sum,
+    metal,
+    ...(freeEndMm === undefined ? {} : { freeEndMm }),
+    ...sink?.sheet,
+  };
+  return {
+    ok: true,
+    strip,
+    assumed,
+    notes,
+    ...(sink === undefined ? {} : { sink }),
+    ...(allowanceKelvin === undefined ? {} : { allowanceKelvin }),
+  };
+}
+
+/** With a lap stated and no free end, the heated sheet ends with the lap: heat that cannot run on errs high. */
+function endOfLapMm({ near, distanceMm }: Neighbour): number | undefined {
+  const lapMm = quantityOf(near?.lap?.length, 'length');
+  return lapMm === undefined || distanceMm === undefined ? undefined : distanceMm + lapMm;
+}
+
+/**
+ * The sheets that the heat runs in on its way. The distance ends at the neighbour's nearest edge, so up to there it runs in the
+ * heated sheet alone; the second sheet beyond it only takes heat away. A layer that lies on the heated part shares its
+ * heat from the start: both in full contact.
+ */
+function stack(
+  thicknessMm: number,
+  heated: PartSurvey,
+  neighbour: Neighbour,
+): { readonly sum: number; readonly note?: string } {
+  const other = neighbour.part;
+  if (other === undefined || !isLayered(heated, other)) return { sum: thicknessMm };
+  const otherMm = quantityOf(other.part.thickness, 'length');
+  if (otherMm !== undefined) return { sum: thicknessMm + otherMm };
+  const sum = Math.max(thicknessMm + 1, thickestStackMm);
+  return {
+    sum,
+    note: `The thickness of ${neighbour.name} is not stated: ${String(sum)} mm for both layers is taken.`,
+  };
+}
+
+function isLayered({ part: one }: PartSurvey, { part: other }: PartSurvey): boolean {
+  const names = (from: Part, to: Part): boolean =>
+    to.id !== undefined && (listOf(from.under).includes(to.id) || listOf(from.over).includes(to.id));
+  return names(one, other) || names(other, one);
+}
+
+/** The curves of a class; undefined where none is computed. Of unknown steel the best conductor. */
+export function metalOf(strengthClass: string | undefined): HeldSheet['metal'] | undefined {
+  switch (strengthClass) {
+    case undefined:
+    case 'mild':
+      return 'mild steel';
+    case 'aluminium':
+      return 'aluminium';
+    case 'stainless':
+      return 'stainless';
+    case 'magnesium':
+    case 'composite':
+      return undefined;
+    default:
+      return 'steel';
+  }
+}

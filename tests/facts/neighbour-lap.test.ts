@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import { factsOf } from './facts-of.ts';
+
+/** A hardened part 20 mm from 600 °C held for a minute on 1.2 mm sheet. */
+function beside(lap: string, given: { readonly other?: string; readonly more?: string; path?: string } = {}) {
+  return factsOf(`parts:
+  - { id: h, grade: HC340LA, thickness: 1.2 mm, operations: [{ do: heat, source: induction, temperature: 600 °C, hold: 60 s, times: 1, measured_by: { means: contact probe }${given.more ?? ''}, near: [{ part: n, distance: 20 mm, path: ${given.path ?? 'joined'}${lap === '' ? '' : `, lap: { ${lap} }`} }] }] }
+  - { id: n, ${given.other ?? 'grade: 22MnB5, thickness: 1.5 mm'} }`);
+}
+const peakOf = (derived: ReturnType<typeof beside>): number => Number(derived.value('exposure.peak'));
+const noteOf = (derived: ReturnType<typeof beside>): string => {
+  const fact = derived.fact('exposure.peak');
+  return fact.known ? (fact.note ?? '') : '';
+};
+
+describe('a neighbour that lies on the heated sheet', () => {
+  // The finite-element deck of a flange in tests/published/decks has this outline: lap of 15 mm, second sheet 1.5 mm.
+  test('a stated lap is computed with the second sheet, in full contact unless its spots are stated', () => {
+    const alone = peakOf(beside('', { more: ', free_end: 35 mm' }));
+    const flange = beside('length: 15 mm, beyond: 200 mm');
+    expect(peakOf(flange)).toBeLessThan(alone);
+    expect(noteOf(flange)).toContain('Full contact in the lap.');
+    const spotted = beside('length: 15 mm, beyond: 200 mm, spot: 6 mm, pitch: 40 mm');
+    expect(peakOf(spotted)).toBeLessThanOrEqual(peakOf(flange));
+    expect(noteOf(spotted)).toContain('Through the spots');
+  });
+
+  test('how far it goes on past the lap only counts when it is stated', () => {
+    expect(peakOf(beside('length: 15 mm'))).toBeGreaterThan(peakOf(beside('length: 15 mm, beyond: 200 mm')));
+    expect(noteOf(beside('length: 15 mm'))).toContain('n is taken to end with the lap.');
+  });
+
+  test.each([
+    ['no length', 'beyond: 200 mm', {}, /`length` is not stated/u],
+    ['no thickness', 'length: 15 mm', { other: 'grade: 22MnB5' }, /thickness of n is not stated/u],
+    ['no class', 'length: 15 mm', { other: 'thickness: 1.5 mm, kind: sill' }, /made of is not known/u],
+    ['another path', 'length: 15 mm', { path: 'same sheet' }, /path `joined`/u],
+    ['a nearer free end', 'length: 15 mm', { more: ', free_end: 30 mm' }, /beyond the `free_end`/u],
+  ])('with %s the heated sheet is computed alone, ending there: hotter', (_name, lap, given, reason) => {
+    const derived = beside(lap, given);
+    expect(noteOf(derived)).toMatch(reason);
+    expect(peakOf(derived)).toBeGreaterThan(peakOf(beside('length: 15 mm, beyond: 200 mm')));
+  });
+
+  test('the distance to keep is sought with the lap moving along, and keeps the limit', () => {
+    const lap = 'length: 15 mm, beyond: 200 mm';
+    const clear = Number(beside(lap).value('exposure.stay_clear'));
+    expect(clear).toBeGreaterThan(20);
+    const at = (mm: number): number =>
+      Number(
+        factsOf(`parts:
+  - { id: h, grade: HC340LA, thickness: 1.2 mm, operations: [{ do: heat, source: induction, temperature: 600 °C, hold: 60 s, times: 1, measured_by: { means: contact probe }, near: [{ part: n, distance: ${String(mm)} mm, path: joined, lap: { ${lap} } }] }] }
+  - { id: n, grade: 22MnB5, thickness: 1.5 mm }`).value('exposure.over_limit'),
+      );
+    expect(at(clear)).toBeLessThanOrEqual(0);
+    expect(at(clear - 4)).toBeGreaterThan(0);
+  });
+});
