@@ -2,9 +2,9 @@ import { Option } from 'commander';
 import type { Command } from 'commander';
 import { wantsColour } from './colour-choice.ts';
 import { heat } from './heat.ts';
-import type { HeatArguments } from './heat-options.ts';
+import type { SeamArguments } from './seam-options.ts';
 
-interface HeatFlags extends HeatArguments {
+interface HeatFlags extends SeamArguments {
   readonly format: 'text' | 'json' | 'csv';
   readonly rules: readonly string[];
   readonly svg?: string;
@@ -38,6 +38,24 @@ export function addHeatCommand(planish: Command, today: () => number): void {
     .option('--convection <number>', 'W/m²K on each face (8 when not given: still air)')
     .option('--emissivity <number>', '0 to 1 (0.3 when not given: bright zinc)')
     .option('--ambient <quantity>', 'temperature of the shop (20 °C when not given)')
+    .option('--sink <word>', 'what takes heat on the way: "wet cloth" or "copper bar"')
+    .option('--sink-distance <quantity>', 'from the heated zone to the sink, such as 30mm')
+    .option('--sink-width <quantity>', 'how much of the way it covers, such as 20mm')
+    .option('--sink-length <quantity>', 'of a wet cloth across the way, such as 300mm')
+    .option('--sink-water <quantity>', 'water in a wet cloth, such as 200g')
+    .option('--sink-thickness <quantity>', 'of a copper bar, such as 10mm')
+    .option('--sink-held <word>', 'a copper bar is clamped or "laid on"')
+    .option('--method <word>', 'of a seam: "arc seam", "arc stitch", "TIG seam", "arc braze", "laser seam" …')
+    .option('--heat-input <quantity>', 'net heat input of a seam, such as 0.15kJ/mm')
+    .option('--voltage <quantity>', 'of the arc, such as 17V')
+    .option('--current <quantity>', 'of the arc, such as 90A')
+    .option('--power <quantity>', 'of a laser, or the mean power of a pulsed arc, such as 2kW')
+    .option('--travel-speed <quantity>', 'such as 8mm/s')
+    .option('--passes <count>', 'passes on each other (1 when not given)')
+    .option('--interpass <quantity>', 'of the sheet before the next pass, such as 100C')
+    .option('--stitch <quantity>', 'length of each stitch, such as 20mm')
+    .option('--count <count>', 'number of stitches')
+    .option('--pause <quantity>', 'between two stitches, such as 60s')
     .addOption(
       new Option('--format <form>', 'form of the answer').choices(['text', 'json', 'csv']).default('text'),
     )
@@ -77,4 +95,6 @@ Examples:
   planish heat --source torch --temperature 600C --hold 30s --sheet 1.2mm --near press-hardened
   planish heat --source induction --temperature 600C --measured-by "contact probe" \\
     --hold 30s --times 1 --sheet 1.2mm --near "structural adhesive" --at 20mm,40mm
+  planish heat --method "arc seam" --voltage 17V --current 90A --travel-speed 8mm/s \\
+    --sheet 1.2mm --near "structural adhesive"
   planish heat --svg rail.svg jobs/K-2211.yaml`;

@@ -6,9 +6,11 @@ import { planWords } from '../plan/plan-words.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import { readOptionNumber, readOptionQuantity } from './option-numbers.ts';
 import type { QuantityOption } from './option-numbers.ts';
+import { readSinkOptions } from './sink-options.ts';
+import type { SinkArguments } from './sink-options.ts';
 
 /** What the command line says of a heat without a plan, as it was written. */
-export interface HeatArguments {
+export interface HeatArguments extends SinkArguments {
   readonly source?: string;
   readonly temperature?: string;
   readonly hold?: string;
@@ -86,6 +88,8 @@ export function readHeatOptions(given: HeatArguments): HeatReading {
   const emissivity = readOptionNumber('emissivity', given.emissivity, [0, 1], fault);
   const ambientCelsius = quantity('ambient', given.ambient);
 
+  const sink = readSinkOptions(given, readings, fault);
+
   if (faults.length > 0 || near === undefined || given.sheet === undefined)
     return { ok: false, sentences: faults };
   const operation: Operation = {
@@ -104,6 +108,7 @@ export function readHeatOptions(given: HeatArguments): HeatReading {
       thickness: given.sheet,
       near,
       ...(metal === undefined ? {} : { metal }),
+      ...(sink === undefined ? {} : { sink }),
       ...(distancesMm === undefined ? {} : { distancesMm: distancesMm.filter((one) => one !== undefined) }),
       ...(shape === undefined ? {} : { shape }),
       ...(radiusMm === undefined ? {} : { radiusMm }),

@@ -1,4 +1,7 @@
 import { answerHeat } from '../facts/heat-question.ts';
+import type { HeatAnswer } from '../facts/heat-question.ts';
+import type { QuestionContext } from '../facts/question-plan.ts';
+import { answerSeam } from '../facts/seam-question.ts';
 import { isOpen } from '../facts/exposure-verdict.ts';
 import type { HeatBounds } from '../facts/heat-limits.ts';
 import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
@@ -9,17 +12,22 @@ import { resolvePacks } from '../packs/resolve-packs.ts';
 import type { Layer, ResolvedPacks } from '../packs/resolve-packs.ts';
 import { heatCsv, plansCsv } from '../report/heat-csv.ts';
 import { heatJson, plansJson } from '../report/heat-json.ts';
-import { answerPicture, plannedPicture } from '../report/heat-pictures.ts';
+import type { HeatPicture } from '../report/heat-picture.ts';
+import { answerPicture, plannedPicture, seamPicture } from '../report/heat-pictures.ts';
 import { heatPlansText } from '../report/heat-plans-text.ts';
-import type { HeatAnswerReport } from '../report/heat-report.ts';
+import type { HeatAnswerReport, SeamAnswerReport } from '../report/heat-report.ts';
 import { heatSvg } from '../report/heat-svg.ts';
 import { heatText } from '../report/heat-text.ts';
+import { seamCsv } from '../report/seam-csv.ts';
+import { seamJson } from '../report/seam-json.ts';
+import { seamText } from '../report/seam-text.ts';
 import type { UsedPack } from '../report/plan-report.ts';
 import { visibleText } from '../report/visible-text.ts';
 import { loadGivenPacks } from './given-packs.ts';
 import { readHeatOptions } from './heat-options.ts';
-import type { HeatArguments } from './heat-options.ts';
 import { heatsOfPlans } from './heat-plans.ts';
+import { readSeamOptions, strayOptions } from './seam-options.ts';
+import type { SeamArguments } from './seam-options.ts';
 import { version } from './version.ts';
 import { writeNewFile } from './write-new-file.ts';
 import { writeOut } from './write-out.ts';
@@ -40,7 +48,7 @@ export interface HeatOptions {
  * wrong or beyond what can be computed. With plans 0 when every neighbour keeps its limits, 1 when one does not or is not
  * known, 2 when a plan cannot be judged.
  */
-export function heat(plans: readonly string[], asked: HeatArguments, options: HeatOptions): 0 | 1 | 2 {
+export function heat(plans: readonly string[], asked: SeamArguments, options: HeatOptions): 0 | 1 | 2 {
   const given = loadGivenPacks(options.rules);
   if (!given.ok) return refuse(given.lines);
   const packs = [...builtInPacks(), ...given.packs];
@@ -49,7 +57,17 @@ export function heat(plans: readonly string[], asked: HeatArguments, options: He
   const contradiction = bothAsked(plans, asked);
   if (contradiction !== undefined) return refuse([contradiction]);
   return plans.length === 0
-    ? answerQuestion(asked, packs, resolved.packs, options)
+    ? answerQuestion(asked, {
+        packs,
+        resolved: resolved.packs,
+        options,
+        context: {
+          limits: resolved.packs.limits,
+          practice: resolved.packs.practice,
+          solveStrip: rememberingStripSolver(),
+          solveLap: rememberingLapSolver(),
+        },
+      })
     : showPlans(plans, packs, resolved.packs, options);
 }
 
@@ -62,47 +80,83 @@ export function boundsOf(layers: readonly Layer[]): HeatBounds {
   };
 }
 
-function answerQuestion(
-  asked: HeatArguments,
-  packs: readonly Pack[],
-  { layers, limits, practice }: ResolvedPacks,
-  options: HeatOptions,
-): 0 | 2 {
+/** What an answer to a question without a plan needs of the command line. */
+interface Asking {
+  readonly packs: readonly Pack[];
+  readonly resolved: ResolvedPacks;
+  readonly options: HeatOptions;
+  readonly context: QuestionContext;
+}
+
+function answerQuestion(asked: SeamArguments, asking: Asking): 0 | 2 {
+  if (asked.method !== undefined) return answerSeamQuestion(asked, asking);
+  const stray = strayOptions(asked);
   const reading = readHeatOptions(asked);
-  if (!reading.ok) return refuse(reading.sentences);
-  const reply = answerHeat(
-    reading.question,
-    { limits, practice, solveStrip: rememberingStripSolver(), solveLap: rememberingLapSolver() },
-    boundsOf(layers),
-  );
+  if (stray.length > 0 || !reading.ok) return refuse([...stray, ...(reading.ok ? [] : reading.sentences)]);
+  const reply = answerHeat(reading.question, asking.context, boundsOf(asking.resolved.layers));
   if (!reply.ok) return refuse([`This heat cannot be computed: ${reply.reason}`]);
   const { answer } = reply;
-  const source = limitSource(packs, answer.victim);
-  const report: HeatAnswerReport = {
-    answer,
-    near: asked.near?.trim() ?? answer.victim,
-    readings: reading.readings,
+  const report: HeatAnswerReport = { ...about(answer, asked, reading.readings, asking), answer };
+  return shown(asking, {
+    title: `planish heat: ${report.near}`,
+    picture: answerPicture(answer),
+    forms: {
+      json: () => heatJson(report),
+      csv: () => heatCsv(report),
+      text: () => heatText(report, asking.options),
+    },
+  });
+}
+
+function answerSeamQuestion(asked: SeamArguments, asking: Asking): 0 | 2 {
+  const reading = readSeamOptions(asked);
+  if (!reading.ok) return refuse(reading.sentences);
+  const reply = answerSeam(reading.question, asking.context, boundsOf(asking.resolved.layers));
+  if (!reply.ok) return refuse([`This seam cannot be computed: ${reply.reason}`]);
+  const { answer } = reply;
+  const report: SeamAnswerReport = { ...about(answer, asked, reading.readings, asking), answer };
+  return shown(asking, {
+    title: `planish heat: ${report.near}`,
+    picture: seamPicture(answer),
+    forms: {
+      json: () => seamJson(report),
+      csv: () => seamCsv(report),
+      text: () => seamText(report, asking.options),
+    },
+  });
+}
+
+function about(
+  { victim, keepOff }: Pick<HeatAnswer, 'victim' | 'keepOff'>,
+  asked: SeamArguments,
+  readings: readonly string[],
+  { packs, resolved: { layers } }: Asking,
+): Omit<HeatAnswerReport, 'answer'> {
+  const source = limitSource(packs, victim);
+  return {
+    near: asked.near?.trim() ?? victim,
+    readings,
     ...(source === undefined ? {} : { limitSource: source }),
-    rulePack: ownerOf(layers, answer.keepOff?.rule),
+    rulePack: ownerOf(layers, keepOff?.rule),
     packs: usedPacks(layers),
     planish: version,
   };
-  const title = `planish heat: ${report.near}`;
+}
+
+interface Shown {
+  readonly title: string;
+  readonly picture: HeatPicture;
+  readonly forms: Readonly<Record<HeatOptions['format'], () => string>>;
+}
+
+/** The picture goes first: where it cannot be written, nothing is said to be answered. */
+function shown({ options }: Asking, { title, picture, forms }: Shown): 0 | 2 {
   const fault =
     options.svg === undefined
       ? undefined
-      : writeNewFile(options.svg, heatSvg(title, [answerPicture(answer)]), options.force);
+      : writeNewFile(options.svg, heatSvg(title, [picture]), options.force);
   if (fault !== undefined) return refuse([`--svg: ${fault}`]);
-  switch (options.format) {
-    case 'json':
-      writeOut(heatJson(report));
-      break;
-    case 'csv':
-      writeOut(heatCsv(report));
-      break;
-    case 'text':
-      writeOut(heatText(report, options));
-  }
+  writeOut(forms[options.format]());
   return 0;
 }
 
@@ -115,15 +169,16 @@ function showPlans(
   const { plans, complaints } = heatsOfPlans(args, packs, options.asOfDay, boundsOf);
   for (const line of complaints) complain(line);
   const pictures = plans.flatMap(({ file, heats }) =>
-    heats.filter(({ heat: one }) => one.runs.length > 0).map(({ heat: one }) => plannedPicture(one, file)),
+    heats
+      .filter(({ heat: one }) => one.runs.length > 0 || one.seam !== undefined)
+      .map(({ heat: one }) => plannedPicture(one, file)),
   );
-  if (options.svg !== undefined) {
-    const fault =
-      pictures.length === 0
+  const fault =
+    options.svg === undefined
+      ? undefined
+      : pictures.length === 0
         ? 'these plans hold no heat of which a picture can be drawn.'
         : writeNewFile(options.svg, heatSvg('planish heat: heats of plans', pictures), options.force);
-    if (fault !== undefined) return refuse([`--svg: ${fault}`]);
-  }
   switch (options.format) {
     case 'json':
       writeOut(plansJson(plans, { planish: version, packs: usedPacks(layers) }));
@@ -134,6 +189,8 @@ function showPlans(
     case 'text':
       if (plans.length > 0) writeOut(heatPlansText(plans, options));
   }
+  // The report says why a plan has no picture, so it is written first.
+  if (fault !== undefined) return refuse([`--svg: ${fault}`]);
   if (plans.length === 0 || plans.some(({ notJudged }) => notJudged.length > 0)) return 2;
   const isAnyOpen = plans.some(({ heats }) =>
     heats.some(
@@ -144,7 +201,7 @@ function showPlans(
   return isAnyOpen ? 1 : 0;
 }
 
-function bothAsked(plans: readonly string[], asked: HeatArguments): string | undefined {
+function bothAsked(plans: readonly string[], asked: SeamArguments): string | undefined {
   const [plan] = plans;
   const [option] = Object.entries(asked).find(([, value]) => value !== undefined) ?? [];
   if (plan === undefined || option === undefined) return undefined;

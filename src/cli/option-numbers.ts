@@ -17,6 +17,19 @@ const plausible = {
   radius: ['length', 3, 150, 'mm', 'a heated spot'],
   edge: ['length', 1, 20_000, 'mm', 'the way to the free end of the sheet'],
   ambient: ['temperature', -30, 50, '°C', 'a shop'],
+  'sink-distance': ['length', 0, 500, 'mm', 'the way from the heat to a heat sink'],
+  'sink-width': ['length', 10, 500, 'mm', 'a heat sink'],
+  'sink-length': ['length', 10, 2000, 'mm', 'a wet cloth'],
+  'sink-water': ['mass', 0.005, 20, 'kg', 'the water in a cloth'],
+  'sink-thickness': ['length', 2, 50, 'mm', 'a copper bar'],
+  'heat-input': ['energy per length', 0.01, 5, 'kJ/mm', 'a seam in sheet'],
+  voltage: ['voltage', 5, 60, 'V', 'an arc'],
+  current: ['current', 0.005, 0.6, 'kA', 'an arc'],
+  power: ['power', 25, 20_000, 'W', 'an arc or a laser'],
+  'travel-speed': ['speed', 0.5, 200, 'mm/s', 'a seam'],
+  interpass: ['temperature', 0, 250, '°C', 'sheet before the next pass'],
+  stitch: ['length', 3, 1000, 'mm', 'one stitch'],
+  pause: ['time', 0, 36_000, 's', 'the pause between two stitches'],
 } as const satisfies Record<string, readonly [Dimension, number, number, string, string]>;
 
 export type QuantityOption = keyof typeof plausible;

@@ -6,6 +6,7 @@ import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { listedNeighbours, unlistedNeighbours } from './exposed-neighbour.ts';
 import type { Fact } from './fact.ts';
 import { heatSources } from './heat-sources.ts';
+import { heatsTogether } from './heats-together.ts';
 import type { HeatSource } from './heat-sources.ts';
 import { watchFacts } from './exposure-watch-facts.ts';
 import { limitOf } from './heat-limits.ts';
@@ -97,6 +98,7 @@ export function exposureFacts(
   const heat: NeighbourHeat = neighbour.listed
     ? neighbourHeat(survey.context, one, source, neighbour)
     : { ok: false, reason: `${neighbour.name} is not listed under \`near\` with its distance.` };
+  const whole = withOtherHeats(survey, one, { source, neighbour }, heat);
   return {
     'exposure.victim':
       neighbour.victim === undefined
@@ -118,12 +120,27 @@ export function exposureFacts(
     'exposure.from': computed(source.kind, at),
     'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
     'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
-    ...heatFacts(heat, at),
-    ...limitFacts(limit, heat, at),
+    ...heatFacts(whole, at),
+    ...limitFacts(limit, whole, at),
     ...watchFacts(neighbour, limit, heat),
-    ...strengthFacts(neighbour, heat, at),
+    ...strengthFacts(neighbour, whole, at),
     ...clearFacts(survey, one, { source, neighbour }, heat),
   };
+}
+
+/** Time and tempering count over all heats beside a part; the peak stays that of this one. */
+function withOtherHeats(
+  survey: Survey,
+  one: OperationSurvey,
+  exposed: Exposed,
+  heat: NeighbourHeat,
+): NeighbourHeat {
+  if (!heat.ok || heat.history === undefined || exposed.source.kind !== 'heat') return heat;
+  const { history, others } = heatsTogether(survey, one, exposed, heat.history);
+  if (others === 0) return heat;
+  const peakAt = { peakCelsius: heat.peakCelsius, peakAtSeconds: heat.history.peakAtSeconds };
+  const note = `Time and tempering count together with ${String(others)} other ${others === 1 ? 'heat' : 'heats'} beside it.`;
+  return { ...heat, history: { ...history, ...peakAt }, notes: [...heat.notes, note] };
 }
 
 /** From where on the limits of temperature and time are kept, and how sure the computation is. */

@@ -88,18 +88,19 @@ export function searches(
     longestHold: longestHold(solveStrip, heat, distanceMm, kept),
     highestTemperature: withoutAllowance(
       highestTemperature(solveStrip, heat, distanceMm, kept),
+      heat,
       allowanceKelvin,
     ),
   };
 }
 
 /** The temperature that may be stated: what the instrument's allowance lifts to the one that was found. */
-function withoutAllowance(sought: Sought, allowanceKelvin: number | undefined): Sought {
+function withoutAllowance(sought: Sought, heat: HeldHeat, allowanceKelvin: number | undefined): Sought {
   if (!sought.ok) return sought;
   if (allowanceKelvin === undefined) {
     return {
       ok: false,
-      reason: 'The temperature is not measured: the worst of the source counts, whatever is stated.',
+      reason: `The temperature is not measured or not stated: ${String(heat.sourceCelsius)} °C counts, the worst of the source.`,
     };
   }
   const value = sought.value - allowanceKelvin;

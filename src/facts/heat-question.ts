@@ -1,29 +1,29 @@
-import type { Item, Operation, Plan, StrengthClass } from '../generated/plan-types.ts';
+import type { Near, Operation } from '../generated/plan-types.ts';
 import { heatCurve } from '../heat/heat-curve.ts';
 import type { HeatCurve } from '../heat/heat-curve.ts';
+import type { SheetHistory } from '../heat/sheet-answer.ts';
+import { softenedWidthMm } from '../heat/softened-width.ts';
+import type { HistoryAt, SoftenedWidth } from '../heat/softened-width.ts';
+import type { StrengthKind } from '../heat/strength-answer.ts';
 import { stayClear } from '../heat/stay-clear.ts';
 import type { HeldHeat } from '../heat/stay-clear.ts';
-import type { DerivationContext, HeatLimit } from './context.ts';
-import { listedNeighbours } from './exposed-neighbour.ts';
-import type { Neighbour } from './exposed-neighbour.ts';
+import type { HeatLimit } from './context.ts';
 import { exposureAt, searches } from './heat-exposure.ts';
 import type { HeatExposure } from './heat-exposure.ts';
 import { clearDistance, keptLimit, limitOf } from './heat-limits.ts';
 import { strengthKind } from './strength-kind.ts';
 import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
 import { neighbourStrip } from './neighbour-strip.ts';
+import { askedPlan } from './question-plan.ts';
+import type { AskedSheet, QuestionContext } from './question-plan.ts';
 import { quantityOf } from './quantity-of.ts';
-import type { OperationSurvey } from './survey.ts';
-import { surveyPlan } from './survey-plan.ts';
 
 /** A heat without a plan, in the words and quantities of the plan, and what lies beside it. */
-export interface HeatQuestion {
+export interface HeatQuestion extends AskedSheet {
   /** `source`, `temperature`, `hold`, `times`, `measured_by` and `free_end` as a plan writes them. */
   readonly operation: Operation;
-  readonly thickness: string;
-  /** Class of the heated sheet. */
-  readonly metal?: StrengthClass;
-  readonly near: { readonly class: StrengthClass } | { readonly item: Item };
+  /** What takes heat on the way, as a plan writes it under `near`. */
+  readonly sink?: Near['sink'];
   /** Where the temperature is asked for; usual places when absent. */
   readonly distancesMm?: readonly number[];
   readonly shape?: 'strip' | 'disc';
@@ -49,18 +49,18 @@ export interface HeatAnswer {
   readonly keepOff?: KeepOff;
   readonly clear: ClearDistance;
   readonly exposures: readonly HeatExposure[];
+  /** How far hardened steel is softened by more than the rules let it be; absent where no rule or no model is for it. */
+  readonly softenedWidth?: SoftenedWidth;
   readonly assumptions: readonly string[];
   readonly curve: HeatCurve;
 }
-
-type Solver = Pick<DerivationContext, 'limits' | 'practice' | 'solveStrip' | 'solveLap'>;
 
 /** Shown where nobody asks for distances, mm. */
 const usualDistancesMm = [10, 20, 40, 80, 120];
 
 /** Answers with the same survey, assumptions, engine and limits as a plan that holds this heat. */
-export function answerHeat(question: HeatQuestion, context: Solver, bounds: HeatBounds): HeatReply {
-  const { operation, neighbour } = asPlan(question, context);
+export function answerHeat(question: HeatQuestion, context: QuestionContext, bounds: HeatBounds): HeatReply {
+  const { operation, neighbour } = askedPlan({ ...question, word: 'heat' }, context);
   if (neighbour === undefined) return { ok: false, reason: 'Nothing is named that lies near.' };
   const held = neighbourStrip({ ...context, stage: 'draft' }, operation, neighbour);
   if (!held.ok) return held;
@@ -104,6 +104,9 @@ export function answerHeat(question: HeatQuestion, context: Solver, bounds: Heat
       ...(keepOff === undefined ? {} : { keepOff }),
       clear,
       exposures,
+      ...(kind === undefined || least === undefined
+        ? {}
+        : { softenedWidth: softenedBy(solved.history, kind, 100 - least, heat.freeEndMm) }),
       assumptions: [...held.notes, ...surroundings(question)],
       curve: heatCurve(
         solved.history,
@@ -114,35 +117,21 @@ export function answerHeat(question: HeatQuestion, context: Solver, bounds: Heat
   };
 }
 
-/** The question as the plan that would hold it, so that nothing is assumed here otherwise than there. */
-function asPlan(
-  { operation, thickness, metal, near }: HeatQuestion,
-  context: Solver,
-): { readonly operation: OperationSurvey; readonly neighbour: Neighbour | undefined } {
-  const asked = 'item' in near ? { item: near.item } : { part: 'neighbour' };
-  const plan: Plan = {
-    format: 1,
-    vehicle: {},
-    parts: [
-      {
-        id: 'sheet',
-        name: 'the heated sheet',
-        thickness,
-        ...(metal === undefined ? {} : { class: metal }),
-        operations: [{ ...operation, do: 'heat', near: [asked] }],
-      },
-      // Not structural: the class is taken as it is asked about, since nobody here could cite a page for it.
-      ...('class' in near
-        ? [{ id: 'neighbour', name: near.class, class: near.class, structural: false }]
-        : []),
-    ],
+/** Farther than any body sheet carries a heat that harms, mm. */
+const farthestSoftenedMm = 500;
+
+function softenedBy(
+  history: SheetHistory,
+  kind: StrengthKind,
+  lossPercent: number,
+  freeEndMm: number | undefined,
+): SoftenedWidth {
+  const farthestMm = Math.min(freeEndMm ?? farthestSoftenedMm, farthestSoftenedMm);
+  const historyAt: HistoryAt = (distanceMm) => {
+    const place = history.at(distanceMm);
+    return place.ok ? { ok: true, history: place.point } : place;
   };
-  const survey = surveyPlan(plan, { ...context, makers: [], asOfDay: 0, stage: 'draft' });
-  const [heated] = survey.operations;
-  if (heated === undefined) throw new Error('the question has no operation');
-  const [neighbour] =
-    heated.operation.near?.flatMap((one, n) => listedNeighbours(survey, heated, one, n)) ?? [];
-  return { operation: heated, neighbour };
+  return softenedWidthMm(historyAt, kind, { lossPercent, farthestMm });
 }
 
 /** What a plan does not state of the surroundings. The one place where the shape of the heated zone goes to the engine. */

@@ -18,10 +18,12 @@ import { operationNouns } from './operation-noun.ts';
 import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { clearByLimit } from './stay-clear.ts';
+import { seamCurve } from './seam-curve.ts';
 import { strengthKind } from './strength-kind.ts';
 import type { FactSheet } from './sheet.ts';
 import { surveyPlan } from './survey-plan.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
+import { weldFacts } from './weld-facts.ts';
 
 /** One source of heat in a plan, with what lies beside it. */
 export interface PlannedHeat {
@@ -36,6 +38,8 @@ export interface PlannedHeat {
   readonly neighbours: readonly HeatedNeighbour[];
   /** One for each thickness in which the heat runs; none for what is not conducted along a sheet from a held place. */
   readonly runs: readonly HeatRun[];
+  /** The hottest seam of an arc or a braze. */
+  readonly seam?: SeamRun;
   /** Why it cannot be told what it does: a number or the list of neighbours is missing. */
   readonly open: readonly string[];
 }
@@ -43,6 +47,14 @@ export interface PlannedHeat {
 export interface HeatRun {
   readonly heat: HeldHeat;
   readonly curve: HeatCurve;
+}
+
+/** Figures of a seam; what is absent cannot be computed, and a neighbour or `open` says why. */
+export interface SeamRun {
+  readonly curve: HeatCurve;
+  readonly heatInputKJPerMm?: number;
+  readonly coolingSeconds?: number;
+  readonly zoneWidthMm?: number;
 }
 
 export interface HeatedNeighbour {
@@ -91,7 +103,7 @@ function operationHeats(survey: Survey, one: OperationSurvey, bounds: HeatBounds
         ...(from === 'heat' && source !== undefined ? { source } : {}),
         ...(from === 'heat' && stated !== undefined ? { statedCelsius: stated } : {}),
         neighbours: ofKind.map((each) => heatedNeighbour(survey, one, each, bounds)),
-        ...(from === 'heat' ? runsOf(survey, one, ofKind) : { runs: [], open: [] }),
+        ...(from === 'heat' ? runsOf(survey, one, ofKind) : seamOf(one, ofKind)),
       },
     ];
   });
@@ -175,7 +187,7 @@ function runsOf(
 ): Pick<PlannedHeat, 'runs' | 'open'> {
   const nobody: Neighbour = { at: one.at, listed: false, name: '', treatment: 'stays', stays: true };
   const neighbours = exposed.length === 0 ? [nobody] : exposed.map(({ neighbour }) => neighbour);
-  const farthest = Math.max(...neighbours.map(({ distanceMm }) => distanceMm ?? 0));
+  const reach = shownReachMm(neighbours);
   const runs = new Map<string, HeatRun>();
   const open = new Set<string>();
   if (one.operation.near === undefined) open.add('What lies near it is not stated.');
@@ -192,12 +204,42 @@ function runsOf(
       open.add(solved.reason);
       continue;
     }
-    const wanted = Math.max(80, Math.min(400, Math.ceil((farthest * 1.25) / 20) * 20));
-    const reachMm = Math.min(wanted, held.strip.freeEndMm ?? Infinity);
+    const reachMm = Math.min(reach, held.strip.freeEndMm ?? Infinity);
     const curve = heatCurve(solved.history, reachMm, held.strip.holdSeconds * held.strip.times);
     runs.set(key, { heat: held.strip, curve });
   }
   return { runs: [...runs.values()], open: [...open] };
+}
+
+/** As far as the farthest neighbour to which heat runs in metal; beyond, the curve has long come down. */
+function shownReachMm(neighbours: readonly Neighbour[]): number {
+  const inMetal = neighbours.filter(({ path }) => path !== 'through air');
+  const farthest = Math.max(0, ...inMetal.map(({ distanceMm }) => distanceMm ?? 0));
+  return Math.max(80, Math.min(400, Math.ceil((farthest * 1.25) / 20) * 20));
+}
+
+function seamOf(
+  one: OperationSurvey,
+  exposed: readonly Exposed[],
+): Pick<PlannedHeat, 'runs' | 'seam' | 'open'> {
+  const [source] = exposed.flatMap((each) =>
+    each.source.kind === 'arc' || each.source.kind === 'brazing' ? [each.source] : [],
+  );
+  if (source === undefined) return { runs: [], open: [] };
+  const reach = shownReachMm(exposed.map(({ neighbour }) => neighbour));
+  const reachMm = Math.min(reach, quantityOf(one.operation.free_end, 'length') ?? Infinity);
+  const curve = seamCurve(one, source, reachMm);
+  const facts = weldFacts(one);
+  const heatInputKJPerMm = numberOf(facts['operation.heat_input']);
+  const coolingSeconds = numberOf(facts['operation.t85']);
+  const zoneWidthMm = numberOf(facts['operation.haz_width']);
+  const seam = {
+    curve,
+    ...(heatInputKJPerMm === undefined ? {} : { heatInputKJPerMm }),
+    ...(coolingSeconds === undefined ? {} : { coolingSeconds }),
+    ...(zoneWidthMm === undefined ? {} : { zoneWidthMm }),
+  };
+  return { runs: [], open: [], ...(curve.distancesMm.length === 0 ? {} : { seam }) };
 }
 
 function bakeHeats(survey: Survey, bounds: HeatBounds): readonly PlannedHeat[] {

@@ -8,7 +8,7 @@ export interface HeatCurve {
   readonly distancesMm: readonly number[];
   /** The highest that each place ever reaches: not all at one time. */
   readonly peakCelsius: readonly number[];
-  /** At one time, the end of the last heating. */
+  /** At one time, the end of the last heating; empty where no history is computed. */
   readonly endOfHoldCelsius: readonly number[];
 }
 

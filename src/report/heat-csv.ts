@@ -70,9 +70,9 @@ export function plansCsv(plans: readonly HeatPlanReport[]): string {
   return csv([head, ...rows]);
 }
 
-type Cell = string | number | undefined;
+export type Cell = string | number | undefined;
 
-function csv(rows: readonly (readonly Cell[])[]): string {
+export function csv(rows: readonly (readonly Cell[])[]): string {
   return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
 }
 
@@ -83,6 +83,6 @@ function cell(value: Cell): string {
   return /[",\r\n]/u.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
-function rounded(value: number | undefined, digits = 1): number | undefined {
+export function rounded(value: number | undefined, digits = 1): number | undefined {
   return value === undefined || !Number.isFinite(value) ? undefined : Number(value.toFixed(digits));
 }

@@ -1,6 +1,7 @@
 import type { HeatExposure } from '../facts/heat-exposure.ts';
+import type { HeatAnswer } from '../facts/heat-question.ts';
 import type { Sought } from '../heat/stay-clear.ts';
-import type { HeatedNeighbour } from '../facts/plan-heat.ts';
+import type { HeatedNeighbour, SeamRun } from '../facts/plan-heat.ts';
 import type { HeatAnswerReport, HeatPlanReport, PlacedHeat } from './heat-report.ts';
 import { howSure } from './heat-report.ts';
 import type { UsedPack } from './plan-report.ts';
@@ -12,8 +13,8 @@ interface Quantity {
 
 /** The answer as JSON, schemas/heat.schema.json. What cannot be computed is null, and `reason` says why. */
 export function heatJson(report: HeatAnswerReport): string {
-  const { answer, near, readings, limitSource, planish, packs } = report;
-  const { heat, question, clear, limit, keepOff } = answer;
+  const { answer, near, readings, planish, packs } = report;
+  const { heat, question, clear, softenedWidth } = answer;
   const { operation } = question;
   return written({
     heat: 1,
@@ -41,27 +42,37 @@ export function heatJson(report: HeatAnswerReport): string {
       emissivity: heat.emissivity ?? 0.3,
       ambient: quantity(heat.ambientCelsius ?? 20, '°C'),
     },
-    limit: {
-      hold_above: quantity(limit.holdAboveCelsius, '°C'),
-      stop_above: quantity(limit.stopAboveCelsius, '°C'),
-      time_above:
-        limit.timeAbove === undefined
-          ? null
-          : {
-              temperature: quantity(limit.timeAbove.celsius, '°C'),
-              at_most: quantity(limit.timeAbove.atMostSeconds, 's'),
-            },
-      tensile_left: answer.leastTensileLeft ?? null,
-      keep_off:
-        keepOff === undefined
-          ? null
-          : { distance: quantity(keepOff.distanceMm, 'mm'), rule: keepOff.rule, pack: report.rulePack },
-      source: limitSource ?? null,
-    },
+    limit: limitAsJson(answer, report),
+    softened_width: quantity(softenedWidth?.ok === true ? softenedWidth.widthMm : undefined, 'mm'),
     assumptions: [...readings, ...answer.assumptions],
     exposures: answer.exposures.map(exposureAsJson),
     how_sure: howSure,
   });
+}
+
+/** What the neighbour stands, and by which source. */
+export function limitAsJson(
+  answer: Pick<HeatAnswer, 'limit' | 'leastTensileLeft' | 'keepOff'>,
+  { rulePack, limitSource }: Pick<HeatAnswerReport, 'rulePack' | 'limitSource'>,
+): object {
+  const { limit, keepOff } = answer;
+  return {
+    hold_above: quantity(limit.holdAboveCelsius, '°C'),
+    stop_above: quantity(limit.stopAboveCelsius, '°C'),
+    time_above:
+      limit.timeAbove === undefined
+        ? null
+        : {
+            temperature: quantity(limit.timeAbove.celsius, '°C'),
+            at_most: quantity(limit.timeAbove.atMostSeconds, 's'),
+          },
+    tensile_left: answer.leastTensileLeft ?? null,
+    keep_off:
+      keepOff === undefined
+        ? null
+        : { distance: quantity(keepOff.distanceMm, 'mm'), rule: keepOff.rule, pack: rulePack },
+    source: limitSource ?? null,
+  };
 }
 
 function exposureAsJson(exposure: HeatExposure): object {
@@ -126,8 +137,17 @@ function heatAsJson({ heat: planned, line }: PlacedHeat): object {
       hold: quantity(first?.heat.holdSeconds, 's'),
       times: first?.heat.times ?? null,
     },
+    ...(planned.seam === undefined ? {} : { seam: seamAsJson(planned.seam) }),
     exposures: planned.neighbours.map(neighbourAsJson),
     ...(planned.open.length === 0 ? {} : { reason: planned.open.join(' ') }),
+  };
+}
+
+function seamAsJson({ heatInputKJPerMm, coolingSeconds, zoneWidthMm }: SeamRun): object {
+  return {
+    heat_input: quantity(heatInputKJPerMm, 'kJ/mm', 4),
+    t85: quantity(coolingSeconds, 's'),
+    haz_width: quantity(zoneWidthMm, 'mm'),
   };
 }
 
@@ -150,16 +170,16 @@ function neighbourAsJson(one: HeatedNeighbour): object {
   };
 }
 
-function quantity(value: number | undefined, unit: string, digits = 1): Quantity | null {
+export function quantity(value: number | undefined, unit: string, digits = 1): Quantity | null {
   const rounding = rounded(value, digits);
   return rounding === null ? null : { value: rounding, unit };
 }
 
 /** More digits than the computation is good for only make files differ between machines. */
-function rounded(value: number | undefined, digits = 1): number | null {
+export function rounded(value: number | undefined, digits = 1): number | null {
   return value === undefined || !Number.isFinite(value) ? null : Number(value.toFixed(digits));
 }
 
-function written(value: object): string {
+export function written(value: object): string {
   return `${JSON.stringify(value, null, 2)}\n`;
 }

@@ -6,8 +6,18 @@ export interface HeatPicture {
   readonly curves: readonly PictureCurve[];
   readonly limits: readonly PictureLimit[];
   readonly marks: readonly PictureMark[];
+  /** Where distances count from; the heated zone when absent. */
+  readonly from?: 'heated zone' | 'fused metal';
+  /** What takes heat on the way and was counted. */
+  readonly sinks?: readonly PictureSink[];
   /** Drawn as an upright line where given, mm. */
   readonly clearMm?: number;
+}
+
+export interface PictureSink {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly label: string;
 }
 
 export interface PictureCurve {
@@ -57,6 +67,16 @@ function roundStep(least: number): number {
   const power = 10 ** Math.floor(Math.log10(least));
   const digit = [1, 2, 5].find((one) => one * power >= least * (1 - 1e-9));
   return (digit ?? 10) * power;
+}
+
+/** The words under the axis of distance. */
+export function axisWords({ from = 'heated zone' }: HeatPicture): string {
+  return `from the edge of the ${from}`;
+}
+
+/** Whether any curve is known at one time, beside the highest of all times. */
+export function showsOneTime({ curves }: HeatPicture): boolean {
+  return curves.some(({ curve }) => curve.endOfHoldCelsius.length > 0);
 }
 
 /** What stands in a mark, in the picture and in the list below it: 1 to 9, then letters. */

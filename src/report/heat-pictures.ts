@@ -1,7 +1,9 @@
 import type { HeatAnswer } from '../facts/heat-question.ts';
 import type { HeatedNeighbour, PlannedHeat } from '../facts/plan-heat.ts';
+import type { SeamAnswer } from '../facts/seam-question.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
-import type { HeatPicture, PictureLimit } from './heat-picture.ts';
+import type { HeldHeat } from '../heat/stay-clear.ts';
+import type { HeatPicture, PictureLimit, PictureSink } from './heat-picture.ts';
 import { heatWords } from './heat-words.ts';
 
 /** The picture of a heat without a plan; distances that were asked about are its marks. */
@@ -34,13 +36,64 @@ export function answerPicture({
               verdict,
             ].join(', '),
           })),
+    sinks: sinksOf([heat]),
+    ...(clear.ok && clear.distanceMm > 0 ? { clearMm: clear.distanceMm } : {}),
+  };
+}
+
+/** The heat sinks of these heats, each once. */
+function sinksOf(heats: readonly HeldHeat[]): readonly PictureSink[] {
+  const sinks = new Map<string, PictureSink>();
+  for (const { wetCloth, copperBar } of heats) {
+    const where = wetCloth ?? copperBar;
+    if (where === undefined) continue;
+    const { fromMm, toMm } = where;
+    const name = wetCloth === undefined ? 'copper bar' : 'wet cloth';
+    const label = `${name} from ${formatQuantity(fromMm, 'mm')} to ${formatQuantity(toMm, 'mm')}`;
+    sinks.set(label, { fromMm, toMm, label });
+  }
+  return [...sinks.values()];
+}
+
+/** The picture of a seam without a plan. */
+export function seamPicture({
+  curve,
+  limit,
+  victim,
+  clear,
+  exposures,
+  question,
+  heatInput,
+}: SeamAnswer): HeatPicture {
+  const { holdAboveCelsius: hold, stopAboveCelsius: stop } = limit;
+  const input = heatInput.ok ? `, ${formatQuantity(Number(heatInput.value.toFixed(3)), 'kJ/mm')}` : '';
+  return {
+    title: `Heat beside the seam: ${question.joint.method ?? 'arc'}, ${question.thickness.trim()} sheet${input}`,
+    from: 'fused metal',
+    curves: [{ label: 'one seam', curve }],
+    limits: [
+      ...(hold === undefined ? [] : [{ celsius: hold, label: `limit of ${victim}` }]),
+      ...(stop === undefined || stop === hold ? [] : [{ celsius: stop, label: `stop for ${victim}` }]),
+    ],
+    marks:
+      question.distancesMm === undefined
+        ? []
+        : exposures.map(({ distanceMm, peakCelsius, verdict }) => ({
+            distanceMm,
+            ...(peakCelsius === undefined ? {} : { peakCelsius }),
+            label: [
+              formatQuantity(distanceMm, 'mm'),
+              ...(peakCelsius === undefined ? [] : [formatQuantity(peakCelsius, '°C')]),
+              verdict,
+            ].join(', '),
+          })),
     ...(clear.ok && clear.distanceMm > 0 ? { clearMm: clear.distanceMm } : {}),
   };
 }
 
 /** The picture of one heat of a plan, its neighbours as marks. */
 export function plannedPicture(
-  { runs, neighbours, part, what, source }: PlannedHeat,
+  { runs, seam, neighbours, part, what, source }: PlannedHeat,
   file: string,
 ): HeatPicture {
   const [first] = runs;
@@ -50,9 +103,14 @@ export function plannedPicture(
   );
   const [clearMm] = clears;
   return {
-    title: `${file}: ${about}${first === undefined ? '' : `: ${heatWords(first.heat, source)}`}`,
-    curves: runs.map(({ heat, curve }) => ({ label: thickness(heat.thicknessMm), curve })),
+    title: `${file}: ${about}${first === undefined ? seamWords(seam) : `: ${heatWords(first.heat, source)}`}`,
+    ...(seam === undefined ? {} : { from: 'fused metal' }),
+    curves: [
+      ...runs.map(({ heat, curve }) => ({ label: curveLabel(heat), curve })),
+      ...(seam === undefined ? [] : [{ label: 'the hottest seam', curve: seam.curve }]),
+    ],
     limits: distinctLimits(neighbours),
+    sinks: sinksOf(runs.map(({ heat }) => heat)),
     marks: neighbours.flatMap((one) =>
       one.distanceMm === undefined
         ? []
@@ -69,6 +127,22 @@ export function plannedPicture(
   };
 }
 
+/** The figures of a seam, for a title or a line of text; empty where none is known. */
+export function seamWords(seam: PlannedHeat['seam']): string {
+  if (seam === undefined) return '';
+  const { heatInputKJPerMm: input, zoneWidthMm: width, coolingSeconds: cooling } = seam;
+  const words = [
+    input === undefined ? undefined : `heat input ${formatQuantity(Number(input.toFixed(3)), 'kJ/mm')}`,
+    width === undefined
+      ? undefined
+      : `past 720 °C up to ${formatQuantity(Number(width.toFixed(1)), 'mm')} beside it`,
+    cooling === undefined
+      ? undefined
+      : `800 to 500 °C in the order of ${formatQuantity(Math.round(cooling), 's')}`,
+  ].filter((word) => word !== undefined);
+  return words.length === 0 ? '' : `: ${words.join(', ')}`;
+}
+
 function neighbourLabel({ name, distanceMm, peakCelsius, verdict }: HeatedNeighbour): string {
   const numbers = [
     distanceMm === undefined ? undefined : formatQuantity(distanceMm, 'mm'),
@@ -80,17 +154,26 @@ function neighbourLabel({ name, distanceMm, peakCelsius, verdict }: HeatedNeighb
 
 /** One line for each temperature; what is limited by the same one shares it. */
 function distinctLimits(neighbours: readonly HeatedNeighbour[]): readonly PictureLimit[] {
-  const labels = new Map<number, Set<string>>();
-  const add = (celsius: number | undefined, label: string): void => {
+  const labels = new Map<number, Map<string, Set<string>>>();
+  const add = (celsius: number | undefined, what: string, victim: string): void => {
     if (celsius === undefined) return;
-    const known = labels.get(celsius) ?? new Set();
-    labels.set(celsius, known.add(label));
+    const here = labels.get(celsius) ?? new Map<string, Set<string>>();
+    labels.set(celsius, here.set(what, (here.get(what) ?? new Set()).add(victim)));
   };
   for (const { limitCelsius, stopLimitCelsius, victim } of neighbours) {
-    add(limitCelsius, `limit of ${victim ?? 'a neighbour'}`);
-    if (stopLimitCelsius !== limitCelsius) add(stopLimitCelsius, `stop for ${victim ?? 'a neighbour'}`);
+    const name = victim ?? 'a neighbour';
+    add(limitCelsius, 'limit of', name);
+    if (stopLimitCelsius !== limitCelsius) add(stopLimitCelsius, 'stop for', name);
   }
-  return [...labels].map(([celsius, names]) => ({ celsius, label: [...names].join(', ') }));
+  const told = (groups: ReadonlyMap<string, ReadonlySet<string>>): string =>
+    [...groups].map(([what, names]) => `${what} ${[...names].join(', ')}`).join('; ');
+  return [...labels].map(([celsius, groups]) => ({ celsius, label: told(groups) }));
+}
+
+/** Two heats that differ by a heat sink alone need telling apart. */
+function curveLabel(heat: HeldHeat): string {
+  const [sink] = sinksOf([heat]);
+  return `${thickness(heat.thicknessMm)}${sink === undefined ? '' : `, ${sink.label}`}`;
 }
 
 function thickness(thicknessMm: number): string {

@@ -2,7 +2,7 @@ import { isOpen } from '../facts/exposure-verdict.ts';
 import type { HeatedNeighbour } from '../facts/plan-heat.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import { cautions } from './cautions.ts';
-import { plannedPicture } from './heat-pictures.ts';
+import { plannedPicture, seamWords } from './heat-pictures.ts';
 import { heatPlot } from './heat-plot.ts';
 import { howSure } from './heat-report.ts';
 import type { HeatPlanReport, PlacedHeat } from './heat-report.ts';
@@ -47,7 +47,7 @@ function planBlocks(
 }
 
 function heatBlock({ heat, line }: PlacedHeat, file: string, columns: number, paint: Paint): string {
-  const { part, what, source, runs, neighbours, statedCelsius } = heat;
+  const { part, what, source, runs, seam, neighbours, statedCelsius } = heat;
   const [first] = runs;
   const wrapped = (text: string, lead: string): readonly string[] =>
     wrapText(visibleText(text), columns, lead);
@@ -58,6 +58,7 @@ function heatBlock({ heat, line }: PlacedHeat, file: string, columns: number, pa
     ...(first === undefined
       ? []
       : wrapped(`Computed: ${heatWords(first.heat, source)}${stated}.`, indent + indent)),
+    ...(seam === undefined ? [] : wrapped(`Seam${seamWords(seam)}.`, indent + indent)),
     ...(heat.open.length === 0 ? [] : wrapped(`NOT KNOWN: ${heat.open.join(' ')}`, indent + indent)),
     ...(neighbours.length === 0 && heat.open.length === 0
       ? [`${indent}${indent}Nothing is listed near it.`]

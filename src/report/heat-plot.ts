@@ -1,4 +1,4 @@
-import { markSign, scaleOf } from './heat-picture.ts';
+import { axisWords, markSign, scaleOf, showsOneTime } from './heat-picture.ts';
 import type { HeatPicture, PictureScale } from './heat-picture.ts';
 import { visibleText } from './visible-text.ts';
 import { wrapText } from './wrap-text.ts';
@@ -36,6 +36,11 @@ export function heatPlot(picture: HeatPicture, columns: number): readonly string
       }
     }
   }
+  for (const { fromMm, toMm } of picture.sinks ?? [])
+    for (let column = 0; column < width; column += 1) {
+      const mm = (column / (width - 1)) * scale.mostMm;
+      if (mm >= fromMm && mm <= toMm) put(mm, 0, '=');
+    }
   putMarks(picture, scale, put);
   const lines = canvas.map((row, index) => {
     const celsius = ((rows - index) / rows) * scale.mostCelsius;
@@ -45,7 +50,7 @@ export function heatPlot(picture: HeatPicture, columns: number): readonly string
   return [
     `${indent}${'°C'.padStart(labelWidth - 1)}`,
     ...lines,
-    ...footer(scale, width),
+    ...footer(scale, width, axisWords(picture)),
     ...legend(picture, columns),
   ];
 }
@@ -78,7 +83,7 @@ function drawLines(
   for (let row = 0; row <= rows; row += 1) put(clearMm, (row / rows) * mostCelsius, ':');
 }
 
-function footer({ mostMm, stepMm }: PictureScale, width: number): readonly string[] {
+function footer({ mostMm, stepMm }: PictureScale, width: number, words: string): readonly string[] {
   const lead = `${indent}${' '.repeat(labelWidth)}+`;
   const axis = Array.from({ length: width }, () => '-');
   const labels = Array.from({ length: width + 4 }, () => ' ');
@@ -90,7 +95,7 @@ function footer({ mostMm, stepMm }: PictureScale, width: number): readonly strin
     const start = Math.min(Math.max(0, column - Math.floor(text.length / 2)), width - text.length);
     for (const [offset, sign] of [...text].entries()) labels[start + offset] = sign;
   }
-  const unit = 'mm from the edge of the heated zone';
+  const unit = `mm ${words}`;
   return [
     `${lead}${axis.join('')}`,
     `${lead.replace('+', ' ')}${labels.join('')}`.trimEnd(),
@@ -98,11 +103,13 @@ function footer({ mostMm, stepMm }: PictureScale, width: number): readonly strin
   ];
 }
 
-function legend({ limits, marks, clearMm }: HeatPicture, columns: number): readonly string[] {
+function legend(picture: HeatPicture, columns: number): readonly string[] {
+  const { limits, marks, clearMm } = picture;
   const entries = [
     '* highest at each place',
-    '. at the end of the last heating',
+    ...(showsOneTime(picture) ? ['. at the end of the last heating'] : []),
     ...limits.map(({ celsius, label }) => `- ${String(Math.round(celsius))} °C, ${label}`),
+    ...(picture.sinks ?? []).map(({ label }) => `= ${label}`),
     ...(clearMm === undefined ? [] : [`: stay-clear distance, ${String(clearMm)} mm`]),
   ];
   return [

@@ -1,5 +1,5 @@
-import { markSign, scaleOf } from './heat-picture.ts';
-import type { HeatPicture, PictureCurve, PictureLimit, PictureMark, PictureScale } from './heat-picture.ts';
+import { axisWords, markSign, scaleOf, showsOneTime } from './heat-picture.ts';
+import type { HeatPicture, PictureLimit, PictureMark, PictureScale, PictureSink } from './heat-picture.ts';
 import { escaped, line, n, pieces, polyline, text } from './svg-elements.ts';
 import type { Along } from './svg-elements.ts';
 
@@ -22,6 +22,7 @@ const ink = {
   hold: '#000000',
   limit: '#d55e00',
   clear: '#009e73',
+  sink: '#56b4e9',
   text: '#111111',
   grid: '#cccccc',
 };
@@ -61,26 +62,28 @@ function headHeight({ title }: HeatPicture): number {
 }
 
 function panelHeight(picture: HeatPicture): number {
-  const { curves, marks } = picture;
-  const listed = keysOf(curves).length + markLines(marks).length;
+  const { marks } = picture;
+  const listed = keysOf(picture).length + markLines(marks).length;
   return headHeight(picture) + plotHeight + 70 + listed * listLine + 30;
 }
 
 /** The picture in words, for who cannot see it. */
-function describe({ title, curves, limits, marks, clearMm }: HeatPicture): string {
+function describe(picture: HeatPicture): string {
+  const { title, curves, limits, marks, clearMm } = picture;
   const ends = curves.map(({ label, curve }) => {
     const first = curve.peakCelsius[0];
     const last = curve.peakCelsius.at(-1);
     const most = curve.distancesMm.at(-1);
     return first === undefined || last === undefined || most === undefined
       ? ''
-      : `${label}: the highest temperature falls from ${degrees(first)} at the heated zone to ${degrees(last)} at ${n(most)} mm.`;
+      : `${label}: the highest temperature falls from ${degrees(first)} at the ${picture.from ?? 'heated zone'} to ${degrees(last)} at ${n(most)} mm.`;
   });
   const parts = [
     `${title}.`,
-    'Temperature in degrees Celsius against distance in millimetres from the edge of the heated zone.',
+    `Temperature in degrees Celsius against distance in millimetres ${axisWords(picture)}.`,
     ...ends,
     ...limits.map(({ celsius, label }) => `Limit ${degrees(celsius)}: ${label}.`),
+    ...(picture.sinks ?? []).map(({ label }) => `Counted heat sink: ${label}.`),
     ...marks.map(({ label }, index) => `Neighbour ${markSign(index)}: ${label}.`),
     ...(clearMm === undefined ? [] : [`Stay-clear distance ${n(clearMm)} mm.`]),
   ];
@@ -97,17 +100,19 @@ function panelOf(picture: HeatPicture): string {
     ...pieces(title, titleLetters).map((words, index) =>
       text(left, 12 + index * listLine, words, 'font-weight="bold"'),
     ),
-    axes(scale, x, y),
+    axes(scale, x, y, axisWords(picture)),
     ...limitLines(limits, y),
     clearMm === undefined || clearMm > scale.mostMm ? '' : clearLine(clearMm, x, foot),
     ...curves.flatMap(({ curve }, index) => [
-      polyline(
-        curve.distancesMm,
-        curve.endOfHoldCelsius,
-        x,
-        y,
-        `stroke="${ink.hold}" stroke-width="1.5" stroke-dasharray="2 4"`,
-      ),
+      curve.endOfHoldCelsius.length === 0
+        ? ''
+        : polyline(
+            curve.distancesMm,
+            curve.endOfHoldCelsius,
+            x,
+            y,
+            `stroke="${ink.hold}" stroke-width="1.5" stroke-dasharray="2 4"`,
+          ),
       polyline(
         curve.distancesMm,
         curve.peakCelsius,
@@ -116,14 +121,20 @@ function panelOf(picture: HeatPicture): string {
         `stroke="${ink.peak}" stroke-width="2.5"${dashes(index)}`,
       ),
     ]),
+    ...(picture.sinks ?? []).map((sink) => sinkBar(sink, x, foot, scale)),
     ...marksOf(marks, x, y, scale),
-    ...lists(curves, marks, foot + 70),
+    ...lists(picture, foot + 70),
   ]
     .filter((piece) => piece !== '')
     .join('\n');
 }
 
-function axes({ mostMm, mostCelsius, stepMm, stepCelsius }: PictureScale, x: Along, y: Along): string {
+function axes(
+  { mostMm, mostCelsius, stepMm, stepCelsius }: PictureScale,
+  x: Along,
+  y: Along,
+  words: string,
+): string {
   const lines: string[] = [];
   for (let k = 0; k * stepCelsius <= mostCelsius * (1 + 1e-9); k += 1) {
     const at = y(k * stepCelsius);
@@ -138,12 +149,7 @@ function axes({ mostMm, mostCelsius, stepMm, stepCelsius }: PictureScale, x: Alo
   lines.push(
     line(left, y(0), left + plotWidth, y(0), `stroke="${ink.text}"`),
     line(left, y(0), left, y(mostCelsius), `stroke="${ink.text}"`),
-    text(
-      left + plotWidth / 2,
-      y(0) + 44,
-      'Distance from the edge of the heated zone, mm',
-      'text-anchor="middle"',
-    ),
+    text(left + plotWidth / 2, y(0) + 44, `Distance ${words}, mm`, 'text-anchor="middle"'),
     text(
       0,
       0,
@@ -187,6 +193,17 @@ function clearLine(clearMm: number, x: Along, foot: number): string {
   ].join('\n');
 }
 
+/** A bar with ends on the axis of distance, under which the sheet is cooled. */
+function sinkBar({ fromMm, toMm }: PictureSink, x: Along, foot: number, { mostMm }: PictureScale): string {
+  if (fromMm > mostMm) return '';
+  const [from, to] = [x(fromMm), x(Math.min(toMm, mostMm))];
+  return [
+    line(from, foot - 5, to, foot - 5, `stroke="${ink.sink}" stroke-width="8"`),
+    line(from, foot - 14, from, foot, `stroke="${ink.text}" stroke-width="2"`),
+    line(to, foot - 14, to, foot, `stroke="${ink.text}" stroke-width="2"`),
+  ].join('\n');
+}
+
 /** Marks at one place would hide each other: the later ones stand above the first. */
 function marksOf(
   marks: readonly PictureMark[],
@@ -204,7 +221,17 @@ function marksOf(
     while (placed.some(([px, py]) => Math.abs(px - at) < step && Math.abs(py - height) < step))
       height -= step;
     placed.push([at, height]);
+    const trueHeight = y(peakCelsius ?? 0);
+    // A mark that had to make room is tied to the place that it stands for.
+    const tie =
+      height === trueHeight
+        ? []
+        : [
+            line(at, height, at, trueHeight, `stroke="${ink.text}" stroke-width="1"`),
+            `<circle cx="${n(at)}" cy="${n(trueHeight)}" r="3" fill="${ink.text}"/>`,
+          ];
     return [
+      ...tie,
       `<circle cx="${n(at)}" cy="${n(height)}" r="${n(markRadius)}" fill="#ffffff" stroke="${ink.text}" stroke-width="2"/>`,
       text(at, height + 5, markSign(index), 'text-anchor="middle" font-weight="bold"'),
     ].join('\n');
@@ -217,7 +244,8 @@ function markLines(marks: readonly PictureMark[]): readonly string[] {
   );
 }
 
-function keysOf(curves: readonly PictureCurve[]): readonly (readonly [style: string, label: string])[] {
+function keysOf(picture: HeatPicture): readonly (readonly [style: string, label: string])[] {
+  const { curves } = picture;
   return [
     ...curves.map(
       ({ label }, index) =>
@@ -226,23 +254,23 @@ function keysOf(curves: readonly PictureCurve[]): readonly (readonly [style: str
           `highest that each place reaches: ${label}`,
         ] as const,
     ),
-    ...(curves.length === 0
-      ? []
-      : [
+    ...(showsOneTime(picture)
+      ? [
           [
             `stroke="${ink.hold}" stroke-width="1.5" stroke-dasharray="2 4"`,
             'at the end of the last heating',
           ] as const,
-        ]),
+        ]
+      : []),
+    ...(picture.sinks ?? []).map(
+      ({ label }) => [`stroke="${ink.sink}" stroke-width="8"`, `heat sink on the sheet: ${label}`] as const,
+    ),
   ];
 }
 
-function lists(
-  curves: readonly PictureCurve[],
-  marks: readonly PictureMark[],
-  start: number,
-): readonly string[] {
-  const keys = keysOf(curves);
+function lists(picture: HeatPicture, start: number): readonly string[] {
+  const { marks } = picture;
+  const keys = keysOf(picture);
   return [
     ...keys.flatMap(([style, label], index) => {
       const at = start + index * listLine;

@@ -2,6 +2,7 @@ import type { HeatAnswer } from '../facts/heat-question.ts';
 import type { HeatExposure } from '../facts/heat-exposure.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import { cautions } from './cautions.ts';
+import { clearSentence, packsSentence } from './clear-sentence.ts';
 import { answerPicture } from './heat-pictures.ts';
 import { heatPlot } from './heat-plot.ts';
 import { howSure } from './heat-report.ts';
@@ -31,11 +32,12 @@ export function heatText(report: HeatAnswerReport, { colour, columns }: HeatText
           ...sentences.flatMap((one) => wrapText(visibleText(one), columns, `${indent}${indent}`, indent)),
         ].join('\n');
   const blocks = [
-    wrapText(visibleText(clearSentence(report)), columns, '')
+    wrapText(visibleText(clearSentence(report.answer, report)), columns, '')
       .map((line) => paint.strong(line))
       .join('\n'),
     wrapped(countedSentence(answer)),
     table(answer),
+    softenedSentence(answer) === undefined ? '' : wrapped(softenedSentence(answer) ?? ''),
     listed('Not computed', reasonsOf(answer)),
     answer.question.distancesMm === undefined ? '' : wrapped(searched),
     heatPlot(answerPicture(answer), columns).join('\n'),
@@ -59,39 +61,6 @@ function reasonsOf({ exposures, leastTensileLeft }: HeatAnswer): readonly string
   return [...new Set(all)];
 }
 
-function clearSentence({ answer, near, limitSource, rulePack }: HeatAnswerReport): string {
-  const { clear, victim, keepOff } = answer;
-  const name = near === victim ? near : `${near} (${victim})`;
-  const limit = limitWords(answer);
-  const source = limitSource === undefined ? '' : ` (${limitSource})`;
-  if (!clear.ok) return `No stay-clear distance for ${name}: ${clear.reason}`;
-  if (clear.rule !== undefined) {
-    const why = limit === '' ? 'no temperature is set that it stands' : `the limit of ${limit} is kept there`;
-    return `Stay ${formatQuantity(clear.distanceMm, 'mm')} clear of ${name} or take it off: nearer, rule ${clear.rule} of pack ${rulePack} stops the work; ${why}${source}.`;
-  }
-  const rule =
-    keepOff === undefined
-      ? ''
-      : ` Rule ${keepOff.rule} asks for ${formatQuantity(keepOff.distanceMm, 'mm')} whatever the heat.`;
-  if (clear.distanceMm === 0)
-    return `No distance is needed: ${name} stands this heat itself; its limit is ${limit}${source}.${rule}`;
-  return `Stay ${formatQuantity(clear.distanceMm, 'mm')} clear: from there on ${name} keeps its limit of ${limit}${source}.${rule}`;
-}
-
-function limitWords({ limit, leastTensileLeft }: HeatAnswer): string {
-  const { holdAboveCelsius: hold, timeAbove } = limit;
-  const words = [
-    hold === undefined ? undefined : formatQuantity(hold, '°C'),
-    timeAbove === undefined
-      ? undefined
-      : `at most ${formatQuantity(timeAbove.atMostSeconds, 's')} above ${formatQuantity(timeAbove.celsius, '°C')}`,
-    leastTensileLeft === undefined
-      ? undefined
-      : `at least ${formatQuantity(leastTensileLeft, '%')} of its strength left`,
-  ];
-  return words.filter((word) => word !== undefined).join(', ');
-}
-
 function countedSentence({ heat, statedCelsius, question }: HeatAnswer): string {
   const stated =
     statedCelsius === undefined ? 'no temperature stated' : `${formatQuantity(statedCelsius, '°C')} stated`;
@@ -99,12 +68,13 @@ function countedSentence({ heat, statedCelsius, question }: HeatAnswer): string 
   return `Computed: ${heatWords(heat, question.operation.source)} (${stated})${edge}.`;
 }
 
-function packsSentence({ packs, planish }: HeatAnswerReport): string {
-  const named = packs.map(
-    ({ pack, version, digest, released }) =>
-      `${pack} ${version}${released ? '' : ' (not released)'}, ${digest.slice(0, 'sha256:'.length + 12)}`,
-  );
-  return `Limits by ${named.join('; ')}; planish ${planish}.`;
+/** Only of hardened steel, and only where a rule says what it must keep. */
+function softenedSentence({ softenedWidth, leastTensileLeft }: HeatAnswer): string | undefined {
+  if (softenedWidth === undefined || leastTensileLeft === undefined) return undefined;
+  const loss = formatQuantity(100 - leastTensileLeft, '%');
+  return softenedWidth.ok
+    ? `Softened: up to ${formatQuantity(Math.ceil(softenedWidth.widthMm), 'mm')} from the heated zone more than ${loss} of its strength must be reckoned lost.`
+    : `Softened: not known how far; ${softenedWidth.reason}.`;
 }
 
 type Column = readonly [head: string, cell: (exposure: HeatExposure) => string];
