@@ -32,7 +32,7 @@ export function addHeatCommand(planish: Command, today: () => number): void {
       'class, grade or item beside it: press-hardened, "structural adhesive", airbag …',
     )
     .option('--at <distances>', 'distances to compute, such as 20mm,40mm,80mm')
-    .option('--edge <quantity>', 'way to the free end of the sheet, such as 60mm')
+    .option('--edge <quantity>', 'way to the free end of the sheet, such as 60mm, or "runs on"')
     .option('--shape <word>', 'strip (errs high, the default) or disc')
     .option('--radius <quantity>', 'radius of a heated disc, such as 15mm')
     .option('--convection <number>', 'W/m²K on each face (8 when not given: still air)')

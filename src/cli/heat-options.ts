@@ -2,6 +2,7 @@ import type { HeatQuestion } from '../facts/heat-question.ts';
 import { readMetal, readNear, readPlanWord } from '../facts/read-heat-words.ts';
 import type { Fault } from '../facts/read-heat-words.ts';
 import type { MeasuredBy, Operation } from '../generated/plan-types.ts';
+import { runsOn } from '../quantity/read-free-end.ts';
 import { planWords } from '../plan/plan-words.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import { readOptionNumber, readOptionQuantity } from './option-numbers.ts';
@@ -62,7 +63,7 @@ export function readHeatOptions(given: HeatArguments): HeatReading {
   quantity('temperature', given.temperature);
   const holdSeconds = quantity('hold', given.hold);
   quantity('sheet', given.sheet);
-  quantity('edge', given.edge);
+  if (!runsOn(given.edge)) quantity('edge', given.edge);
   const times = readOptionNumber('times', given.times, [1, mostHeatings], fault);
   if (times !== undefined && !Number.isInteger(times))
     fault(`--times ${String(times)} is no count: a whole number from 1 to ${String(mostHeatings)}.`);

@@ -12,8 +12,8 @@ export interface SourcePeak {
 }
 
 /**
- * The hottest that the heated zone may get, °C: as stated, with what the packs add for the means that measures it. A flame that
- * nobody measures counts as the worst that it reaches, whatever is stated, and so does every source of which no
+ * The hottest that the heated zone may get, °C: as stated, with what the packs add for the means that measures it. What
+ * nobody measures counts as the worst that its source reaches, whatever is stated, and so does every source of which no
  * temperature is stated. Infra-red on bare metal may read half the truth and counts as no measurement.
  */
 export function sourcePeak(operation: Operation, at: string, { allowanceKelvin }: HeatPractice): SourcePeak {
@@ -23,11 +23,14 @@ export function sourcePeak(operation: Operation, at: string, { allowanceKelvin }
   const means = operation.measured_by?.means;
   const isMeasured = means !== undefined && means !== 'none' && means !== 'infra-red';
   const worst = source === undefined ? undefined : worstSourceCelsius[source];
-  const isFlame = source === 'torch' || source === 'other';
-  if (isFlame && !isMeasured && (stated ?? 0) < worstSourceCelsius[source]) {
-    const celsius = worstSourceCelsius[source];
+  const unmeasured = worst ?? worstSourceCelsius.other;
+  if (!isMeasured && stated !== undefined && stated < unmeasured) {
     return {
-      fact: assumed(celsius, `A torch that nobody measures counts as ${String(celsius)} °C.`, place),
+      fact: assumed(
+        unmeasured,
+        `Nothing that counts measures it: ${source ?? 'a source that is not stated'} is taken at ${String(unmeasured)} °C, the worst that it reaches.`,
+        place,
+      ),
     };
   }
   if (stated === undefined) {

@@ -1,5 +1,5 @@
 import type { HeldLap } from '../heat/held-lap.ts';
-import { mostSolves, nearestKept, stayClear } from '../heat/stay-clear.ts';
+import { mostSolves, nearestKept, stayClear, stayClearAtEnd } from '../heat/stay-clear.ts';
 import type { KeptLimit, Sought } from '../heat/stay-clear.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { keptLimit, limitOf } from './heat-limits.ts';
@@ -7,7 +7,7 @@ import { readLap } from './neighbour-lap.ts';
 import { neighbourStrip } from './neighbour-strip.ts';
 import type { NeighbourStrip } from './neighbour-strip.ts';
 import { seamHeat } from './seam-heat.ts';
-import { quantityOf } from './quantity-of.ts';
+import { statedEndMm } from './free-end.ts';
 import { strengthKind } from './strength-kind.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
@@ -35,8 +35,12 @@ export function clearByLimit(
     case 'heat': {
       const held = neighbourStrip(survey.context, one, neighbour);
       if (!held.ok) return held;
+      const { solveStrip } = survey.context;
       return (
-        lapClear(survey, one, neighbour, held, kept) ?? stayClear(survey.context.solveStrip, held.strip, kept)
+        lapClear(survey, one, neighbour, held, kept) ??
+        (held.endsAtNeighbour === true
+          ? stayClearAtEnd(solveStrip, held.strip, kept)
+          : stayClear(solveStrip, held.strip, kept))
       );
     }
     case 'arc':
@@ -110,7 +114,7 @@ function seamClear(
   }
   const first = seamHeat(one, source, 0);
   if (!first.ok) return first;
-  const reachMm = quantityOf(one.operation.free_end, 'length') ?? farthestSeamMm;
+  const reachMm = statedEndMm(one.operation) ?? farthestSeamMm;
   const isKept = (distanceMm: number): boolean => {
     const heat = seamHeat(one, source, distanceMm);
     return heat.ok && heat.peakCelsius <= celsius;

@@ -66,6 +66,39 @@ export function stayClear(solve: HeatSolver, heat: HeldHeat, limit: KeptLimit): 
   };
 }
 
+/** Farther than any body sheet carries a heat that harms, mm; where the search for a place at the end of its sheet stops. */
+const farthestEndMm = 500;
+
+/**
+ * The least distance, in whole mm upwards, from which on a limit is kept by a place that lies at the free end of its sheet, wherever that
+ * is: the worst of every sheet of which nobody says where it ends. Ten solves; right as for `stayClear`, since a longer sheet
+ * is at its end no warmer than a shorter one at its own.
+ */
+export function stayClearAtEnd(solve: HeatSolver, heat: HeldHeat, limit: KeptLimit): Sought {
+  let failed: string | undefined;
+  const isKeptAt = (endMm: number): boolean => {
+    const answer = solve({ ...heat, freeEndMm: endMm });
+    if (!answer.ok) failed ??= answer.reason;
+    const place = answer.ok ? answer.history.at(endMm) : answer;
+    return place.ok && limit.isKept(place.point);
+  };
+  if (!isKeptAt(farthestEndMm)) {
+    return {
+      ok: false,
+      reason:
+        failed ?? `The limit is kept nowhere within ${String(farthestEndMm)} mm, the sheet ending there.`,
+    };
+  }
+  let broken = 0;
+  let kept = farthestEndMm;
+  while (kept - broken > 1) {
+    const middle = Math.ceil((kept + broken) / 2);
+    if (isKeptAt(middle)) kept = middle;
+    else broken = middle;
+  }
+  return { ok: true, value: kept, rounded: kept };
+}
+
 /** The least distance from which on something is kept, for anything that falls with distance; undefined when nowhere up to `reachMm`. */
 export function nearestKept(
   isKeptAt: (distanceMm: number) => boolean,
