@@ -4,6 +4,7 @@ import type { HeatLimit } from './context.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { exposuresOf } from './exposures-of.ts';
 import type { Fact } from './fact.ts';
+import { freeEndOf } from './free-end.ts';
 import { withOtherHeats } from './heats-together.ts';
 import { watchFacts } from './exposure-watch-facts.ts';
 import { limitOf } from './heat-limits.ts';
@@ -83,7 +84,9 @@ function clearFacts(
   heat: NeighbourHeat,
 ): Pick<ExposureFacts, 'exposure.stay_clear' | 'exposure.how_sure'> {
   const { at } = exposed.neighbour;
-  const clear = clearByLimit(survey, one, exposed);
+  const clear = isAskedFor(survey, one, exposed, heat)
+    ? clearByLimit(survey, one, exposed)
+    : ({ ok: false, reason: 'It keeps its limit where it is, or its distance is not stated.' } as const);
   return {
     'exposure.stay_clear': clear.ok
       ? computed(
@@ -97,6 +100,22 @@ function clearFacts(
       at,
     ),
   };
+}
+
+/**
+ * Where nobody says where the sheet ends, each place that is tried costs a solve: the distance is then told only of what is over its
+ * limit. `planish heat` tells it of all.
+ */
+function isAskedFor(
+  survey: Survey,
+  { operation }: OperationSurvey,
+  exposed: Exposed,
+  heat: NeighbourHeat,
+): boolean {
+  const { neighbour, source } = exposed;
+  if (source.kind !== 'heat' || freeEndOf(operation) !== undefined) return true;
+  const hold = limitOf(survey.context.limits, neighbour)?.holdAboveCelsius;
+  return neighbour.distanceMm !== undefined && !(heat.ok && hold !== undefined && heat.peakCelsius <= hold);
 }
 
 function heatFacts(
