@@ -86,7 +86,7 @@ function clearFacts(
   const { at } = exposed.neighbour;
   const clear = isAskedFor(survey, one, exposed, heat)
     ? clearByLimit(survey, one, exposed)
-    : ({ ok: false, reason: 'It keeps its limit where it is, or its distance is not stated.' } as const);
+    : ({ ok: false, reason: 'It keeps its limit at its place, or its distance is not stated.' } as const);
   return {
     'exposure.stay_clear': clear.ok
       ? computed(

@@ -36,7 +36,8 @@ function othersBeside(survey: Survey, one: OperationSurvey, { source, neighbour 
   if (key === undefined) return [];
   const inOneHold = source.kind === 'heat' ? new Set(heatsWithoutPause(one).map(({ at }) => at)) : new Set();
   return (byNeighbour(survey).get(key) ?? []).flatMap(([by, other]) => {
-    if (other.neighbour.stays === false) return [];
+    // What may be off by then is asked about there.
+    if (other.neighbour.stays !== true) return [];
     const isItself = by.at === one.at && other.source.kind === source.kind;
     if (isItself || (other.source.kind === 'heat' && inOneHold.has(by.at))) return [];
     const heat = neighbourHeat(survey.context, by, other.source, other.neighbour);

@@ -81,7 +81,7 @@ export function neighbourStrip(
   const oneFace = isOneFaceCooled(one);
   notes.push(
     oneFace === undefined
-      ? 'Both faces are taken to lose heat; say `cooled_faces: one` where one lies on foam, a sound pad or another hot sheet.'
+      ? 'Both faces are taken to lose heat; say `cooled_faces: one` if one lies on foam, a sound pad or another hot sheet.'
       : oneFace
         ? 'One face loses heat, the other is covered.'
         : 'Both faces lose heat, as stated.',

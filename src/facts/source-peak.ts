@@ -5,6 +5,15 @@ import type { Fact } from './fact.ts';
 import { assumed, computed, unknown } from './make-fact.ts';
 import { quantityOf } from './quantity-of.ts';
 
+const calledSource = {
+  torch: 'A torch',
+  induction: 'An inductor',
+  'hot air': 'Hot air',
+  'infra-red panel': 'An infra-red panel',
+  oven: 'An oven',
+  other: 'A source',
+} as const satisfies Readonly<Record<NonNullable<Operation['source']>, string>>;
+
 export interface SourcePeak {
   readonly fact: Fact;
   /** What was added to the stated temperature, K; absent where the peak is not made from it. */
@@ -28,7 +37,7 @@ export function sourcePeak(operation: Operation, at: string, { allowanceKelvin }
     return {
       fact: assumed(
         unmeasured,
-        `Nothing that counts measures it: ${source ?? 'a source that is not stated'} is taken at ${String(unmeasured)} °C, the worst that it reaches.`,
+        `${source === undefined ? 'A source' : calledSource[source]} that nobody measures counts as ${String(unmeasured)} °C, the worst that it reaches.`,
         place,
       ),
     };

@@ -3,7 +3,7 @@ import { factsOf } from './facts-of.ts';
 
 /** A heat of the rail with the hardened pillar beside it. */
 const heat = (hold: string, distance: string, treatment = 'stays'): string =>
-  `{ do: heat, source: induction, temperature: 600 °C, hold: ${hold}, times: 1, measured_by: { means: contact probe }, near: [{ part: n, distance: ${distance}, path: same sheet, treatment: ${treatment} }] }`;
+  `{ do: heat, source: induction, temperature: 600 °C, hold: ${hold}, times: 1, measured_by: { means: contact probe }, free_end: runs on, starts_below: 20 °C, near: [{ part: n, distance: ${distance}, path: same sheet, treatment: ${treatment} }] }`;
 
 function left(...heats: readonly string[]) {
   const derived = factsOf(`parts:
