@@ -10,6 +10,8 @@ import { allYes } from './tri-state.ts';
 
 type HeatFact =
   | 'operation.source'
+  | 'operation.cut_with'
+  | 'operation.thermal_cut'
   | 'operation.peak'
   | 'operation.temperature'
   | 'operation.hold'
@@ -27,6 +29,15 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
   const heats = heatsOfPlace(one).map(({ operation: heat }) => heat);
   return {
     'operation.source': statedOr(operation.source, `${at}/source`, 'The heat source is not stated.'),
+    'operation.cut_with': statedOr(
+      operation.cut_with,
+      `${at}/cut_with`,
+      'What it is cut with is not stated.',
+    ),
+    'operation.thermal_cut': computed(
+      operation.cut_with === 'plasma' || operation.cut_with === 'flame',
+      `${at}/cut_with`,
+    ),
     'operation.peak': sourcePeak(operation, at, survey.context.practice).fact,
     'operation.temperature': statedOr(
       quantityOf(operation.temperature, 'temperature'),

@@ -56,6 +56,18 @@ export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
       joins: joinedIds(survey, []),
     });
   }
+  const isPlasma = survey.operation.cut_with === 'plasma' && survey.hot !== false;
+  if (isPlasma && sources.every(({ kind }) => kind !== 'arc' && kind !== 'brazing')) {
+    sources.push({
+      kind: 'arc',
+      joulePerMm2: worstJoulePerMm2(),
+      beads: [
+        { joulePerMm2: worstJoulePerMm2(), silent: 'The heat of a plasma cut is not computed.', passes: 1 },
+      ],
+      assumption: 'The plasma cut is taken as an arc seam of the highest heat input.',
+      joins: joinedIds(survey, []),
+    });
+  }
   // What heat or an arc reaches, sparks need not be asked about again.
   if (cuts(survey) && sources.every(({ kind }) => kind === 'resistance spot')) {
     sources.push({ kind: 'cutting or grinding' });

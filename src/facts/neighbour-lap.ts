@@ -51,8 +51,8 @@ export function readLap(
   // Where the heated sheet runs on below it, the neighbour has left it at the end of the lap.
   const goesOn = heatedEndMm === lapEndMm ? (beyondMm ?? 0) : 0;
   const { thicknessMm: heatedMm, metal: heatedMetal, sourceCelsius, holdSeconds, times, cooledFaces } = strip;
-  const diameterMm = quantityOf(stated.spot, 'length');
-  const pitchMm = quantityOf(stated.pitch, 'length');
+  const diameterMm = quantityOf(stated.spot_diameter, 'length');
+  const pitchMm = quantityOf(stated.spot_pitch, 'length');
   const isSpotted = diameterMm !== undefined && pitchMm !== undefined;
   return {
     kind: 'lap',

@@ -1,4 +1,5 @@
 import type { HeldLap } from '../heat/held-lap.ts';
+import type { SheetAnswer } from '../heat/held-sheet.ts';
 import { mostSolves, nearestKept, stayClear, stayClearAtEnd } from '../heat/stay-clear.ts';
 import type { KeptLimit, Sought } from '../heat/stay-clear.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
@@ -35,13 +36,18 @@ export function clearByLimit(
     case 'heat': {
       const held = neighbourStrip(survey.context, one, neighbour);
       if (!held.ok) return held;
+      const byLap = lapClear(survey, one, neighbour, held, kept);
+      if (byLap !== undefined) return byLap;
       const { solveStrip } = survey.context;
-      return (
-        lapClear(survey, one, neighbour, held, kept) ??
-        (held.endsAtNeighbour === true
-          ? stayClearAtEnd(solveStrip, held.strip, kept)
-          : stayClear(solveStrip, held.strip, kept))
-      );
+      const asked = JSON.stringify([limit, asksStrength ? [kind, leastPercent] : []]);
+      if (held.endsAtNeighbour === true) {
+        // Wherever each neighbour lies, the search is one and the same.
+        const { freeEndMm: _end, ...open } = held.strip;
+        return onceForEach(solveStrip(open), `${asked} at the end`, () =>
+          stayClearAtEnd(solveStrip, open, kept),
+        );
+      }
+      return onceForEach(solveStrip(held.strip), asked, () => stayClear(solveStrip, held.strip, kept));
     }
     case 'arc':
     case 'brazing':
@@ -50,6 +56,19 @@ export function clearByLimit(
     case 'cutting or grinding':
       return { ok: false, reason: 'This heat is not computed.' };
   }
+}
+
+/** Neighbours of one heat with the same limit share the search; it goes when the run forgets the heat. */
+const searched = new WeakMap<SheetAnswer, Map<string, Sought>>();
+
+function onceForEach(heat: SheetAnswer, asked: string, search: () => Sought): Sought {
+  const ofHeat = searched.get(heat) ?? new Map<string, Sought>();
+  searched.set(heat, ofHeat);
+  const before = ofHeat.get(asked);
+  if (before !== undefined) return before;
+  const found = search();
+  ofHeat.set(asked, found);
+  return found;
 }
 
 /** Farther than any body sheet carries a heat that harms, mm; where the search for the distance to a lap ends. */

@@ -64,10 +64,12 @@ function isButt({ form }: Joint): boolean {
 /** Hotter than any drying of paint or adhesive in a shop, °C. Common practice, no source. */
 const warmestDryingCelsius = 100;
 
-/** A flame or an inductor heats, whatever the word; so does anything hotter than drying. */
-function withHeat(traits: Traits, { source, temperature }: Operation): Traits {
+/** A flame or an inductor heats, whatever the word; so does anything hotter than drying, and hot air of which nobody says how hot. */
+function withHeat(traits: Traits, { source, temperature, cut_with: cutWith }: Operation): Traits {
   const celsius = quantityOf(temperature, 'temperature');
-  const byFlame = source === 'torch' || source === 'induction' || source === 'other';
+  const silentAir = source === 'hot air' && temperature === undefined;
+  const byFlame =
+    source === 'torch' || source === 'induction' || source === 'other' || cutWith === 'flame' || silentAir;
   if (!byFlame && (celsius === undefined || celsius <= warmestDryingCelsius)) return traits;
   return { ...traits, heats: true, works: true, hot: true };
 }

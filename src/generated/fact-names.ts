@@ -171,6 +171,8 @@ export interface FactNames {
     | 'operation.citation_text'
     | 'operation.reason_stated'
     | 'operation.source'
+    | 'operation.cut_with'
+    | 'operation.thermal_cut'
     | 'operation.peak'
     | 'operation.temperature'
     | 'operation.hold'
@@ -512,6 +514,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.citation_text': { kind: 'operation', type: 'text', description: 'The citation it rests on, in words, with how it falls short.' },
   'operation.reason_stated': { kind: 'operation', type: 'yes-no', description: 'Whether the plan gives a reason for it.' },
   'operation.source': { kind: 'operation', type: 'word', words: ['torch', 'induction', 'hot air', 'infra-red panel', 'oven', 'other'], description: 'Heat source.' },
+  'operation.cut_with': { kind: 'operation', type: 'word', words: ['saw', 'drill', 'chisel', 'cutting disc', 'grinder', 'plasma', 'flame'], description: 'What cuts, drills or grinds.' },
+  'operation.thermal_cut': { kind: 'operation', type: 'yes-no', description: 'Whether it is cut by plasma or flame. What is not stated counts as cut by saw, drill or disc.' },
   'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone: as stated, with the packs’ allowance for the instrument; an unmeasured torch, and a source of which no temperature is stated, count as the worst that is plausible of them.' },
   'operation.temperature': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the plan states.' },
   'operation.hold': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Longest time at temperature of one heating, of all heats of the part at this place.' },

@@ -838,9 +838,9 @@ export interface NearLap {
   /** How far the neighbour goes on past the end of the lap, where the heated sheet has ended. Not stated: it ends with the lap, which errs high. */
   readonly beyond?: Length;
   /** Diameter of the spots that join both. Without spot and pitch full contact is taken. */
-  readonly spot?: Length;
+  readonly spot_diameter?: Length;
   /** Distance between neighbouring spots. */
-  readonly pitch?: Length;
+  readonly spot_pitch?: Length;
 }
 
 /** What takes heat out of the metal on the way to this neighbour. Counted only when every number of it is stated and it lies across the whole way of the heat; at release only when it was done. */
@@ -1000,6 +1000,8 @@ export interface Operation {
   readonly conditions_met?: readonly string[];
   /** Heat source of a heat operation. */
   readonly source?: 'torch' | 'induction' | 'hot air' | 'infra-red panel' | 'oven' | 'other';
+  /** What cuts, drills or grinds. Plasma and flame heat what remains beside the cut. */
+  readonly cut_with?: 'saw' | 'drill' | 'chisel' | 'cutting disc' | 'grinder' | 'plasma' | 'flame';
   /** Highest temperature of the heated zone. */
   readonly temperature?: Temperature;
   /** Time at that temperature, each time. */

@@ -228,7 +228,7 @@ function marksOf(
         ? []
         : [
             line(at, height, at, trueHeight, `stroke="${ink.text}" stroke-width="1"`),
-            `<circle cx="${n(at)}" cy="${n(trueHeight)}" r="3" fill="${ink.text}"/>`,
+            line(at, trueHeight - 3, at, trueHeight + 3, `stroke="${ink.text}" stroke-width="6"`),
           ];
     return [
       ...tie,

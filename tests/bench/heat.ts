@@ -1,8 +1,16 @@
-// What conduction costs: a solve warm, beside a fixed sum of the same machine, and how the cost grows with length and time.
-// Run: tsx tests/bench/heat.ts
+// What heat costs: a solve warm, beside a fixed sum of the same machine, and how the cost grows with length and time; solves of each
+// search; what five heats with forty neighbours add to a cold check, in starts of bare Node, side by side in one run.
+// Run: npm run bench:heat (the bundle must be made).
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { rememberingStripSolver } from '../../src/facts/strip-solver.ts';
 import { solveHeldLap } from '../../src/heat/held-lap.ts';
 import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
 import type { HeldSheet } from '../../src/heat/held-sheet.ts';
+import { highestTemperature, longestHold, stayClear } from '../../src/heat/stay-clear.ts';
+import type { HeatSolver } from '../../src/heat/stay-clear.ts';
 
 const usual: HeldSheet = { sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };
 const flange = {
@@ -45,6 +53,101 @@ for (const [what, row] of times) {
   const ms = fastest(row);
   const cells = [ms, ms / strip, ms / fastest(fixed)].map((value) => value.toFixed(2).padStart(9));
   process.stdout.write(`${what.padEnd(30)}${cells.join('')}${ms > 10 ? '  over 10 ms' : ''}\n`);
+}
+
+searches();
+equalHeats();
+addedToCheck();
+
+/** How often each search asks the engine; ten is the most that is allowed. */
+function searches(): void {
+  const limit = {
+    celsius: 200,
+    isKept: (point: { readonly peakCelsius: number }) => point.peakCelsius <= 200,
+  };
+  const counted = (search: (solve: HeatSolver) => unknown): number => {
+    let solves = 0;
+    search((heat) => {
+      solves += 1;
+      return solveHeldSheet(heat);
+    });
+    return solves;
+  };
+  const rows = [
+    ['stay-clear distance', counted((solve) => stayClear(solve, usual, limit))],
+    ['longest hold', counted((solve) => longestHold(solve, usual, 20, limit))],
+    ['highest temperature', counted((solve) => highestTemperature(solve, usual, 20, limit))],
+  ] as const;
+  process.stdout.write('\nsolves of a search (at most 10)\n');
+  for (const [what, solves] of rows)
+    process.stdout.write(
+      `${what.padEnd(30)}${String(solves).padStart(9)}${solves > 10 ? '  over 10' : ''}\n`,
+    );
+}
+
+/** A thousand equal operations of one run, beside one. */
+function equalHeats(): void {
+  const one = rememberingStripSolver();
+  const first = elapsed(() => one({ ...usual, holdSeconds: 61 }));
+  const rest = elapsed(() => {
+    for (let n = 0; n < 999; n += 1) one({ ...usual, holdSeconds: 61 });
+  });
+  process.stdout.write(`\n999 equal heats after the first: ${(rest / first).toFixed(2)} of its time\n`);
+}
+
+/** Five different heats with eight neighbours each, and the same plan without the heats. */
+function addedToCheck(): void {
+  const root = path.dirname(path.dirname(import.meta.dirname));
+  const planish = path.join(root, 'bin/planish.js');
+  const folder = mkdtempSync(path.join(tmpdir(), 'planish-heat-bench-'));
+  const env = { ...process.env, NO_COLOR: '1' };
+  Reflect.deleteProperty(env, 'NODE_EXTRA_CA_CERTS');
+  const run = (args: readonly string[]): number =>
+    elapsed(() => spawnSync(process.execPath, args, { cwd: root, env, stdio: 'ignore' }));
+  try {
+    const [hot, cold] = [true, false].map((withHeat) => {
+      const file = path.join(folder, withHeat ? 'hot.yaml' : 'cold.yaml');
+      writeFileSync(file, heatedPlan(withHeat));
+      return [planish, 'check', '--as-of', '2026-10-21', file];
+    });
+    if (hot === undefined || cold === undefined) throw new Error('no plan was written');
+    const bare = ['-e', '0'];
+    for (const warm of [hot, cold, bare]) run(warm);
+    const rounds = Array.from({ length: 21 }, () => [run(hot), run(cold), run(bare)] as const);
+    const ratios = rounds.map(([a, b, c]) => (a - b) / c).toSorted((a, b) => a - b);
+    const ratio = ratios[ratios.length >> 1] ?? Number.NaN;
+    const [a, b, c] = [0, 1, 2].map((index) => fastest(rounds.map((round) => round[index] ?? Number.NaN)));
+    process.stdout.write(
+      `\n5 heats, 40 neighbours, added to a cold check: ${ratio.toFixed(2)} starts of bare Node (at most 3); fastest ${[a, b, c].map((ms) => ms?.toFixed(0)).join(', ')} ms with, without, bare\n`,
+    );
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function heatedPlan(withHeat: boolean): string {
+  const part = (n: number): string => {
+    const near = Array.from(
+      { length: 8 },
+      (_, k) =>
+        `{ item: ${k % 2 === 0 ? 'sealer' : 'wiring'}, distance: ${String(30 + 10 * k)} mm, path: joined }`,
+    );
+    const heat = `
+    operations:
+      - do: heat
+        source: induction
+        temperature: ${String(500 + 20 * n)} °C
+        hold: ${String(20 + 5 * n)} s
+        times: 1
+        measured_by: { means: contact probe }
+        near: [${near.join(', ')}]`;
+    return `
+  - id: p${String(n)}
+    kind: sill
+    grade: HC340LA
+    thickness: 1.2 mm${withHeat ? heat : ''}`;
+  };
+  return `format: 1\nvehicle: {}\nparts:${[1, 2, 3, 4, 5].map(part).join('')}\n`;
 }
 
 /** Some milliseconds of arithmetic, so that runs on different machines can be compared. */

@@ -68,7 +68,7 @@ parts:
           - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape, drawn: true }
         near: [{ item: wiring, distance: 20 mm, path: joined }]
       - { do: weld, joints: [{ method: arc seam, form: open butt, settings: { voltage: 17 V, current: 90 A, travel_speed: 8 mm/s } }] }
-      - { do: section, at: B, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
+      - { do: section, at: B, cut_with: saw, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
   - id: sill
     kind: sill
     grade: HC340LA

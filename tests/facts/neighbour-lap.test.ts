@@ -20,7 +20,7 @@ describe('a neighbour that lies on the heated sheet', () => {
     const flange = beside('length: 15 mm, beyond: 200 mm');
     expect(peakOf(flange)).toBeLessThan(alone);
     expect(noteOf(flange)).toContain('Full contact in the lap.');
-    const spotted = beside('length: 15 mm, beyond: 200 mm, spot: 6 mm, pitch: 40 mm');
+    const spotted = beside('length: 15 mm, beyond: 200 mm, spot_diameter: 6 mm, spot_pitch: 40 mm');
     expect(peakOf(spotted)).toBeLessThanOrEqual(peakOf(flange));
     expect(noteOf(spotted)).toContain('Through the spots');
   });

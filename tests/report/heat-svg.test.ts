@@ -53,6 +53,15 @@ describe('the picture of a heat as SVG', () => {
     expect(svg).toContain('>stay 30 mm clear</text>');
   });
 
+  test('a heat sink is a bar on the axis, in the list and in the words', () => {
+    const withSink = heatSvg('Heats', [
+      { ...picture, sinks: [{ fromMm: 20, toMm: 30, label: 'wet cloth from 20 mm to 30 mm' }] },
+    ]);
+    expect(withSink).toContain('Counted heat sink: wet cloth from 20 mm to 30 mm.');
+    expect(withSink).toContain('>heat sink on the sheet: wet cloth from 20 mm to 30 mm</text>');
+    expect(svg).not.toContain('heat sink');
+  });
+
   test('needs nothing from outside and runs nothing', () => {
     expect(svg).not.toMatch(/<(?:script|style|image|foreignObject|use|a)\b|href|url\(|\bon\w+=|@import/iu);
     expect(svg.match(/https?:[^"]*/gu)).toEqual(['http://www.w3.org/2000/svg']);
