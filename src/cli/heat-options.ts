@@ -24,6 +24,7 @@ export interface HeatArguments extends SinkArguments {
   readonly shape?: string;
   readonly radius?: string;
   readonly edge?: string;
+  readonly cooledFaces?: string;
   readonly convection?: string;
   readonly emissivity?: string;
   readonly ambient?: string;
@@ -55,6 +56,13 @@ export function readHeatOptions(given: HeatArguments): HeatReading {
     '--measured-by',
     given.measuredBy,
     planWords('measured_by', 'means'),
+    readings,
+    fault,
+  );
+  const faces = readPlanWord(
+    '--cooled-faces',
+    given.cooledFaces,
+    planWords('operation', 'cooled_faces'),
     readings,
     fault,
   );
@@ -100,6 +108,7 @@ export function readHeatOptions(given: HeatArguments): HeatReading {
     ...(times === undefined ? {} : { times }),
     ...(isMeans(means) ? { measured_by: { means } } : {}),
     ...(given.edge === undefined ? {} : { free_end: given.edge }),
+    ...(faces === 'one' || faces === 'both' ? { cooled_faces: faces } : {}),
   };
   return {
     ok: true,
