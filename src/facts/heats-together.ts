@@ -32,7 +32,7 @@ export function withOtherHeats(
 }
 
 function othersBeside(survey: Survey, one: OperationSurvey, { source, neighbour }: Exposed): OtherHeat[] {
-  const key = keyOf(neighbour);
+  const key = keyOf(neighbour, one);
   if (key === undefined) return [];
   const inOneHold = source.kind === 'heat' ? new Set(heatsWithoutPause(one).map(({ at }) => at)) : new Set();
   return (byNeighbour(survey).get(key) ?? []).flatMap(([by, other]) => {
@@ -114,9 +114,10 @@ function isPauseBetween(survey: Survey, one: OperationSurvey, other: OperationSu
   return (isLater ? one : other).operation.starts_below !== undefined;
 }
 
-function keyOf({ part, item, near }: Neighbour): string | undefined {
+/** An item that the plan ties to no part and gives no name is one with its like beside the same heated part, and with no other. */
+function keyOf({ part, item, near }: Neighbour, by: OperationSurvey): string | undefined {
   if (part !== undefined) return part.at;
-  return item === undefined ? undefined : `${item} at ${near?.part ?? 'no part'}`;
+  return item === undefined ? undefined : `${item} at ${near?.part ?? near?.name ?? by.part.at}`;
 }
 
 type Beside = readonly [OperationSurvey, Exposed];
@@ -131,7 +132,7 @@ function byNeighbour(survey: Survey): ReadonlyMap<string, readonly Beside[]> {
     for (const exposed of exposuresOf(survey, one)) {
       const { source, neighbour } = exposed;
       const isComputed = source.kind === 'heat' || source.kind === 'arc' || source.kind === 'brazing';
-      const key = neighbour.listed && isComputed ? keyOf(neighbour) : undefined;
+      const key = neighbour.listed && isComputed ? keyOf(neighbour, one) : undefined;
       if (key !== undefined) found.set(key, [...(found.get(key) ?? []), [one, exposed]]);
     }
   }
