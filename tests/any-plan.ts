@@ -93,6 +93,8 @@ const operation = fc.record({
   times: maybe(fc.integer({ min: 1, max: 4 })),
   measured_by: maybe(fc.record({ means: pick('temperature crayon', 'contact probe', 'infra-red', 'none') })),
   near: maybe(fc.array(near, { maxLength: 3 })),
+  free_end: pick('runs on', 'runs on', '400 mm', undefined),
+  starts_below: maybe(amount(20, 60, '°C')),
   clear_within: maybe(amount(100, 400, 'mm')),
   joints: maybe(fc.array(joint, { maxLength: 2 })),
 });

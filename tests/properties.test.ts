@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { isMap, isScalar, isSeq, parseDocument, visit } from 'yaml';
 import type { Document, YAMLMap } from 'yaml';
 import { verdicts } from '../src/judge/verdict.ts';
@@ -7,6 +7,9 @@ import { anyPlan, examplePlans } from './any-plan.ts';
 import { judgeText } from './judge-text.ts';
 
 // What must hold of every plan, tried on the example plans and on plans at random, with changes made at random.
+
+// A heat of which nobody says where its sheet ends costs a solve for each neighbour.
+vi.setConfig({ testTimeout: 30_000 });
 
 const rail = examplePlans[2] ?? '';
 

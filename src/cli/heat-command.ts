@@ -32,9 +32,10 @@ export function addHeatCommand(planish: Command, today: () => number): void {
       'class, grade or item beside it: press-hardened, "structural adhesive", airbag …',
     )
     .option('--at <distances>', 'distances to compute, such as 20mm,40mm,80mm')
-    .option('--edge <quantity>', 'way to the free end of the sheet, such as 60mm')
+    .option('--edge <quantity>', 'way to the free end of the sheet, such as 60mm, or "runs on"')
     .option('--shape <word>', 'strip (errs high, the default) or disc')
     .option('--radius <quantity>', 'radius of a heated disc, such as 15mm')
+    .option('--cooled-faces <word>', 'both or one: one where a face lies on foam, a pad or a hot sheet')
     .option('--convection <number>', 'W/m²K on each face (8 when not given: still air)')
     .option('--emissivity <number>', '0 to 1 (0.3 when not given: bright zinc)')
     .option('--ambient <quantity>', 'temperature of the shop (20 °C when not given)')

@@ -2,6 +2,7 @@ import type { HeatQuestion } from '../facts/heat-question.ts';
 import { readMetal, readNear, readPlanWord } from '../facts/read-heat-words.ts';
 import type { Fault } from '../facts/read-heat-words.ts';
 import type { MeasuredBy, Operation } from '../generated/plan-types.ts';
+import { runsOn } from '../quantity/read-free-end.ts';
 import { planWords } from '../plan/plan-words.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import { readOptionNumber, readOptionQuantity } from './option-numbers.ts';
@@ -23,6 +24,7 @@ export interface HeatArguments extends SinkArguments {
   readonly shape?: string;
   readonly radius?: string;
   readonly edge?: string;
+  readonly cooledFaces?: string;
   readonly convection?: string;
   readonly emissivity?: string;
   readonly ambient?: string;
@@ -57,12 +59,19 @@ export function readHeatOptions(given: HeatArguments): HeatReading {
     readings,
     fault,
   );
+  const faces = readPlanWord(
+    '--cooled-faces',
+    given.cooledFaces,
+    planWords('operation', 'cooled_faces'),
+    readings,
+    fault,
+  );
   const near = readNear(given.near, readings, fault);
   const metal = readMetal(given.metal, readings, fault);
   quantity('temperature', given.temperature);
   const holdSeconds = quantity('hold', given.hold);
   quantity('sheet', given.sheet);
-  quantity('edge', given.edge);
+  if (!runsOn(given.edge)) quantity('edge', given.edge);
   const times = readOptionNumber('times', given.times, [1, mostHeatings], fault);
   if (times !== undefined && !Number.isInteger(times))
     fault(`--times ${String(times)} is no count: a whole number from 1 to ${String(mostHeatings)}.`);
@@ -99,6 +108,7 @@ export function readHeatOptions(given: HeatArguments): HeatReading {
     ...(times === undefined ? {} : { times }),
     ...(isMeans(means) ? { measured_by: { means } } : {}),
     ...(given.edge === undefined ? {} : { free_end: given.edge }),
+    ...(faces === 'one' || faces === 'both' ? { cooled_faces: faces } : {}),
   };
   return {
     ok: true,

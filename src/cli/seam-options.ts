@@ -2,6 +2,7 @@ import { readMetal, readNear, readPlanWord } from '../facts/read-heat-words.ts';
 import type { Fault } from '../facts/read-heat-words.ts';
 import type { SeamQuestion } from '../facts/seam-question.ts';
 import type { Joint, JointMethod } from '../generated/plan-types.ts';
+import { runsOn } from '../quantity/read-free-end.ts';
 import { planWords } from '../plan/plan-words.ts';
 import type { HeatArguments } from './heat-options.ts';
 import { readOptionNumber, readOptionQuantity } from './option-numbers.ts';
@@ -66,7 +67,7 @@ export function readSeamOptions(given: SeamArguments): SeamReading {
   const near = readNear(given.near, readings, fault);
   const metal = readMetal(given.metal, readings, fault);
   quantity('sheet', given.sheet);
-  quantity('edge', given.edge);
+  if (!runsOn(given.edge)) quantity('edge', given.edge);
   const joint = {
     ...(isMethod(method) ? { method } : {}),
     ...countOf(given, fault),

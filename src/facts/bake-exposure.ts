@@ -1,8 +1,12 @@
 import { bakesOf, batteryStays, secondsTogether } from './bakes.ts';
 import type { Bake } from './bakes.ts';
-import type { DerivationContext } from './context.ts';
+import { bakedNeighbours } from './bake-neighbours.ts';
+import type { BakedNeighbour } from './bake-neighbours.ts';
+import type { DerivationContext, HeatLimit } from './context.ts';
 import { limitFacts } from './exposure-sheets.ts';
 import { watchFacts } from './exposure-watch-facts.ts';
+import type { WatchFact } from './exposure-watch-facts.ts';
+import { limitOf as limitOfNeighbour } from './heat-limits.ts';
 import type { ExposureFacts } from './exposure-sheets.ts';
 import type { Fact } from './fact.ts';
 import { coversVehicle } from './maker-evidence.ts';
@@ -14,63 +18,111 @@ import type { Survey } from './survey.ts';
 
 type FinishBake = NonNullable<NonNullable<Survey['plan']['finish']>['bake']>;
 
-/** What the traction battery sees in the booth, bake by bake; none where nothing is baked or there is no such battery. */
+/** What the traction battery and all else that a bake warms goes through, bake by bake. */
 export function bakeExposures(
   survey: Survey,
   highVoltage: boolean | undefined,
   vehicleSheet: FactSheet,
 ): readonly FactSheet[] {
-  if (highVoltage === false) return [];
-  return bakesOf(survey).map((bake) => ({
+  const sheet = (bake: Bake, at: string, facts: ExposureFacts): FactSheet => ({
     kind: 'exposure',
-    at: bake.at,
-    facts: factsOf(survey, bake, highVoltage),
+    at,
+    facts,
     standsOn: [vehicleSheet],
     ...(bake.part === undefined ? {} : { operation: bake.at }),
     ...(bake.part?.part.id === undefined ? {} : { part: bake.part.part.id }),
-  }));
+  });
+  const ofBattery = highVoltage === false ? [] : bakesOf(survey);
+  return [
+    ...ofBattery.map((bake) => sheet(bake, bake.at, factsOf(survey, bake, highVoltage))),
+    ...bakedNeighbours(survey).map((one) => sheet(one.bake, one.at, factsOfNeighbour(survey, one))),
+  ];
 }
 
-function factsOf(survey: Survey, one: Bake, highVoltage: boolean | undefined): ExposureFacts {
-  const bake = survey.plan.finish?.bake;
-  const { at, celsius } = one;
-  const reason = 'The bake temperature is not stated.';
-  const heat: NeighbourHeat =
-    celsius === undefined
-      ? { ok: false, reason }
-      : {
-          ok: true,
-          peakCelsius: celsius,
-          assumed: false,
-          notes: ['The whole vehicle takes the temperature of the bake.'],
-        };
+/** What else a bake warms: it takes the temperature of the bake, however far from it. */
+function factsOfNeighbour(survey: Survey, one: BakedNeighbour): ExposureFacts {
+  const { bake, at, near } = one;
+  const heat = bakeHeat(bake);
+  const known = survey.context.limits.get(one.victim) ?? {};
+  const limit = near === undefined ? known : (limitOfNeighbour(survey.context.limits, near) ?? known);
+  const treatment = near?.treatment ?? 'stays';
   return {
-    'exposure.victim': computed('traction battery', at),
-    'exposure.name': computed('the traction battery', at),
-    'exposure.listed': computed(true, at),
-    ...presence(survey, highVoltage, at),
+    ...commonFacts(bake, heat, limit),
+    'exposure.victim': computed(one.victim, at),
+    'exposure.name': computed(one.name, at),
+    'exposure.stays': computedOr(one.stays, at, one.open ?? 'Whether it stays is not stated.'),
+    'exposure.treatment': computed(treatment, at),
     'exposure.treatment_cited': computed(
-      listOf(bake?.battery_limit?.cite).some((cite) => coversVehicle(survey, cite.reference)),
-      '/finish/bake/battery_limit/cite',
+      listOf(near?.near?.cite).some((cite) => coversVehicle(survey, cite.reference)),
+      at,
     ),
+    ...watchFacts(near ?? { at }, limit, heat),
+  };
+}
+
+const noTemperature = 'The bake temperature is not stated.';
+
+function bakeHeat({ celsius }: Bake): NeighbourHeat {
+  return celsius === undefined
+    ? { ok: false, reason: noTemperature }
+    : {
+        ok: true,
+        peakCelsius: celsius,
+        assumed: false,
+        notes: ['What is baked takes the temperature of the bake.'],
+      };
+}
+
+type CommonFact = Exclude<
+  keyof ExposureFacts,
+  | 'exposure.victim'
+  | 'exposure.name'
+  | 'exposure.stays'
+  | 'exposure.treatment'
+  | 'exposure.treatment_cited'
+  | WatchFact
+>;
+
+function commonFacts(one: Bake, heat: NeighbourHeat, limit: HeatLimit): Pick<ExposureFacts, CommonFact> {
+  const { at, celsius } = one;
+  return {
+    'exposure.listed': computed(true, at),
     'exposure.from': computed('bake', at),
     'exposure.distance': unknown('A bake heats the whole vehicle.', at),
     'exposure.path': unknown('A bake heats the whole vehicle.', at),
     'exposure.peak':
       celsius === undefined
-        ? unknown(reason, one.temperatureAt)
+        ? unknown(noTemperature, one.temperatureAt)
         : known(celsius, 'stated', one.temperatureAt),
     'exposure.peak_at': unknown('A bake has no such time here.', at),
-    ...limitFacts(limitOf(survey.context, bake), heat, one.temperatureAt),
-    'exposure.over_time': overTime(survey.context, bake, one),
-    ...watchFacts({ at }, limitOf(survey.context, bake), heat),
+    ...limitFacts(limit, heat, one.temperatureAt),
     'exposure.tensile_left': unknown('No model tells what such a part keeps.', at),
     'exposure.loss': unknown('No model tells what such a part keeps.', at),
+    'exposure.strength_open': computed(false, at),
     'exposure.stay_clear': unknown('A bake heats the whole vehicle.', at),
     'exposure.how_sure': computed(
       celsius === undefined ? 'not computed' : 'computed from what is stated',
       at,
     ),
+  };
+}
+
+function factsOf(survey: Survey, one: Bake, highVoltage: boolean | undefined): ExposureFacts {
+  const bake = survey.plan.finish?.bake;
+  const { at } = one;
+  const heat = bakeHeat(one);
+  const limit = limitOf(survey.context, bake);
+  return {
+    ...commonFacts(one, heat, limit),
+    'exposure.victim': computed('traction battery', at),
+    'exposure.name': computed('the traction battery', at),
+    ...presence(survey, highVoltage, at),
+    'exposure.treatment_cited': computed(
+      listOf(bake?.battery_limit?.cite).some((cite) => coversVehicle(survey, cite.reference)),
+      '/finish/bake/battery_limit/cite',
+    ),
+    'exposure.over_time': overTime(survey.context, bake, one),
+    ...watchFacts({ at }, limit, heat),
   };
 }
 

@@ -11,6 +11,7 @@ export interface Bake {
   readonly seconds?: number;
   /** The part whose operation it is; none for the bake of the finish. */
   readonly part?: PartSurvey;
+  readonly by?: OperationSurvey;
   /** Said of the paint that is laid on, and perhaps once more of the bake itself. */
   readonly ofPaint?: boolean;
 }
@@ -33,24 +34,54 @@ export function bakesOf({ plan, operations }: Survey): readonly Bake[] {
             ...figures(bake.temperature, bake.time),
           },
         ];
-  return [
-    ...ofFinish,
-    ...operations.filter(bakesTheVehicle).map(({ operation, at: place, part }) => ({
-      at: place,
-      temperatureAt: `${place}/temperature`,
-      timeAt: `${place}/hold`,
-      part,
-      ofPaint: operation.do === 'refinish',
-      ...figures(operation.temperature, operation.hold),
-    })),
-  ];
+  return [...ofFinish, ...operations.filter(bakesTheVehicle).map(bakeOf)];
 }
 
 function bakesTheVehicle(one: OperationSurvey): boolean {
-  const { do: word, temperature, hold, source } = one.operation;
+  const { do: word } = one.operation;
   // Paint that is dried with heat is baked too, also where the heat is not stated.
-  const isDriedWithHeat = [temperature, hold, source].some((said) => said !== undefined);
-  return (word === 'bake' || (word === 'refinish' && isDriedWithHeat)) && !isOff(one);
+  return (word === 'bake' || (word === 'refinish' && saysHeat(one))) && !isOff(one);
+}
+
+function saysHeat({ operation: { temperature, hold, source } }: OperationSurvey): boolean {
+  return [temperature, hold, source].some((said) => said !== undefined);
+}
+
+/** What is dried or cured with heat at one place, whatever the word: an adhesive under a lamp, filler under hot air. */
+export function warmthsOf({ operations }: Survey): readonly Bake[] {
+  return operations
+    .filter(
+      (one) =>
+        one.operation.do !== 'bake' &&
+        one.operation.do !== 'refinish' &&
+        one.heats === false &&
+        saysHeat(one) &&
+        !isOff(one),
+    )
+    .map(bakeOf);
+}
+
+function bakeOf(one: OperationSurvey): Bake {
+  const { operation, at, part } = one;
+  return {
+    at,
+    temperatureAt: `${at}/temperature`,
+    timeAt: `${at}/hold`,
+    part,
+    by: one,
+    ofPaint: operation.do === 'refinish',
+    ...figures(operation.temperature, operation.hold),
+  };
+}
+
+/** The warmest and the coldest bake on the vehicle, °C; undefined where the temperature of one is not stated, and of none. */
+export function bakeRange(
+  survey: Survey,
+): { readonly hottest: number; readonly coldest: number } | undefined {
+  const temperatures = bakesOf(survey).map(({ celsius }) => celsius);
+  const known = temperatures.filter((celsius) => celsius !== undefined);
+  if (known.length === 0 || known.length < temperatures.length) return undefined;
+  return { hottest: Math.max(...known), coldest: Math.min(...known) };
 }
 
 /** What is welded into the body goes into the booth with the whole of it, whatever the plan says. */

@@ -3,6 +3,7 @@ import { victimOf } from './exposure-victim.ts';
 import type { VictimWord } from './exposure-victim.ts';
 import type { HeatSource } from './heat-sources.ts';
 import { heldItems } from './held-items.ts';
+import { hasAdhesive } from './joint-methods.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { itemPresence, partPresence } from './neighbour-presence.ts';
 import type { Presence } from './neighbour-presence.ts';
@@ -47,6 +48,7 @@ export function listedNeighbours(
   const distanceMm = quantityOf(near.distance, 'length');
   const treatment = near.treatment ?? (part === undefined ? 'stays' : treatmentByPlan(part, operation.step));
   const isCited = listOf(near.cite).some((cite) => coversVehicle(survey, cite.reference));
+  const isBondedAnew = bondsAnew([source.part, ...(part === undefined ? [] : [part])], operation.step);
   // Between parts that are joined heat runs in the metal, whatever else it does.
   const isJoined = part !== undefined && linkedParts(survey, source.part).has(part);
   const path = isJoined && near.path === 'through air' ? undefined : near.path;
@@ -60,7 +62,7 @@ export function listedNeighbours(
   };
   const ofItem = (item: Item, name: string): Neighbour => ({
     ...entry,
-    ...itemPresence(item, treatment, path, isCited),
+    ...itemPresence(item, treatment, path, isCited || (item === 'structural adhesive' && isBondedAnew)),
     item,
     name,
     victim: item,
@@ -131,6 +133,21 @@ export function unlistedNeighbours(
       stays: true,
     })),
   ];
+}
+
+/** Whether adhesive is laid anew on one of the parts with the heat or after it. Steps that are not written contradict nothing. */
+function bondsAnew(parts: readonly PartSurvey[], step: number | undefined): boolean {
+  return parts.some(({ operations }) =>
+    operations.some(({ operation }) => {
+      const isBefore = step !== undefined && operation.step !== undefined && operation.step < step;
+      const lays =
+        operation.do === 'bond' ||
+        (operation.joints ?? []).some(
+          ({ method, adhesive }) => adhesive !== undefined || (method !== undefined && hasAdhesive(method)),
+        );
+      return lays && !isBefore;
+    }),
+  );
 }
 
 function noOrder(name: string): string {

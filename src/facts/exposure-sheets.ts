@@ -1,37 +1,24 @@
 import type { FactNames } from '../generated/fact-names.ts';
-import type { Item } from '../generated/plan-types.ts';
 import { coversVehicle } from './maker-evidence.ts';
-import type { HeatLimit, HeatPractice } from './context.ts';
+import type { HeatLimit } from './context.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
-import { listedNeighbours, unlistedNeighbours } from './exposed-neighbour.ts';
+import { exposuresOf } from './exposures-of.ts';
 import type { Fact } from './fact.ts';
-import { heatSources } from './heat-sources.ts';
-import { heatsTogether } from './heats-together.ts';
-import type { HeatSource } from './heat-sources.ts';
+import { freeEndOf } from './free-end.ts';
+import { withOtherHeats } from './heats-together.ts';
 import { watchFacts } from './exposure-watch-facts.ts';
 import { limitOf } from './heat-limits.ts';
-import { linkedParts } from './linked-parts.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from './make-fact.ts';
 import { neighbourHeat } from './neighbour-heat.ts';
 import type { NeighbourHeat } from './neighbour-heat.ts';
 import { listOf } from './quantity-of.ts';
+import { settledHeat } from './settled-heat.ts';
 import type { FactSheet } from './sheet.ts';
 import { clearByLimit } from './stay-clear.ts';
 import { strengthKind, strengthLeftOf } from './strength-kind.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 export type ExposureFacts = Readonly<Record<FactNames['exposure'], Fact>>;
-
-/** A spot goes through fresh adhesive and beside sealer as the factory made it; its own heat ends within millimetres. Common practice. */
-function liesInFlanges(item: Item | undefined): boolean {
-  return item === 'structural adhesive' || item === 'sealer' || item === 'paint';
-}
-
-/** What a spark or a drill sets off, also where nobody listed it. */
-const takesFire: ReadonlySet<Item> = new Set<Item>([
-  ...(['airbag', 'belt pretensioner', 'fuel tank', 'fuel line', 'gas cylinder'] as const),
-  ...(['traction battery', 'high-voltage cable'] as const),
-]);
 
 /** One sheet for each neighbour of each heat source of an operation. */
 export function exposureSheets(
@@ -49,45 +36,6 @@ export function exposureSheets(
   }));
 }
 
-/** Every neighbour of every heat source of an operation, listed or not. */
-export function exposuresOf(survey: Survey, one: OperationSurvey): readonly Exposed[] {
-  const sources = heatSources(one);
-  if (sources.length === 0) return [];
-  const listed = (one.operation.near ?? []).flatMap((near, index) =>
-    listedNeighbours(survey, one, near, index),
-  );
-  const named = new Set(listed.map(({ part }) => part));
-  const linked = one.offVehicle ? [] : [...linkedParts(survey, one.part)].filter((part) => !named.has(part));
-  const unlisted = unlistedNeighbours(survey, one, linked);
-  return sources.flatMap((source) =>
-    [...listed, ...unlisted]
-      .filter((neighbour) => isInReach(source, neighbour, survey.context.practice))
-      .map((neighbour) => ({ source, neighbour })),
-  );
-}
-
-/** The sheets that a joint joins are judged with the joint, never as victims of its heat. */
-function isInReach(
-  source: HeatSource,
-  { part, item, listed, distanceMm, stays }: Neighbour,
-  { reachMm }: HeatPractice,
-): boolean {
-  const isNear = distanceMm === undefined || distanceMm <= (reachMm.get(source.kind) ?? Infinity);
-  const isDanger = item !== undefined && takesFire.has(item) && stays === true;
-  const isItem = part === undefined && (listed || isDanger);
-  switch (source.kind) {
-    case 'heat':
-      return true;
-    case 'arc':
-    case 'brazing':
-      return part?.part.id === undefined || !source.joins.has(part.part.id);
-    case 'resistance spot':
-      return isItem && isNear && !liesInFlanges(item);
-    case 'cutting or grinding':
-      return isItem && isNear;
-  }
-}
-
 export function exposureFacts(
   survey: Survey,
   one: OperationSurvey,
@@ -98,7 +46,7 @@ export function exposureFacts(
   const heat: NeighbourHeat = neighbour.listed
     ? neighbourHeat(survey.context, one, source, neighbour)
     : { ok: false, reason: `${neighbour.name} is not listed under \`near\` with its distance.` };
-  const whole = withOtherHeats(survey, one, { source, neighbour }, heat);
+  const whole = settledHeat(withOtherHeats(survey, one, { source, neighbour }, heat), limit);
   return {
     'exposure.victim':
       neighbour.victim === undefined
@@ -122,25 +70,10 @@ export function exposureFacts(
     'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
     ...heatFacts(whole, at),
     ...limitFacts(limit, whole, at),
-    ...watchFacts(neighbour, limit, heat),
+    ...watchFacts(neighbour, limit, whole),
     ...strengthFacts(neighbour, whole, at),
-    ...clearFacts(survey, one, { source, neighbour }, heat),
+    ...clearFacts(survey, one, { source, neighbour }, whole),
   };
-}
-
-/** Time and tempering count over all heats beside a part; the peak stays that of this one. */
-function withOtherHeats(
-  survey: Survey,
-  one: OperationSurvey,
-  exposed: Exposed,
-  heat: NeighbourHeat,
-): NeighbourHeat {
-  if (!heat.ok || heat.history === undefined || exposed.source.kind !== 'heat') return heat;
-  const { history, others } = heatsTogether(survey, one, exposed, heat.history);
-  if (others === 0) return heat;
-  const peakAt = { peakCelsius: heat.peakCelsius, peakAtSeconds: heat.history.peakAtSeconds };
-  const note = `Time and tempering count together with ${String(others)} other ${others === 1 ? 'heat' : 'heats'} beside it.`;
-  return { ...heat, history: { ...history, ...peakAt }, notes: [...heat.notes, note] };
 }
 
 /** From where on the limits of temperature and time are kept, and how sure the computation is. */
@@ -151,7 +84,9 @@ function clearFacts(
   heat: NeighbourHeat,
 ): Pick<ExposureFacts, 'exposure.stay_clear' | 'exposure.how_sure'> {
   const { at } = exposed.neighbour;
-  const clear = clearByLimit(survey, one, exposed);
+  const clear = isAskedFor(survey, one, exposed, heat)
+    ? clearByLimit(survey, one, exposed)
+    : ({ ok: false, reason: 'It keeps its limit at its place, or its distance is not stated.' } as const);
   return {
     'exposure.stay_clear': clear.ok
       ? computed(
@@ -165,6 +100,22 @@ function clearFacts(
       at,
     ),
   };
+}
+
+/**
+ * Where nobody says where the sheet ends, each place that is tried costs a solve: the distance is then told only of what is over its
+ * limit. `planish heat` tells it of all.
+ */
+function isAskedFor(
+  survey: Survey,
+  { operation }: OperationSurvey,
+  exposed: Exposed,
+  heat: NeighbourHeat,
+): boolean {
+  const { neighbour, source } = exposed;
+  if (source.kind !== 'heat' || freeEndOf(operation) !== undefined) return true;
+  const hold = limitOf(survey.context.limits, neighbour)?.holdAboveCelsius;
+  return neighbour.distanceMm !== undefined && !(heat.ok && hold !== undefined && heat.peakCelsius <= hold);
 }
 
 function heatFacts(
@@ -244,13 +195,16 @@ function reasonOf(heat: NeighbourHeat): string {
   return heat.ok ? 'The time is not known.' : heat.reason;
 }
 
+type StrengthFact = 'exposure.tensile_left' | 'exposure.loss' | 'exposure.strength_open';
+
 /** The safe end of what is left, and what that costs. */
 function strengthFacts(
   neighbour: Neighbour,
   heat: NeighbourHeat,
   at: string,
-): Pick<ExposureFacts, 'exposure.tensile_left' | 'exposure.loss'> {
-  const none = (reason: string): Pick<ExposureFacts, 'exposure.tensile_left' | 'exposure.loss'> => ({
+): Pick<ExposureFacts, StrengthFact> {
+  const none = (reason: string, isOpen = false): Pick<ExposureFacts, StrengthFact> => ({
+    'exposure.strength_open': computed(isOpen, at),
     'exposure.tensile_left': unknown(reason, at),
     'exposure.loss': unknown(reason, at),
   });
@@ -259,10 +213,13 @@ function strengthFacts(
   if (heat.history === undefined) return none('No history is computed for a seam.');
   const left = strengthLeftOf(neighbour, heat.history);
   if (left === undefined || !('leastPercent' in left)) {
-    return none(left === undefined ? 'No model tells what such a part keeps.' : sentence(left.reason));
+    return left === undefined
+      ? none('No model tells what such a part keeps.')
+      : none(sentence(left.reason), true);
   }
   const note = `At least; ${String(Math.round(left.mostPercent))} % at most. ${left.note}`;
   return {
+    'exposure.strength_open': computed(false, at),
     'exposure.tensile_left': computed(left.leastPercent, at, note),
     'exposure.loss': computed(left.lossPercent, at, note),
   };

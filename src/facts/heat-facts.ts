@@ -1,5 +1,6 @@
 import type { Operation } from '../generated/plan-types.ts';
 import type { Fact } from './fact.ts';
+import { heatsOfPlace } from './heats-of-place.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { dayOf, listOf, quantityOf, whenOf } from './quantity-of.ts';
@@ -18,13 +19,14 @@ type HeatFact =
   | 'operation.limit_kept'
   | 'operation.times'
   | 'operation.measured_by'
+  | 'operation.measured_at'
   | 'operation.instrument'
   | 'operation.cooling';
 
 /** The heat of a heat operation, as stated and with the instrument's allowance. */
 export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record<HeatFact, Fact>> {
   const { operation, at } = one;
-  const heats = heatsOfPlace(one);
+  const heats = heatsOfPlace(one).map(({ operation: heat }) => heat);
   return {
     'operation.source': statedOr(operation.source, `${at}/source`, 'The heat source is not stated.'),
     'operation.cut_with': statedOr(
@@ -59,6 +61,11 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       `${at}/measured_by`,
       'How the temperature is measured is not stated.',
     ),
+    'operation.measured_at': statedOr(
+      operation.measured_by?.place,
+      `${at}/measured_by/place`,
+      'Where the temperature is measured is not stated.',
+    ),
     'operation.instrument': instrument(survey, operation, at),
     'operation.cooling': statedOr(operation.cooling, `${at}/cooling`, 'How it cools is not stated.'),
   };
@@ -72,21 +79,6 @@ function instrument(survey: Survey, { measured_by: by, done }: Operation, at: st
   if (due === undefined || !isCalibrated)
     return unknown('No day is written until which an instrument is calibrated.', place);
   return computed((whenOf(done)?.day ?? survey.context.asOfDay) <= due ? 'in date' : 'overdue', place);
-}
-
-/** Heats of one place count together, also where each stands as an operation of its own. */
-function heatsOfPlace({ operation, part, heats }: OperationSurvey): readonly Operation[] {
-  if (heats === false) return [operation];
-  return part.operations
-    .filter((other) => other.heats !== false)
-    .map((other) => other.operation)
-    .filter((other) => mayBeOnePlace(other.at, operation.at) && mayBeOnePlace(other.zone, operation.zone));
-}
-
-/** A place that is not stated may be any. */
-function mayBeOnePlace(one: string | undefined, other: string | undefined): boolean {
-  const plain = (name: string): string => name.trim().toLowerCase().replace(/\s+/gu, ' ');
-  return one === undefined || other === undefined || plain(one) === plain(other);
 }
 
 function sum(values: readonly (number | undefined)[]): number | undefined {

@@ -5,15 +5,16 @@ import type { SheetHistory } from '../heat/sheet-answer.ts';
 import { softenedWidthMm } from '../heat/softened-width.ts';
 import type { HistoryAt, SoftenedWidth } from '../heat/softened-width.ts';
 import type { StrengthKind } from '../heat/strength-answer.ts';
-import { stayClear } from '../heat/stay-clear.ts';
+import { stayClear, stayClearAtEnd } from '../heat/stay-clear.ts';
 import type { HeldHeat } from '../heat/stay-clear.ts';
 import type { HeatLimit } from './context.ts';
+import { curveAtEnd, historyAtEnd } from './end-at-place.ts';
 import { exposureAt, searches } from './heat-exposure.ts';
 import type { HeatExposure } from './heat-exposure.ts';
 import { clearDistance, keptLimit, limitOf } from './heat-limits.ts';
 import { strengthKind } from './strength-kind.ts';
 import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
-import { neighbourStrip } from './neighbour-strip.ts';
+import { endAt, neighbourStrip } from './neighbour-strip.ts';
 import { askedPlan } from './question-plan.ts';
 import type { AskedSheet, QuestionContext } from './question-plan.ts';
 import { quantityOf } from './quantity-of.ts';
@@ -76,20 +77,29 @@ export function answerHeat(question: HeatQuestion, context: QuestionContext, bou
   );
   const victim = neighbour.victim ?? neighbour.name;
   const keepOff = bounds.keepOff(victim, 'heat');
-  const sought = kept === undefined ? undefined : stayClear(context.solveStrip, heat, kept);
+  const isAtEnd = held.endsAtNeighbour === true;
+  const history = isAtEnd ? historyAtEnd(context.solveStrip, heat) : solved.history;
+  const search = isAtEnd ? stayClearAtEnd : stayClear;
+  const sought = kept === undefined ? undefined : search(context.solveStrip, heat, kept);
   const clear = clearDistance(sought, keepOff, `The rule packs set no limit for ${victim}.`);
   const reachMm = heat.freeEndMm ?? Infinity;
   const distancesMm = question.distancesMm ?? usualDistances(clear, reachMm);
   const stated = quantityOf(question.operation.temperature, 'temperature');
   const exposures = distancesMm.map((distanceMm): HeatExposure => {
-    const place = solved.history.at(distanceMm);
+    const place = history.at(distanceMm);
     const point = place.ok ? place.point : undefined;
     const exposure = exposureAt(distanceMm, point, limit, least, keepOff, neighbour);
     const unreached = place.ok ? [] : [sentence(place.reason)];
     const searched =
       question.distancesMm === undefined || kept === undefined || !place.ok
         ? {}
-        : searches(context.solveStrip, heat, distanceMm, kept, held.allowanceKelvin);
+        : searches(
+            context.solveStrip,
+            isAtEnd ? endingAt(heat, distanceMm) : heat,
+            distanceMm,
+            kept,
+            held.allowanceKelvin,
+          );
     return { ...exposure, reasons: [...unreached, ...exposure.reasons], ...searched };
   });
   return {
@@ -106,15 +116,20 @@ export function answerHeat(question: HeatQuestion, context: QuestionContext, bou
       exposures,
       ...(kind === undefined || least === undefined
         ? {}
-        : { softenedWidth: softenedBy(solved.history, kind, 100 - least, heat.freeEndMm) }),
+        : { softenedWidth: softenedBy(history, kind, 100 - least, heat.freeEndMm) }),
       assumptions: [...held.notes, ...surroundings(question)],
-      curve: heatCurve(
-        solved.history,
+      curve: (isAtEnd ? curveAtEnd : heatCurve)(
+        history,
         shownReachMm(clear, distancesMm, reachMm),
         heat.holdSeconds * heat.times,
       ),
     },
   };
+}
+
+function endingAt(heat: HeldHeat, distanceMm: number): HeldHeat {
+  const end = endAt(distanceMm);
+  return end === undefined ? heat : { ...heat, freeEndMm: end };
 }
 
 /** Farther than any body sheet carries a heat that harms, mm. */

@@ -23,6 +23,8 @@ export type HeatSource =
 /** One seam: its heat input, and what is stated of passes and stitches. */
 export interface SeamBead {
   readonly joulePerMm2: number;
+  /** What is missing of its numbers, in a sentence; the heat input is then the worst. */
+  readonly silent?: string;
   readonly passes: number;
   readonly interpassCelsius?: number;
   /** Only where length and number of the stitches are stated. */
@@ -49,8 +51,8 @@ export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
     sources.push({
       kind: word === 'braze' ? 'brazing' : 'arc',
       joulePerMm2: worstJoulePerMm2(),
-      beads: [{ joulePerMm2: worstJoulePerMm2(), passes: 1 }],
-      assumption: 'No joint is stated; an arc seam of the highest usual heat input is taken.',
+      beads: [{ joulePerMm2: worstJoulePerMm2(), silent: 'No joint is stated.', passes: 1 }],
+      assumption: 'No joint is stated; an arc seam of the highest heat input is taken.',
       joins: joinedIds(survey, []),
     });
   }
@@ -59,8 +61,10 @@ export function heatSources(survey: OperationSurvey): readonly HeatSource[] {
     sources.push({
       kind: 'arc',
       joulePerMm2: worstJoulePerMm2(),
-      beads: [{ joulePerMm2: worstJoulePerMm2(), passes: 1 }],
-      assumption: 'The plasma cut is taken as an arc seam of the highest usual heat input.',
+      beads: [
+        { joulePerMm2: worstJoulePerMm2(), silent: 'The heat of a plasma cut is not computed.', passes: 1 },
+      ],
+      assumption: 'The plasma cut is taken as an arc seam of the highest heat input.',
       joins: joinedIds(survey, []),
     });
   }
@@ -93,29 +97,30 @@ function hottest(
   survey: OperationSurvey,
   joints: readonly JointSurvey[],
 ): Pick<Seam, 'joulePerMm2' | 'beads' | 'assumption' | 'joins'> {
-  const inputs = joints.map(({ joint }) => statedInput(joint, thinnestMm(survey)));
-  const beads = joints.map(({ joint }, index) => beadOf(joint, inputs[index] ?? worstJoulePerMm2()));
-  const isLaser = joints.some(({ joint }) => joint.method === 'laser seam');
+  const beads = joints.map(beadOf);
+  const silent = beads.find((bead) => bead.silent !== undefined)?.silent;
   return {
     joulePerMm2: Math.max(...beads.map(({ joulePerMm2 }) => joulePerMm2)),
     beads,
     joins: joinedIds(survey, joints),
-    ...(inputs.includes(undefined)
-      ? {
-          assumption: `The heat input is not stated with ${isLaser ? 'power' : 'voltage, current'} and travel speed; 200 J/mm for each mm of sheet is taken.`,
-        }
-      : {}),
+    ...(silent === undefined
+      ? {}
+      : {
+          assumption: `${silent} ${String(worstJoulePerMm2())} J/mm for each mm of sheet is taken, the worst.`,
+        }),
   };
 }
 
 type Seam = Extract<HeatSource, { readonly kind: 'arc' | 'brazing' }>;
 
-function beadOf({ settings, count }: Joint, joulePerMm2: number): SeamBead {
+function beadOf({ joint, thinnestMm }: JointSurvey): SeamBead {
+  const { settings, count } = joint;
+  const input = statedInput(joint, thinnestMm);
   const interpassCelsius = quantityOf(settings?.interpass, 'temperature');
   const stitchMm = quantityOf(settings?.stitch, 'length');
   const pauseSeconds = quantityOf(settings?.pause, 'time');
   return {
-    joulePerMm2,
+    ...('silent' in input ? { joulePerMm2: worstJoulePerMm2(), silent: input.silent } : input),
     passes: settings?.passes ?? 1,
     ...(interpassCelsius === undefined ? {} : { interpassCelsius }),
     ...(stitchMm === undefined || count === undefined
@@ -132,36 +137,38 @@ function worstJoulePerMm2(): number {
   return worst.ok ? worst.joulePerMm : Number.NaN;
 }
 
-function statedInput(joint: Joint, thicknessMm: number | undefined): number | undefined {
-  if (thicknessMm === undefined || thicknessMm <= 0) return undefined;
+type Input = { readonly joulePerMm2: number } | { readonly silent: string };
+
+/** The heat input of stated numbers, or what is missing of them. */
+function statedInput(joint: Joint, thicknessMm: number | undefined): Input {
+  if (thicknessMm === undefined || thicknessMm <= 0) {
+    return {
+      silent: 'The thickness of the thinnest sheet of a seam, or what it is joined to, is not stated.',
+    };
+  }
   const net = quantityOf(joint.settings?.heat_input, 'energy per length');
-  if (net !== undefined) return (net * 1000) / thicknessMm;
+  if (net !== undefined) return { joulePerMm2: (net * 1000) / thicknessMm };
   const watts = quantityOf(joint.settings?.power, 'power');
   const volts = quantityOf(joint.settings?.voltage, 'voltage');
   const kiloamperes = quantityOf(joint.settings?.current, 'current');
   const speedMmPerSecond = quantityOf(joint.settings?.travel_speed, 'speed');
-  if (watts !== undefined && speedMmPerSecond !== undefined) {
-    const byPower = powerHeatInput({ watts, speedMmPerSecond, process: processOf(joint.method) });
-    return byPower.ok ? byPower.joulePerMm / thicknessMm : undefined;
-  }
-  if (volts === undefined || kiloamperes === undefined || speedMmPerSecond === undefined) return undefined;
-  const input = heatInput({
-    volts,
-    amperes: kiloamperes * 1000,
-    speedMmPerSecond,
-    process: processOf(joint.method),
-  });
-  return input.ok ? input.joulePerMm / thicknessMm : undefined;
+  const process = processOf(joint.method);
+  const needs = process === 'laser' ? '`power`' : '`voltage`, `current`';
+  const silent = { silent: `The heat input of a seam is not stated (${needs} and \`travel_speed\`).` };
+  if (speedMmPerSecond === undefined) return silent;
+  const input =
+    watts !== undefined
+      ? powerHeatInput({ watts, speedMmPerSecond, process })
+      : volts === undefined || kiloamperes === undefined
+        ? undefined
+        : heatInput({ volts, amperes: kiloamperes * 1000, speedMmPerSecond, process });
+  return input?.ok === true ? { joulePerMm2: input.joulePerMm / thicknessMm } : silent;
 }
 
 function processOf(method: JointMethod | undefined): ArcProcess | 'laser' {
   if (method === 'TIG seam') return 'TIG';
   if (method === 'laser seam') return 'laser';
   return method === 'arc braze' ? 'MIG brazing' : 'MIG or MAG';
-}
-
-function thinnestMm({ part }: OperationSurvey): number | undefined {
-  return quantityOf(part.part.thickness, 'length');
 }
 
 function joinedIds(survey: OperationSurvey, joints: readonly JointSurvey[]): ReadonlySet<string> {

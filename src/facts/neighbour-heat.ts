@@ -5,6 +5,7 @@ import type { HeatSource } from './heat-sources.ts';
 import { readLap } from './neighbour-lap.ts';
 import { neighbourStrip } from './neighbour-strip.ts';
 import { seamHeat } from './seam-heat.ts';
+import type { Silence } from './seam-heat.ts';
 import type { OperationSurvey } from './survey.ts';
 
 /** What the neighbour goes through, or why it cannot be computed. `notes` are the method and what was assumed. */
@@ -15,6 +16,8 @@ export type NeighbourHeat =
       readonly history?: PointHistory;
       readonly assumed: boolean;
       readonly notes: readonly string[];
+      /** What is open and taken at its worst in `peakCelsius`; `settledHeat` says what a limit is held against. */
+      readonly silence?: Silence;
       /** The measure on the way that was counted, in words, and what the place would go through without it. */
       readonly sink?: { readonly words: string; readonly without?: PointHistory };
     }

@@ -50,7 +50,7 @@ export function readLap(
   const beyondMm = quantityOf(stated.beyond, 'length');
   // Where the heated sheet runs on below it, the neighbour has left it at the end of the lap.
   const goesOn = heatedEndMm === lapEndMm ? (beyondMm ?? 0) : 0;
-  const { thicknessMm: heatedMm, metal: heatedMetal, sourceCelsius, holdSeconds, times } = strip;
+  const { thicknessMm: heatedMm, metal: heatedMetal, sourceCelsius, holdSeconds, times, cooledFaces } = strip;
   const diameterMm = quantityOf(stated.spot_diameter, 'length');
   const pitchMm = quantityOf(stated.spot_pitch, 'length');
   const isSpotted = diameterMm !== undefined && pitchMm !== undefined;
@@ -58,6 +58,7 @@ export function readLap(
     kind: 'lap',
     lap: {
       ...{ sourceCelsius, holdSeconds, times },
+      ...(cooledFaces === undefined ? {} : { cooledFaces }),
       heated: {
         metal: heatedMetal,
         thicknessMm: heatedMm,

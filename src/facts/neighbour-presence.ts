@@ -29,12 +29,19 @@ const emptiable: ReadonlySet<Item> = new Set<Item>(['brake line', 'refrigerant l
 /** What is more dangerous empty than full, unless it is purged as a page of the maker says. */
 const emptiableByPage: ReadonlySet<Item> = new Set<Item>(['fuel tank', 'fuel line', 'gas cylinder']);
 
+const notBondedAnew =
+  'Adhesive in a joint does not come off by itself: no page is cited that says how it is renewed, and no operation bonds there anew.';
+
+/** @param isProved whether a page of the maker is cited for it, or an operation of the plan does it. */
 export function itemPresence(
   item: Item,
   treatment: Treatment,
   path: Near['path'],
-  isCited: boolean,
+  isProved: boolean,
 ): Presence {
+  if (item === 'structural adhesive' && (treatment === 'removed' || treatment === 'renewed')) {
+    return isProved ? { stays: false } : { stays: undefined, open: notBondedAnew };
+  }
   switch (treatment) {
     case 'stays':
       return { stays: true };
@@ -45,7 +52,7 @@ export function itemPresence(
     case 'renewed':
       return { stays: !renewable.has(item) };
     case 'emptied':
-      return { stays: !(emptiable.has(item) || (emptiableByPage.has(item) && isCited)) };
+      return { stays: !(emptiable.has(item) || (emptiableByPage.has(item) && isProved)) };
   }
 }
 

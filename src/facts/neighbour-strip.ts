@@ -2,8 +2,11 @@ import type { Part } from '../generated/plan-types.ts';
 import type { HeldSheet } from '../heat/held-sheet.ts';
 import type { DerivationContext } from './context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
+import type { Fact } from './fact.ts';
+import { endAtNeighbour, freeEndOf } from './free-end.ts';
 import { readSink } from './heat-sink.ts';
 import type { CountedSink } from './heat-sink.ts';
+import { heatsWithoutPause } from './heats-of-place.ts';
 import { listOf, quantityOf } from './quantity-of.ts';
 import { sourcePeak } from './source-peak.ts';
 import type { OperationSurvey, PartSurvey } from './survey.ts';
@@ -18,6 +21,8 @@ export type NeighbourStrip =
       readonly strip: HeldSheet;
       readonly assumed: boolean;
       readonly notes: readonly string[];
+      /** Nobody says where the sheet ends: whatever place is asked about, it ends there. */
+      readonly endsAtNeighbour?: true;
       /** The measure that takes heat out on the way, where one is counted; `strip` holds it. */
       readonly sink?: CountedSink;
       /** What was added to the stated temperature, K; absent where the source is not made from it. */
@@ -27,11 +32,11 @@ export type NeighbourStrip =
 
 export function neighbourStrip(
   { practice, stage }: Pick<DerivationContext, 'practice' | 'stage'>,
-  { operation, part, at }: OperationSurvey,
+  one: OperationSurvey,
   neighbour: Neighbour,
 ): NeighbourStrip {
-  const { fact: peak, allowanceKelvin } = sourcePeak(operation, at, practice);
-  const holdSeconds = quantityOf(operation.hold, 'time');
+  const { operation, part } = one;
+  const { peak, allowanceKelvin, holdSeconds, times, others } = heldTogether(one, practice);
   const thicknessMm = quantityOf(part.part.thickness, 'length');
   if (!peak.known) return { ok: false, reason: peak.reason };
   if (holdSeconds === undefined) return { ok: false, reason: 'How long the heat is held is not stated.' };
@@ -51,6 +56,11 @@ export function neighbourStrip(
     assumed = true;
     notes.push('The number of heatings is not stated: two are taken.');
   }
+  if (others > 0) {
+    notes.push(
+      `${String(others + 1)} heats of this place are taken as one without a pause; \`starts_below\` says how far it cools before each.`,
+    );
+  }
   if (strengthClass === undefined || byStrengthAlone) {
     assumed = true;
     notes.push('The heated metal is not known: mild steel, the best conductor among steels, is taken.');
@@ -60,18 +70,33 @@ export function neighbourStrip(
     assumed = true;
     notes.push(note);
   }
-  const freeEndMm = quantityOf(operation.free_end, 'length') ?? endOfLapMm(neighbour);
-  if (freeEndMm === undefined) notes.push('No free end is stated: a long sheet is taken.');
+  const end = freeEndOf(operation);
+  const lapEndMm = endOfLapMm(neighbour);
+  const endsAtNeighbour = end === undefined && lapEndMm === undefined;
+  if (endsAtNeighbour) {
+    assumed = true;
+    notes.push(endAtNeighbour);
+  }
+  const freeEndMm = end === 'runs on' ? undefined : (end ?? lapEndMm ?? endAt(neighbour.distanceMm));
+  const oneFace = isOneFaceCooled(one);
+  notes.push(
+    oneFace === undefined
+      ? 'Both faces are taken to lose heat; say `cooled_faces: one` if one lies on foam, a sound pad or another hot sheet.'
+      : oneFace
+        ? 'One face loses heat, the other is covered.'
+        : 'Both faces lose heat, as stated.',
+  );
   const reading = neighbour.near?.sink === undefined ? undefined : readSink(neighbour.near.sink, stage);
   const sink = reading?.counts === true ? reading.sink : undefined;
   notes.push(...(sink?.notes ?? (reading?.counts === false ? [reading.note] : [])));
   const strip: HeldSheet = {
     sourceCelsius: typeof peak.value === 'number' ? peak.value : Number.NaN,
     holdSeconds,
-    times: operation.times ?? 2,
+    times,
     thicknessMm: sum,
     metal,
     ...(freeEndMm === undefined ? {} : { freeEndMm }),
+    ...(oneFace === true ? { cooledFaces: 1 as const } : {}),
     ...sink?.sheet,
   };
   return {
@@ -79,9 +104,59 @@ export function neighbourStrip(
     strip,
     assumed,
     notes,
+    ...(endsAtNeighbour ? { endsAtNeighbour } : {}),
     ...(sink === undefined ? {} : { sink }),
     ...(allowanceKelvin === undefined ? {} : { allowanceKelvin }),
   };
+}
+
+/** The engine computes no sheet shorter than 1 mm, and beyond 2 m nothing that an end could change. */
+export function endAt(distanceMm: number | undefined): number | undefined {
+  if (distanceMm === undefined || distanceMm > 2000) return undefined;
+  return Math.max(distanceMm, 1);
+}
+
+interface Held {
+  readonly peak: Fact;
+  readonly allowanceKelvin?: number;
+  readonly holdSeconds: number | undefined;
+  readonly times: number;
+  /** How many other heats of the place are in it. */
+  readonly others: number;
+}
+
+/** All heats of a place that no pause parts as one: the hottest of them for the time of all. */
+function heldTogether(one: OperationSurvey, practice: DerivationContext['practice']): Held {
+  const heats = heatsWithoutPause(one);
+  const peaks = heats.map(({ operation, at }) => sourcePeak(operation, at, practice));
+  const hottest = peaks.reduce((top, next) => (celsiusOf(next.fact) > celsiusOf(top.fact) ? next : top));
+  const times = heats.reduce((sum, { operation }) => sum + (operation.times ?? 2), 0);
+  let seconds: number | undefined = 0;
+  for (const { operation } of heats) {
+    const hold = quantityOf(operation.hold, 'time');
+    seconds =
+      hold === undefined || seconds === undefined ? undefined : seconds + hold * (operation.times ?? 2);
+  }
+  return {
+    peak: hottest.fact,
+    ...(hottest.allowanceKelvin === undefined ? {} : { allowanceKelvin: hottest.allowanceKelvin }),
+    holdSeconds: seconds === undefined ? undefined : seconds / times,
+    times,
+    others: heats.length - 1,
+  };
+}
+
+/** What is not known is the answer of all. */
+function celsiusOf(peak: Fact): number {
+  return peak.known && typeof peak.value === 'number' ? peak.value : Infinity;
+}
+
+/** Undefined where nothing says so. What a part holds against its sheet says it too. */
+function isOneFaceCooled({ operation, part }: OperationSurvey): boolean | undefined {
+  const { cooled_faces: stated } = operation;
+  if (stated !== undefined) return stated === 'one';
+  const isCovered = (part.part.holds ?? []).some((item) => item === 'foam' || item === 'sound pad');
+  return isCovered ? true : undefined;
 }
 
 /** With a lap stated and no free end, the heated sheet ends with the lap: heat that cannot run on errs high. */

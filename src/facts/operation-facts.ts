@@ -71,6 +71,10 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.alters_structure': altersStructure(one),
     'operation.hot': computedOr(one.hot, methodAt, noMethod),
     'operation.flame_or_arc': computedOr(flameOrArc(one), methodAt, noMethod),
+    'operation.sparks': computed(
+      heatSources(one).some(({ kind }) => kind === 'cutting or grinding'),
+      methodAt,
+    ),
     'operation.joints_stated': computed(jointsStated(one), `${at}/joints`),
     'operation.unit_beside': computedOr(
       fittedUnitBeside(survey, one),
@@ -94,8 +98,8 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.reason_stated': computed(operation.reason !== undefined, `${at}/reason`),
     ...heatFacts(survey, one),
     'operation.neighbours_stated': computed(
-      (operation.near ?? []).length > 0 || (quantityOf(operation.clear_within, 'length') ?? 0) >= lookedAtMm,
-      `${at}/near`,
+      (quantityOf(operation.clear_within, 'length') ?? 0) >= lookedAtMm,
+      `${at}/clear_within`,
     ),
     'operation.earth_and_units_stated': computed(
       operation.earth_clamp !== undefined && operation.control_units !== undefined,

@@ -1,7 +1,7 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Near } from '../generated/plan-types.ts';
 import { bakesTogetherOver } from './bake-exposure.ts';
-import { cureIsOpen, isBaked, isBakedWarm } from './bakes.ts';
+import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './bakes.ts';
 import type { Fact } from './fact.ts';
 import { fireFacts } from './fire-facts.ts';
 import { liftedBesideTheWork } from './lifted-on.ts';
@@ -15,6 +15,8 @@ import { deployedKept, isDeployed, unitsOpen } from './restraint-units.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
+
+const noBakeTemperature = 'The temperature of a bake is not stated.';
 
 /** The plan as a whole: what kind of work it holds and what it says of it. */
 export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fact>> {
@@ -57,6 +59,8 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
     ),
     'plan.bake': computed(isBaked(survey), '/finish/bake'),
+    'plan.bake_hottest': computedOr(bakeRange(survey)?.hottest, '/finish/bake', noBakeTemperature),
+    'plan.bake_coldest': computedOr(bakeRange(survey)?.coldest, '/finish/bake', noBakeTemperature),
     'plan.paint_cure_open': computed(cureIsOpen(survey), '/finish/bake'),
     'plan.bakes_together_over': computedOr(
       bakesTogetherOver(survey),

@@ -6,10 +6,11 @@ import type { HeldHeat } from '../heat/stay-clear.ts';
 import { bakeExposures } from './bake-exposure.ts';
 import type { DerivationContext } from './context.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
-import { exposureFacts, exposuresOf } from './exposure-sheets.ts';
+import { exposureFacts } from './exposure-sheets.ts';
 import type { ExposureFacts } from './exposure-sheets.ts';
 import { exposureVerdict } from './exposure-verdict.ts';
 import type { ExposureVerdict } from './exposure-verdict.ts';
+import { exposuresOf } from './exposures-of.ts';
 import type { Fact } from './fact.ts';
 import { clearDistance } from './heat-limits.ts';
 import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
@@ -251,25 +252,29 @@ function bakeHeats(survey: Survey, bounds: HeatBounds): readonly PlannedHeat[] {
     facts: {},
     standsOn: [],
   });
-  return sheets.map((sheet) => bakeHeat(sheet, bounds));
-}
-
-function bakeHeat(sheet: FactSheet, bounds: HeatBounds): PlannedHeat {
-  const neighbour = described(sheet.facts, bounds.keepOff('traction battery', 'bake'), undefined);
-  return {
-    at: sheet.at,
+  const byBake = new Map<string, FactSheet[]>();
+  for (const sheet of sheets) {
+    const at = sheet.operation ?? sheet.at;
+    byBake.set(at, [...(byBake.get(at) ?? []), sheet]);
+  }
+  return [...byBake].map(([at, of]): PlannedHeat => ({
+    at,
     what: 'baking',
     from: 'bake',
-    neighbours: [
-      {
-        ...neighbour,
-        at: sheet.at,
-        name: 'the traction battery',
-        clear: { ok: false, reason: 'A bake heats the whole vehicle.' },
-      },
-    ],
+    neighbours: of.map((sheet) => bakedNeighbour(sheet, bounds)),
     runs: [],
     open: [],
+  }));
+}
+
+function bakedNeighbour({ at, facts }: FactSheet, bounds: HeatBounds): HeatedNeighbour {
+  const { 'exposure.victim': victim, 'exposure.name': name } = facts;
+  const keepOff = victim?.known === true ? bounds.keepOff(String(victim.value), 'bake') : undefined;
+  return {
+    ...described(facts, keepOff, undefined),
+    at,
+    name: name?.known === true ? String(name.value) : 'a neighbour without a name',
+    clear: { ok: false, reason: 'A bake heats the whole vehicle.' },
   };
 }
 

@@ -10,7 +10,7 @@ export interface AskedSheet {
   readonly thickness: string;
   /** Class of the heated sheet. */
   readonly metal?: StrengthClass;
-  readonly near: { readonly class: StrengthClass } | { readonly item: Item };
+  readonly near: { readonly class: StrengthClass; readonly grade?: string } | { readonly item: Item };
 }
 
 interface Asked extends AskedSheet {
@@ -46,7 +46,15 @@ export function askedPlan(
       },
       // Not structural: the class is taken as it is asked about, since nobody here could cite a page for it.
       ...('class' in near
-        ? [{ id: 'neighbour', name: near.class, class: near.class, structural: false }]
+        ? [
+            {
+              id: 'neighbour',
+              name: near.class,
+              class: near.class,
+              ...(near.grade === undefined ? {} : { grade: near.grade }),
+              structural: false,
+            },
+          ]
         : []),
     ],
   };

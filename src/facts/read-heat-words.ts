@@ -47,7 +47,8 @@ export function readNear(
     readings.push(
       `--near ${given.trim()} is read as ${strengthClass}${known === 'ambiguous' ? ', the strongest that it can be' : ''}.`,
     );
-    return { class: strengthClass };
+    // The grade tells more than its class where that is settled: which aluminium, how hard a steel.
+    return known === 'ambiguous' ? { class: strengthClass } : { class: strengthClass, grade: given.trim() };
   }
   const all = { known: [...classes.known, ...items.known], synonyms: items.synonyms };
   fault(explainUnknownWord('--near', given.trim(), all));

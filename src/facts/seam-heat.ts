@@ -1,12 +1,21 @@
 import type { AdamsCase } from '../heat/adams.ts';
 import { passesPeakCelsius, stitchesPeakCelsius } from '../heat/weld-passes.ts';
 import type { PassesPeak } from '../heat/weld-passes.ts';
+import { weldMetals } from '../heat/weld-metal.ts';
 import type { WeldMetalName } from '../heat/weld-metal.ts';
+import { endAtNeighbour, freeEndOf } from './free-end.ts';
 import type { HeatSource, SeamBead } from './heat-sources.ts';
-import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey } from './survey.ts';
 
 export type SeamSource = Extract<HeatSource, { readonly kind: 'arc' | 'brazing' }>;
+
+/** Something that the plan leaves open, taken at its worst, and what is certain without it. */
+export interface Silence {
+  /** What is not stated, in a sentence. */
+  readonly reason: string;
+  /** The peak by stated numbers alone, °C; absent where none can be told. */
+  readonly sureCelsius?: number;
+}
 
 export type SeamHeat =
   | {
@@ -14,59 +23,123 @@ export type SeamHeat =
       readonly peakCelsius: number;
       readonly assumed: boolean;
       readonly notes: readonly string[];
+      readonly silence?: Silence;
     }
   | { readonly ok: false; readonly reason: string };
 
-/** The peak beside the hottest of an operation's seams, at any distance from the edge of the fused metal. */
+/**
+ * The peak beside the seams of an operation, at any distance from the edge of the fused metal. What is not stated is taken at its
+ * worst and told as `silence`: the heat input, and how far the sheet cools between several seams.
+ */
 export function seamHeat(
   { operation, part }: OperationSurvey,
   { beads, assumption }: SeamSource,
   distanceMm: number,
 ): SeamHeat {
-  const metal = weldMetalOf(part.material.class);
-  if (metal === undefined)
+  const metals = seamMetals(part.material.class);
+  if (metals.length === 0)
     return { ok: false, reason: `Heat in ${part.material.class ?? 'this'} parts is not computed.` };
-  const freeEndMm = quantityOf(operation.free_end, 'length');
-  let hottest: { readonly peakCelsius: number; readonly assumptions: readonly string[] } | undefined;
+  const end = freeEndOf(operation);
+  const freeEndMm = end === 'runs on' ? undefined : (end ?? distanceMm);
+  const several = beads.length > 1;
+  const peaks: { readonly peakCelsius: number; readonly bead: SeamBead }[] = [];
+  const told = new Set<string>();
   for (const bead of beads) {
-    const peak = beadPeak(bead, {
-      heatInputJPerMm: bead.joulePerMm2,
-      // The formula knows only heat input by thickness; one millimetre stands for any sheet.
-      thicknessMm: 1,
-      distanceMm,
-      metal,
-      ...(freeEndMm === undefined ? {} : { freeEndMm }),
-    });
-    if (!peak.ok) return { ok: false, reason: sentence(peak.reason) };
-    if (hottest === undefined || peak.peakCelsius > hottest.peakCelsius) hottest = peak;
+    let worst: Extract<PassesPeak, { readonly ok: true }> | undefined;
+    for (const metal of metals) {
+      const peak = beadPeak(bead, several, {
+        heatInputJPerMm: bead.joulePerMm2,
+        // The formula knows only heat input by thickness; one millimetre stands for any sheet.
+        thicknessMm: 1,
+        distanceMm,
+        metal,
+        ...(freeEndMm === undefined ? {} : { freeEndMm }),
+      });
+      if (!peak.ok) return { ok: false, reason: sentence(peak.reason) };
+      if (worst === undefined || peak.peakCelsius > worst.peakCelsius) worst = peak;
+    }
+    if (worst === undefined) continue;
+    peaks.push({ peakCelsius: worst.peakCelsius, bead });
+    worst.assumptions.forEach((note) => told.add(note));
   }
-  if (hottest === undefined) return { ok: false, reason: 'No seam is stated.' };
+  if (peaks.length === 0) return { ok: false, reason: 'No seam is stated.' };
+  const together = peakTogether(peaks, metals);
+  const silence = silenceOf(peaks, together);
   return {
     ok: true,
-    peakCelsius: hottest.peakCelsius,
-    assumed: assumption !== undefined || part.material.class === undefined,
+    peakCelsius: together,
+    assumed:
+      silence !== undefined ||
+      assumption !== undefined ||
+      end === undefined ||
+      part.material.class === undefined,
     notes: [
       ...(assumption === undefined ? [] : [assumption]),
-      ...(part.material.class === undefined ? ['The welded metal is not known: steel is taken.'] : []),
-      ...hottest.assumptions,
+      ...(part.material.class === undefined
+        ? ['The welded metal is not known: the one that leads the heat furthest is taken.']
+        : []),
+      ...(end === undefined ? [endAtNeighbour] : []),
+      ...(several && beads.some(isWithoutPause) ? [noPause] : []),
+      ...told,
       'Peak beside one pass in thin sheet (Adams), no loss to air.',
     ],
+    ...(silence === undefined ? {} : { silence }),
   };
+}
+
+const noPause =
+  'How far the sheet cools between the seams (`interpass`) is not stated: they are taken to follow each other without a pause.';
+
+function isWithoutPause({ interpassCelsius }: SeamBead): boolean {
+  return interpassCelsius === undefined;
+}
+
+type BeadPeak = { readonly peakCelsius: number; readonly bead: SeamBead };
+
+/** Conducted heat adds up; seams that begin on cooled sheet stand alone. Never above melting. */
+function peakTogether(peaks: readonly BeadPeak[], metals: readonly WeldMetalName[]): number {
+  const alone = peaks.filter(({ bead }) => !isWithoutPause(bead)).map(({ peakCelsius }) => peakCelsius);
+  const joined = peaks
+    .filter(({ bead }) => isWithoutPause(bead))
+    .reduce((sum, { peakCelsius }) => sum + peakCelsius - ambientCelsius, ambientCelsius);
+  const melt = Math.max(...metals.map((metal) => weldMetals[metal].meltCelsius));
+  return Math.min(melt, Math.max(joined, ...alone));
+}
+
+const ambientCelsius = 20;
+
+function silenceOf(peaks: readonly BeadPeak[], together: number): Silence | undefined {
+  const stated = peaks.filter(({ bead }) => bead.silent === undefined);
+  const sure = Math.max(...stated.map(({ peakCelsius }) => peakCelsius));
+  const reason =
+    peaks.find(({ bead }) => bead.silent !== undefined)?.bead.silent ??
+    (sure < together ? noPause : undefined);
+  if (reason === undefined) return undefined;
+  return { reason, ...(stated.length === 0 ? {} : { sureCelsius: sure }) };
 }
 
 /** Passes on each other heat more than stitches spare: of a seam of several, the stitches are left out. */
 function beadPeak(
   { passes, interpassCelsius, stitch }: SeamBead,
+  several: boolean,
   weld: Omit<AdamsCase, 'ambientCelsius'>,
 ): PassesPeak {
-  if (passes === 1 && stitch !== undefined) {
+  if (!several && passes === 1 && stitch !== undefined) {
     return stitchesPeakCelsius({ ...weld, ...stitch });
   }
   return passesPeakCelsius({
     ...weld,
-    passes,
+    // A seam of several finds the sheet as warm as the one before may have left it.
+    passes: several && interpassCelsius !== undefined ? Math.max(2, passes) : passes,
     ...(interpassCelsius === undefined ? {} : { interpassCelsius }),
   });
+}
+
+/** Of unknown metal each that it can be; none where nothing is computed. */
+function seamMetals(strengthClass: string | undefined): readonly WeldMetalName[] {
+  if (strengthClass === undefined) return ['steel', 'stainless', 'aluminium'];
+  const metal = weldMetalOf(strengthClass);
+  return metal === undefined ? [] : [metal];
 }
 
 /** By which constants a seam in metal of this class is computed; of unknown metal steel. */

@@ -8,6 +8,7 @@ import type { HeatLimit } from './context.ts';
 import { exposureVerdict } from './exposure-verdict.ts';
 import type { ExposureVerdict } from './exposure-verdict.ts';
 import type { Fact } from './fact.ts';
+import { freeEndOf } from './free-end.ts';
 import { heatSources } from './heat-sources.ts';
 import { clearDistance, limitOf } from './heat-limits.ts';
 import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
@@ -78,7 +79,11 @@ export function answerSeam(question: SeamQuestion, context: QuestionContext, bou
     {
       ...question,
       word: 'weld',
-      operation: { joints: [joint], ...(freeEnd === undefined ? {} : { free_end: freeEnd }) },
+      // The thickness that is asked about is that of the joint's thinnest sheet.
+      operation: {
+        joints: [{ ...joint, form: 'open butt' }],
+        ...(freeEnd === undefined ? {} : { free_end: freeEnd }),
+      },
     },
     context,
   );
@@ -127,7 +132,6 @@ export function answerSeam(question: SeamQuestion, context: QuestionContext, bou
       assumptions: [
         ...first.notes,
         'Distances count from the edge of the fused metal. Sheet at 20 °C before the first pass.',
-        ...(Number.isFinite(endMm) ? [] : ['No free end is stated: a wide sheet is taken.']),
       ],
       curve: seamCurve(operation, source, shownReachMm(clear, distancesMm, endMm)),
     },
@@ -170,6 +174,10 @@ function exposureAt(
   };
 }
 
+function runsOn(freeEnd: string | undefined): boolean {
+  return freeEndOf(freeEnd === undefined ? {} : { free_end: freeEnd }) === 'runs on';
+}
+
 /** Only where the plan's own speed is counted: one pass, in steel, with nothing assumed, and no edge that mirrors the heat. */
 function movingPeak(
   { part }: OperationSurvey,
@@ -181,7 +189,7 @@ function movingPeak(
   const thicknessMm = quantityOf(thickness, 'length');
   const isOne = beads.every(({ passes, stitch }) => passes === 1 && stitch === undefined);
   const isSteel = weldMetalOf(part.material.class) === 'steel';
-  if (!isOne || !isSteel || assumption !== undefined || freeEnd !== undefined) return undefined;
+  if (!isOne || !isSteel || assumption !== undefined || !runsOn(freeEnd)) return undefined;
   if (speedMmPerSecond === undefined || thicknessMm === undefined) return undefined;
   return movingSourcePeak(
     { joulePerMm: joulePerMm2 * thicknessMm, thicknessMm, speedMmPerSecond },

@@ -5,6 +5,15 @@ import type { Fact } from './fact.ts';
 import { assumed, computed, unknown } from './make-fact.ts';
 import { quantityOf } from './quantity-of.ts';
 
+const calledSource = {
+  torch: 'A torch',
+  induction: 'An inductor',
+  'hot air': 'Hot air',
+  'infra-red panel': 'An infra-red panel',
+  oven: 'An oven',
+  other: 'A source',
+} as const satisfies Readonly<Record<NonNullable<Operation['source']>, string>>;
+
 export interface SourcePeak {
   readonly fact: Fact;
   /** What was added to the stated temperature, K; absent where the peak is not made from it. */
@@ -12,8 +21,8 @@ export interface SourcePeak {
 }
 
 /**
- * The hottest that the heated zone may get, °C: as stated, with what the packs add for the means that measures it. A flame that
- * nobody measures counts as the worst that it reaches, whatever is stated, and so does every source of which no
+ * The hottest that the heated zone may get, °C: as stated, with what the packs add for the means that measures it. What
+ * nobody measures counts as the worst that its source reaches, whatever is stated, and so does every source of which no
  * temperature is stated. Infra-red on bare metal may read half the truth and counts as no measurement.
  */
 export function sourcePeak(operation: Operation, at: string, { allowanceKelvin }: HeatPractice): SourcePeak {
@@ -23,11 +32,14 @@ export function sourcePeak(operation: Operation, at: string, { allowanceKelvin }
   const means = operation.measured_by?.means;
   const isMeasured = means !== undefined && means !== 'none' && means !== 'infra-red';
   const worst = source === undefined ? undefined : worstSourceCelsius[source];
-  const isFlame = source === 'torch' || source === 'other';
-  if (isFlame && !isMeasured && (stated ?? 0) < worstSourceCelsius[source]) {
-    const celsius = worstSourceCelsius[source];
+  const unmeasured = worst ?? worstSourceCelsius.other;
+  if (!isMeasured && stated !== undefined && stated < unmeasured) {
     return {
-      fact: assumed(celsius, `A torch that nobody measures counts as ${String(celsius)} °C.`, place),
+      fact: assumed(
+        unmeasured,
+        `${source === undefined ? 'A source' : calledSource[source]} that nobody measures counts as ${String(unmeasured)} °C, the worst that it reaches.`,
+        place,
+      ),
     };
   }
   if (stated === undefined) {

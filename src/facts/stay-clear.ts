@@ -1,6 +1,6 @@
 import type { HeldLap } from '../heat/held-lap.ts';
 import type { SheetAnswer } from '../heat/held-sheet.ts';
-import { mostSolves, nearestKept, stayClear } from '../heat/stay-clear.ts';
+import { mostSolves, nearestKept, stayClear, stayClearAtEnd } from '../heat/stay-clear.ts';
 import type { KeptLimit, Sought } from '../heat/stay-clear.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { keptLimit, limitOf } from './heat-limits.ts';
@@ -8,7 +8,7 @@ import { readLap } from './neighbour-lap.ts';
 import { neighbourStrip } from './neighbour-strip.ts';
 import type { NeighbourStrip } from './neighbour-strip.ts';
 import { seamHeat } from './seam-heat.ts';
-import { quantityOf } from './quantity-of.ts';
+import { statedEndMm } from './free-end.ts';
 import { strengthKind } from './strength-kind.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
@@ -38,10 +38,16 @@ export function clearByLimit(
       if (!held.ok) return held;
       const byLap = lapClear(survey, one, neighbour, held, kept);
       if (byLap !== undefined) return byLap;
+      const { solveStrip } = survey.context;
       const asked = JSON.stringify([limit, asksStrength ? [kind, leastPercent] : []]);
-      return onceForEach(survey.context.solveStrip(held.strip), asked, () =>
-        stayClear(survey.context.solveStrip, held.strip, kept),
-      );
+      if (held.endsAtNeighbour === true) {
+        // Wherever each neighbour lies, the search is one and the same.
+        const { freeEndMm: _end, ...open } = held.strip;
+        return onceForEach(solveStrip(open), `${asked} at the end`, () =>
+          stayClearAtEnd(solveStrip, open, kept),
+        );
+      }
+      return onceForEach(solveStrip(held.strip), asked, () => stayClear(solveStrip, held.strip, kept));
     }
     case 'arc':
     case 'brazing':
@@ -127,7 +133,7 @@ function seamClear(
   }
   const first = seamHeat(one, source, 0);
   if (!first.ok) return first;
-  const reachMm = quantityOf(one.operation.free_end, 'length') ?? farthestSeamMm;
+  const reachMm = statedEndMm(one.operation) ?? farthestSeamMm;
   const isKept = (distanceMm: number): boolean => {
     const heat = seamHeat(one, source, distanceMm);
     return heat.ok && heat.peakCelsius <= celsius;

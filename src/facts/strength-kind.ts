@@ -1,5 +1,5 @@
 import { strengthLeft } from '../heat/strength-left.ts';
-import type { StrengthKind, StrengthLeft } from '../heat/strength-answer.ts';
+import type { Delivered, StrengthKind, StrengthLeft } from '../heat/strength-answer.ts';
 import type { TemperatureHistory } from '../heat/point-history.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 
@@ -23,5 +23,14 @@ export function strengthLeftOf(
   history: TemperatureHistory,
 ): StrengthLeft | undefined {
   const kind = strengthKind(neighbour);
-  return kind === undefined ? undefined : strengthLeft(kind, history);
+  return kind === undefined ? undefined : strengthLeft(kind, history, deliveredOf(kind, neighbour.part));
+}
+
+/** Harder steel than the usual 480 HV (1555 MPa by ISO 18265) tempers from where it is; for softer steel 480 HV errs high. */
+const usualTensileMpa = 1555;
+
+function deliveredOf(kind: StrengthKind, part: Neighbour['part']): Delivered {
+  const tensileMpa = part?.material.tensileMinMpa;
+  const isMartensite = kind === 'press-hardened' || kind === 'martensitic';
+  return isMartensite && tensileMpa !== undefined && tensileMpa > usualTensileMpa ? { tensileMpa } : {};
 }

@@ -1,11 +1,11 @@
-import type { Operation, Part, Plan } from '../generated/plan-types.ts';
+import type { Joint, Operation, Part, Plan } from '../generated/plan-types.ts';
 import type { DerivationContext } from './context.ts';
 import type { SettledMaterial } from '../steel/settle-material.ts';
 import { calledKind } from './called-kind.ts';
 import { carriesCrashLoad, carriesCrashLoadByStrength, usuallyCosmetic } from './part-kinds.ts';
 import { compareMaterials, completePart, packPartOf, strongerMaterial } from './pack-part.ts';
 import { settlePartMaterial } from './part-material.ts';
-import { listOf } from './quantity-of.ts';
+import { listOf, quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, ReferenceSurvey, Survey } from './survey.ts';
 import { operationTraits } from './survey-operation.ts';
 import { bestCitation, surveyCitations, surveyReferences } from './survey-references.ts';
@@ -16,8 +16,9 @@ import { otherSides, twinParts } from './twin-parts.ts';
 export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
   const references = surveyReferences(plan);
   const referenceById = firstById(references, (survey) => survey.reference.id);
+  const thicknessMm = thicknessById(plan);
   const parts = plan.parts.map((part, index) =>
-    surveyPart(plan, context, part, `/parts/${String(index)}`, referenceById),
+    surveyPart(plan, context, part, `/parts/${String(index)}`, referenceById, thicknessMm),
   );
   const twins = twinParts(parts);
   return {
@@ -43,6 +44,7 @@ function surveyPart(
   written: Part,
   at: string,
   referenceById: ReadonlyMap<string, ReferenceSurvey>,
+  thicknessMm: Thicknesses,
 ): PartSurvey {
   const operations: OperationSurvey[] = [];
   const called = calledKind(written);
@@ -60,7 +62,8 @@ function surveyPart(
     names: namedIds(part),
   };
   part.operations?.forEach((operation, index) => {
-    operations.push(surveyOperation(operation, `${at}/operations/${String(index)}`, survey, referenceById));
+    const place = `${at}/operations/${String(index)}`;
+    operations.push(surveyOperation(operation, place, survey, referenceById, thicknessMm));
   });
   return survey;
 }
@@ -94,6 +97,7 @@ function surveyOperation(
   at: string,
   part: PartSurvey,
   referenceById: ReadonlyMap<string, ReferenceSurvey>,
+  thicknessMm: Thicknesses,
 ): OperationSurvey {
   const isList = Array.isArray(operation.cite);
   const citations = surveyCitations(
@@ -108,9 +112,40 @@ function surveyOperation(
     part,
     citations,
     ...(restsOn === undefined ? {} : { restsOn }),
-    joints: (operation.joints ?? []).map((joint, index) => ({ joint, at: `${at}/joints/${String(index)}` })),
+    joints: (operation.joints ?? []).map((joint, index) => {
+      const thinnest = thinnestMm(joint, part.part, thicknessMm);
+      return {
+        joint,
+        at: `${at}/joints/${String(index)}`,
+        ...(thinnest === undefined ? {} : { thinnestMm: thinnest }),
+      };
+    }),
     ...operationTraits(operation, part.part),
   };
+}
+
+/** Of a listed part, mm. */
+type Thicknesses = (id: string | undefined) => number | undefined;
+
+function thicknessById({ parts }: Plan): Thicknesses {
+  return (id) => quantityOf(parts.find((part) => part.id === id)?.thickness, 'length');
+}
+
+/**
+ * The thinnest sheet of a joint: heat runs furthest in it. Edges that meet are of one sheet; for every other joint the plan must
+ * name what it is joined to.
+ */
+function thinnestMm(joint: Joint, part: Part, thicknessMm: Thicknesses): number | undefined {
+  const ids = new Set([...(joint.sheets ?? []), ...listOf(joint.to)]);
+  if (part.id !== undefined) ids.delete(part.id);
+  const isOneSheet = joint.form === 'open butt' || joint.form === 'butt with insert';
+  if (ids.size === 0 && !isOneSheet && (joint.sheets ?? []).length === 0) return undefined;
+  let thinnest = quantityOf(part.thickness, 'length');
+  for (const id of ids) {
+    const other = thicknessMm(id);
+    thinnest = thinnest === undefined || other === undefined ? undefined : Math.min(thinnest, other);
+  }
+  return thinnest;
 }
 
 function structural(part: Part, strengthClass: SettledMaterial['class']): TriState {

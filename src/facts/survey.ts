@@ -64,6 +64,8 @@ export interface OperationSurvey {
 export interface JointSurvey {
   readonly joint: Joint;
   readonly at: string;
+  /** Of the sheets that it joins, mm; undefined where one of them, or its thickness, is not known. */
+  readonly thinnestMm?: number;
 }
 
 export interface PartSurvey {

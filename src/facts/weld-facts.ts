@@ -22,6 +22,8 @@ export function weldFacts(one: OperationSurvey): Readonly<Record<WeldFact, Fact>
   const thicknessMm = quantityOf(one.part.part.thickness, 'length');
   if (arc === undefined) return none('Nothing is welded or brazed by an arc.', place);
   if (thicknessMm === undefined) return none('The sheet thickness is not stated.', place);
+  const silent = arc.beads.find((bead) => bead.silent !== undefined)?.silent;
+  if (silent !== undefined) return none(silent, place);
   const heatInputJPerMm = arc.joulePerMm2 * thicknessMm;
   const from = (value: number, note?: string): Fact =>
     arc.assumption === undefined

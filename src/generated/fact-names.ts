@@ -29,6 +29,8 @@ export interface FactNames {
     | 'plan.cutting_or_hot_work'
     | 'plan.electric_welding'
     | 'plan.bake'
+    | 'plan.bake_hottest'
+    | 'plan.bake_coldest'
     | 'plan.paint_cure_open'
     | 'plan.bakes_together_over'
     | 'plan.lifting_or_battery_work'
@@ -170,6 +172,7 @@ export interface FactNames {
     | 'operation.alters_structure'
     | 'operation.hot'
     | 'operation.flame_or_arc'
+    | 'operation.sparks'
     | 'operation.joints_stated'
     | 'operation.unit_beside'
     | 'operation.planned'
@@ -192,6 +195,7 @@ export interface FactNames {
     | 'operation.limit_kept'
     | 'operation.times'
     | 'operation.measured_by'
+    | 'operation.measured_at'
     | 'operation.instrument'
     | 'operation.cooling'
     | 'operation.neighbours_stated'
@@ -229,6 +233,7 @@ export interface FactNames {
     | 'exposure.over_time'
     | 'exposure.tensile_left'
     | 'exposure.loss'
+    | 'exposure.strength_open'
     | 'exposure.margin'
     | 'exposure.stay_clear'
     | 'exposure.sink'
@@ -503,6 +508,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.cutting_or_hot_work': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, ground, drilled, welded, brazed or heated on the vehicle.' },
   'plan.electric_welding': { kind: 'plan', type: 'yes-no', description: 'Whether arc or resistance welding is done on the vehicle.' },
   'plan.bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the refinish is baked with the vehicle in the booth.' },
+  'plan.bake_hottest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of any bake on the vehicle: of the metal, or of the air of a booth.' },
+  'plan.bake_coldest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Lowest temperature of any bake on the vehicle.' },
   'plan.paint_cure_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether paint is laid on with the part on the vehicle and nobody says how it dries: no bake, no temperature, no lamp.' },
   'plan.bakes_together_over': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'By how much the several bakes of one part are longer together than the traction battery in the vehicle may see. Parts that are baked with the same figures are baked together.' },
   'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or worked on, or the vehicle is lifted or anchored at it.' },
@@ -640,6 +647,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.alters_structure': { kind: 'operation', type: 'yes-no', description: 'Whether it cuts, joins, heats, straightens or replaces a structural part, so that it must rest on the maker’s procedure.' },
   'operation.hot': { kind: 'operation', type: 'yes-no', description: 'Whether it welds, brazes, heats, grinds or cuts hot on the vehicle.' },
   'operation.flame_or_arc': { kind: 'operation', type: 'yes-no', description: 'Whether a flame, an inductor or an arc is at work on the vehicle, so that heat runs along the sheet; resistance spots alone are not.' },
+  'operation.sparks': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is cut, ground or drilled without a flame or an arc in the same operation: sparks and chips fly, and a drill comes out at the back.' },
   'operation.joints_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
   'operation.unit_beside': { kind: 'operation', type: 'yes-no', description: 'Whether an undeployed restraint unit stays fitted at a part that this operation joins, or that lies on or under its own, and whose distance is not listed.' },
   'operation.planned': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is to be done, or was: false only where the plan says so.' },
@@ -662,9 +670,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.limit_kept': { kind: 'operation', type: 'yes-no', description: 'Whether temperature, time and number of heatings stay within the limit that the plan says the page sets.' },
   'operation.times': { kind: 'operation', type: 'count', description: 'Number of heatings of the part at this place.' },
   'operation.measured_by': { kind: 'operation', type: 'word', words: ['temperature crayon', 'contact probe', 'infra-red on a prepared spot', 'infra-red', 'none'], description: 'How the temperature is measured.' },
+  'operation.measured_at': { kind: 'operation', type: 'text', description: 'Where the temperature is measured.' },
   'operation.instrument': { kind: 'operation', type: 'word', words: ['in date', 'overdue'], description: 'Whether the instrument that measures the heat is in calibration on the day of the work, or today. A crayon needs none.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], description: 'How it cools.' },
-  'operation.neighbours_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says what lies beside the hot work, or that nothing does within 300 mm.' },
+  'operation.neighbours_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says that, beside what it lists, nothing sensitive lies within 300 mm of the hot work. A list alone says nothing of what it leaves out.' },
   'operation.earth_and_units_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether earth clamp and control units are stated.' },
   'operation.fire_watch_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a fire watch is stated.' },
   'provision.says': { kind: 'operation', type: 'word', words: ['shall', 'shall not', 'may', 'silent'], description: 'What the vehicle pack’s provisions say of this operation on this part.' },
@@ -678,7 +687,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'citation.rested_on': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation rests on this citation: the best of those it gives.' },
   'citation.place_stated': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether page, section or step is stated, or the document is a single sheet.' },
-  'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'stainless steel', 'magnesium or composite', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel of unknown class on a structural part counts as hardened.' },
+  'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'aluminium 7xxx', 'aluminium casting', 'aluminium of unknown alloy', 'stainless steel', 'magnesium or composite', 'unknown material', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel that is called soft and read in no document of the maker counts as hardened on a structural part.' },
   'exposure.name': { kind: 'exposure', type: 'text', alwaysKnown: true, description: 'What the shop calls it.' },
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
@@ -697,6 +706,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.over_time': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'Time at the time-limit’s temperature minus the time allowed.' },
   'exposure.tensile_left': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Least tensile strength left after the history, of before: by the tempering curve with its scatter for press-hardened and martensitic steel, by published bounds for multi-phase steel.' },
   'exposure.loss': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Greatest loss of tensile strength that must be reckoned with: what is left taken from 100 %.' },
+  'exposure.strength_open': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it is hardened or multi-phase steel of a kind that there is a model for, and the model says nothing for this heat or this strength.' },
   'exposure.margin': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Limit minus peak.' },
   'exposure.stay_clear': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance from the edge of the heat along the metal from which on the limits of temperature and time are kept, in whole millimetres upwards.' },
   'exposure.sink': { kind: 'exposure', type: 'text', description: 'What takes heat out of the metal on the way and was counted, with its place.' },

@@ -782,6 +782,9 @@ export type Point = readonly SignedLength[];
 /** What a voltmeter shows, with unit: 0.2 V, 390 mV. A sign tells only which lead lay where. */
 export type SignedVoltage = string;
 
+/** Way to the free end of the sheet with unit: 60 mm; or `runs on`. */
+export type FreeEnd = string;
+
 /** Length with unit; a sign is allowed. */
 export type SignedLength = string;
 
@@ -1074,8 +1077,12 @@ export interface Operation {
   /** How many times the place is heated, earlier heatings included. */
   readonly times?: number;
   readonly measured_by?: MeasuredBy;
-  /** Edge of the heated zone to the free end of the sheet or flange, on the side of the neighbours. */
-  readonly free_end?: Length;
+  /** Edge of the heated zone to the free end of the sheet or flange, on the side of the neighbours; `runs on` where the sheet goes on past all of them. Without it the sheet is taken to end at each neighbour, which is the hottest that it can be. */
+  readonly free_end?: FreeEnd;
+  /** Whether both faces of the heated sheet lose heat to air, or one lies on foam, a sound pad, a covering or another hot sheet. Not stated, both are taken, unless the part holds foam or a sound pad. */
+  readonly cooled_faces?: 'both' | 'one';
+  /** Temperature below which the sheet was let cool before this heat, or before these seams. Without it heats and seams beside one neighbour follow each other without a pause. */
+  readonly starts_below?: Temperature;
   /** How it cools. */
   readonly cooling?: 'still air' | 'fan' | 'water' | 'wet cloth';
   /** Limit that the cited page sets for this heat. */
@@ -1084,7 +1091,7 @@ export interface Operation {
   readonly off_vehicle?: boolean;
   /** What lies beside the hot work. An empty list says that nothing does; `clear_within` says how far it was looked. */
   readonly near?: readonly Near[];
-  /** Distance within which nothing else sensitive lies. */
+  /** Distance within which nothing sensitive lies beside what `near` lists; 300 mm is looked at around every hot work. */
   readonly clear_within?: Length;
   /** How a straightening is done. */
   readonly method?: 'cold' | 'with heat';

@@ -66,6 +66,59 @@ export function stayClear(solve: HeatSolver, heat: HeldHeat, limit: KeptLimit): 
   };
 }
 
+/** Farther than any body sheet carries a heat that harms, mm; where the search for a place at the end of its sheet stops. */
+const farthestEndMm = 500;
+
+/**
+ * The least distance, in whole mm upwards, from which on a limit is kept by a place that lies at the free end of its sheet, wherever that
+ * is: the worst of every sheet of which nobody says where it ends. Mostly three to six solves, ten at most; right as for `stayClear`, since a longer
+ * sheet is at its end no warmer than a shorter one at its own. The next place to try is where a straight line through the
+ * logarithms of two rises meets the limit; where that does not close in, the middle.
+ */
+export function stayClearAtEnd(solve: HeatSolver, heat: HeldHeat, limit: KeptLimit): Sought {
+  const ambient = heat.ambientCelsius ?? 20;
+  const wanted = Math.log(Math.max(1, limit.celsius - ambient));
+  let failed: string | undefined;
+  const tryAt = (endMm: number): { readonly kept: boolean; readonly logRise: number } => {
+    const answer = solve({ ...heat, freeEndMm: endMm });
+    if (!answer.ok) failed ??= answer.reason;
+    const place = answer.ok ? answer.history.at(endMm) : answer;
+    if (!place.ok) return { kept: false, logRise: Number.NaN };
+    const rise = Math.max(1, place.point.peakCelsius - ambient);
+    return { kept: limit.isKept(place.point), logRise: Math.log(rise) };
+  };
+  let broken = 0;
+  let kept: number | undefined;
+  let brokenLog = Math.log(Math.max(1, heat.sourceCelsius - ambient));
+  let keptLog = Number.NaN;
+  let next = firstEndMm;
+  for (let solves = 0; solves < mostSolves && (kept === undefined || kept - broken > 1); solves += 1) {
+    const here = tryAt(next);
+    if (failed !== undefined) return { ok: false, reason: failed };
+    if (here.kept) [kept, keptLog] = [next, here.logRise];
+    else [broken, brokenLog] = [next, here.logRise];
+    if (kept === undefined) {
+      if (broken >= farthestEndMm) break;
+      next = Math.min(farthestEndMm, broken * 2);
+      continue;
+    }
+    const line = broken + ((kept - broken) * (brokenLog - wanted)) / (brokenLog - keptLog);
+    const middle = (kept + broken) / 2;
+    // Every third try halves, lest a limit that is not of temperature alone keep the line to one side.
+    const aim = solves % 3 === 2 || !Number.isFinite(line) ? middle : here.kept ? line - 0.5 : line + 0.5;
+    next = Math.min(kept - 1, Math.max(broken + 1, Math.round(aim)));
+  }
+  return kept === undefined
+    ? {
+        ok: false,
+        reason: `The limit is kept nowhere within ${String(farthestEndMm)} mm, the sheet ending there.`,
+      }
+    : { ok: true, value: kept, rounded: kept };
+}
+
+/** Where the search begins, mm: as far as most limits are kept from most heats. */
+const firstEndMm = 60;
+
 /** The least distance from which on something is kept, for anything that falls with distance; undefined when nowhere up to `reachMm`. */
 export function nearestKept(
   isKeptAt: (distanceMm: number) => boolean,

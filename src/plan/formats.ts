@@ -1,6 +1,7 @@
 import { dimensions } from '../quantity/dimension.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { readDate, readMoment } from '../quantity/iso-date.ts';
+import { readFreeEnd } from '../quantity/read-free-end.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { readSignedLength } from '../quantity/read-signed-length.ts';
 import { readSignedVoltage } from '../quantity/read-signed-voltage.ts';
@@ -16,6 +17,7 @@ export type FormatFault = (text: string) => string | undefined;
  */
 export const formatFaults: Readonly<Record<string, FormatFault>> = {
   ...Object.fromEntries(dimensions.map((dimension) => [formatOf(dimension), faultOf(dimension)])),
+  'free-end': (text) => reasonOf(readFreeEnd(text)),
   'signed-length': (text) => reasonOf(readSignedLength(text)),
   'signed-voltage': (text) => reasonOf(readSignedVoltage(text)),
   'calendar-date': (text) => reasonOf(readDate(text)),

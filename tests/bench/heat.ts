@@ -140,6 +140,7 @@ function heatedPlan(withHeat: boolean): string {
         hold: ${String(20 + 5 * n)} s
         times: 1
         measured_by: { means: contact probe }
+        free_end: runs on
         near: [${near.join(', ')}]`;
     return `
   - id: p${String(n)}

@@ -13,7 +13,20 @@ afterAll(() => {
 });
 
 const sheet = ['--sheet', '1.2mm', '--near', 'structural adhesive'];
-const mag = ['--method', 'mag', '--voltage', '17V', '--current', '90A', '--travel-speed', '8mm/s'];
+const mag = [
+  '--method',
+  'mag',
+  '--voltage',
+  '17V',
+  '--current',
+  '90A',
+  '--travel-speed',
+  '8mm/s',
+  '--edge',
+  'runs on',
+  '--metal',
+  'high-strength',
+];
 
 interface Answer {
   readonly stay_clear: { readonly value: number } | null;
@@ -75,10 +88,12 @@ describe('planish heat for a seam', () => {
     expect(json([...args, ...sheet]).seam.heat_input.value).toBeCloseTo(kiloJoulePerMm, 4);
   });
 
-  test('silent settings are answered with the worst that is usual, which is said', () => {
-    const { stdout } = runPlanish(['heat', '--method', 'arc seam', ...sheet]);
-    expect(stdout).toContain('200 J/mm');
-    expect(json(['--method', 'arc seam', ...sheet]).stay_clear?.value).toBeGreaterThan(
+  const seen = ['--edge', 'runs on', '--metal', 'high-strength'];
+
+  test('silent settings are answered with the worst, which is said', () => {
+    const { stdout } = runPlanish(['heat', '--method', 'arc seam', ...sheet, ...seen]);
+    expect(stdout).toContain('1000 J/mm');
+    expect(json(['--method', 'arc seam', ...sheet, ...seen]).stay_clear?.value).toBeGreaterThan(
       json([...mag, ...sheet]).stay_clear?.value ?? Infinity,
     );
   });
@@ -125,7 +140,8 @@ parts:
     thickness: 1.2 mm
     operations:
       - do: weld
-        joints: [{ method: arc seam, settings: { voltage: 17 V, current: 90 A, travel_speed: 8 mm/s } }]
+        free_end: runs on
+        joints: [{ method: arc seam, form: open butt, settings: { voltage: 17 V, current: 90 A, travel_speed: 8 mm/s } }]
         near: [{ item: sealer, distance: 30 mm, path: same sheet }]
 `,
     );

@@ -27,7 +27,7 @@ const rail = [
     '--hold',
     '60s',
   ],
-  ...['--times', '1', '--sheet', '1.2 mm', '--metal', 'high-strength'],
+  ...['--times', '1', '--sheet', '1.2 mm', '--metal', 'high-strength', '--edge', 'runs on'],
 ];
 const near = (what: string): readonly string[] => ['--near', what];
 
@@ -162,9 +162,9 @@ describe('planish heat without a plan', () => {
       time_above_limit: null,
       reason: expect.stringContaining('free end'),
     });
-    expect(json([...torch, ...near('paint')])).toMatchObject({
+    expect(json([...torch, ...near('mild')])).toMatchObject({
       stay_clear: null,
-      reason: expect.stringContaining('no limit for paint'),
+      reason: expect.stringContaining('no limit for plain steel'),
     });
   });
 

@@ -13,10 +13,11 @@ describe('the sheets of a plan', () => {
     expect(places('vehicle')).toEqual(['/vehicle']);
     expect(places('reference')).toEqual(['/references/0', '/references/1']);
     expect(places('part')).toEqual(['/parts/0', '/parts/1', '/parts/2', '/parts/3', '/parts/4', '/parts/5']);
-    expect(places('operation')).toHaveLength(7);
-    expect(places('joint')).toEqual(
-      [0, 1, 2, 3, 4, 5].map((index) => `/parts/1/operations/0/joints/${String(index)}`),
-    );
+    expect(places('operation')).toHaveLength(8);
+    expect(places('joint')).toEqual([
+      ...[0, 1, 2, 3, 4, 5].map((index) => `/parts/1/operations/0/joints/${String(index)}`),
+      '/parts/1/operations/1/joints/0',
+    ]);
     expect(places('point')).toEqual([0, 1, 2].map((index) => `/measurements/points/${String(index)}`));
     expect(places('opening')).toEqual(['/measurements/openings/0']);
     expect(places('deviation')).toEqual(['/deviations/0']);

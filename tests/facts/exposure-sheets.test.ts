@@ -206,7 +206,11 @@ describe('an item stays unless what is said of it makes it harmless', () => {
     ['item: high-voltage cable, treatment: renewed', true],
     ['item: fuel tank, treatment: renewed', true],
     ['item: gas cylinder, treatment: renewed', true],
-    ['item: structural adhesive, treatment: renewed', false],
+    // Adhesive in a joint comes off with nothing but its joint: by a page, or by a bond that the plan makes.
+    ['item: structural adhesive, treatment: renewed', undefined],
+    ['item: structural adhesive, treatment: removed', undefined],
+    ['item: structural adhesive, treatment: renewed, cite: { reference: old, at: p. 1 }', undefined],
+    ['item: structural adhesive, treatment: renewed, cite: { reference: own, at: p. 1 }', false],
     ['item: cavity wax, treatment: renewed', false],
     ['item: structural adhesive, treatment: emptied', true],
     ['item: brake line, treatment: emptied', false],
@@ -321,7 +325,7 @@ parts:
   - id: h
     grade: HC340LA
     thickness: 1.2 mm
-    operations: [{ do: heat, source: oven, temperature: 300 °C, hold: 60 s, times: 1, measured_by: { means: contact probe }, near: [{ distance: 30 mm, path: joined, ${near} }] }]
+    operations: [{ do: heat, source: oven, temperature: 300 °C, hold: 60 s, times: 1, measured_by: { means: contact probe }, free_end: runs on, near: [{ distance: 30 mm, path: joined, ${near} }] }]
   - { id: n, grade: 22MnB5 }
   - { id: m, grade: HC340LA, grade_from: { by: marking on part } }`);
 

@@ -29,7 +29,11 @@ describe('what stands how much heat', () => {
     ['grade: DC01+LC, grade_from: { by: marking on part }', 'plain steel'],
     ['class: ultra-high-strength', 'hardened or multi-phase steel'],
     ['grade: 22MnB5', 'hardened or multi-phase steel'],
-    ['class: aluminium', 'aluminium'],
+    ['class: aluminium, structural: false', 'aluminium'],
+    ['grade: EN AW-6016-T4', 'aluminium'],
+    // Handbook heat.md section 8: 7xxx 120 °C, castings no heat.
+    ['grade: EN AW-7075-T6', 'aluminium 7xxx'],
+    ['grade: EN AC-43500', 'aluminium casting'],
     ['class: stainless', 'stainless steel'],
     ['class: magnesium', 'magnesium or composite'],
     ['class: composite', 'magnesium or composite'],
@@ -52,10 +56,17 @@ describe('what stands how much heat', () => {
   });
 
   test('what is not known is taken as the weakest that it may be, and said to be assumed', () => {
-    expect(victim('kind: b-pillar')).toEqual(['hardened or multi-phase steel', 'assumed']);
-    expect(victim('kind: bracket')).toEqual(['hardened or multi-phase steel', 'assumed']);
-    expect(victim('grade: XQ-17, structural: true')).toEqual(['hardened or multi-phase steel', 'assumed']);
-    expect(victim('kind: bonnet')).toEqual(['aluminium', 'assumed']);
-    expect(victim('kind: side panel, structural: false')).toEqual(['aluminium', 'assumed']);
+    for (const entries of [
+      'kind: b-pillar',
+      'kind: bracket',
+      'grade: XQ-17, structural: true',
+      'kind: bonnet',
+      'kind: side panel, structural: false',
+      // A strength alone does not tell steel from aluminium.
+      'strength: 300 MPa, kind: bonnet',
+    ]) {
+      expect([entries, victim(entries)]).toEqual([entries, ['unknown material', 'assumed']]);
+    }
+    expect(victim('class: aluminium')).toEqual(['aluminium of unknown alloy', 'assumed']);
   });
 });

@@ -72,6 +72,7 @@ parts:
           - { to: sill, method: adhesive and rivet, sheets: [ring, sill], pitch: 30 mm, edge: 10 mm, adhesive: { lot: L1, expires: 2026-12-01, open_time: 60 min, closed_after: 30 min }, fastener: { product: R-48, kind: structural, diameter: 4.8 mm, head: raised, grip_from: 2 mm, grip_to: 4 mm, coating: zinc flake }, old_holes: beside them, edges_sealed: true, own_tools: true }
           - { to: sill, method: adhesive, sheets: [skin, ring, sill] }
         near: [{ item: wiring, distance: 20 mm, path: joined }]
+      - { do: weld, joints: [{ method: arc seam, form: open butt, settings: { voltage: 17 V, current: 90 A, travel_speed: 8 mm/s } }] }
       - { do: section, at: B, cut_with: saw, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
   - id: sill
     kind: sill
@@ -85,7 +86,7 @@ parts:
         temperature: 600 °C
         hold: 60 s
         times: 1
-        measured_by: { means: contact probe, calibration_due: 2027-01-01 }
+        measured_by: { means: contact probe, place: middle of the zone, calibration_due: 2027-01-01 }
         cooling: still air
         near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 }, sink: { kind: wet cloth, distance: 10 mm, width: 20 mm, length: 300 mm, water: 200 g, across: true, done: 2026-10-08 }, watched_by: { means: contact probe }, reading: 90 °C }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
         limit: { temperature: 650 °C, time: 90 s, times: 2, cite: { reference: own } }

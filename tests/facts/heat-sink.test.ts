@@ -13,7 +13,7 @@ function beside(
 ) {
   const near = `item: structural adhesive, distance: 70 mm, path: joined${sink === undefined ? '' : `, sink: { ${sink} }`}${given.more ?? ''}`;
   return factsOf(
-    `parts: [{ id: h, grade: HC340LA, thickness: 1.2 mm, operations: [{ do: heat, source: induction, temperature: 600 °C, hold: ${given.hold ?? '60 s'}, times: 1, measured_by: { means: contact probe }, near: [{ ${near} }] }] }]`,
+    `parts: [{ id: h, grade: HC340LA, thickness: 1.2 mm, operations: [{ do: heat, source: induction, temperature: 600 °C, hold: ${given.hold ?? '60 s'}, times: 1, measured_by: { means: contact probe }, free_end: runs on, near: [{ ${near} }] }] }]`,
     { stage: given.stage ?? 'release' },
   );
 }

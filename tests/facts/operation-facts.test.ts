@@ -150,10 +150,11 @@ describe('what lies around it', () => {
   const around = (entries: string): unknown =>
     operation(`do: heat, ${entries}`).value('operation.neighbours_stated');
 
-  test('is stated by what is near, or by looking 300 mm around (common practice)', () => {
+  test('is stated by looking 300 mm around (common practice); a list alone leaves open what it leaves out', () => {
     expect(around('step: 1')).toBe(false);
     expect(around('near: []')).toBe(false);
-    expect(around('near: [{ item: foam }]')).toBe(true);
+    expect(around('near: [{ item: foam }]')).toBe(false);
+    expect(around('near: [{ item: foam }], clear_within: 300 mm')).toBe(true);
     expect(around('clear_within: 299 mm')).toBe(false);
     expect(around('clear_within: 300 mm')).toBe(true);
     expect(around('clear_within: 12 in')).toBe(true);

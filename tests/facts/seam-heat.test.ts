@@ -4,7 +4,7 @@ import { factsOf } from './facts-of.ts';
 /** Peak 10 mm beside a seam in 1.2 mm sheet. */
 function peakBeside(joint: string, sheet = 'grade: HC340LA'): number {
   const derived = factsOf(`parts:
-  - { id: h, ${sheet}, thickness: 1.2 mm, operations: [{ do: weld, joints: [{ ${joint} }], near: [{ item: sealer, distance: 10 mm, path: same sheet }] }] }`);
+  - { id: h, ${sheet}, thickness: 1.2 mm, operations: [{ do: weld, free_end: runs on, joints: [{ form: open butt, ${joint} }], near: [{ item: sealer, distance: 10 mm, path: same sheet }] }] }`);
   return Number(derived.value('exposure.peak'));
 }
 

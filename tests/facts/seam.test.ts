@@ -138,12 +138,12 @@ function isOfType(value: unknown, type: string): boolean {
 // Facts that no rule of the general pack reads: for vehicle packs and for reports. A fact that is neither read nor named here is
 // one that nobody needs.
 const informative = new Set([
-  ...['plan.job_number', 'plan.author', 'plan.signed', 'plan.vehicle_pack', 'plan.bake'],
+  ...['plan.job_number', 'plan.author', 'plan.signed', 'plan.vehicle_pack'],
   ...['reference.kind', 'reference.cited'],
   ...['reference.covers_vehicle', 'reference.id_repeated', 'part.id', 'part.tensile', 'part.yield'],
-  ...['part.hidden_by', 'part.id_repeated', 'operation.extent', 'operation.source'],
+  ...['part.hidden_by', 'part.id_repeated', 'operation.extent'],
   ...['part.hardened', 'part.weldability', 'part.carbon_equivalent'],
-  ...['operation.peak', 'provision.says', 'provision.by'],
+  ...['provision.says', 'provision.by'],
   ...['exposure.path', 'exposure.peak_at', 'exposure.time_above_limit'],
   // Asked for beside what the rules threshold: margins told as `over`, and what an arc does to the sheet.
   ...['exposure.loss', 'exposure.margin', 'exposure.how_sure'],

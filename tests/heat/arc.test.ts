@@ -36,7 +36,7 @@ test.each<readonly [string, Partial<AdamsCase>]>([
 test('no assumed heat input without a real thickness', () => {
   expect(assumedHeatInput(Number.NaN)).toMatchObject({ ok: false });
   expect(assumedHeatInput(-1)).toMatchObject({ ok: false });
-  expect(assumedHeatInput(1.2)).toEqual({ ok: true, joulePerMm: 240 });
+  expect(assumedHeatInput(1.2)).toEqual({ ok: true, joulePerMm: 1200 });
 });
 
 test('more heat, nearer, warmer before or a nearer free edge never gives a cooler place', () => {

@@ -9,6 +9,7 @@ import {
   mostSolves,
   nearestKept,
   stayClear,
+  stayClearAtEnd,
 } from '../../src/heat/stay-clear.ts';
 import type { HeatSolver, HeldHeat, KeptLimit, Sought } from '../../src/heat/stay-clear.ts';
 import { tensileLeft } from '../../src/heat/tempering.ts';
@@ -252,5 +253,47 @@ describe('for any heat and limit', () => {
       600,
     );
     expect(found(highestTemperature(solveHeldSheet, rail, rounded - 1, upTo(200))).value).toBeLessThan(600);
+  });
+});
+
+describe('the distance at which a place at the end of its sheet keeps a limit', () => {
+  const heat: HeldHeat = { sourceCelsius: 620, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };
+  const below = (celsius: number): KeptLimit => ({
+    celsius,
+    isKept: ({ peakCelsius }) => peakCelsius <= celsius,
+  });
+
+  test.each([60, 80, 120, 200, 250, 400])(
+    '%d °C is kept there and not a millimetre nearer, in ten solves',
+    (celsius) => {
+      let solves = 0;
+      const counted: HeatSolver = (one) => {
+        solves += 1;
+        return solveHeldSheet(one);
+      };
+      const sought = stayClearAtEnd(counted, heat, below(celsius));
+      if (!sought.ok) throw new Error(sought.reason);
+      expect(solves).toBeLessThanOrEqual(10);
+      const peakAtEnd = (endMm: number): number => {
+        const solved = solveHeldSheet({ ...heat, freeEndMm: endMm });
+        const place = solved.ok ? solved.history.at(endMm) : solved;
+        return place.ok ? place.point.peakCelsius : Number.NaN;
+      };
+      expect(peakAtEnd(sought.rounded)).toBeLessThanOrEqual(celsius);
+      expect(peakAtEnd(sought.rounded - 1)).toBeGreaterThan(celsius);
+      // Never nearer than on sheet that runs on.
+      const open = stayClear(solveHeldSheet, heat, below(celsius));
+      expect(sought.rounded).toBeGreaterThanOrEqual(open.ok ? open.rounded : Infinity);
+    },
+  );
+
+  test('what cannot be computed is told, and a limit that is nowhere kept', () => {
+    expect(stayClearAtEnd(solveHeldSheet, { ...heat, thicknessMm: 12 }, below(80))).toMatchObject({
+      ok: false,
+    });
+    expect(stayClearAtEnd(solveHeldSheet, heat, below(20))).toMatchObject({
+      ok: false,
+      reason: expect.stringContaining('500 mm'),
+    });
   });
 });
