@@ -529,10 +529,10 @@ export interface PlanVerifyCalibrationsItem {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Sensor. */
+  /** Sensor, by a name that says what it is: front camera, front radar, steering angle sensor; `none fitted` where the vehicle has none at all. */
   readonly sensor?: string;
-  /** Kind. */
-  readonly kind?: 'static' | 'dynamic' | 'both' | 'not required';
+  /** Kind; `not required` by the maker’s page, or `not fitted` where the vehicle has no such sensor. */
+  readonly kind?: 'static' | 'dynamic' | 'both' | 'not required' | 'not fitted';
   /** Result. */
   readonly result?: 'passed' | 'failed' | 'not finished';
 }
