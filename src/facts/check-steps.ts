@@ -2,6 +2,7 @@ import { checksNeeded } from './checks-needed.ts';
 import type { CheckNeeded } from './checks-needed.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
+import { saysNone } from './step-draft.ts';
 import type { CheckResult, StatedStep, StepDraft } from './step-draft.ts';
 import type { Survey } from './survey.ts';
 
@@ -15,12 +16,12 @@ export function checkSteps(survey: Survey): readonly StepDraft[] {
   const becauseOf = (asksFor: CheckNeeded['asksFor']): string | undefined =>
     needed.find((one) => one.asksFor === asksFor)?.because;
   return [
+    scanBefore(survey, becauseOf('scan after the repair')),
     check(survey, {
       what: 'scan after the repair',
       at: `${at}/scan_after`,
       step: scan,
-      // Codes that are listed are what a scan gives.
-      result: scan?.codes === undefined ? undefined : 'passed',
+      result: codesRead(scan),
       neededBecause: becauseOf('scan after the repair'),
     }),
     check(survey, {
@@ -50,6 +51,25 @@ export function checkSteps(survey: Survey): readonly StepDraft[] {
       needed.filter(({ asksFor }) => asksFor === 'sensor calibration'),
     ),
   ];
+}
+
+/** What is asked for afterwards can only be compared with what was there before. A vehicle that takes no current cannot be asked. */
+function scanBefore(survey: Survey, neededBecause: string | undefined): StepDraft {
+  const step = survey.plan.verify?.scan_before;
+  const isPossible = saysNone(step?.not_possible);
+  const draft = check(survey, {
+    what: 'scan before the repair',
+    at: '/verify/scan_before',
+    step,
+    result: isPossible ? codesRead(step) : 'not required',
+    neededBecause,
+  });
+  return { ...draft, order: 'before the work', ...(isPossible ? {} : { missing: [] }) };
+}
+
+/** Codes that are listed are what a scan gives. */
+function codesRead(scan: { readonly codes?: readonly unknown[] } | undefined): CheckResult | undefined {
+  return scan?.codes === undefined ? undefined : 'passed';
 }
 
 const alignmentResults = {
