@@ -960,7 +960,7 @@ export interface Joint {
   readonly record?: string;
   readonly note?: Text;
   /** What lies between the sheets of the flange against rust. */
-  readonly flange_coat?: 'weld-through primer' | 'zinc left whole' | 'adhesive' | 'sealer' | 'bare';
+  readonly flange_coat?: 'weld-through primer' | 'factory coat left whole' | 'adhesive' | 'sealer' | 'bare';
 }
 
 /** Number, distance and kind of the joints as the cited page states them. It counts in place of the comparison with the factory’s row. */
