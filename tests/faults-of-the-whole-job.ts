@@ -9,12 +9,12 @@ const hold = { plan, severity: 'hold' } as const;
 const stop = { plan, severity: 'stop' } as const;
 
 /** Lines of the plan that are taken out or changed, each a step of the job. */
-const scanBefore = /  scan_before: .*\n/u.exec(wholeJob)?.[0] ?? '';
-const radar = /    - \{ sensor: front radar, .*\n/u.exec(wholeJob)?.[0] ?? '';
-const fasteners = /        fasteners: .*\n/u.exec(wholeJob)?.[0] ?? '';
-const indirect = /  indirect: .*\n/u.exec(wholeJob)?.[0] ?? '';
-const sealer = /  sealer: .*\n/u.exec(wholeJob)?.[0] ?? '';
-const kept = /  kept: .*\n/u.exec(wholeJob)?.[0] ?? '';
+const scanBefore = / {2}scan_before: .*\n/u.exec(wholeJob)?.[0] ?? '';
+const radar = / {4}- \{ sensor: front radar, .*\n/u.exec(wholeJob)?.[0] ?? '';
+const fasteners = / {8}fasteners: .*\n/u.exec(wholeJob)?.[0] ?? '';
+const indirect = / {2}indirect: .*\n/u.exec(wholeJob)?.[0] ?? '';
+const sealer = / {2}sealer: .*\n/u.exec(wholeJob)?.[0] ?? '';
+const kept = / {2}kept: .*\n/u.exec(wholeJob)?.[0] ?? '';
 
 /** Twenty plans with one thing wrong anywhere from intake to release. What is a fault is common practice of the trade. */
 export const faultsOfTheWholeJob: readonly Fault[] = [
