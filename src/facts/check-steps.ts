@@ -110,10 +110,10 @@ function calibrationSteps(survey: Survey, needed: readonly CheckNeeded[]): reado
   return [...stated, check(survey, missing)];
 }
 
-/** A calibration without the name of its sensor may be that of any. */
+/** A calibration that does not name its sensor answers for none in particular. */
 function answersFor(one: Calibration, { sensor }: CheckNeeded): boolean {
-  if (sensor.length === 0 || one.sensor === undefined || isNoneFitted(one)) return true;
-  const name = one.sensor.toLowerCase();
+  if (sensor.length === 0 || isNoneFitted(one)) return true;
+  const name = (one.sensor ?? '').toLowerCase();
   return sensor.some((word) => name.includes(word.toLowerCase()));
 }
 
