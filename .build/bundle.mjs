@@ -81,7 +81,7 @@ function notices(inputs) {
 
 function notice(folder) {
   const { name, version, license } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
-  const file = readdirSync(folder).find((entry) => /^licen[cs]e(\.|$)/i.test(entry));
+  const file = readdirSync(folder).find((entry) => /^licen[cs]e([.-]|$)/i.test(entry));
   if (file === undefined) throw new Error(`${name} has no licence file to copy`);
   return `${name} ${version} (${license})\n\n${readFileSync(path.join(folder, file), 'utf8').trim()}\n`;
 }

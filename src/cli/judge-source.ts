@@ -20,6 +20,7 @@ import { placeOf } from '../plan/source-text.ts';
 import type { SourceText } from '../plan/source-text.ts';
 import { findingRange } from '../report/finding-range.ts';
 import type { PlanReport, SeverityCounts } from '../report/plan-report.ts';
+import { relatedPlaces } from '../report/related-places.ts';
 
 /** What is the same for every plan of a run. */
 export interface JudgingRun {
@@ -70,6 +71,7 @@ export function judgeSource(run: JudgingRun, file: string, bytes: Uint8Array, na
       findings: judgement.findings.map((finding) => ({
         finding,
         place: placeOf(source, findingRange(root, finding)),
+        related: () => relatedPlaces(source, root, finding),
       })),
     },
   };

@@ -2,9 +2,13 @@ import type { Finding } from '../judge/finding.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import type { Verdict } from '../judge/verdict.ts';
 import { cautions } from './cautions.ts';
+import { countOf, verdictCounts } from './count-words.ts';
+import { keepWorst, leftText } from './keep-worst.ts';
 import { paintWith } from './paint.ts';
 import type { Paint } from './paint.ts';
 import type { PlacedFinding, PlanReport, ReportForm, RunHead, RunTail } from './plan-report.ts';
+import { runSummary } from './run-summary.ts';
+import { summaryText } from './summary-text.ts';
 import { visibleText } from './visible-text.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -14,6 +18,10 @@ export interface TextOptions {
   readonly columns: number;
   /** Only what is not cleared, one line a plan. */
   readonly quiet: boolean;
+  /** Findings shown of one plan, the worst; 0 shows all. */
+  readonly mostFindings: number;
+  /** Totals by rule and by folder at the end. */
+  readonly summary: boolean;
 }
 
 const indent = '  ';
@@ -24,14 +32,23 @@ const labelWidth = deep.length - indent.length;
 /** The report as plain text: grouped by part, worst first, legible without colour and when pasted into an email. */
 export function textForm(options: TextOptions): ReportForm {
   const paint = paintWith(options.colour);
+  const summary = options.summary ? runSummary() : undefined;
   let head: RunHead | undefined;
   return {
     begin: (given) => {
       head = given;
       return '';
     },
-    plan: (plan) => (options.quiet ? quietLine(plan, paint) : planText(plan, options, paint)),
-    end: (tail) => (options.quiet ? '' : closing(tail, head, options, paint)),
+    plan: (plan) => {
+      summary?.add(plan);
+      return options.quiet ? quietLine(plan, paint) : planText(plan, options, paint);
+    },
+    end: (tail) => {
+      const totals = (summary === undefined ? [] : summaryText(summary, options.columns))
+        .map((line) => `${line}\n`)
+        .join('');
+      return options.quiet ? totals : `${totals}${closing(tail, head, options, paint)}`;
+    },
   };
 }
 
@@ -43,7 +60,7 @@ function quietLine(plan: PlanReport, paint: Paint): string {
   return `${visibleText(plan.file)}: ${paint.verdict(plan.verdict, plan.verdict)}, ${said}\n`;
 }
 
-function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): string {
+function planText(plan: PlanReport, { columns, mostFindings }: TextOptions, paint: Paint): string {
   const lines: string[] = [paint.strong(visibleText(plan.file))];
   const about = [plan.title, plan.stage === undefined ? undefined : `stage ${plan.stage}`];
   const aboutText = about.filter((text) => text !== undefined).join(', ');
@@ -64,7 +81,8 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
   }
   let part: string | undefined;
   let first = true;
-  for (const placed of plan.findings) {
+  const shown = keepWorst(plan.findings, mostFindings);
+  for (const placed of shown.kept) {
     const group = groupName(placed.finding);
     if (first || group !== part) {
       lines.push('', ...wrapText(visibleText(group), columns, indent).map((line) => paint.strong(line)));
@@ -73,6 +91,8 @@ function planText(plan: PlanReport, { columns }: TextOptions, paint: Paint): str
     }
     lines.push(...findingLines(placed, columns, paint));
   }
+  const left = leftText(shown);
+  if (left !== undefined) lines.push('', ...wrapText(`${left} --max-findings 0 shows all.`, columns, indent));
   if (plan.lifted.length > 0) {
     lines.push('', `${indent}${paint.strong('Lifted by the maker’s statement')}`);
     for (const { rule, by, part: on, operation } of plan.lifted) {
@@ -112,10 +132,6 @@ function countText({ counts, verdict }: PlanReport): string {
     countOf(note, 'note'),
   ];
   return words.join(', ');
-}
-
-function countOf(count: number, word: string): string {
-  return `${count === 0 ? 'no' : String(count)} ${word}${count === 1 ? '' : 's'}`;
 }
 
 function groupName({ part, partName }: Finding): string {
@@ -163,10 +179,7 @@ function numbersText({ facts }: Finding): string {
 function closing(tail: RunTail, head: RunHead | undefined, { columns }: TextOptions, paint: Paint): string {
   const lines: string[] = [];
   if (tail.plans > 1) {
-    const each = (['stopped', 'not judged', 'held', 'cleared'] as const)
-      .filter((verdict) => tail.verdicts[verdict] > 0)
-      .map((verdict) => `${String(tail.verdicts[verdict])} ${verdict}`);
-    lines.push(`${paint.strong(`${String(tail.plans)} plans`)}: ${each.join(', ')}.`);
+    lines.push(`${paint.strong(`${String(tail.plans)} plans`)}: ${verdictCounts(tail.verdicts)}.`);
   }
   if (head !== undefined) {
     const packs = head.packs.map(

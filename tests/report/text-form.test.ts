@@ -5,7 +5,7 @@ import type { PlanReport } from '../../src/report/plan-report.ts';
 import { head, placed, planReport, tail } from './invented-report.ts';
 
 const form = (options: Partial<Parameters<typeof textForm>[0]> = {}): ReturnType<typeof textForm> =>
-  textForm({ colour: false, columns: 80, quiet: false, ...options });
+  textForm({ colour: false, columns: 80, quiet: false, mostFindings: 0, summary: false, ...options });
 const linesOf = (plan: PlanReport, options = {}): readonly string[] => form(options).plan(plan).split('\n');
 
 describe('one plan', () => {
