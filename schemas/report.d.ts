@@ -11,6 +11,7 @@ export interface Report {
   readonly facts: number;
   /** As-of date, ISO 8601. */
   readonly as_of: string;
+  readonly shard?: Shard;
   /** One entry a plan, in the order in which they were named or found. */
   readonly plans: readonly Plan[];
   /** How many plans have each verdict. */
@@ -50,6 +51,14 @@ export interface Pack {
   readonly digest: string;
   /** Whether this version was released. */
   readonly released: boolean;
+}
+
+/** Which part of the files was judged, when not all were (`--shard`). */
+export interface Shard {
+  /** From 1. */
+  readonly index: number;
+  /** How many parts there are. */
+  readonly of: number;
 }
 
 /** A stretch of the plan's text. */

@@ -67,7 +67,7 @@ function section(plan: PlanReport, mostFindings: number): string {
     ...kept.map(findingLine),
     ...(left === undefined ? [] : [`- ${left}`]),
   ];
-  const title = plan.title === undefined ? '' : `\n\n${markdownText(plan.title)}`;
+  const title = plan.title === undefined ? '' : `\n\nVehicle and job: ${markdownText(plan.title)}`;
   return `### ${plan.verdict.toUpperCase()}: ${markdownText(plan.file)}${title}\n\n${lines.join('\n')}`;
 }
 

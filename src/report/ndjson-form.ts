@@ -3,19 +3,25 @@ import { planAsJson } from './plan-json.ts';
 import type { ReportForm, RunHead } from './plan-report.ts';
 
 /**
- * One plan a line, each line whole in itself, and at the end one line with `run`, by which a file that was cut off is known. See
- * `line` and `run_line` in schemas/report.schema.json.
+ * One plan a line, each line whole in itself; schemas/report-line.schema.json. The last line also says what the run came to, so that
+ * a file that was cut off is known by its lack; for that each line is held back until the next one comes.
  */
 export function ndjsonForm(): ReportForm {
   let about: object = {};
+  let held: object | undefined;
+  const release = (): string => (held === undefined ? '' : `${JSON.stringify(held)}\n`);
   return {
     begin: (head) => {
       about = headAsJson(head);
       return '';
     },
-    plan: (plan) => `${JSON.stringify({ ...about, ...planAsJson(plan) })}\n`,
+    plan: (plan) => {
+      const line = release();
+      held = { ...about, ...planAsJson(plan) };
+      return line;
+    },
     end: ({ plans, verdicts, verdict }) =>
-      `${JSON.stringify({ ...about, run: { plans, verdicts, verdict } })}\n`,
+      `${JSON.stringify({ ...about, ...held, run: { plans, verdicts, verdict } })}\n`,
   };
 }
 
