@@ -168,6 +168,8 @@ export interface Finding {
   readonly severity: Severity;
   /** Id of the part. */
   readonly part?: string;
+  /** What the shop calls the part. */
+  readonly part_name?: string;
   /** Operation word. */
   readonly operation?: string;
   /** What is wrong, with the number and its limit. */

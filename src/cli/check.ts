@@ -38,6 +38,8 @@ export async function check(args: readonly string[], options: CheckOptions): Pro
   const packs: readonly Pack[] = [...builtInPacks(), ...given.packs];
   const resolved = resolvePacks(packs, undefined);
   if (!resolved.ok) return refuse([resolved.sentence]);
+  // Before anything is written: who reads the first line may answer with Ctrl-C.
+  const interruption = listenForInterruption();
   const choice = chooseSources(args, process.cwd(), options.rules, options.changedSince);
   if (!choice.ok) return refuse([choice.sentence]);
   const opened = openOutputs(options, complain);
@@ -54,7 +56,6 @@ export async function check(args: readonly string[], options: CheckOptions): Pro
     resolved: new Map(),
   };
   outputs.begin(runHead(resolved.packs, options.asOfDay, options.shard));
-  const interruption = listenForInterruption();
   const tally = await judgeAll(run, choice, options, outputs, interruption);
   const nothing = emptyVerdict(choice, options.shard);
   if (tally.plans() === 0) complain(emptySentence(args, choice, options));

@@ -2,6 +2,7 @@ import { Command, Option } from 'commander';
 import { addCheckCommand } from './check-command.ts';
 import { wantsColour } from './colour-choice.ts';
 import { addHeatCommand } from './heat-command.ts';
+import { addMergeCommand } from './merge-command.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
@@ -46,6 +47,7 @@ export function program(): Command {
     });
 
   addHeatCommand(planish, today);
+  addMergeCommand(planish);
   return planish;
 }
 

@@ -25,6 +25,8 @@ export interface ReportOutputs {
   readonly begin: (head: RunHead) => void;
   readonly plan: (plan: PlanReport) => void;
   readonly end: (tail: RunTail) => void;
+  /** Leaves no trace of the files. */
+  readonly drop: () => void;
   /** Whether every place took all that it was given. */
   readonly areWhole: () => boolean;
 }
@@ -37,14 +39,15 @@ interface Place {
   readonly form: ReportForm;
   readonly write: (text: string) => string | undefined;
   readonly finish: () => string | undefined;
+  readonly drop: () => void;
 }
 
 /** Opens every file before anything is judged: a name that cannot be written is told at once, and nothing is left behind. */
 export function openOutputs(options: OutputOptions, complain: (line: string) => void): OpenedOutputs {
+  const twice = namedTwice(options.outputs);
+  if (twice !== undefined) return { ok: false, sentences: [`--output: ${twice} is named twice.`] };
   const opened = options.outputs.map((wish) => ({ wish, answer: openOutputFile(wish.file, options.force) }));
   const sentences = opened.flatMap(({ answer }) => (answer.ok ? [] : [`--output: ${answer.sentence}`]));
-  const twice = namedTwice(options.outputs);
-  if (twice !== undefined) sentences.push(`--output: ${twice} is named twice.`);
   if (sentences.length > 0) {
     for (const { answer } of opened) if (answer.ok) answer.file.drop();
     return { ok: false, sentences };
@@ -57,6 +60,7 @@ export function openOutputs(options: OutputOptions, complain: (line: string) => 
             form: reportForm(wish.form, plainText),
             write: answer.file.write,
             finish: answer.file.finish,
+            drop: answer.file.drop,
           },
         ]
       : [],
@@ -84,6 +88,9 @@ function outputsTo(places: readonly Place[], complain: (line: string) => void): 
     end: (tail) => {
       each(({ form, write, finish }) => write(form.end(tail)) ?? finish());
     },
+    drop: () => {
+      for (const { drop } of open) drop();
+    },
     areWhole: () => open.length === places.length,
   };
 }
@@ -98,6 +105,7 @@ const standardOutput = {
     }
   },
   finish: (): undefined => undefined,
+  drop: (): undefined => undefined,
 } as const;
 
 function namedTwice(wishes: readonly OutputWish[]): string | undefined {

@@ -39,6 +39,7 @@ function findingAsJson({ finding, place }: PlacedFinding): object {
     pack: finding.pack,
     severity: finding.severity,
     ...(finding.part === undefined ? {} : { part: finding.part }),
+    ...(finding.partName === undefined ? {} : { part_name: finding.partName }),
     ...(finding.operation === undefined ? {} : { operation: finding.operation }),
     message: finding.message,
     instead: finding.instead,

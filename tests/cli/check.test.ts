@@ -252,8 +252,6 @@ describe('the report', () => {
       said += String(chunk);
     });
     await new Promise((ended) => child.once('close', ended));
-    expect(said).toBe(
-      'planish: the output cannot be written to its end: who reads it has gone away.\n',
-    );
+    expect(said).toBe('planish: the output cannot be written to its end: who reads it has gone away.\n');
   });
 });

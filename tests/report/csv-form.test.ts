@@ -16,11 +16,11 @@ function written(plans: readonly PlanReport[]): string {
 
 /** Read by a strict parser of RFC 4180: rows of one length, CRLF between them. */
 function read(plans: readonly PlanReport[]): readonly Row[] {
-  return parse(written(plans), {
+  return parse<Row>(written(plans), {
     columns: true,
     record_delimiter: '\r\n',
     relax_column_count: false,
-  }) as Row[];
+  });
 }
 
 describe('rows', () => {

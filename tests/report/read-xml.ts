@@ -18,7 +18,7 @@ export function readXml(text: string): XmlElement {
   parser.on('opentag', ({ name, attributes }) => {
     const element: XmlElement = {
       name,
-      attributes: attributes as Record<string, string>,
+      attributes: attributes,
       children: [],
       text: '',
     };

@@ -23,13 +23,15 @@ const ajv = new Ajv({ strict: false, allErrors: true, unicodeRegExp: false });
 addFormats.default(ajv);
 const validate = ajv.compile(schema);
 
+type Loose = Readonly<Record<string, unknown>>;
+
 interface Sarif {
   readonly runs: readonly {
     readonly columnKind: string;
-    readonly results: readonly Record<string, any>[];
-    readonly artifacts: readonly Record<string, any>[];
-    readonly invocations: readonly Record<string, any>[];
-    readonly tool: { readonly driver: { readonly rules: readonly Record<string, any>[] } };
+    readonly results: readonly Loose[];
+    readonly artifacts: readonly Loose[];
+    readonly invocations: readonly Loose[];
+    readonly tool: { readonly driver: { readonly rules: readonly Loose[] } };
   }[];
 }
 
@@ -103,7 +105,7 @@ describe('a result', () => {
       part: 'p',
       message: 'Cut.',
     };
-    const at = (line: number): Record<string, any> | undefined =>
+    const at = (line: number): Loose | undefined =>
       read([planReport({ findings: [placed({ ...finding, fingerprint: 'f00d' }, line, 3)] })]).results[0];
     expect(at(7)).toMatchObject({
       ruleId: 'no-cut',
@@ -190,9 +192,9 @@ const said = (text: string): string =>
 test.each(hostileTexts)('%j is data wherever it stands', (text) => {
   const run = read([hostilePlan(text), { ...hostilePlan(text), file: 'other.yaml' }], 'not judged');
   expect(run.results).toHaveLength(8);
-  const stop = run.results.find((one) => one['ruleId'] === 'a');
-  expect(said(String(stop?.['message'].text))).toBe(`${text}\nInstead: ${text}`);
-  const uri = String(run.artifacts[0]?.['location'].uri);
+  const { message } = run.results.find((one) => one['ruleId'] === 'a') as { message: { text: string } };
+  expect(said(message.text)).toBe(`${text}\nInstead: ${text}`);
+  const { uri } = run.artifacts[0]?.['location'] as { uri: string };
   if (!uri.startsWith('file:'))
     expect(decodeURIComponent(uri)).toBe(text.replace(/\p{Surrogate}/gu, '\ufffd'));
   for (const { ruleIndex, ruleId } of run.results)
