@@ -54,6 +54,14 @@ if (made.error ?? made.status === null) {
   process.stderr.write('planish: no code cache was made; planish starts without one, a little later.\n');
 }
 
+// The manual page that npm installs; it is printed by the command line that it tells of.
+const manual = spawnSync(process.execPath, [path.join(root, 'bin/planish.js'), 'man'], {
+  encoding: 'utf8',
+  timeout: 60_000,
+});
+if (manual.status === 0) writeFileSync(path.join(root, 'bin/planish.1'), manual.stdout);
+else process.stderr.write('planish: no manual page was made.\n');
+
 /**
  * V8 holds a text of ASCII alone in half the room and Node reads it twice as fast. esbuild escapes what it can without
  * looking into regular expressions and templates; what is left is escaped here.

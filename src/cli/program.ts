@@ -3,6 +3,7 @@ import { addCheckCommand } from './check-command.ts';
 import { wantsColour } from './colour-choice.ts';
 import { addHeatCommand } from './heat-command.ts';
 import { addMergeCommand } from './merge-command.ts';
+import { addShellCommands } from './shell-commands.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
@@ -48,6 +49,7 @@ export function program(): Command {
 
   addHeatCommand(planish, today);
   addMergeCommand(planish);
+  addShellCommands(planish);
   return planish;
 }
 
