@@ -54,7 +54,7 @@ describe('several reports of one run', () => {
     expect(result.stdout).toBe(read('text.out'));
     // Nothing under a temporary name stays behind.
     expect(readdirSync(folder).toSorted()).toEqual(forms.map((form) => `${form}.out`).toSorted());
-  });
+  }, 60_000);
 
   test('no colour goes into a file', () => {
     const env = { FORCE_COLOR: '1' };
