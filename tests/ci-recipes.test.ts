@@ -12,8 +12,11 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { parse } from 'yaml';
+
+// Each starts other programs, which takes long on a busy machine.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const recipes = path.resolve('examples/ci');
 const bin = path.resolve('bin/planish.js');

@@ -2,10 +2,13 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { hostileTexts } from '../report/hostile-texts.ts';
 import { readXml } from '../report/read-xml.ts';
 import { runPlanish } from './run-planish.ts';
+
+// Each starts other programs, which takes long on a busy machine.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 // From the file to each form, through the command line: whatever a plan and its path hold, every form stays whole.
 const folderName = 'jobs "of" <the> & shop, =1+1 ::error';

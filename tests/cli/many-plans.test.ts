@@ -2,11 +2,14 @@ import { spawn, spawnSync } from 'node:child_process';
 import { chmodSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { progressOf } from '../../src/cli/progress.ts';
 import { fallsTo, readShard } from '../../src/cli/shard.ts';
 import { runPlanish } from './run-planish.ts';
 import type { RunResult } from './run-planish.ts';
+
+// Each starts other programs, which takes long on a busy machine.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const bin = path.resolve('bin/planish.js');
 const day = ['--as-of', '2026-10-21'];

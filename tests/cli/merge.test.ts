@@ -1,10 +1,13 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { formNames } from '../../src/cli/report-forms.ts';
 import { runPlanish } from './run-planish.ts';
 import type { RunResult } from './run-planish.ts';
+
+// Each starts other programs, which takes long on a busy machine.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const day = ['--as-of', '2026-10-21'];
 const plans = ['--rules', path.resolve('examples/rules'), path.resolve('examples/plans')];

@@ -11,10 +11,13 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { openOutputFile } from '../../src/cli/output-file.ts';
 import { runPlanish } from './run-planish.ts';
 import type { RunResult } from './run-planish.ts';
+
+// Each starts other programs, which takes long on a busy machine.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const day = ['--as-of', '2026-10-21'];
 const cleared = path.resolve('examples/plans/ring-replaced-whole.yaml');
@@ -54,7 +57,7 @@ describe('several reports of one run', () => {
     expect(result.stdout).toBe(read('text.out'));
     // Nothing under a temporary name stays behind.
     expect(readdirSync(folder).toSorted()).toEqual(forms.map((form) => `${form}.out`).toSorted());
-  }, 60_000);
+  });
 
   test('no colour goes into a file', () => {
     const env = { FORCE_COLOR: '1' };
