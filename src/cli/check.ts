@@ -55,13 +55,19 @@ export async function check(args: readonly string[], options: CheckOptions): Pro
     solveStrip: rememberingStripSolver(),
     resolved: new Map(),
   };
-  outputs.begin(runHead(resolved.packs, options.asOfDay, options.shard));
-  const tally = await judgeAll(run, choice, options, outputs, interruption);
-  const nothing = emptyVerdict(choice, options.shard);
-  if (tally.plans() === 0) complain(emptySentence(args, choice, options));
-  outputs.end(tally.tail(nothing));
-  interruption.obey();
-  return outputs.areWhole() ? tally.status(nothing) : 2;
+  try {
+    outputs.begin(runHead(resolved.packs, options.asOfDay, options.shard));
+    const tally = await judgeAll(run, choice, options, outputs, interruption);
+    const nothing = emptyVerdict(choice, options.shard);
+    if (tally.plans() === 0) complain(emptySentence(args, choice, options));
+    outputs.end(tally.tail(nothing));
+    interruption.obey();
+    return outputs.areWhole() ? tally.status(nothing) : 2;
+  } catch (error) {
+    // A defect of planish leaves no half of a file behind.
+    outputs.drop();
+    throw error;
+  }
 }
 
 async function judgeAll(
