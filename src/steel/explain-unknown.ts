@@ -1,3 +1,4 @@
+import { isBodyAlloy } from './grammar/aluminium-names.ts';
 import { isPlainPlastic } from './grammar/composite-names.ts';
 import { gradeTable } from './grade-table.ts';
 import { readOne } from './read-one.ts';
@@ -16,6 +17,12 @@ const lookUp =
 /** Says why a comparison key is not a known grade and what would settle it. `text` is the grade as the user wrote it. */
 export function explainUnknown(key: string, text: string): Unknown {
   const shown = `"${text.trim()}"`;
+  if (isBodyAlloy(key)) {
+    return {
+      reason: `${shown} may be the number of an aluminium alloy. State it with its prefix, as "EN AW-${key}", and the temper behind it.`,
+      nearest: [`EN AW-${key}`],
+    };
+  }
   if (/^\d+(?:\.\d+)?$/.test(key) && !/^1\.\d{4}$/.test(key)) {
     return {
       reason: `${shown} is a number without a unit, and no strength of sheet in MPa. A strength is stated with its unit, as "1500 MPa".`,
@@ -39,10 +46,15 @@ export function explainUnknown(key: string, text: string): Unknown {
       unusable: true,
     };
   }
-  if (/^(?:HC|HX|HCT|HDT|CR|HR|SPFC|JSC|JAC)\d{3,4}$/.test(key)) {
+  if (/^HRB\d|\dHRB/.test(key)) {
+    return {
+      reason: `${shown} is a hardness in Rockwell B, which is not converted here. State the grade, the tensile strength with its unit, or the hardness in HV or HBW.`,
+    };
+  }
+  if (/^(?:(?:HC|HX|HCT|HDT|CR|HR|SPFC|JSC|JAC)\d{2,3}[05]|(?:CR|HR)\d{2,3}[05]T|DX5\d)$/.test(key)) {
     return withNearest(
       key,
-      `${shown} is cut short: the letters after the number tell the family. State the whole designation.`,
+      `${shown} is cut short: what stands after the number tells the family. State the whole designation.`,
     );
   }
   if (isPlainPlastic(key)) {

@@ -45,7 +45,8 @@ export function refuseText(text: string): Refusal | undefined {
   }
   if (/^[\p{Pd}\u2212]\s*[\d.]/u.test(trimmed))
     return { reason: `"${trimmed}" begins with a minus; no strength or grade lies below 0. Type it again.` };
-  const markup = /<\/?[a-z!]|[a-z"'/]\s*>|&(?:\w+|#\d+);/i.exec(trimmed)?.[0];
+  // A sign of more than stands before a figure: Rm >= 980 MPa.
+  const markup = /<\/?[a-z!]|[a-z"'/]\s*>(?!\s*=?\s*\d)|&(?:\w+|#\d+);/i.exec(trimmed)?.[0];
   if (markup !== undefined)
     return { reason: `The grade holds "${markup}", which is web-page text; state the designation alone.` };
   return plain ? undefined : refuseForeignLetters(trimmed.normalize('NFKC'));
