@@ -27,14 +27,14 @@ export interface DesignationForm {
 export function* designationForms(key: string, standard?: string): Generator<DesignationForm, void> {
   yield* formsOf(key, standard);
   // Orders by EN 10346 begin so: Steel EN 10346 - DX54D+Z100-M-B-O.
-  const named = /^(?:STEEL|SHEET|STAHL|GRADE)(?=[A-Z0-9].{3})(.+)$/.exec(key)?.[1];
+  const named = /^(?:STEEL|SHEET|STAHL|GRADE|MATERIAL)[:=]?(?=[A-Z0-9].{3})(.+)$/.exec(key)?.[1];
   if (named !== undefined) yield* formsOf(named, standard);
   // In words behind a name that only the grammar knows: HSLA420 HDG.
   const [, bare, word] = coatBehind.exec(key) ?? [];
   if (bare !== undefined && word !== undefined) yield* formsOf(`${bare}${coatCode(word)}`, standard);
   // The coat ahead of the grade, as in the lists of some mills: GI DP590, GA 340BH.
-  const [, coat, coated] = /^(HDG[AI]?|G[AI]|EG)[:,]?(.{4,})$/.exec(key) ?? [];
-  if (coat !== undefined && coated !== undefined) yield* formsOf(`${coated}${coat}`, standard);
+  const [, coat, coated] = /^(HDG[AI]?|G[AI]|EG)[:,]?(.{3,})$/.exec(key) ?? [];
+  if (coat !== undefined && coated !== undefined) yield* formsOf(`${coated}${coatCode(coat)}`, standard);
 }
 
 const coatBehind = new RegExp(`^(.{3,}?)\\+?(${coatWords})$`);
@@ -63,7 +63,7 @@ const longestSize = 10;
 const size = /^(?:[T@]?=?\d{1,2}(?:\.\d+)?MM|T=\d(?:\.\d+)?|T?\d\.\d{1,2}T?(?:X\d{2,4})?|X\d{2,4}(?:MM)?)$/;
 /** Before a grade that begins with a letter, for figures run together with those of 22MnB5. */
 const sizeAhead =
-  /^(?:T=?)?(?:\d(?:\.\d{1,2})?MM[,;:X]?|(?<=^T=?)\d\.\d{1,2}[,;:]?|\d\.\d{1,2}(?=[A-Z])(?!G(?:PA|IGA)))(.{4,})$/;
+  /^(?:T=?)?(?:\d(?:\.\d{1,2})?MM[,;:X]?|(?<=^T=?)\d\.\d{1,2}[,;:]?|\d\.\d{1,2}(?=[A-Z])(?!G(?:PA|IGA)))(.{3,})$/;
 
 const state =
   /^(.+?)[,;:]?(ASDELIVERED|(?:IN)?DELIVERYCONDITION|BEFOREHARDENING|NO[NT]HARDENED|UNHARDENED|PRESSHARDENED|HARDENED|QUENCHEDANDTEMPERED|\+QT|(?:PRESS|DIE)?QUENCHED|HOT(?:STAMPED|FORMED|PRESSED)|PAINTBAKED|BAKEHARDENED|BAKED)$/;

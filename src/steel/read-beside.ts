@@ -99,7 +99,10 @@ function agrees(grade: Named, rest: Named): boolean {
 /** Share by which the trade rounds a strength: 600 for 590. */
 const rounding = 0.03;
 
-function hasStrength({ yieldMinMpa, tensileMinMpa, tensileMaxMpa }: Material, mpa: number): boolean {
+function hasStrength(
+  { yieldMinMpa, tensileMinMpa, tensileMaxMpa, tensileTypicalMpa }: Material,
+  mpa: number,
+): boolean {
   const near = (one: number | undefined): boolean =>
     one !== undefined && Math.abs(one - mpa) <= rounding * one;
   const inside =
@@ -107,7 +110,7 @@ function hasStrength({ yieldMinMpa, tensileMinMpa, tensileMaxMpa }: Material, mp
     tensileMaxMpa !== undefined &&
     mpa >= tensileMinMpa &&
     mpa <= tensileMaxMpa;
-  return near(yieldMinMpa) || near(tensileMinMpa) || inside;
+  return [yieldMinMpa, tensileMinMpa, tensileTypicalMpa].some(near) || inside;
 }
 
 function isLike(one: Material, other: Material): boolean {

@@ -39,7 +39,7 @@ const bareFigures = /^(\d{3,4}) ?\/ ?(\d{3,4})(?: ?(?:MPa|N\/mm(?:2|²|\^2)))?$/
 
 function statedPair(text: string): StrengthPair | undefined {
   const [, first, second] = bareFigures.exec(text) ?? [];
-  if (first !== undefined && second !== undefined) {
+  if (first !== undefined && second !== undefined && areSteps(text, first, second)) {
     const [low, high] = [first, second].map(Number).toSorted((a, b) => a - b);
     return pairOf(`Re ${String(low)} MPa`, `Rm ${String(high)} MPa`);
   }
@@ -50,6 +50,11 @@ function statedPair(text: string): StrengthPair | undefined {
     if (pair !== undefined) return pair;
   }
   return undefined;
+}
+
+/** Steps of five, as sheet is made; other figures only with their unit, since they may be years. */
+function areSteps(text: string, ...figures: readonly string[]): boolean {
+  return /[a-z]/i.test(text) || figures.every((one) => Number(one) % 5 === 0);
 }
 
 function pairOf(left: string, right: string): StrengthPair | undefined {

@@ -27,6 +27,10 @@ const letters: ReadonlyMap<string, string> = new Map(
 /** Below this a press-hardened word with a figure may speak of the sheet before hardening or of a soft zone, in MPa. */
 const hardenedFromMpa = 900;
 
+/** The word for the strongest, and the least yield from which any body speaks of it, in MPa (older body design). */
+const ultraWord = 'ultra-high-strength';
+const ultraFromMpa = 550;
+
 /**
  * A word of the trade with a strength beside it: `dual phase 780` is DP780, `boron 1500 MPa` PHS1500; of `UHSS 1500` the readings of the
  * strength that the word covers. Undefined where the two do not go together.
@@ -48,16 +52,16 @@ export function wordAtStrength(
   }
   if (steelRank(named.class) === undefined)
     return mpa !== undefined && strengthFits(named, mpa) ? word : undefined;
-  const inside = strength.readings.filter(
-    (one) => rankOf(one.class) >= rankOf(named.weakestClass ?? named.class),
+  const isCovered = strength.readings.every(
+    (one) =>
+      rankOf(one.class) >= rankOf(named.weakestClass ?? named.class) &&
+      rankOf(one.class) <= rankOf(named.class),
   );
-  // A strength beyond the word contradicts it.
-  const isBeyond = strength.readings.some((one) => rankOf(one.class) > rankOf(named.class));
-  if (named.weakestClass === undefined || inside.length === 0 || isBeyond) return undefined;
+  const isTooSoft = named.designation === ultraWord && (mpa ?? 0) < ultraFromMpa;
+  if (named.weakestClass === undefined || !isCovered || isTooSoft) return undefined;
   const ambiguity = `"${texts.word}" and "${texts.strength}" go together and name no grade. The strongest that both cover counts; state the grade.`;
   return {
     ...strength,
-    readings: inside,
     ambiguity,
     ...noteOf(strength.assumed === undefined ? [] : [strength.assumed], ambiguity),
   };

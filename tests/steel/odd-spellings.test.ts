@@ -12,6 +12,9 @@ describe('a grade as lists and body documents write it', () => {
     ['HC340LA;', 'HC340LA'],
     ['"HC340LA"', 'HC340LA'],
     ['1.2 mm HC340LA', 'HC340LA'],
+    ['T=1.5 HC340LA', 'HC340LA'],
+    ['Material: HC340LA', 'HC340LA'],
+    ['PHS1500 1500 MPa', 'PHS1500'],
     ['t=1.2 HC340LA', 'HC340LA'],
     ['HC340LA t1.2', 'HC340LA'],
     ['HC340LA 1.2x1250', 'HC340LA'],
@@ -38,6 +41,7 @@ describe('a grade as lists and body documents write it', () => {
     ['HC340LA galvannealed', 'high-strength', 'zinc-iron'],
     ['mild steel electro-galvanized', 'mild', 'zinc'],
     ['GA590DP', 'advanced high-strength', 'zinc-iron'],
+    ['HDG HSLA340', 'high-strength', 'zinc'],
     ['TWB: HCT600X 1.2 + DC04 1.0', 'advanced high-strength', null],
   ])('%s', (text, expected, coating) => {
     expect(tell(text)).toMatchObject({ known: 'known', class: expected, coating });

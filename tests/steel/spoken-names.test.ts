@@ -73,6 +73,10 @@ describe('yield and tensile strength side by side', () => {
     });
   });
 
+  it.each(['2020/2021', '45/45', '341/589'])('%s is none', (text) => {
+    expect(tell(text).class).toBeNull();
+  });
+
   it('in the wrong order is no answer', () => {
     expect(tell('Re 590 MPa Rm 340 MPa')).toMatchObject({ known: 'unknown', class: null });
     expect(tell('Re 590 MPa Rm 340 MPa').reason).toContain('not below');
@@ -105,12 +109,12 @@ describe('a family and its strength in words', () => {
     expect(tell(text).reason).toContain('go together');
   });
 
-  it.each(['HSLA 1500', 'mild steel 1500 MPa', 'DC04 1500 MPa', 'dual phase 1500', 'boron 500 MPa'])(
-    '%s does not go together, and the strongest counts',
-    (text) => {
-      expect(tell(text)).toMatchObject({ known: 'ambiguous', class: 'press-hardened' });
-    },
-  );
+  it.each([
+    ...['HSLA 1500', 'mild steel 1500 MPa', 'DC04 1500 MPa', 'dual phase 1500', 'boron 500 MPa'],
+    ...['UHSS 440', 'AHSS 340'],
+  ])('%s does not go together, and the strongest counts', (text) => {
+    expect(tell(text)).toMatchObject({ known: 'ambiguous', class: 'press-hardened' });
+  });
 });
 
 // BH sheet has a yield of 180 to 300 MPa (application guidelines of the steel industry, seen); JSC340H is near CR210BH (mill table, seen).
