@@ -44,7 +44,7 @@ export function steelAnswers(
     const plain = describeDesignation(text, { find });
     const rules = of(plain);
     for (const one of rules) met.add(one);
-    const answer = { ...plain, rules: rules.flatMap((one) => one.rules.map(({ rule }) => rule)) };
+    const answer = { ...plain, rules: rules.flatMap(({ names }) => names) };
     answered.set(text, answer);
     return answer;
   });

@@ -25,7 +25,13 @@ export interface DesignationForm {
  * made one by one, since most names are found as they stand. `standard` is one that the text names behind the grade.
  */
 export function* designationForms(key: string, standard?: string): Generator<DesignationForm, void> {
-  yield* formsOf(key, standard);
+  let first = standard === undefined;
+  // Most names stand alone; they are found before any of the ways below is made.
+  if (first) yield { grade: key };
+  for (const form of formsOf(key, standard)) {
+    if (!first) yield form;
+    first = false;
+  }
   // Orders by EN 10346 begin so: Steel EN 10346 - DX54D+Z100-M-B-O.
   const named = /^(?:STEEL|SHEET|STAHL|GRADE|MATERIAL)[:=]?(?=[A-Z0-9].{3})(.+)$/.exec(key)?.[1];
   if (named !== undefined) yield* formsOf(named, standard);

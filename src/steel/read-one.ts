@@ -36,8 +36,20 @@ import { steelFamily } from './steel-family.ts';
 import { steelRank } from './strength-class.ts';
 import { materialsOfEither, materialsOfTensile } from './strength-materials.ts';
 
+/** A text with blanks is taken apart in many ways, which share most of their parts. Beyond this the parts are forgotten. */
+const mostKept = 512;
+const kept = new Map<string, DesignationReading | undefined>();
+
 /** A text as one grade, word or strength; undefined when it is none of them. */
 export function readOne(text: string): DesignationReading | undefined {
+  if (kept.has(text)) return kept.get(text);
+  const reading = read(text);
+  if (kept.size >= mostKept) kept.clear();
+  kept.set(text, reading);
+  return reading;
+}
+
+function read(text: string): DesignationReading | undefined {
   const key = designationKey(text);
   const whole = inTable(key, text, undefined) ?? inGrammar(key, text, undefined) ?? inTrade(key, text);
   if (whole !== undefined) return whole;
