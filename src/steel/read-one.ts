@@ -161,6 +161,9 @@ function inGrammar(key: string, text: string, behind: string | undefined): Desig
     const byForm = !sure && !outside && doubts.length === 1;
     return answer(form, readings, doubts.length === 0 ? undefined : doubts.join(' '), [], {
       ...(byForm ? { byForm: true } : {}),
+      ...(asTensile !== undefined && doubts.length === 1 && asTensile.class === reading.class
+        ? { sameClass: true }
+        : {}),
     });
   }
   return undefined;
