@@ -20,10 +20,12 @@ const designations = [
   'XQ 17 A',
   'HC34OLA',
 ];
-const words = bundle.endsWith('.steel.cjs')
-  ? ['steel', '--format', 'json', ...designations]
-  : ['check', 'examples'];
-process.argv = [process.execPath, path.join(__dirname, '../bin/planish.js'), ...words];
+const runs = bundle.endsWith('.steel.cjs')
+  ? [
+      ['steel', '--format', 'json', ...designations],
+      ['steel', ...designations],
+    ]
+  : [['check', 'examples']];
 process.on('exit', () => {
   const code = script.createCachedData();
   const head = cacheHead(readFileSync(bundle, 'utf8'), code);
@@ -32,4 +34,7 @@ process.on('exit', () => {
   writeFileSync(aside, Buffer.concat([Buffer.from(head, 'latin1'), code]));
   renameSync(aside, cachePath(bundle));
 });
-script.runInThisContext()({}, require, module, bundle, path.dirname(bundle));
+for (const words of runs) {
+  process.argv = [process.execPath, path.join(__dirname, '../bin/planish.js'), ...words];
+  script.runInThisContext()({}, require, module, bundle, path.dirname(bundle));
+}
