@@ -5,6 +5,7 @@ import { wantsColour } from './colour-choice.ts';
 import { addHeatCommand } from './heat-command.ts';
 import { addPacksCommand } from './packs-command.ts';
 import { addMarkCommand } from './mark-command.ts';
+import { addSignCommand } from './sign-command.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
@@ -88,6 +89,7 @@ export function program(): Command {
   addPacksCommand(planish);
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
+  addSignCommand(planish, today);
   return planish;
 }
 
