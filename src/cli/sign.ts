@@ -8,7 +8,7 @@ import { formatDay } from '../quantity/format-day.ts';
 import type { PlanReport } from '../report/plan-report.ts';
 import { signedText } from '../report/signed-text.ts';
 import { textForm } from '../report/text-form.ts';
-import { visibleText } from '../report/visible-text.ts';
+import { complain } from './complain.ts';
 import { dictionary } from './dictionary.ts';
 import { readEditable } from './editable-plan.ts';
 import { loadGivenPacks } from './given-packs.ts';
@@ -92,7 +92,7 @@ export function canonical(file: string): 0 | 2 {
 }
 
 function reportText(report: PlanReport, { colour, columns, asOfDay }: SignOptions): string {
-  const form = textForm({ colour, columns, quiet: false });
+  const form = textForm({ colour, columns, quiet: false, summary: false, mostFindings: undefined });
   return [
     form.begin({
       planish: version,
@@ -117,8 +117,4 @@ function counted(count: number, word: string): string {
 function refuse(lines: readonly string[]): 2 {
   for (const line of lines) complain(line);
   return 2;
-}
-
-function complain(line: string): void {
-  writeOut(`planish: ${visibleText(line)}\n`, 'complaints');
 }
