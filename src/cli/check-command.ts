@@ -3,6 +3,8 @@ import type { Command } from 'commander';
 import { readDate } from '../quantity/iso-date.ts';
 import type { Shard } from '../report/plan-report.ts';
 import { check } from './check.ts';
+import { fix } from './fix.ts';
+import type { FixOptions } from './fix.ts';
 import { progressOf } from './progress.ts';
 import { addReportOptions, outputOptions } from './report-options.ts';
 import type { ReportFlags } from './report-options.ts';
@@ -15,6 +17,8 @@ interface CheckFlags extends ReportFlags {
   readonly locked: boolean;
   readonly changedSince?: string;
   readonly shard?: Shard;
+  readonly fix: boolean;
+  readonly yes: boolean;
 }
 
 /** Words and options of `planish check`. */
@@ -49,15 +53,19 @@ export function addCheckCommand(planish: Command, today: () => number): void {
       'judge one part of the files, such as 3/16, by their content',
       shardArgument,
     )
+    .option('--fix', 'first mend misspelt keys in the files, as far as each can only mean one', false)
+    .option('--yes', 'with --fix: write without a question', false)
     .addHelpText('after', help)
     .exitOverride()
     .action(async (plans: string[], flags: CheckFlags) => {
+      if (flags.yes && !flags.fix) command.error('error: --yes belongs to --fix');
+      const isMended = !flags.fix || (await fix(plans, fixOptions(flags)));
       const { asOf, stage, rules, locked, changedSince, shard } = flags;
       const options = outputOptions(flags);
       // Where the report itself runs down the same screen it shows how far it has come.
       const isBarSeen =
         process.stderr.isTTY && (!process.stdout.isTTY || options.quiet || options.format === 'markdown');
-      process.exitCode = await check(plans, {
+      const status = await check(plans, {
         ...options,
         asOfDay: asOf ?? today(),
         ...(stage === undefined ? {} : { stage }),
@@ -67,7 +75,12 @@ export function addCheckCommand(planish: Command, today: () => number): void {
         ...(shard === undefined ? {} : { shard }),
         progress: (total) => progressOf(total, isBarSeen),
       });
+      process.exitCode = isMended ? status : 2;
     });
+}
+
+function fixOptions({ yes }: CheckFlags): FixOptions {
+  return { yes, isTerminal: process.stdin.isTTY && process.stderr.isTTY, columns: 80 };
 }
 
 function collect(folder: string, before: readonly string[]): readonly string[] {
@@ -94,6 +107,8 @@ written.
 
 Forms: text, json, ndjson (one plan a line), csv (one finding a row), sarif,
 junit, markdown (a summary), and the annotations of github, gitlab and azure.
+--fix changes letters of keys and nothing else, shows what before it asks, and
+leaves signed plans alone; what it is not sure of stays a finding.
 A folder's .planishignore (lines as in .gitignore) names what is passed over.
 
 Examples:
@@ -102,5 +117,6 @@ Examples:
   planish check --format json - < plan.yaml
   planish check --quiet --summary jobs/
   planish check --output sarif=out.sarif --output junit=out.xml jobs/
+  planish check --fix jobs/K-2207.yaml
   planish check --changed-since origin/main jobs/
   planish check --shard 3/16 --format ndjson jobs/ > part-3.ndjson`;

@@ -257,6 +257,11 @@ function once<T>(make: () => T): () => T {
   };
 }
 
+/** Whether a YAML file of a folder is a plan. */
+export function isPlan(root: LocatedNode): boolean {
+  return kindOf(root) === 'plan';
+}
+
 /** What a YAML file of a folder is, by its top-level keys. */
 function kindOf(root: LocatedNode): 'plan' | 'skipped' | 'not a plan' {
   if (root.kind !== 'map') return 'not a plan';

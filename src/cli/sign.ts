@@ -92,7 +92,7 @@ export function canonical(file: string): 0 | 2 {
 }
 
 function reportText(report: PlanReport, { colour, columns, asOfDay }: SignOptions): string {
-  const form = textForm({ colour, columns, quiet: false, summary: false, mostFindings: undefined });
+  const form = textForm({ colour, columns, quiet: false, summary: false, mostFindings: Infinity });
   return [
     form.begin({
       planish: version,

@@ -1,0 +1,31 @@
+import type { Interface } from 'node:readline/promises';
+
+/** One who answers at a terminal. The questions go to standard error, so that standard output holds results only. */
+export interface Asker {
+  /** The answer without blanks around it; undefined when no more answers come (end of input, or Ctrl-C). */
+  readonly ask: (question: string) => Promise<string | undefined>;
+  readonly close: () => void;
+}
+
+/** Loaded only when somebody is asked: plain commands start without it. */
+export async function askAtTerminal(): Promise<Asker> {
+  const { createInterface } = await import('node:readline/promises');
+  const terminal: Interface = createInterface({ input: process.stdin, output: process.stderr });
+  let isOver = false;
+  const over = new Promise<undefined>((resolve) => {
+    terminal.once('close', () => {
+      isOver = true;
+      resolve(undefined);
+    });
+  });
+  return {
+    ask: async (question) => {
+      if (isOver) return undefined;
+      const answer = await Promise.race([terminal.question(question).catch(() => undefined), over]);
+      return answer?.trim();
+    },
+    close: () => {
+      terminal.close();
+    },
+  };
+}
