@@ -7,9 +7,9 @@ export interface Asker {
   readonly close: () => void;
 }
 
-/** Loaded only when somebody is asked: plain commands start without it. */
-export async function askAtTerminal(): Promise<Asker> {
-  const { createInterface } = await import('node:readline/promises');
+/** Its part of Node is loaded only when somebody is asked: plain commands start without it. */
+export function askAtTerminal(): Asker {
+  const { createInterface } = process.getBuiltinModule('node:readline/promises');
   const terminal: Interface = createInterface({ input: process.stdin, output: process.stderr });
   let isOver = false;
   const over = new Promise<undefined>((resolve) => {

@@ -83,7 +83,7 @@ async function isAgreed(files: number, isTerminal: boolean): Promise<boolean> {
     complain(`Nothing was written: nobody can be asked here. --yes writes ${what}.`);
     return false;
   }
-  const asker = await askAtTerminal();
+  const asker = askAtTerminal();
   const answer = await asker.ask(visibleText(`Write ${what}? (yes or no) `));
   asker.close();
   if (/^y(?:es)?$/iu.test(answer ?? '')) return true;
