@@ -1,6 +1,7 @@
 import { Command, Option } from 'commander';
 import { addCheckCommand } from './check-command.ts';
 import { wantsColour } from './colour-choice.ts';
+import { addDraftCommand } from './draft-command.ts';
 import { addHeatCommand } from './heat-command.ts';
 import { addMarkCommand } from './mark-command.ts';
 import { addMergeCommand } from './merge-command.ts';
@@ -54,6 +55,7 @@ export function program(): Command {
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
   addMergeCommand(planish);
+  addDraftCommand(planish);
   addSignCommand(planish, today);
   addShellCommands(planish);
   return planish;
