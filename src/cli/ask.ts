@@ -22,6 +22,8 @@ export function askAtTerminal(): Asker {
     ask: async (question) => {
       if (isOver) return undefined;
       const answer = await Promise.race([terminal.question(question).catch(() => undefined), over]);
+      // What comes next begins a line of its own.
+      if (answer === undefined) process.stderr.write('\n');
       return answer?.trim();
     },
     close: () => {

@@ -65,14 +65,14 @@ function camelled(option: string): string {
 }
 
 const help = `
-On a terminal it asks for what the options leave out. From a vehicle pack it fills
-in what the maker says of parts for this very vehicle: layers, grades, thickness,
-and the documents to look up. Whatever is open stands in the draft as a question
-(# ?), and what a document says of itself is never filled in. It proposes no work:
-a check holds every draft until somebody has written the operations.
+On a terminal it asks for what the options leave out. From a vehicle pack it
+fills in what the maker says of parts for this very vehicle: layers, grades,
+thickness, and the documents to look up. Whatever is open stands in the draft as
+a question (# ?), and what a document says of itself is never filled in. It
+proposes no work: a check holds every draft until the operations are written.
 
-On standard input: {"job": {...}, "vehicle": {...}, "parts": [{"kind": ...}]} with
-the keys and words of a plan.
+On standard input: {"job": {...}, "vehicle": {...}, "parts": [{"kind": ...}]}
+with the keys and words of a plan.
 
 Exit status: 0 written; 2 something was wrong, and nothing was.
 

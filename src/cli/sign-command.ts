@@ -59,8 +59,8 @@ function day(text: string): number {
 
 const help = `
 Only a plan with no stop and no open hold, for the stage that it asks about, is
-signed; a draft is not. The digests show that a plan or its rule packs were
-changed after the signature, which check then holds. They do not show who signed:
+signed; a draft is not. The digests show that the plan or its rule packs were
+changed after the signature; check then says so. They do not show who signed:
 whoever can write the file can sign it. Keep signed plans where it is seen who
 wrote them.
 
