@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { InvalidArgumentError, Option } from 'commander';
 import type { Command } from 'commander';
 import { readDate } from '../quantity/iso-date.ts';
@@ -9,6 +10,7 @@ import { progressOf } from './progress.ts';
 import { addReportOptions, outputOptions } from './report-options.ts';
 import type { ReportFlags } from './report-options.ts';
 import { readShard } from './shard.ts';
+import { watchAndRun } from './watch.ts';
 
 interface CheckFlags extends ReportFlags {
   readonly asOf?: number;
@@ -19,6 +21,7 @@ interface CheckFlags extends ReportFlags {
   readonly shard?: Shard;
   readonly fix: boolean;
   readonly yes: boolean;
+  readonly watch: boolean;
 }
 
 /** Words and options of `planish check`. */
@@ -54,29 +57,49 @@ export function addCheckCommand(planish: Command, today: () => number): void {
       shardArgument,
     )
     .option('--fix', 'first mend misspelt keys in the files, as far as each can only mean one', false)
+    .option('--watch', 'judge again whenever a plan or a pack changes, until Ctrl-C', false)
     .option('--yes', 'with --fix: write without a question', false)
     .addHelpText('after', help)
     .exitOverride()
     .action(async (plans: string[], flags: CheckFlags) => {
-      if (flags.yes && !flags.fix) command.error('error: --yes belongs to --fix');
+      const wrong = whyWrong(plans, flags);
+      if (wrong !== undefined) command.error(`error: ${wrong}`);
       const isMended = !flags.fix || (await fix(plans, fixOptions(flags)));
       const { asOf, stage, rules, locked, changedSince, shard } = flags;
       const options = outputOptions(flags);
       // Where the report itself runs down the same screen it shows how far it has come.
       const isBarSeen =
         process.stderr.isTTY && (!process.stdout.isTTY || options.quiet || options.format === 'markdown');
-      const status = await check(plans, {
-        ...options,
-        asOfDay: asOf ?? today(),
-        ...(stage === undefined ? {} : { stage }),
-        rules,
-        locked,
-        ...(changedSince === undefined ? {} : { changedSince }),
-        ...(shard === undefined ? {} : { shard }),
-        progress: (total) => progressOf(total, isBarSeen),
-      });
+      const run = (): Promise<0 | 1 | 2> =>
+        check(plans, {
+          ...options,
+          asOfDay: asOf ?? today(),
+          ...(stage === undefined ? {} : { stage }),
+          rules,
+          locked,
+          ...(changedSince === undefined ? {} : { changedSince }),
+          ...(shard === undefined ? {} : { shard }),
+          progress: (total) => progressOf(total, isBarSeen),
+        });
+      const status = flags.watch
+        ? await watchAndRun([...plans, ...rules.filter((one) => existsSync(one))], process.stdout.isTTY, run)
+        : await run();
       process.exitCode = isMended ? status : 2;
     });
+}
+
+/** Options that do not go together, in one sentence. */
+function whyWrong(
+  plans: readonly string[],
+  { yes, fix: isFix, watch, format, output }: CheckFlags,
+): string | undefined {
+  if (yes && !isFix) return '--yes belongs to --fix';
+  if (!watch) return undefined;
+  if (plans.includes('-')) return '--watch watches files, and standard input is none';
+  if (isFix) return '--watch changes no file; run --fix before it';
+  return format === 'text' && output.length === 0
+    ? undefined
+    : '--watch shows the text report, and writes no other form';
 }
 
 function fixOptions({ yes }: CheckFlags): FixOptions {
@@ -118,5 +141,6 @@ Examples:
   planish check --quiet --summary jobs/
   planish check --output sarif=out.sarif --output junit=out.xml jobs/
   planish check --fix jobs/K-2207.yaml
+  planish check --watch --rules rules/ jobs/K-2207.yaml
   planish check --changed-since origin/main jobs/
   planish check --shard 3/16 --format ndjson jobs/ > part-3.ndjson`;
