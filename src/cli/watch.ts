@@ -7,8 +7,8 @@ import { writeOut } from './write-out.ts';
 /** An editor makes several changes of one save. */
 const settleMilliseconds = 60;
 
-/** Takes screen and scroll-back away and goes to the upper left corner (ECMA-348, ED and CUP; 3 is an extension of xterm). */
-const clearScreen = '\u001b[2J\u001b[3J\u001b[H';
+/** Takes the screen away and goes to its upper left corner (ECMA-48, ED and CUP); what was scrolled off stays. */
+const clearScreen = '\u001b[2J\u001b[H';
 
 /**
  * `check --watch`: runs, and runs again whenever plans or packs change, until it is ended from outside. On a terminal each report
