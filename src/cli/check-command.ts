@@ -89,15 +89,14 @@ export function addCheckCommand(planish: Command, today: () => number): void {
 }
 
 /** Options that do not go together, in one sentence. */
-function whyWrong(
-  plans: readonly string[],
-  { yes, fix: isFix, watch, format, output }: CheckFlags,
-): string | undefined {
-  if (yes && !isFix) return '--yes belongs to --fix';
-  if (!watch) return undefined;
+function whyWrong(plans: readonly string[], flags: CheckFlags): string | undefined {
+  if (flags.yes && !flags.fix) return '--yes belongs to --fix';
+  const isPart = flags.changedSince !== undefined || flags.shard !== undefined;
+  if (flags.fix && isPart) return '--fix mends all that is named; leave --changed-since and --shard out';
+  if (!flags.watch) return undefined;
   if (plans.includes('-')) return '--watch watches files, and standard input is none';
-  if (isFix) return '--watch changes no file; run --fix before it';
-  return format === 'text' && output.length === 0
+  if (flags.fix) return '--watch changes no file; run --fix before it';
+  return flags.format === 'text' && flags.output.length === 0
     ? undefined
     : '--watch shows the text report, and writes no other form';
 }

@@ -44,6 +44,14 @@ function slipOf(word: string, known: readonly string[]): string | undefined {
   if (plain.length < leastForOneSlip || allPlanKeys().has(plain.replaceAll(' ', '_'))) return undefined;
   const [nearest, another] = nearestWords(word, [...allPlanKeys()]);
   if (nearest === undefined || another !== undefined || !known.includes(nearest)) return undefined;
-  const slips = editDistance(plain, normalise(nearest));
-  return slips <= (plain.length < leastForTwoSlips ? 1 : 2) ? nearest : undefined;
+  const meant = normalise(nearest);
+  if (saysMore(plain, meant)) return undefined;
+  return editDistance(plain, meant) <= (plain.length < leastForTwoSlips ? 1 : 2) ? nearest : undefined;
+}
+
+/** `grade2` is a second grade, `thickness_b` that of another sheet, and `unstructural` the opposite. */
+function saysMore(word: string, key: string): boolean {
+  const wordCount = (text: string): number => text.split(' ').length;
+  const hasPrefix = word.endsWith(key) && word.length - key.length >= 2;
+  return /\d/u.test(word) || wordCount(word) !== wordCount(key) || hasPrefix;
 }

@@ -108,6 +108,16 @@ describe('bad input', () => {
     expect(result.status).toBe(2);
     expect(result.stderr).toContain('--fix');
   });
+  test.each([
+    ['--shard', '1/2'],
+    ['--changed-since', 'HEAD'],
+  ])('%s, which judges a part only', (...part) => {
+    write(misspelt);
+    const result = runPlanish(['check', '--fix', '--yes', ...part, file()]);
+    expect(result.status).toBe(2);
+    expect(result.stderr).toContain('leave');
+    expect(read()).toBe(misspelt);
+  });
   test('UTF-16 is judged, and left alone', () => {
     const bytes = Buffer.from(`\uFEFF${misspelt}`, 'utf16le');
     write(bytes);

@@ -50,6 +50,9 @@ describe('a key is left as it is', () => {
     ['where the value is none that the key takes: a bare number', 'thicknes: 1.4'],
     ['where the value is none that the key takes: a block', 'thicknes: { min: 1 mm }'],
     ['where the value is a word that is not known', 'conditionn: splendid'],
+    ['where a number makes it another one', 'grade2: DC04'],
+    ['where a further word does', 'thickness_b: 1.4 mm'],
+    ['where the opposite is written', 'unstructural: true'],
     ['where the word means several things', 'material: 22MnB5'],
     ['`time`, which is one letter from `times`', 'operations: [{ do: heat, time: 3 }]'],
   ])('%s', (_what, lines) => {
