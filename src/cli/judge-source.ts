@@ -16,6 +16,7 @@ import type { EntryFault } from '../plan/entry-fault.ts';
 import { decodeText } from '../plan/decode-text.ts';
 import type { ReadFault } from '../plan/fault.ts';
 import type { LocatedNode } from '../plan/node.ts';
+import { planDigest } from '../plan/plan-canonical.ts';
 import { readYaml } from '../plan/read-yaml.ts';
 import { placeOf } from '../plan/source-text.ts';
 import type { SourceText } from '../plan/source-text.ts';
@@ -170,6 +171,10 @@ export function openPlan(
     ruleStanding: pinned.packs.standingOf,
     solveStrip: run.solveStrip,
     solveLap: run.solveLap,
+    // Most plans are not signed, and a digest costs as much as reading a part of the plan.
+    ...(plan.sign_off?.digests === undefined
+      ? {}
+      : { signed: { planDigest: planDigest(yaml.root), packs: pinned.packs.layers.map(usedPack) } }),
   };
   const { maker, model, body, model_year: year } = plan.vehicle;
   const vehicle = [maker, model, body, year].filter((word) => word !== undefined).join(' ');
@@ -251,6 +256,11 @@ function once<T>(make: () => T): () => T {
     made ??= { value: make() };
     return made.value;
   };
+}
+
+/** Whether a YAML file of a folder is a plan. */
+export function isPlan(root: LocatedNode): boolean {
+  return kindOf(root) === 'plan';
 }
 
 /** What a YAML file of a folder is, by its top-level keys. */

@@ -1,11 +1,13 @@
 import type { Command } from 'commander';
 import { addCheckCommand } from './check-command.ts';
+import { addDraftCommand } from './draft-command.ts';
 import { emptyProgram } from './empty-program.ts';
 import { addHeatCommand } from './heat-command.ts';
 import { addMarkCommand } from './mark-command.ts';
 import { addMergeCommand } from './merge-command.ts';
 import { addPacksCommand } from './packs-command.ts';
 import { addShellCommands } from './shell-commands.ts';
+import { addSignCommand } from './sign-command.ts';
 import { addSteelCommand } from './steel-command.ts';
 
 const millisecondsADay = 86_400_000;
@@ -20,6 +22,8 @@ export function program(): Command {
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
   addMergeCommand(planish);
+  addDraftCommand(planish);
+  addSignCommand(planish, today);
   addShellCommands(planish);
   return planish;
 }
