@@ -31,6 +31,8 @@ export interface PointShown {
   readonly name: string;
   readonly part: string | undefined;
   readonly zero: boolean;
+  /** By the data sheet, where it can be read. */
+  readonly nominal?: Place;
   readonly toleranceMm: number | undefined;
   readonly before: Place | undefined;
   readonly after: Place | undefined;
@@ -56,6 +58,7 @@ export function measuringShown(body: MeasuredBody): MeasuringShown | undefined {
         name: point.called,
         part: point.written.on,
         zero: point.isZero,
+        ...(point.nominal === undefined ? {} : { nominal: point.nominal }),
         toleranceMm,
         before: then,
         after: now,

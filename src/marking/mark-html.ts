@@ -1,4 +1,4 @@
-import { escaped } from '../report/svg-elements.ts';
+import { escaped } from '../report/escaped.ts';
 import { categories } from './category.ts';
 import { byCategory } from './mark-json.ts';
 import { markCautions, percentText, pointsText } from './mark-report.ts';
