@@ -4,13 +4,28 @@ import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { build } from 'esbuild';
+import { build, transform } from 'esbuild';
 import { eagerYaml } from './eager-yaml.mjs';
 import { onePicomatch } from './one-picomatch.mjs';
 
 const root = path.dirname(import.meta.dirname);
 const bundle = path.join(root, 'bin/planish.bundle.cjs');
 const entry = process.env.PLANISH_BUNDLE_ENTRY ?? path.join(root, 'src/cli/main.ts');
+
+/** Nobody reads a compiled schema: with short names it is half as long, and each start reads it. */
+const shortValidators = {
+  name: 'short validators',
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /[\\/]generated[\\/]validate-[\w-]+\.js$/ }, async ({ path: file }) => {
+      const { code } = await transform(readFileSync(file, 'utf8'), {
+        minify: true,
+        target: 'node20.19',
+        format: 'esm',
+      });
+      return { contents: code, loader: 'js' };
+    });
+  },
+};
 
 // A half-made set must not be found: an old cache goes before the new bundle comes.
 for (const suffix of ['cache', 'cjs', 'licenses.txt'])
@@ -29,7 +44,7 @@ const result = await build({
   banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
   // Its package gives the modules it is made of only to browsers' bundlers; taken whole, two thirds of it are never called.
   alias: { 'ml-matrix': path.join(root, 'node_modules/ml-matrix/src/index.js') },
-  plugins: [eagerYaml, onePicomatch],
+  plugins: [eagerYaml, onePicomatch, shortValidators],
   logOverride: { 'empty-import-meta': 'error' },
   // Each start reads the whole file; white space is a third of it. Names stay, for the stack traces.
   minifyWhitespace: true,
@@ -56,6 +71,14 @@ const made = spawnSync(process.execPath, [path.join(import.meta.dirname, 'code-c
 if (made.error ?? made.status === null) {
   process.stderr.write('planish: no code cache was made; planish starts without one, a little later.\n');
 }
+
+// The manual page that npm installs; it is printed by the command line that it tells of.
+const manual = spawnSync(process.execPath, [path.join(root, 'bin/planish.js'), 'man'], {
+  encoding: 'utf8',
+  timeout: 60_000,
+});
+if (manual.status === 0) writeFileSync(path.join(root, 'bin/planish.1'), manual.stdout);
+else process.stderr.write('planish: no manual page was made.\n');
 
 /**
  * V8 holds a text of ASCII alone in half the room and Node reads it twice as fast. esbuild escapes what it can without
@@ -84,7 +107,7 @@ function notices(inputs) {
 
 function notice(folder) {
   const { name, version, license } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
-  const file = readdirSync(folder).find((entry) => /^licen[cs]e(\.|$)/i.test(entry));
+  const file = readdirSync(folder).find((entry) => /^licen[cs]e([.-]|$)/i.test(entry));
   if (file === undefined) throw new Error(`${name} has no licence file to copy`);
   return `${name} ${version} (${license})\n\n${readFileSync(path.join(folder, file), 'utf8').trim()}\n`;
 }

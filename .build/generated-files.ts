@@ -76,6 +76,16 @@ export const generatedFiles: readonly GeneratedFile[] = [
     make: () => steelTableSource(readText(grades), readText(steelNumbers)),
   },
   { path: 'src/generated/built-in-packs.ts', madeFrom: ['rules'], make: () => builtInPacksSource() },
+  {
+    path: 'src/generated/validate-report.js',
+    madeFrom: [reportSchema],
+    make: () => validatorCode(reportSchema, 'validateReport'),
+  },
+  {
+    path: 'src/generated/validate-report.d.ts',
+    madeFrom: [reportSchema],
+    make: () => validatorTypes(reportSchema, 'validateReport', 'Report', '../../schemas/report.d.ts'),
+  },
   { path: 'schemas/report.d.ts', madeFrom: [reportSchema], make: () => typesModule(reportSchema, 'Report') },
 ];
 

@@ -11,6 +11,7 @@ export interface Report {
   readonly facts: number;
   /** As-of date, ISO 8601. */
   readonly as_of: string;
+  readonly shard?: Shard;
   /** One entry a plan, in the order in which they were named or found. */
   readonly plans: readonly Plan[];
   /** How many plans have each verdict. */
@@ -73,6 +74,8 @@ export interface Plan {
   readonly stage?: Stage;
   /** sha256: and the digest of the file's bytes; absent when it could not be read. */
   readonly digest?: string;
+  /** The rule packs that this plan was judged by, in the order of their layers: as it pins them, or as its lock does. */
+  readonly judged_by?: readonly Pack[];
   readonly verdict: Verdict;
   readonly counts: Counts;
   /** How often rules were put to the facts of the plan, and what came of it; absent when it could not be read. */
@@ -86,8 +89,6 @@ export interface Plan {
   readonly not_judged: readonly NotJudged[];
   /** By part, the part with the worst finding first; within a part the worst first. */
   readonly findings: readonly Finding[];
-  /** The rule packs that this plan was judged by, in the order of their layers: as it pins them, or as its lock does. */
-  readonly packs?: readonly Pack[];
 }
 
 /** How often rules were put to the facts of the plan, and what came of it; absent when it could not be read. */
@@ -164,6 +165,8 @@ export interface Finding {
   readonly severity: Severity;
   /** Id of the part. */
   readonly part?: string;
+  /** What the shop calls the part. */
+  readonly part_name?: string;
   /** Operation word. */
   readonly operation?: string;
   /** What is wrong, with the number and its limit. */
@@ -266,4 +269,12 @@ export interface Way {
   readonly z: number;
   /** All three together. */
   readonly length: number;
+}
+
+/** Which part of the files was judged, when not all were (`--shard`). */
+export interface Shard {
+  /** From 1. */
+  readonly index: number;
+  /** How many parts there are. */
+  readonly of: number;
 }

@@ -1,143 +1,160 @@
-import path from 'node:path';
 import { builtInPacks } from '../generated/built-in-packs.ts';
-import { factSchemaVersion } from '../generated/fact-names.ts';
 import type { PlanStage } from '../facts/context.ts';
 import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
-import { worstVerdict } from '../judge/verdict.ts';
-import type { Verdict } from '../judge/verdict.ts';
 import type { Pack } from '../packs/pack.ts';
 import { resolvePacks } from '../packs/resolve-packs.ts';
-import { readPlanFile } from '../plan/read-file.ts';
-import { formatDay } from '../quantity/format-day.ts';
-import { jsonForm } from '../report/json-form.ts';
-import type { PlanReport, ReportForm } from '../report/plan-report.ts';
-import { textForm } from '../report/text-form.ts';
-import { visibleText } from '../report/visible-text.ts';
+import type { Shard } from '../report/plan-report.ts';
+import { chooseSources } from './choose-sources.ts';
+import type { ChosenSources } from './choose-sources.ts';
+import { complain } from './complain.ts';
 import { dictionary } from './dictionary.ts';
-import { exitStatus } from './exit-status.ts';
-import { findPlans } from './find-plans.ts';
-import { judgeSource, unread } from './judge-source.ts';
-import type { JudgingRun, SourceAnswer } from './judge-source.ts';
-import type { PlanSource } from './plan-source.ts';
-import { readStandardInput } from './read-standard-input.ts';
 import { faultLine, loadGivenPacks } from './given-packs.ts';
+import { listenForInterruption } from './interruption.ts';
+import { answerTo } from './judge-each.ts';
+import { unread } from './judge-source.ts';
+import type { JudgingRun } from './judge-source.ts';
 import { lockFinder } from './lock-finder.ts';
-import { usedPack } from './used-pack.ts';
-import { version } from './version.ts';
-import { writeOut } from './write-out.ts';
+import type { Progress } from './progress.ts';
+import { openOutputs } from './report-outputs.ts';
+import type { OutputOptions, ReportOutputs } from './report-outputs.ts';
+import { runHead } from './run-head.ts';
+import { runTally } from './run-tally.ts';
+import type { RunTally } from './run-tally.ts';
 
-export interface CheckOptions {
-  readonly format: 'text' | 'json';
+export interface CheckOptions extends OutputOptions {
   readonly asOfDay: number;
   readonly stage?: PlanStage;
-  readonly quiet: boolean;
   readonly rules: readonly string[];
   /** Refuse plans whose packs are not those of their lock. */
   readonly locked?: boolean;
-  readonly colour: boolean;
-  readonly columns: number;
+  readonly changedSince?: string;
+  readonly shard?: Shard;
+  readonly progress: (total: number) => Progress;
 }
 
+type Status = 0 | 1 | 2;
+
 /** The command `check`: judges every plan that the arguments name, writes the report, and gives the exit status. */
-export function check(args: readonly string[], options: CheckOptions): number {
+export async function check(args: readonly string[], options: CheckOptions): Promise<Status> {
   const given = loadGivenPacks(options.rules);
-  if (!given.ok) {
-    for (const line of given.lines) complain(line);
-    return 2;
-  }
+  if (!given.ok) return refuse(given.lines);
   const packs: readonly Pack[] = [...builtInPacks(), ...given.packs];
   const resolved = resolvePacks(packs, undefined);
-  if (!resolved.ok) {
-    complain(faultLine(resolved.sentence, resolved.place));
-    return 2;
-  }
-  const sources = findPlans(args, process.cwd());
+  if (!resolved.ok) return refuse([faultLine(resolved.sentence, resolved.place)]);
+  // Before anything is written: who reads the first line may answer with Ctrl-C.
+  const interruption = listenForInterruption();
+  const choice = chooseSources(args, process.cwd(), options.rules, options.changedSince);
+  if (!choice.ok) return refuse([choice.sentence]);
+  const opened = openOutputs(options, complain);
+  if (!opened.ok) return refuse(opened.sentences);
+  const { outputs } = opened;
+  for (const remark of choice.remarks) complain(remark);
+
   const run: JudgingRun = {
     packs,
     dictionary,
     asOfDay: options.asOfDay,
     ...(options.stage === undefined ? {} : { stage: options.stage }),
     solveStrip: rememberingStripSolver(),
+    solveLap: rememberingLapSolver(),
     lockFor: lockFinder(),
     mustBeLocked: options.locked ?? false,
-    solveLap: rememberingLapSolver(),
     resolved: new Map(),
   };
-  const form: ReportForm = options.format === 'json' ? jsonForm() : textForm(options);
-  let listening = writeOut(
-    form.begin({
-      planish: version,
-      packs: resolved.packs.layers.map(usedPack),
-      factSchema: factSchemaVersion,
-      asOf: formatDay(options.asOfDay),
-    }),
-  );
-  const tally = {
-    plans: 0,
-    heldAtDraft: true,
-    verdicts: { cleared: 0, held: 0, stopped: 0, 'not judged': 0 },
-  };
-  let skipped = 0;
-  const told = new Set<string>();
-  for (const source of sources) {
-    const answer = answerTo(run, source);
-    if (answer.kind === 'skipped') skipped += 1;
-    if (answer.kind === 'not a plan') complain(`${source.shown}: not a plan.`);
-    if (answer.kind !== 'plan') continue;
-    count(tally, answer.report);
-    for (const sentence of answer.drift ?? []) {
-      if (told.has(sentence)) continue;
-      told.add(sentence);
-      complain(sentence);
-    }
-    // A reader that has gone away changes nothing of the exit status: the rest is judged unheard.
-    if (listening) listening = writeOut(form.plan(answer.report));
+  try {
+    outputs.begin(runHead(resolved.packs, options.asOfDay, options.shard));
+    const tally = await judgeAll(run, choice, options, outputs, interruption);
+    const nothing = emptyVerdict(choice, options.shard);
+    if (tally.plans() === 0) complain(emptySentence(args, choice, options));
+    outputs.end(tally.tail(nothing));
+    interruption.obey();
+    return outputs.areWhole() ? tally.status(nothing) : 2;
+  } catch (error) {
+    // A defect of planish leaves no half of a file behind.
+    outputs.drop();
+    throw error;
   }
+}
+
+async function judgeAll(
+  run: JudgingRun,
+  { sources }: ChosenSources,
+  options: CheckOptions,
+  outputs: ReportOutputs,
+  { isAsked, listen }: ReturnType<typeof listenForInterruption>,
+): Promise<RunTally> {
+  const tally = runTally();
+  const progress = options.progress(sources.length);
+  let skipped = 0;
+  let done = 0;
+  const told = new Set<string>();
+  const report = (plan: ReturnType<typeof unread>): void => {
+    progress.clear();
+    tally.add(plan);
+    outputs.plan(plan);
+  };
+  for (const source of sources) {
+    await listen();
+    if (isAsked()) {
+      const left = `${String(sources.length - done)} of ${String(sources.length)} files`;
+      report(unread('(interrupted)', `The run was interrupted: ${left} were not looked at.`));
+      complain(`Interrupted: ${left} were not looked at; what was judged before is reported.`);
+      break;
+    }
+    progress.show(done);
+    done += 1;
+    const answer = answerTo(run, source, options.shard);
+    switch (answer.kind) {
+      case 'plan':
+        for (const sentence of answer.drift ?? []) {
+          if (told.has(sentence)) continue;
+          told.add(sentence);
+          progress.clear();
+          complain(sentence);
+        }
+        report(answer.report);
+        break;
+      case 'skipped':
+        skipped += 1;
+        break;
+      case 'not a plan':
+        progress.clear();
+        complain(`${source.shown}: not a plan.`);
+        break;
+      case 'remark':
+        progress.clear();
+        complain(answer.sentence);
+        break;
+      case 'elsewhere':
+    }
+  }
+  progress.clear();
   if (skipped > 0)
     complain(`${String(skipped)} ${skipped === 1 ? 'file' : 'files'} skipped: rule packs or scenarios.`);
-  if (tally.plans === 0) complain(`No plan was found in: ${args.join(', ')}`);
-  const seen = verdictsOf(tally.verdicts);
-  const verdict = worstVerdict(seen) ?? 'not judged';
-  if (listening) writeOut(form.end({ verdict, plans: tally.plans, verdicts: tally.verdicts }));
-  return exitStatus(verdict, tally.heldAtDraft);
+  return tally;
 }
 
-interface Tally {
-  plans: number;
-  /** Whether every plan that is held is a draft. */
-  heldAtDraft: boolean;
-  readonly verdicts: Record<Verdict, number>;
+/** No plan at all is never a pass, but where only some of the files were asked for, there may be none among them. */
+function emptyVerdict(
+  { mayBeEmpty, sources }: ChosenSources,
+  shard: Shard | undefined,
+): 'cleared' | 'not judged' {
+  return mayBeEmpty || (shard !== undefined && sources.length > 0) ? 'cleared' : 'not judged';
 }
 
-function count(tally: Tally, report: PlanReport): void {
-  tally.plans += 1;
-  tally.verdicts[report.verdict] += 1;
-  if (report.verdict === 'held' && report.stage !== 'draft') tally.heldAtDraft = false;
+function emptySentence(
+  args: readonly string[],
+  choice: ChosenSources,
+  { shard, changedSince }: CheckOptions,
+): string {
+  const where = args.join(', ');
+  if (choice.mayBeEmpty) return `No plan was changed since ${changedSince ?? ''} in: ${where}`;
+  if (shard !== undefined && choice.sources.length > 0)
+    return `No plan falls to part ${String(shard.index)} of ${String(shard.of)} in: ${where}`;
+  return `No plan was found in: ${where}`;
 }
 
-function verdictsOf(counts: Readonly<Record<Verdict, number>>): readonly Verdict[] {
-  return (['cleared', 'held', 'stopped', 'not judged'] as const).filter((verdict) => counts[verdict] > 0);
-}
-
-function answerTo(run: JudgingRun, source: PlanSource): SourceAnswer {
-  if (source.kind === 'nothing found') return { kind: 'plan', report: unread(source.shown, source.sentence) };
-  const file = source.kind === 'file' ? readPlanFile(source.path) : readStandardInput();
-  if (!file.ok) return { kind: 'plan', report: unread(source.shown, file.fault.sentence) };
-  try {
-    const isNamed = source.kind !== 'file' || source.named;
-    return judgeSource(run, source.shown, file.bytes, isNamed, folderOf(source));
-  } catch (error) {
-    // A defect of planish that one plan brings out must not keep the others from being judged.
-    const reason = error instanceof Error ? error.message : String(error);
-    return { kind: 'plan', report: unread(source.shown, `planish itself failed on this plan: ${reason}.`) };
-  }
-}
-
-/** Where the lock of a plan is looked for. */
-function folderOf(source: PlanSource): string {
-  return source.kind === 'file' ? path.dirname(source.path) : process.cwd();
-}
-
-function complain(line: string): void {
-  writeOut(`planish: ${visibleText(line)}\n`, 'complaints');
+function refuse(lines: readonly string[]): 2 {
+  for (const line of lines) complain(line);
+  return 2;
 }

@@ -1,6 +1,7 @@
 import { statSync } from 'node:fs';
 import path from 'node:path';
 import { globSync, isDynamicPattern } from 'tinyglobby';
+import { ignoreFileName } from './ignore-files.ts';
 import type { PlanSource } from './plan-source.ts';
 import { yamlFilesBelow } from './yaml-files-below.ts';
 
@@ -39,10 +40,12 @@ function sourcesOf(arg: string, workingFolder: string): readonly PlanSource[] {
     named,
   });
   if (isFolder(full)) {
-    const { files, closed } = yamlFilesBelow(full);
+    const { files, closed, passedOver } = yamlFilesBelow(full);
     const unseen = closed.map((folder) => nothing(show(folder), 'This folder cannot be looked into.'));
-    if (files.length + unseen.length === 0) return [nothing(arg, 'No YAML file lies in this folder.')];
-    return [...files.map((found) => file(found, false)), ...unseen];
+    const unasked = passedOver === 0 ? [] : [passed(show(full), passedOver)];
+    if (files.length + unseen.length + unasked.length === 0)
+      return [nothing(arg, 'No YAML file lies in this folder.')];
+    return [...files.map((found) => file(found, false)), ...unseen, ...unasked];
   }
   if (isDynamicPattern(arg) && !exists(full)) {
     const files = matching(slashed(arg), workingFolder);
@@ -66,6 +69,11 @@ function matching(pattern: string, workingFolder: string): readonly string[] {
 
 function nothing(shown: string, sentence: string): PlanSource {
   return { kind: 'nothing found', shown, sentence };
+}
+
+function passed(shown: string, count: number): PlanSource {
+  const what = count === 1 ? '1 file or folder is' : `${String(count)} files and folders are`;
+  return { kind: 'passed over', shown, sentence: `${what} passed over, as ${ignoreFileName} says.` };
 }
 
 /**

@@ -60,6 +60,7 @@ function heatsOf(
     notJudged: [{ sentence }],
   });
   if (source.kind === 'nothing found') return unread(source.sentence);
+  if (source.kind === 'passed over') return `${source.shown}: ${source.sentence}`;
   const file = source.kind === 'file' ? readPlanFile(source.path) : readStandardInput();
   if (!file.ok) return unread(file.fault.sentence);
   try {

@@ -21,8 +21,9 @@ import { placeOf } from '../plan/source-text.ts';
 import type { SourceText } from '../plan/source-text.ts';
 import { findingRange } from '../report/finding-range.ts';
 import type { PlanReport, SeverityCounts } from '../report/plan-report.ts';
-import { faultLine } from './given-packs.ts';
+import { relatedPlaces } from '../report/related-places.ts';
 import type { FoundLock, LockFinder } from './lock-finder.ts';
+import { faultLine } from './given-packs.ts';
 import { usedPack } from './used-pack.ts';
 
 /** What is the same for every plan of a run. */
@@ -103,6 +104,7 @@ export function judgeSource(
       findings: judgement.findings.map((finding) => ({
         finding,
         place: placeOf(source, findingRange(root, finding)),
+        related: () => relatedPlaces(source, root, finding),
       })),
     },
   };

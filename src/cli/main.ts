@@ -3,9 +3,13 @@ import { visibleText } from '../report/visible-text.ts';
 import { program } from './program.ts';
 import { writeOut } from './write-out.ts';
 
-try {
-  program().parse();
-} catch (error) {
+program()
+  .parseAsync()
+  .catch((error: unknown) => {
+    fail(error);
+  });
+
+function fail(error: unknown): void {
   if (error instanceof CommanderError) {
     // Commander has written help or complaint already; wrong usage is status 2, help and version 0.
     process.exitCode = error.exitCode === 0 ? 0 : 2;

@@ -4,7 +4,10 @@ import { lock } from './packs-lock.ts';
 
 /** The command `packs` with its words; what they do is in the file of each. */
 export function addPacksCommand(planish: Command): void {
-  const packs = planish.command('packs').description('look at rule packs, and fix their versions');
+  const packs = planish
+    .command('packs')
+    .description('look at rule packs, and fix their versions')
+    .addHelpText('after', help);
 
   packs
     .command('canonical')
@@ -44,6 +47,11 @@ interface LockArguments {
   readonly rules: readonly string[];
   readonly pin: readonly string[];
 }
+
+const help = `
+Examples:
+  planish packs lock jobs/
+  planish packs canonical rules/general 2.0.0`;
 
 const canonicalHelp = `
 Exit status: 0 printed; 2 the pack cannot be loaded or has no such version.

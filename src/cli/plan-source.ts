@@ -2,4 +2,6 @@
 export type PlanSource =
   | { readonly kind: 'file'; readonly path: string; readonly shown: string; readonly named: boolean }
   | { readonly kind: 'standard input'; readonly shown: string }
-  | { readonly kind: 'nothing found'; readonly shown: string; readonly sentence: string };
+  | { readonly kind: 'nothing found'; readonly shown: string; readonly sentence: string }
+  /** What an ignore file keeps from being judged; never silent. */
+  | { readonly kind: 'passed over'; readonly shown: string; readonly sentence: string };

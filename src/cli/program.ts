@@ -1,10 +1,11 @@
-import { Command, InvalidArgumentError, Option } from 'commander';
-import { readDate } from '../quantity/iso-date.ts';
-import { check } from './check.ts';
+import { Command, Option } from 'commander';
+import { addCheckCommand } from './check-command.ts';
 import { wantsColour } from './colour-choice.ts';
 import { addHeatCommand } from './heat-command.ts';
-import { addPacksCommand } from './packs-command.ts';
 import { addMarkCommand } from './mark-command.ts';
+import { addMergeCommand } from './merge-command.ts';
+import { addPacksCommand } from './packs-command.ts';
+import { addShellCommands } from './shell-commands.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
@@ -23,47 +24,10 @@ export function program(): Command {
       writeOut: (text) => void writeOut(text),
       writeErr: (text) => void writeOut(text, 'complaints'),
     })
+    .addHelpText('after', help)
     .exitOverride();
 
-  planish
-    .command('check')
-    .description('judge plans: may work begin, may the vehicle go, and if not, what stops it and where')
-    .argument('<plan...>', 'plan files, folders, patterns such as "jobs/**/*.yaml", or - for standard input')
-    .addOption(new Option('--format <form>', 'form of the report').choices(['text', 'json']).default('text'))
-    .option(
-      '--as-of <date>',
-      'judge as of this day, such as 2026-10-05 (today in UTC when not given)',
-      dayArgument,
-    )
-    .addOption(
-      new Option('--stage <stage>', 'ask this question instead of the one that each plan asks').choices([
-        'draft',
-        'start',
-        'release',
-      ]),
-    )
-    .option(
-      '--rules <pack>',
-      'a further rule pack: its folder, a folder of several, a packed file (.tgz) or an npm package; may be given again',
-      collect,
-      [],
-    )
-    .option('--locked', 'judge only by the packs that planish.lock.yaml fixes, and by no others', false)
-    .option('--quiet', 'one line for each plan that is not cleared, nothing else', false)
-    .addHelpText('after', checkHelp)
-    .exitOverride()
-    .action((plans: string[], options: CheckArguments) => {
-      process.exitCode = check(plans, {
-        format: options.format,
-        asOfDay: options.asOf ?? today(),
-        ...(options.stage === undefined ? {} : { stage: options.stage }),
-        quiet: options.quiet,
-        rules: options.rules,
-        locked: options.locked,
-        colour: wantsColour(process.env, process.stdout.isTTY),
-        columns: 80,
-      });
-    });
+  addCheckCommand(planish, today);
 
   planish
     .command('steel')
@@ -88,6 +52,8 @@ export function program(): Command {
   addPacksCommand(planish);
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
+  addMergeCommand(planish);
+  addShellCommands(planish);
   return planish;
 }
 
@@ -96,38 +62,20 @@ interface SteelArguments {
   readonly find: boolean;
 }
 
-interface CheckArguments {
-  readonly format: 'text' | 'json';
-  readonly asOf?: number;
-  readonly stage?: 'draft' | 'start' | 'release';
-  readonly rules: readonly string[];
-  readonly quiet: boolean;
-  readonly locked: boolean;
-}
-
 /** In UTC, days since 1970-01-01. */
 function today(): number {
   return Math.floor(Date.now() / millisecondsADay);
 }
 
-function collect(folder: string, before: readonly string[]): readonly string[] {
-  return [...before, folder];
-}
-
-function dayArgument(text: string): number {
-  const reading = readDate(text);
-  if (!reading.ok) throw new InvalidArgumentError(reading.reason);
-  return reading.day;
-}
-
-const checkHelp = `
-Exit status: 0 cleared (or only held, and every held plan is a draft);
-1 stopped, or held at start or release; 2 something could not be judged.
-
+const help = `
 Examples:
-  planish check jobs/K-2207.yaml
-  planish check --rules rules/ --as-of 2026-10-05 jobs/
-  planish check --format json - < plan.yaml`;
+  planish check jobs/K-2207.yaml          may work begin, and if not, why
+  planish check --quiet --summary jobs/   every plan below a folder
+  planish steel "DP 980"                  what a material name stands for
+  planish heat --source torch --temperature 600C --hold 30s --sheet 1.2mm \\
+    --near press-hardened                 how far to stay away
+
+planish COMMAND --help tells the options of one, with examples.`;
 
 const steelHelp = `
 Exit status: 0 all known; 1 one is ambiguous or unknown; 2 one is no designation at all.

@@ -1,12 +1,16 @@
 import { readdirSync, realpathSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { lockName } from '../packs/read-lock.ts';
+import { ignoreFileName, ignoreRulesAt } from './ignore-files.ts';
+import type { IgnoreRules } from './ignore-files.ts';
 
 export interface FolderContent {
   /** Full paths, in the order of their names. */
   readonly files: readonly string[];
   /** Folders that the system does not let us look into: what lies there stays unjudged, so it must be said. */
   readonly closed: readonly string[];
+  /** How many files and folders an ignore file passes over. */
+  readonly passedOver: number;
 }
 
 /** `.YAML` too: a file that a shop's computer wrote in capitals is a plan like any other. */
@@ -17,30 +21,42 @@ const leftOut: ReadonlySet<string> = new Set(['node_modules', lockName]);
 
 /**
  * The YAML files below a folder. Links are followed, since a plan that is linked in is one of the folder's plans, but no folder
- * is entered twice; a link that leads nowhere is listed and cannot be read. Names that begin with a dot are tools' own.
+ * is entered twice; a link that leads nowhere is listed and cannot be read. Names that begin with a dot are tools' own. What an
+ * ignore file names is passed over and counted, for nobody may think that it was judged.
  */
 export function yamlFilesBelow(folder: string): FolderContent {
   const files: string[] = [];
   const closed: string[] = [];
   const entered = new Set<string>();
-  const enter = (inner: string): void => {
+  let passedOver = 0;
+  const enter = (inner: string, above: IgnoreRules | undefined): void => {
     try {
       const real = realpathSync(inner);
       if (entered.has(real)) return;
       entered.add(real);
       // By code units, so that the order is the same on every machine.
-      for (const name of readdirSync(inner).sort()) look(path.join(inner, name), name);
+      const names = readdirSync(inner).sort();
+      const rules =
+        above === undefined
+          ? ignoreRulesAt(inner)
+          : names.includes(ignoreFileName)
+            ? above.within(inner)
+            : above;
+      for (const name of names) look(path.join(inner, name), name, rules);
     } catch {
       closed.push(inner);
     }
   };
-  const look = (full: string, name: string): void => {
+  const look = (full: string, name: string, rules: IgnoreRules): void => {
     if (name.startsWith('.') || leftOut.has(name)) return;
-    if (isFolder(full)) enter(full);
-    else if (yamlName.test(name)) files.push(full);
+    const isInner = isFolder(full);
+    if (!isInner && !yamlName.test(name)) return;
+    if (rules.isPassedOver(full, isInner)) passedOver += 1;
+    else if (isInner) enter(full, rules);
+    else files.push(full);
   };
-  enter(folder);
-  return { files, closed };
+  enter(folder, undefined);
+  return { files, closed, passedOver };
 }
 
 function isFolder(file: string): boolean {

@@ -33,7 +33,8 @@ function firstLineAt(root: LocatedNode, steps: readonly string[]): Range {
   return firstLine(nodeAt(root, steps) ?? root);
 }
 
-function firstLine(node: LocatedNode): Range {
+/** Of a block its first entry, of a list its first item: never the whole block. */
+export function firstLine(node: LocatedNode): Range {
   if (node.kind === 'scalar') return node.range;
   if (node.kind === 'list') return node.items[0] === undefined ? node.range : firstLine(node.items[0]);
   for (const { keyRange, value } of node.entries.values()) {

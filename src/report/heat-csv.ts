@@ -1,3 +1,5 @@
+import { csv } from './csv.ts';
+import type { CsvCell } from './csv.ts';
 import type { HeatAnswerReport, HeatPlanReport } from './heat-report.ts';
 
 /** One row a distance, RFC 4180: header, comma, CRLF, quotes where needed. Empty where nothing can be computed; then `reason` says why. */
@@ -41,7 +43,7 @@ export function plansCsv(plans: readonly HeatPlanReport[]): string {
     ...notJudged.map(({ sentence, place }) => [
       ...[file, place?.line, ...Array.from({ length: 12 }, () => undefined), 'not judged', sentence],
     ]),
-    ...heats.flatMap(({ heat, line }): readonly (readonly Cell[])[] => [
+    ...heats.flatMap(({ heat, line }): readonly (readonly CsvCell[])[] => [
       ...heat.open.map((reason) => [
         ...[file, line, heat.part, heat.what, heat.from, ...Array.from({ length: 9 }, () => undefined)],
         'not known',
@@ -68,19 +70,6 @@ export function plansCsv(plans: readonly HeatPlanReport[]): string {
     ]),
   ]);
   return csv([head, ...rows]);
-}
-
-export type Cell = string | number | undefined;
-
-export function csv(rows: readonly (readonly Cell[])[]): string {
-  return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
-}
-
-/** A text that begins like a formula would be run as one by a spreadsheet: a blank before it makes it text. */
-function cell(value: Cell): string {
-  if (typeof value !== 'string') return value === undefined ? '' : String(value);
-  const text = /^[=+\-@\t\r]/u.test(value) ? ` ${value}` : value;
-  return /[",\r\n]/u.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 export function rounded(value: number | undefined, digits = 1): number | undefined {

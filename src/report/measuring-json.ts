@@ -31,8 +31,9 @@ function pointAsJson({ name, part, zero, toleranceMm, before, after, decision }:
 }
 
 function wayAsJson(way: Way): object {
-  const [x, y, z] = way;
-  return { x: short(x), y: short(y), z: short(z), length: short(Math.hypot(x, y, z)) };
+  const [x, y, z] = [short(way[0]), short(way[1]), short(way[2])];
+  // Of the numbers beside it, so that a report that is read back and written again says the same.
+  return { x, y, z, length: short(Math.hypot(x, y, z)) };
 }
 
 /** A tenth of a micrometre: beyond it stand only the last digits of the reckoning, which machines may round otherwise. */

@@ -2,13 +2,21 @@ import type { MeasuringShown } from '../facts/measuring-shown.ts';
 import type { Stage } from '../packs/pack.ts';
 import type { SetAside } from '../packs/resolve-packs.ts';
 import type { Counts } from '../judge/judge-sheets.ts';
-import type { Finding, Lift } from '../judge/finding.ts';
+import type { Finding, Lift, Severity } from '../judge/finding.ts';
 import type { Verdict } from '../judge/verdict.ts';
 import type { Place } from '../plan/source-text.ts';
 
 /** A place in the plan's file; lines and columns count from 1, columns in UTF-16 code units. */
 export interface PlacedFinding {
   readonly finding: Finding;
+  readonly place: Place;
+  /** Places that belong to it, found when asked for: most forms do not show them. Absent when the plan is not at hand. */
+  readonly related?: () => readonly RelatedPlace[];
+}
+
+export interface RelatedPlace {
+  /** What stands there, in a few words. */
+  readonly what: string;
   readonly place: Place;
 }
 
@@ -60,6 +68,23 @@ export interface UsedPack {
   readonly newer?: string;
 }
 
+/** A rule as a pack states it, without any plan. */
+export interface RuleHelp {
+  readonly id: string;
+  readonly pack: string;
+  readonly topic: string;
+  readonly severity: Severity;
+  readonly instead: string;
+  readonly why: string;
+  readonly source: string;
+}
+
+/** Which part of the files a run judged: `index` of `of`, from 1. */
+export interface Shard {
+  readonly index: number;
+  readonly of: number;
+}
+
 /** What is true of the whole run. */
 export interface RunHead {
   readonly planish: string;
@@ -67,6 +92,10 @@ export interface RunHead {
   readonly factSchema: number;
   /** ISO 8601 calendar date. */
   readonly asOf: string;
+  /** Absent when all files were judged. */
+  readonly shard?: Shard;
+  /** The rules in force, for the forms that list them; absent when the packs are not at hand. */
+  readonly rules?: () => readonly RuleHelp[];
 }
 
 export interface RunTail {

@@ -1,4 +1,5 @@
-import { csv, rounded } from './heat-csv.ts';
+import { csv } from './csv.ts';
+import { rounded } from './heat-csv.ts';
 import type { SeamAnswerReport } from './heat-report.ts';
 
 /** One row a distance beside a seam, in the form of `heatCsv`. */

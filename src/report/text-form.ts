@@ -2,10 +2,14 @@ import type { Finding } from '../judge/finding.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import type { Verdict } from '../judge/verdict.ts';
 import { cautions } from './cautions.ts';
+import { countOf, verdictCounts } from './count-words.ts';
+import { keepWorst, leftText } from './keep-worst.ts';
 import { measuringLines } from './measuring-text.ts';
 import { paintWith } from './paint.ts';
 import type { Paint } from './paint.ts';
 import type { PlacedFinding, PlanReport, ReportForm, RunHead, RunTail, UsedPack } from './plan-report.ts';
+import { runSummary } from './run-summary.ts';
+import { summaryText } from './summary-text.ts';
 import { visibleText } from './visible-text.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -15,6 +19,10 @@ export interface TextOptions {
   readonly columns: number;
   /** Only what is not cleared, one line a plan. */
   readonly quiet: boolean;
+  /** Findings shown of one plan, the worst; 0 shows all. */
+  readonly mostFindings: number;
+  /** Totals by rule and by folder at the end. */
+  readonly summary: boolean;
 }
 
 const indent = '  ';
@@ -25,6 +33,7 @@ const labelWidth = deep.length - indent.length;
 /** The report as plain text: grouped by part, worst first, legible without colour and when pasted into an email. */
 export function textForm(options: TextOptions): ReportForm {
   const paint = paintWith(options.colour);
+  const summary = options.summary ? runSummary() : undefined;
   let head: RunHead | undefined;
   const used = new Map<string, UsedPack>();
   const sameAsHead = (packs: readonly UsedPack[]): boolean =>
@@ -36,9 +45,15 @@ export function textForm(options: TextOptions): ReportForm {
     },
     plan: (plan) => {
       for (const pack of plan.packs ?? []) used.set(pack.digest, pack);
+      summary?.add(plan);
       return options.quiet ? quietLine(plan, paint) : planText(plan, options, paint, sameAsHead);
     },
-    end: (tail) => (options.quiet ? '' : closing(tail, head, [...used.values()], options, paint)),
+    end: (tail) => {
+      const totals = (summary === undefined ? [] : summaryText(summary, options.columns))
+        .map((line) => `${line}\n`)
+        .join('');
+      return options.quiet ? totals : `${totals}${closing(tail, head, [...used.values()], options, paint)}`;
+    },
   };
 }
 
@@ -52,7 +67,7 @@ function quietLine(plan: PlanReport, paint: Paint): string {
 
 function planText(
   plan: PlanReport,
-  { columns }: TextOptions,
+  { columns, mostFindings }: TextOptions,
   paint: Paint,
   sameAsHead: (packs: readonly UsedPack[]) => boolean,
 ): string {
@@ -79,7 +94,8 @@ function planText(
   }
   let part: string | undefined;
   let first = true;
-  for (const placed of plan.findings) {
+  const shown = keepWorst(plan.findings, mostFindings);
+  for (const placed of shown.kept) {
     const group = groupName(placed.finding);
     if (first || group !== part) {
       lines.push('', ...wrapText(visibleText(group), columns, indent).map((line) => paint.strong(line)));
@@ -88,6 +104,8 @@ function planText(
     }
     lines.push(...findingLines(placed, columns, paint));
   }
+  const left = leftText(shown);
+  if (left !== undefined) lines.push('', ...wrapText(`${left} --max-findings 0 shows all.`, columns, indent));
   if (plan.measuring !== undefined) {
     const [title, ...table] = measuringLines(plan.measuring, columns);
     if (title !== undefined) lines.push('', paint.strong(title), ...table);
@@ -131,10 +149,6 @@ function countText({ counts, verdict }: PlanReport): string {
     countOf(note, 'note'),
   ];
   return words.join(', ');
-}
-
-function countOf(count: number, word: string): string {
-  return `${count === 0 ? 'no' : String(count)} ${word}${count === 1 ? '' : 's'}`;
 }
 
 function groupName({ part, partName }: Finding): string {
@@ -194,10 +208,7 @@ function closing(
 ): string {
   const lines: string[] = [];
   if (tail.plans > 1) {
-    const each = (['stopped', 'not judged', 'held', 'cleared'] as const)
-      .filter((verdict) => tail.verdicts[verdict] > 0)
-      .map((verdict) => `${String(tail.verdicts[verdict])} ${verdict}`);
-    lines.push(`${paint.strong(`${String(tail.plans)} plans`)}: ${each.join(', ')}.`);
+    lines.push(`${paint.strong(`${String(tail.plans)} plans`)}: ${verdictCounts(tail.verdicts)}.`);
   }
   if (head !== undefined) {
     const packs = (used.length === 0 ? head.packs : used).map(packText);

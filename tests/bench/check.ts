@@ -66,7 +66,24 @@ try {
   );
   compare('2,000 plans with distinct heat : package yaml', '≤ 5', 3, check(hot), [parseOnly, hot]);
 
-  memory();
+  compare('2,000 plans good and bad, NDJSON : package yaml', '≤ 1.3', 3, check(many, '--format', 'ndjson'), [
+    parseOnly,
+    many,
+  ]);
+  const reports = ['sarif', 'junit', 'csv', 'ndjson'].flatMap((form) => [
+    '--output',
+    `${form}=${path.join(work, form)}`,
+  ]);
+  compare(
+    '2,000 plans, four files beside the text : text alone',
+    'low',
+    3,
+    check(many, '--force', ...reports),
+    check(many),
+  );
+
+  memory('json', [500, 2000, 8000]);
+  memory('ndjson', [500, 20_000]);
   length();
 } finally {
   rmSync(work, { recursive: true, force: true });
@@ -106,14 +123,14 @@ function compare(
   });
 }
 
-function memory(): void {
-  const peaks = [500, 2000, 8000].map((count) => {
-    const where = folder(`memory-${String(count)}`, count, (n) =>
+function memory(form: string, counts: readonly number[]): void {
+  const peaks = counts.map((count) => {
+    const where = folder(`memory-${form}-${String(count)}`, count, (n) =>
       base.replaceAll('K-2207', `K-${String(n)}`),
     );
     const { stderr } = spawnSync(
       process.execPath,
-      ['-r', peak, planish, 'check', '--as-of', '2026-10-21', '--format', 'json', where],
+      ['-r', peak, planish, 'check', '--as-of', '2026-10-21', '--format', form, where],
       {
         cwd: root,
         env,
@@ -124,8 +141,8 @@ function memory(): void {
     return Number(/peak (\d+)/u.exec(stderr)?.[1]) / 1024;
   });
   rows.push({
-    what: 'peak memory, 8,000 plans : 500 plans',
-    ratio: (peaks[2] ?? Number.NaN) / (peaks[0] ?? Number.NaN),
+    what: `peak memory as ${form}, ${String(counts.at(-1))} plans : ${String(counts[0])}`,
+    ratio: (peaks.at(-1) ?? Number.NaN) / (peaks[0] ?? Number.NaN),
     asked: 'flat',
     figures: peaks.map((mebibytes) => `${mebibytes.toFixed(0)} MiB`).join(', '),
   });

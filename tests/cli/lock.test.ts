@@ -28,8 +28,9 @@ const lockFile = (): string => path.join(jobs, 'planish.lock.yaml');
 const check = (...more: readonly string[]) =>
   run('check', '--as-of', '2026-10-21', '--format', 'json', ...more, jobs);
 const versionsIn = (stdout: string): unknown => {
-  const report: { readonly plans: readonly { readonly packs?: readonly object[] }[] } = JSON.parse(stdout);
-  return report.plans[0]?.packs;
+  const report: { readonly plans: readonly { readonly judged_by?: readonly object[] }[] } =
+    JSON.parse(stdout);
+  return report.plans[0]?.judged_by;
 };
 
 describe('planish packs lock', () => {
@@ -145,9 +146,9 @@ test('two plans of one run are each judged by their own version', () => {
   const { stdout } = check();
   const report: {
     readonly packs: readonly { readonly version: string }[];
-    readonly plans: readonly { readonly packs: readonly { readonly version: string }[] }[];
+    readonly plans: readonly { readonly judged_by: readonly { readonly version: string }[] }[];
   } = JSON.parse(stdout);
-  expect(report.plans.map((plan) => plan.packs[0]?.version).sort()).toEqual(['1.0.0', '2.0.0']);
+  expect(report.plans.map((plan) => plan.judged_by[0]?.version).sort()).toEqual(['1.0.0', '2.0.0']);
   const text = run('check', '--as-of', '2026-10-21', jobs).stdout;
   expect(text).toContain('Rules of general 1.0.0 (2.0.0 is here), sha256:');
 });

@@ -90,6 +90,7 @@ describe('the report as JSON', () => {
         pack: 'invented',
         severity: 'stop',
         part: 'ring-l',
+        part_name: 'Ring',
         operation: 'heat',
         message: 'found',
         instead: 'do otherwise',

@@ -2,10 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { textForm } from '../../src/report/text-form.ts';
 import type { PlanReport } from '../../src/report/plan-report.ts';
+import { hostilePlan } from './hostile-plan.ts';
+import { hostileTexts } from './hostile-texts.ts';
 import { head, placed, planReport, tail } from './invented-report.ts';
 
 const form = (options: Partial<Parameters<typeof textForm>[0]> = {}): ReturnType<typeof textForm> =>
-  textForm({ colour: false, columns: 80, quiet: false, ...options });
+  textForm({ colour: false, columns: 80, quiet: false, mostFindings: 0, summary: false, ...options });
 const linesOf = (plan: PlanReport, options = {}): readonly string[] => form(options).plan(plan).split('\n');
 
 describe('one plan', () => {
@@ -183,6 +185,41 @@ describe('one plan', () => {
     expect(text).toContain('Tarn\\u{000A} CLEARED: no stops, stage start');
     expect(text).toContain('x\\u{202E}y\\u{000A}z');
   });
+});
+
+describe('many findings', () => {
+  const findings = [
+    placed({ rule: 'n', severity: 'note', message: 'Note.' }),
+    placed({ rule: 's', severity: 'stop', part: 'p', message: 'Stop.' }),
+  ];
+
+  test('the worst are shown, the rest is counted', () => {
+    const text = form({ mostFindings: 1 }).plan(planReport({ verdict: 'stopped', findings }));
+    expect(text).toContain('  STOP Stop.');
+    expect(text).not.toContain('Note.');
+    expect(text).toContain('\n\n  1 more finding is not shown: 1 note. --max-findings 0 shows all.\n');
+    // What the plan comes to counts all.
+    expect(text).toContain('STOPPED: 1 stop, no holds, 1 note.');
+  });
+
+  test('totals stand at the end when they are asked for, also of a quiet run', () => {
+    const one = form({ summary: true, quiet: true });
+    const text =
+      one.begin(head) + one.plan(planReport({ findings })) + one.end(tail('cleared', 1, { cleared: 1 }));
+    expect(text).toBe(
+      'By rule:\n  STOP s of invented: 1 finding in 1 plan\n  NOTE n of invented: 1 finding in 1 plan\nBy folder:\n  jobs: 1 plan, 1 cleared\n\n',
+    );
+  });
+});
+
+// GitHub Actions takes a line that begins with `::`, after blanks, for a command; Azure Pipelines `##vso[` anywhere in it.
+test.each(hostileTexts)('%j neither moves the cursor nor speaks to a CI host', (text) => {
+  for (const quiet of [true, false]) {
+    for (const line of form({ quiet }).plan(hostilePlan(text)).split('\n')) {
+      expect(line).not.toMatch(/[\p{Cc}\p{Cf}\u2028\u2029]/u);
+      expect(line).not.toMatch(/^\s*::|##\[|##vso\[/u);
+    }
+  }
 });
 
 describe('the end of a run', () => {
