@@ -89,7 +89,8 @@ export function partShown(
 
 function gradeFrom(survey: Survey, { part }: PartSurvey): string | undefined {
   const { reference: id, at, by } = part.grade_from ?? {};
-  const document = id === undefined ? undefined : (survey.referenceById.get(id)?.name ?? `${id} (not listed)`);
+  const document =
+    id === undefined ? undefined : (survey.referenceById.get(id)?.name ?? `${id} (not listed)`);
   const words = [document, at, by].filter((word) => word !== undefined);
   return words.length === 0 ? undefined : words.join(', ');
 }
@@ -122,7 +123,18 @@ function citationShown({ reference, id, place, standing }: CitationSurvey): Cita
 
 /** Keys of an operation that a person at the car works by, in the order in which they are read. */
 function statedOf(operation: Operation): OperationShown['stated'] {
-  const { extent, at, zone, source, temperature, hold, times, measured_by: means, cooling, method } = operation;
+  const {
+    extent,
+    at,
+    zone,
+    source,
+    temperature,
+    hold,
+    times,
+    measured_by: means,
+    cooling,
+    method,
+  } = operation;
   const entries: readonly (readonly [string, string | number | undefined])[] = [
     ['extent', extent],
     ['place', at],

@@ -54,11 +54,7 @@ export interface DeviationShown {
 }
 
 /** `sheets` are those that were derived from this very plan. */
-export function planShown(
-  plan: Plan,
-  context: DerivationContext,
-  sheets: readonly FactSheet[],
-): PlanShown {
+export function planShown(plan: Plan, context: DerivationContext, sheets: readonly FactSheet[]): PlanShown {
   const survey = surveyPlan(plan, context);
   const factsAt = factsByPlace(sheets);
   const of = (kind: SheetKind): readonly Facts[] =>

@@ -19,10 +19,7 @@ export interface FindingPlaces {
 }
 
 /** Every finding once: beside its part, else in the section of the plan that it points into. Numbers run down the page. */
-export function placeFindings(
-  findings: readonly PlacedFinding[],
-  parts: PlanShown['parts'],
-): FindingPlaces {
+export function placeFindings(findings: readonly PlacedFinding[], parts: PlanShown['parts']): FindingPlaces {
   const homes = new Map<string, PlacedFinding[]>();
   const home = homeFinder(parts);
   for (const placed of findings) {

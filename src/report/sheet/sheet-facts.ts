@@ -52,7 +52,10 @@ function valueWords(value: FactValue, unit: string | undefined): string {
 
 /** A row of a table of two columns. */
 export function pair(what: string, value: Markup | string): Markup {
-  return html`<tr><th scope="row">${what}</th><td>${value}</td></tr>`;
+  return html`<tr>
+    <th scope="row">${what}</th>
+    <td>${value}</td>
+  </tr>`;
 }
 
 /** The row, where there is a value. */
@@ -62,9 +65,14 @@ export function pairOf(what: string, value: string | undefined): Markup {
 
 /** A table of two columns with its caption. */
 export function pairs(caption: string, rows: readonly Markup[]): Markup {
-  return html`<table class="pairs"><caption>${caption}</caption><tbody>
-${rows}
-</tbody></table>`;
+  return html`<table class="pairs">
+    <caption>
+      ${caption}
+    </caption>
+    <tbody>
+      ${rows}
+    </tbody>
+  </table>`;
 }
 
 /** A table with a head; what stands first in a row names it. Columns of numbers are those from `numbersFrom` on. */
@@ -73,8 +81,26 @@ export function grid(
   head: readonly string[],
   rows: readonly (readonly (Markup | string)[])[],
 ): Markup {
-  const body = rows.map(([first = '', ...rest]) => html`<tr><th scope="row">${first}</th>${rest.map((cell) => html`<td>${cell}</td>`)}</tr>`);
-  return html`<div class="wide"><table><caption>${caption}</caption><thead><tr>${head.map((word) => html`<th scope="col">${word}</th>`)}</tr></thead><tbody>
-${body}
-</tbody></table></div>`;
+  const body = rows.map(
+    ([first = '', ...rest]) =>
+      html`<tr>
+        <th scope="row">${first}</th>
+        ${rest.map((cell) => html`<td>${cell}</td>`)}
+      </tr>`,
+  );
+  return html`<div class="wide">
+    <table>
+      <caption>
+        ${caption}
+      </caption>
+      <thead>
+        <tr>
+          ${head.map((word) => html`<th scope="col">${word}</th>`)}
+        </tr>
+      </thead>
+      <tbody>
+        ${body}
+      </tbody>
+    </table>
+  </div>`;
 }

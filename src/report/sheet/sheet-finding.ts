@@ -31,9 +31,11 @@ export function anchor({ finding: { severity }, number }: NumberedFinding): stri
 
 /** Findings under what they concern. */
 export function findingList(findings: readonly NumberedFinding[]): Markup {
-  return findings.length === 0 ? nothing : html`<ul class="findings">
-${findings.map(findingItem)}
-</ul>`;
+  return findings.length === 0
+    ? nothing
+    : html`<ul class="findings">
+        ${findings.map(findingItem)}
+      </ul>`;
 }
 
 function findingItem(numbered: NumberedFinding): Markup {
@@ -41,14 +43,18 @@ function findingItem(numbered: NumberedFinding): Markup {
   const { severity, message, instead, why, rule, pack, source, assumptions, deviation } = finding;
   const numbers = findingNumbers(finding);
   return html`<li class="${severity}" id="${anchor(numbered)}">
-<p><strong class="label">${sign(severity)} ${label(numbered)}</strong> ${message}</p>
-<p><b>Instead:</b> ${instead}</p>
-${where(numbers !== '', () => html`<p><b>Numbers:</b> ${numbers}</p>`)}
-${assumptions.map((one) => html`<p><b>Assumed:</b> ${one}</p>`)}
-${acceptedBy(deviation)}
-<details><summary>Why</summary><p>${why}</p></details>
-<p class="where">Line ${place.line}, column ${place.column}. Rule ${rule} of pack ${pack}; source: ${source}.</p>
-</li>`;
+    <p><strong class="label">${sign(severity)} ${label(numbered)}</strong> ${message}</p>
+    <p><b>Instead:</b> ${instead}</p>
+    ${where(numbers !== '', () => html`<p><b>Numbers:</b> ${numbers}</p>`)}
+    ${assumptions.map((one) => html`<p><b>Assumed:</b> ${one}</p>`)} ${acceptedBy(deviation)}
+    <details>
+      <summary>Why</summary>
+      <p>${why}</p>
+    </details>
+    <p class="where">
+      Line ${place.line}, column ${place.column}. Rule ${rule} of pack ${pack}; source: ${source}.
+    </p>
+  </li>`;
 }
 
 function acceptedBy(deviation: Finding['deviation']): Markup {

@@ -1,6 +1,6 @@
 import type { Stage } from '../../packs/pack.ts';
 import type { Verdict } from '../../judge/verdict.ts';
-import { countWords } from './count-words.ts';
+import { severityCounts } from '../count-words.ts';
 import { html, nothing, where } from '../html.ts';
 import type { Markup } from '../html.ts';
 import type { FindingPlaces, NumberedFinding } from './place-findings.ts';
@@ -34,17 +34,20 @@ export function sheetHead({ head, report, shown }: SheetReport, places: FindingP
     file,
   ].filter((word) => word !== undefined);
   return html`<header>
-<h1>Repair plan${number === undefined ? '' : ` ${number}`}</h1>
-<p class="vehicle">${shown.vehicle === '' ? 'The vehicle is not named.' : shown.vehicle}</p>
-<p class="about">${about.join('; ')}. Judged as of ${head.asOf}, stage ${stage}.</p>
-<section class="answer ${verdict === 'not judged' ? 'unjudged' : verdict}" aria-labelledby="answer">
-<h2 id="answer"><span class="asked">${questions[stage]}</span> <span class="verdict">${signOf(verdict)} ${verdict.toUpperCase()}</span></h2>
-<p><b>${answers[verdict]}</b> ${countWords(counts)}.</p>
-${where(stage === 'draft', () => html`<p>Judged as a draft: what must be stated before work begins, and before the vehicle goes, was not asked.</p>`)}
-${whatStops(places, verdict)}
-<p>planish judges the plan as it is written, not the vehicle. It never says that a repair is safe.</p>
-</section>
-</header>`;
+    <h1>Repair plan${number === undefined ? '' : ` ${number}`}</h1>
+    <p class="vehicle">${shown.vehicle === '' ? 'The vehicle is not named.' : shown.vehicle}</p>
+    <p class="about">${about.join('; ')}. Judged as of ${head.asOf}, stage ${stage}.</p>
+    <section class="answer ${verdict === 'not judged' ? 'unjudged' : verdict}" aria-labelledby="answer">
+      <h2 id="answer">
+        <span class="asked">${questions[stage]}</span>
+        <span class="verdict">${signOf(verdict)} ${verdict.toUpperCase()}</span>
+      </h2>
+      <p><b>${answers[verdict]}</b> ${severityCounts(counts)}.</p>
+      ${where(stage === 'draft', () => html`<p>Judged as a draft: what must be stated before work begins, and before the vehicle goes, was not asked.</p>`)}
+      ${whatStops(places, verdict)}
+      <p>planish judges the plan as it is written, not the vehicle. It never says that a repair is safe.</p>
+    </section>
+  </header>`;
 }
 
 function signOf(verdict: Verdict): Markup {
@@ -56,13 +59,15 @@ function whatStops({ all }: FindingPlaces, verdict: Verdict): Markup {
   const holds = all.filter(({ finding }) => finding.severity === 'hold' && finding.deviation === undefined);
   const open = [...stops, ...holds];
   if (open.length === 0) {
-    return verdict === 'not judged' ? html`<p><a href="#not-judged">What could not be judged</a></p>` : nothing;
+    return verdict === 'not judged'
+      ? html`<p><a href="#not-judged">What could not be judged</a></p>`
+      : nothing;
   }
   const more = open.length - mostNamed;
   return html`<ol class="stops">
-${open.slice(0, mostNamed).map(named)}
-</ol>
-${where(more > 0, () => html`<p>And ${more} more, each beside what it concerns.</p>`)}`;
+      ${open.slice(0, mostNamed).map(named)}
+    </ol>
+    ${where(more > 0, () => html`<p>And ${more} more, each beside what it concerns.</p>`)}`;
 }
 
 function named(numbered: NumberedFinding): Markup {
@@ -70,5 +75,7 @@ function named(numbered: NumberedFinding): Markup {
   const name = partName ?? part;
   // Most messages begin with what they are about.
   const lead = name === undefined || message.startsWith(name) ? nothing : html`${name}: `;
-  return html`<li><a href="#${anchor(numbered)}">${sign(severity)} ${label(numbered)}</a> ${lead}${message}</li>`;
+  return html`<li>
+    <a href="#${anchor(numbered)}">${sign(severity)} ${label(numbered)}</a> ${lead}${message}
+  </li>`;
 }
