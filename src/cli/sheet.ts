@@ -7,8 +7,9 @@ import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-sol
 import { resolvePacks } from '../packs/resolve-packs.ts';
 import { readPlanFile } from '../plan/read-file.ts';
 import { severityCounts } from '../report/count-words.ts';
-import type { PlanReport } from '../report/plan-report.ts';
+import type { PlanReport, RunHead } from '../report/plan-report.ts';
 import { sheetHtml } from '../report/sheet/sheet-html.ts';
+import type { SheetReport } from '../report/sheet/sheet-report.ts';
 import { visibleText } from '../report/visible-text.ts';
 import { complain } from './complain.ts';
 import { dictionary } from './dictionary.ts';
@@ -16,7 +17,7 @@ import { exitStatus } from './exit-status.ts';
 import { faultLine, loadGivenPacks } from './given-packs.ts';
 import { boundsOf } from './heat.ts';
 import { judgeOpened, openPlan } from './judge-source.ts';
-import type { JudgingRun } from './judge-source.ts';
+import type { JudgingRun, OpenedPlan } from './judge-source.ts';
 import { lockFinder } from './lock-finder.ts';
 import { readStandardInput } from './read-standard-input.ts';
 import { runHead } from './run-head.ts';
@@ -63,14 +64,20 @@ export function sheet(plan: string, options: SheetOptions): 0 | 1 | 2 {
     return refuse(opened.kind === 'plan' ? reasons(opened.report) : [`${shown}: not a plan.`]);
   for (const sentence of opened.drift) complain(sentence);
 
+  const answer = sheetReport(opened, runHead(resolved.packs, options.asOfDay));
+  return write(sheetHtml(answer), options, answer.report);
+}
+
+/** Judges a plan that is open, and gathers what its page shows. */
+export function sheetReport(opened: OpenedPlan, head: RunHead): SheetReport {
+  const { plan, context, packs } = opened;
   const { report, sheets } = judgeOpened(opened);
-  const page = sheetHtml({
-    head: runHead(resolved.packs, options.asOfDay),
+  return {
+    head,
     report,
-    shown: planShown(opened.plan, opened.context, sheets),
-    heats: plannedHeats(opened.plan, opened.context, boundsOf(opened.packs.layers)),
-  });
-  return write(page, options, report);
+    shown: planShown(plan, context, sheets),
+    heats: plannedHeats(plan, context, boundsOf(packs.layers)),
+  };
 }
 
 function write(page: string, { output, force }: SheetOptions, report: PlanReport): 0 | 1 | 2 {

@@ -2,6 +2,7 @@ import type { MeasuringShown, PointShown } from '../facts/measuring-shown.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
 import { escaped } from './escaped.ts';
 import { placeLabels } from './place-labels.ts';
+import type { Box } from './place-labels.ts';
 import { signedMillimetres } from './signed-millimetres.ts';
 import { line, n, pieces, text } from './svg-elements.ts';
 
@@ -10,6 +11,8 @@ const [left, right, top] = [60, 100, 56];
 const plotWidth = width - left - right;
 /** Room for the names of points at the edge of a view. */
 const margin = 40;
+/** For the names right of the outermost point. */
+const labelRoom = 110;
 const [leastHeight, mostHeight] = [60, 420];
 /** The longest deviation becomes about this long in the drawing. */
 const longestArrow = 70;
@@ -51,7 +54,7 @@ export function measuringDrawing({ fits, points }: MeasuringShown, own: string):
   const span = Math.max(...([0, 1, 2] as const).map((axis) => spanOf(drawn, axis)));
   if (drawn.length === 0 || !(span <= mostSpanMm)) return undefined;
   const pixels = Math.min(
-    (plotWidth - 2 * margin) / Math.max(1, spanOf(drawn, 0)),
+    (plotWidth - 2 * margin - labelRoom) / Math.max(1, spanOf(drawn, 0)),
     (mostHeight - 2 * margin) / Math.max(1, spanOf(drawn, 1), spanOf(drawn, 2)),
   );
   const longest = Math.max(...drawn.map(({ way }) => Math.max(...way.map(Math.abs))));
@@ -63,7 +66,7 @@ export function measuringDrawing({ fits, points }: MeasuringShown, own: string):
     return markup;
   });
   const height = offset + 60;
-  const scale = `Deviations ${stretch === 1 ? 'as long as they are' : `drawn ${String(stretch)} times as long as they are`}, beside the body.`;
+  const scale = `Deviations are drawn ${stretch === 1 ? 'on the scale of the body' : `${String(stretch)} times larger than the body`}.`;
   const title = `Measured ${occasion} the repair`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="${own}title ${own}desc" viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}" height="${n(height)}" font-family="sans-serif" font-size="13" fill="#111111">`,
@@ -96,6 +99,7 @@ function panel(
   const leastOf = (axis: 0 | 1 | 2): number =>
     drawn.reduce((least, { from }) => Math.min(least, from[axis]), Infinity);
   const plotHeight = Math.max(leastHeight, spanOf(drawn, up) * pixels) + 2 * margin;
+  const frameWidth = Math.min(plotWidth, spanOf(drawn, across) * pixels + 2 * margin + labelRoom);
   const foot = offset + 24 + plotHeight;
   const [x0, y0] = [leastOf(across), leastOf(up)];
   const x = (mm: number): number => left + margin + (mm - x0) * pixels;
@@ -112,12 +116,24 @@ function panel(
   });
   const labels = placeLabels(
     tips.map(({ fromX, fromY, words, isOff }) => ({ x: fromX, y: fromY, words, isFirst: isOff })),
-    { left: 4, right: width - 4, top: offset + 20, bottom: foot },
+    { left: left + 2, right: left + frameWidth - 2, top: offset + 24, bottom: foot },
+    tips.flatMap(({ fromX, fromY, toX, toY, moved }): readonly Box[] =>
+      moved
+        ? [
+            [
+              Math.min(fromX, toX) - 2,
+              Math.min(fromY, toY) - 2,
+              Math.max(fromX, toX) + 2,
+              Math.max(fromY, toY) + 2,
+            ],
+          ]
+        : [],
+    ),
   );
   const markup = [
     text(left, offset + 14, title, 'font-weight="bold"'),
-    `<rect x="${n(left)}" y="${n(offset + 24)}" width="${n(plotWidth)}" height="${n(plotHeight)}" fill="none" stroke="#767676"/>`,
-    text(left + plotWidth + 8, foot - 4, `${names[0]} →`, ''),
+    `<rect x="${n(left)}" y="${n(offset + 24)}" width="${n(frameWidth)}" height="${n(plotHeight)}" fill="none" stroke="#767676"/>`,
+    text(left + frameWidth + 8, foot - 4, `${names[0]} →`, ''),
     text(left - 28, offset + 38, `${names[1]} ↑`, ''),
     ...tips.map(({ point, fromX, fromY, toX, toY, isOff, moved }) =>
       [moved ? arrow(fromX, fromY, toX, toY, isOff) : '', mark(fromX, fromY, point.zero)].join(''),

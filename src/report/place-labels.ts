@@ -23,7 +23,8 @@ export interface LabelBounds {
   readonly bottom: number;
 }
 
-type Box = readonly [x1: number, y1: number, x2: number, y2: number];
+/** Left, top, right, bottom. */
+export type Box = readonly [x1: number, y1: number, x2: number, y2: number];
 
 const letterWidth = 7.5;
 const [above, below] = [11, 4];
@@ -40,9 +41,13 @@ const offsets = [
   [-9, -24],
 ] as const;
 
-/** Names that hide neither each other nor a mark. One for which no place is left is left out: it stands in the table beside the picture. */
-export function placeLabels(wanted: readonly WantedLabel[], bounds: LabelBounds): readonly PlacedLabel[] {
-  const taken: Box[] = wanted.map(({ x, y }): Box => [x - 6, y - 6, x + 6, y + 6]);
+/** Names that hide neither each other nor a mark, nor what else is `drawn`. One for which no place is left is left out: it stands in the table beside the picture. */
+export function placeLabels(
+  wanted: readonly WantedLabel[],
+  bounds: LabelBounds,
+  drawn: readonly Box[] = [],
+): readonly PlacedLabel[] {
+  const taken: Box[] = [...wanted.map(({ x, y }): Box => [x - 6, y - 6, x + 6, y + 6]), ...drawn];
   const ordered = [...wanted.filter((one) => one.isFirst), ...wanted.filter((one) => !one.isFirst)];
   // Every label is held against every other; beyond this many none would be read.
   return ordered.slice(0, 200).flatMap((one): readonly PlacedLabel[] => {

@@ -4,8 +4,9 @@ import { formatQuantity } from '../../quantity/format-quantity.ts';
 import { html, nothing } from '../html.ts';
 import type { Markup } from '../html.ts';
 
+/** What the plan states needs no remark. */
 const fromWords: Readonly<Record<Provenance, string>> = {
-  stated: 'as the plan states',
+  stated: '',
   table: 'from a table',
   computed: 'computed',
   assumed: 'assumed',
@@ -16,7 +17,7 @@ export function told(facts: Facts, name: string, unit?: string): Markup {
   const fact = facts[name];
   if (fact === undefined) return html`<em>not stated</em>`;
   return fact.known
-    ? html`${valueWords(fact.value, unit)} <small>(${sourceWords(fact)})</small>`
+    ? html`${valueWords(fact.value, unit)}${sourceMark(fact)}`
     : html`<em>Not known:</em> ${fact.reason}`;
 }
 
@@ -38,9 +39,9 @@ export function textOf(facts: Facts, name: string): string | undefined {
   return fact?.known === true && typeof fact.value === 'string' ? fact.value : undefined;
 }
 
-function sourceWords(fact: Extract<Fact, { known: true }>): string {
-  const from = fromWords[fact.from];
-  return fact.note === undefined || fact.note === '' ? from : `${from}. ${fact.note}`;
+function sourceMark(fact: Extract<Fact, { known: true }>): Markup {
+  const words = [fromWords[fact.from], fact.note ?? ''].filter((word) => word !== '').join('. ');
+  return words === '' ? nothing : html` <small>(${words})</small>`;
 }
 
 function valueWords(value: FactValue, unit: string | undefined): string {
@@ -103,4 +104,10 @@ export function grid(
       </tbody>
     </table>
   </div>`;
+}
+
+/** A date, or another short word of the plan, that no line end divides; a long one is. */
+export function whole(words: string | undefined): Markup | string {
+  if (words === undefined) return '—';
+  return words.length > 24 ? words : html`<span class="whole">${words}</span>`;
 }

@@ -42,7 +42,7 @@ export function sheetHead({ head, report, shown }: SheetReport, places: FindingP
         <span class="asked">${questions[stage]}</span>
         <span class="verdict">${signOf(verdict)} ${verdict.toUpperCase()}</span>
       </h2>
-      <p><b>${answers[verdict]}</b> ${severityCounts(counts)}.</p>
+      <p><b>${answers[verdict]}</b> Found: ${severityCounts(counts)}.</p>
       ${where(stage === 'draft', () => html`<p>Judged as a draft: what must be stated before work begins, and before the vehicle goes, was not asked.</p>`)}
       ${whatStops(places, verdict)}
       <p>planish judges the plan as it is written, not the vehicle. It never says that a repair is safe.</p>

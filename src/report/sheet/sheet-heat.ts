@@ -8,18 +8,22 @@ import { grid } from './sheet-facts.ts';
 
 /** One heat of the plan: the picture of temperature against distance, and its neighbours in numbers. */
 export function heatFigure(heat: PlannedHeat): Markup {
-  const { neighbours, open, runs, seam, statedCelsius } = heat;
+  const { neighbours, open, runs, seam } = heat;
   const title = plannedTitle(heat);
   const assumed = [...new Set(neighbours.flatMap(({ assumptions }) => assumptions))];
   return html`<figure>
-    <figcaption>
-      Heat: ${title}${statedCelsius === undefined ? '' : `; ${formatQuantity(statedCelsius, '°C')} stated`}
-    </figcaption>
+    <figcaption>${captionOf(heat, title)}</figcaption>
     ${runs.length === 0 && seam === undefined ? nothing : picture(heat, title)}
     ${where(open.length > 0, () => html`<p><b>Not known:</b> ${open.join(' ')}</p>`)}
     ${neighbours.length === 0 ? html`<p>Nothing is listed beside it.</p>` : neighbourTable(neighbours, title)}
     ${where(assumed.length > 0, () => html`<p><b>Assumed:</b> ${assumed.join(' ')}</p>`)}
   </figure>`;
+}
+
+/** The picture says the rest itself. */
+function captionOf({ runs, seam, statedCelsius }: PlannedHeat, title: string): string {
+  const stated = statedCelsius === undefined ? '' : ` (${formatQuantity(statedCelsius, '°C')} stated)`;
+  return runs.length === 0 && seam === undefined ? `Heat: ${title}` : `Heat of this work, computed${stated}`;
 }
 
 /** Ids of a drawing begin with its place in the plan, which no two heats share but by kind. */

@@ -1,7 +1,7 @@
 import type { JointShown } from '../../facts/part-shown.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
 import type { Markup } from '../html.ts';
-import { bare, grid, textOf } from './sheet-facts.ts';
+import { bare, grid, textOf, whole } from './sheet-facts.ts';
 
 /** The rows of joints that an operation makes: method, number, distance, size, and whether the coupon held. */
 export function jointTable(joints: readonly JointShown[], caption: string): Markup {
@@ -29,7 +29,7 @@ export function jointTable(joints: readonly JointShown[], caption: string): Mark
       joint.hole === undefined ? bare(facts, 'joint.button', 'mm') : `hole ${joint.hole}`,
       ratioWords(facts),
       bare(facts, 'joint.coupon'),
-      joint.done ?? '—',
+      whole(joint.done),
     ]),
   );
 }

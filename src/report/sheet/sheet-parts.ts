@@ -52,6 +52,7 @@ function partSection(
 }
 
 function layerWords({ layer, under, over }: PartShown): string {
+  if (under.length === 0 && over.length === 0) return 'No layer over or under it is stated.';
   const words = [
     layer === undefined
       ? 'Its layers hide each other in a circle.'

@@ -35,7 +35,9 @@ summary{cursor:pointer;color:#00507a;font-weight:600}
 table{border-collapse:collapse;margin:.6rem 0;width:100%}
 caption{text-align:left;font-weight:600;padding:.2rem 0}
 th,td{border:1px solid #767676;padding:.2rem .45rem;text-align:left;vertical-align:top}
-.wide th,.wide td{min-width:3.5rem}
+thead th{overflow-wrap:break-word}
+.wide tbody th,.wide td{min-width:3.5rem}
+.whole{white-space:nowrap}
 .pairs th{width:13rem;font-weight:600}
 thead th{border-bottom:2px solid #111}
 figure{margin:.8rem 0;break-inside:avoid}
@@ -48,7 +50,9 @@ footer{border-top:3px solid #111;margin-top:2rem;padding-bottom:2rem}
 @page{margin:14mm 12mm 16mm;@bottom-right{content:counter(page) " / " counter(pages);font:9pt sans-serif}}
 @media print{
 html{font-size:10.5pt}
-header,main,footer{max-width:none;padding:0}
+header,main,footer{max-width:none;padding:0 2px}
+.pairs{break-inside:avoid}
+thead tr{break-after:avoid}
 nav{display:none}
 a{color:#111;text-decoration:none}
 h2,h3,h4,caption,figcaption{break-after:avoid}

@@ -1,8 +1,8 @@
-import type { ReferenceShown } from '../../facts/plan-shown.ts';
+import type { Facts, ReferenceShown } from '../../facts/plan-shown.ts';
 import { html } from '../html.ts';
 import type { Markup } from '../html.ts';
 import type { FindingPlaces } from './place-findings.ts';
-import { bare, grid, isYes, pair, pairOf, pairs, textOf, told } from './sheet-facts.ts';
+import { bare, grid, isYes, pair, pairOf, pairs, textOf, told, whole } from './sheet-facts.ts';
 import { findingList } from './sheet-finding.ts';
 import type { SheetReport } from './sheet-report.ts';
 
@@ -11,16 +11,13 @@ export function sheetVehicle({ shown }: SheetReport, places: FindingPlaces): Mar
   const { vehicleFacts: facts } = shown;
   return html`<section aria-labelledby="vehicle">
       <h2 id="vehicle">The plan and the vehicle</h2>
+      <p>A value without a remark is as the plan states it.</p>
       ${findingList(places.inSection('plan'))}
       ${pairs('The vehicle', [
-        pair('Vehicle', shown.vehicle === '' ? 'not named' : shown.vehicle),
-        pair('Body', told(facts, 'vehicle.body')),
-        pair('Model year', told(facts, 'vehicle.model_year')),
-        pair('Year established by', told(facts, 'vehicle.model_year_from')),
+        pair('Vehicle', shown.vehicle === '' ? html`<em>not named</em>` : shown.vehicle),
+        pair('Model year by', told(facts, 'vehicle.model_year_from')),
         pair('Number', told(facts, 'vehicle.number')),
-        pair('Check digit of the number', told(facts, 'vehicle.check_digit')),
-        pair('Year code of the number', told(facts, 'vehicle.year_code')),
-        pair('Read in a second place', told(facts, 'vehicle.number_confirmed')),
+        pair('Number against itself', numberWords(facts)),
         pair('Market', told(facts, 'vehicle.market')),
         pair('Drive', told(facts, 'vehicle.drive')),
         pair('Traction voltage', told(facts, 'vehicle.high_voltage')),
@@ -34,6 +31,12 @@ export function sheetVehicle({ shown }: SheetReport, places: FindingPlaces): Mar
     </section>`;
 }
 
+/** What the number says of itself: its check digit, its year, a second place. */
+function numberWords(facts: Facts): Markup {
+  return html`check digit: ${told(facts, 'vehicle.check_digit')}; year code:
+  ${told(facts, 'vehicle.year_code')}; read in a second place: ${told(facts, 'vehicle.number_confirmed')}`;
+}
+
 function documentTable(references: readonly ReferenceShown[]): Markup {
   return grid(
     'What the plan leans on',
@@ -41,7 +44,7 @@ function documentTable(references: readonly ReferenceShown[]): Markup {
     references.map((one) => [
       html`${one.name}${one.title === undefined || one.title === one.name ? '' : `: ${one.title}`}`,
       bare(one.facts, 'reference.kind'),
-      one.published ?? '—',
+      whole(one.published),
       coversWords(one),
       lookUpWords(one),
     ]),
@@ -64,5 +67,5 @@ function lookUpWords({ facts, lookedUpBy }: ReferenceShown): Markup {
   const order = textOf(facts, 'reference.look_up');
   const late = order === undefined || order === 'in time' ? '' : `, ${order}`;
   const cited = isYes(facts, 'reference.cited') === false ? '; nothing cites it' : '';
-  return html`${day}${late}${lookedUpBy === undefined ? '' : `, by ${lookedUpBy}`}${cited}`;
+  return html`${whole(day)}${late}${lookedUpBy === undefined ? '' : `, by ${lookedUpBy}`}${cited}`;
 }
