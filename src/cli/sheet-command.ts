@@ -73,5 +73,5 @@ draft; 1 stopped or held), once the page is written; 2 when it could not be.
 
 Examples:
   planish sheet jobs/K-2207.yaml -o K-2207.html
-  planish sheet --rules rules/ --as-of 2026-10-05 jobs/K-2207.yaml -o K-2207.html
-  planish sheet --stage release - -o - < K-2207.yaml > K-2207.html`;
+  planish sheet --rules rules/ --stage release jobs/K-2207.yaml -o page.html
+  planish sheet --as-of 2026-10-05 - -o - < K-2207.yaml > K-2207.html`;

@@ -28,7 +28,9 @@ function partSection(
   heatsAt: ReadonlyMap<string, readonly PlannedHeat[]>,
   places: FindingPlaces,
 ): Markup {
-  const { name, id, facts, operations, at } = part;
+  const { id, facts, operations, at } = part;
+  // A heading without a word is none.
+  const name = part.name.trim() === '' ? 'A part without a name' : part.name;
   const own = `part-${String(index + 1)}`;
   return html`<section class="part" aria-labelledby="${own}">
     <h3 id="${own}">${name}${id === undefined || id === name ? '' : ` (${id})`}</h3>
@@ -70,7 +72,7 @@ function damageWords({ facts, foundBy, damageExtent }: PartShown): Markup {
     damageExtent,
     foundBy === undefined ? 'not said how it was looked at' : `found by: ${foundBy}`,
   ];
-  return html`${told(facts, 'part.damage')} ${words.filter((word) => word !== undefined).join('; ')}`;
+  return html`${told(facts, 'part.damage')}; ${words.filter((word) => word !== undefined).join('; ')}`;
 }
 
 function operationBlock(operation: OperationShown, part: string, heats: readonly PlannedHeat[]): Markup {
@@ -89,7 +91,10 @@ function operationBlock(operation: OperationShown, part: string, heats: readonly
       () =>
         html`<p>
           ${joined(
-            stated.map(([name, value]) => html`<span class="stated"><b>${name}:</b> ${value}</span>`),
+            stated.map(
+              ([name, value]) =>
+                html`<span class="stated"><b>${name}:</b> ${value.replace(/\.\s*$/u, '')}</span>`,
+            ),
             '; ',
           )}
         </p>`,
