@@ -24,7 +24,7 @@ const more = [
   '${alert(1)}',
   '\u202e\u2067\u061c',
   '\ufdd0\ufffe\u{1ffff}',
-  `${'w'.repeat(10_000)}`,
+  'w'.repeat(10_000),
   '<svg/onload=alert(1)>',
   '<a href="javascript:alert(1)">click</a>',
 ];
