@@ -27,6 +27,8 @@ export interface PartShown {
   readonly damageExtent?: string;
   readonly condition?: string;
   readonly note?: string;
+  /** Work on other parts that lists this one as lying beside it. */
+  readonly besideWork: readonly string[];
   readonly operations: readonly OperationShown[];
 }
 
@@ -83,6 +85,7 @@ export function partShown(
     ...(extent === undefined ? {} : { damageExtent: extent }),
     ...(condition === undefined ? {} : { condition }),
     ...(note === undefined ? {} : { note }),
+    besideWork: besideWork(survey, one),
     operations: one.operations.map((operation) => operationShown(survey, operation, factsAt)),
   };
 }
@@ -114,6 +117,17 @@ function operationShown(
     near: (near ?? []).map((one) => nearWords(survey, one)),
     joints: joints.map((one) => ({ joint: one.joint, facts: factsAt('joint', one.at) })),
   };
+}
+
+function besideWork(survey: Survey, { part: { id } }: PartSurvey): readonly string[] {
+  if (id === undefined) return [];
+  return survey.operations.flatMap(({ operation: { do: word, near }, part }) =>
+    (near ?? []).flatMap((one) => {
+      if (one.part !== id) return [];
+      const work = `${word === undefined ? 'work' : operationNouns[word]} on ${part.name}`;
+      return [[work, one.distance, one.treatment].filter((each) => each !== undefined).join(', ')];
+    }),
+  );
 }
 
 function citationShown({ reference, id, place, standing }: CitationSurvey): CitationShown {

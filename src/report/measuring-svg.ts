@@ -107,7 +107,7 @@ function panel(
   const tips = drawn.map(({ point, from, way }) => {
     const [fromX, fromY] = [x(from[across]), y(from[up])];
     const [toX, toY] = [fromX + way[across] * stretch * pixels, fromY - way[up] * stretch * pixels];
-    const isOff = isOver(point, way);
+    const isOff = point.off === true;
     const moved = Math.max(Math.abs(way[across]), Math.abs(way[up])) >= 0.05;
     const words = isOff
       ? `${point.name} ${signedMillimetres(way[across])}, ${signedMillimetres(way[up])}`
@@ -145,12 +145,6 @@ function panel(
   return { markup, height: 24 + plotHeight + 20 };
 }
 
-/** What proves to be off, or is off where no uncertainty is stated. */
-function isOver({ decision, toleranceMm }: PointShown, way: Drawn['way']): boolean {
-  if (decision !== undefined) return decision !== 'conforms';
-  return toleranceMm !== undefined && Math.max(...way.map(Math.abs)) > toleranceMm;
-}
-
 function mark(x: number, y: number, isZero: boolean): string {
   const style = 'fill="#ffffff" stroke="#111111" stroke-width="2"';
   return isZero
@@ -185,7 +179,7 @@ function legend(at: number): readonly string[] {
 
 /** The drawing in words, for who cannot see it; every point stands in the table below. */
 function described(drawn: readonly Drawn[], scale: string): string {
-  const off = drawn.filter(({ point, way }) => isOver(point, way));
+  const off = drawn.filter(({ point }) => point.off === true);
   const named = off
     .slice(0, 20)
     .map(
@@ -193,5 +187,5 @@ function described(drawn: readonly Drawn[], scale: string): string {
         `${point.name}: x ${signedMillimetres(dx)}, y ${signedMillimetres(dy)}, z ${signedMillimetres(dz)} mm${point.toleranceMm === undefined ? '' : `, tolerance ${formatQuantity(point.toleranceMm, 'mm')}`}.`,
     );
   const more = off.length > named.length ? ` And ${String(off.length - named.length)} more.` : '';
-  return `${String(drawn.length)} points from above and from the side, ${String(off.length)} of them out of tolerance or not proven within. ${scale} ${named.join(' ')}${more}`;
+  return `${String(drawn.length)} points from above and from the side, ${String(off.length)} of them out of tolerance or not proven within it. ${scale} ${named.join(' ')}${more}`;
 }

@@ -40,9 +40,9 @@ function yesNo(facts: Facts, name: string): Markup | string {
 }
 
 /** What could not be judged, what was lifted, and what was taken for granted. */
-export function sheetDoubts({ report, shown }: SheetReport, { all }: FindingPlaces): Markup {
+export function sheetDoubts({ report, shown, heats }: SheetReport, { all }: FindingPlaces): Markup {
   const { notJudged, lifted, setAside = [] } = report;
-  const assumed = assumptionsOf(all);
+  const assumed = assumptionsOf(all, heats);
   return html`<section aria-labelledby="not-judged">
       <h2 id="not-judged">What could not be judged</h2>
       ${
@@ -77,7 +77,7 @@ export function sheetDoubts({ report, shown }: SheetReport, { all }: FindingPlac
       <h2 id="assumed">What was assumed</h2>
       ${
         assumed.length === 0
-          ? html`<p>No finding rests on an assumption.</p>`
+          ? html`<p>Nothing.</p>`
           : html`<ul>
               ${assumed.map(([text, labels]) => html`<li>${text} <small>(${labels})</small></li>`)}
             </ul>`
@@ -97,12 +97,20 @@ function reasonItem({ sentence, rule, place }: NotJudgedReason): Markup {
 /** As many as a reader takes in beside one assumption. */
 const mostLabels = 6;
 
-/** Each assumption once, with the findings that rest on it. */
-function assumptionsOf(all: readonly NumberedFinding[]): readonly (readonly [string, string])[] {
+/** Each assumption once, with the findings and the computed heats that rest on it. */
+function assumptionsOf(
+  all: readonly NumberedFinding[],
+  heats: SheetReport['heats'],
+): readonly (readonly [string, string])[] {
   const labels = new Map<string, string[]>();
-  for (const one of all) {
-    for (const text of one.finding.assumptions)
-      labels.set(text, [...(labels.get(text)?.slice(0, mostLabels + 1) ?? []), label(one)]);
+  const add = (text: string, of: string): void => {
+    const before = labels.get(text) ?? [];
+    if (before.length <= mostLabels && !before.includes(of)) labels.set(text, [...before, of]);
+  };
+  for (const one of all) for (const text of one.finding.assumptions) add(text, label(one));
+  for (const { part, what, neighbours } of heats) {
+    const of = `heat of ${[part, what].filter((word) => word !== undefined).join(', ')}`;
+    for (const { assumptions } of neighbours) for (const text of assumptions) add(text, of);
   }
   return [...labels].map(([text, of]) => {
     const shown = of.slice(0, mostLabels).join(', ');

@@ -51,32 +51,25 @@ function valueWords(value: FactValue, unit: string | undefined): string {
   return value.length === 0 ? 'none' : value.join(', ');
 }
 
-/** A row of a table of two columns. */
+/** A name and its value, for `pairs`. */
 export function pair(what: string, value: Markup | string): Markup {
-  return html`<tr>
-    <th scope="row">${what}</th>
-    <td>${value}</td>
-  </tr>`;
+  return html`<div>
+    <dt>${what}</dt>
+    <dd>${value}</dd>
+  </div>`;
 }
 
-/** The row, where there is a value. */
+/** The pair, where there is a value. */
 export function pairOf(what: string, value: string | undefined): Markup {
   return value === undefined || value === '' ? nothing : pair(what, value);
 }
 
-/** A table of two columns with its caption. */
-export function pairs(caption: string, rows: readonly Markup[]): Markup {
-  return html`<table class="pairs">
-    <caption>
-      ${caption}
-    </caption>
-    <tbody>
-      ${rows}
-    </tbody>
-  </table>`;
+/** Names with their values, in as many columns as the page has room for. */
+export function pairs(rows: readonly Markup[]): Markup {
+  return html`<dl class="pairs">${rows}</dl>`;
 }
 
-/** A table with a head; what stands first in a row names it. Columns of numbers are those from `numbersFrom` on. */
+/** A table with a head; what stands first in a row names it. */
 export function grid(
   caption: string,
   head: readonly string[],

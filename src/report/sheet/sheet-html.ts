@@ -1,5 +1,5 @@
-import { createHash } from 'node:crypto';
 import { Markup, html } from '../html.ts';
+import { pagePolicy } from '../page-policy.ts';
 import { placeFindings } from './place-findings.ts';
 import { sheetDoubts, sheetFoot, sheetSignOff, sheetSteps } from './sheet-end.ts';
 import { sheetHead } from './sheet-head.ts';
@@ -17,8 +17,7 @@ export function sheetHtml(report: SheetReport): string {
   const places = placeFindings(report.report.findings, report.shown.parts);
   const { number } = report.shown.job;
   const title = `Repair plan${number === undefined ? '' : ` ${number}`}: ${report.report.verdict}`;
-  const styleDigest = createHash('sha256').update(sheetStyle).digest('base64');
-  const policy = `default-src 'none'; style-src 'sha256-${styleDigest}'; base-uri 'none'; form-action 'none'`;
+  const policy = pagePolicy(sheetStyle);
   // Whole, since the policy counts every blank of it.
   const style = new Markup(`<style>${sheetStyle}</style>`);
   const page = html`<!DOCTYPE html>

@@ -51,16 +51,21 @@ function pointTable({ points }: MeasuringShown, { occasion }: FitShown): Markup 
   const isAfter = occasion === 'after';
   return grid(
     `Deviations ${occasion} the repair, mm off the data sheet, the worst first`,
-    ['Point', 'On', 'x', 'y', 'z', ...(isAfter ? ['Largest before'] : []), 'Tolerance', 'Proves'],
+    ['Point', 'On', 'x', 'y', 'z', ...(isAfter ? ['Largest before'] : []), 'Tolerance', 'Answer'],
     points.map((point) => [
       point.zero ? `${point.name} (zero point)` : point.name,
       point.part ?? '—',
       ...axes(point, occasion),
       ...(isAfter ? [largest(point)] : []),
       point.toleranceMm === undefined ? '—' : String(point.toleranceMm),
-      point.decision === 'does not conform' ? html`<b>${point.decision}</b>` : (point.decision ?? '—'),
+      answerOf(point),
     ]),
   );
+}
+
+function answerOf({ decision, off, zero }: PointShown): Markup | string {
+  const word = decision ?? (off === undefined ? '—' : off ? 'off' : 'within');
+  return off === true ? html`<b>${zero ? `${word} (a zero point)` : word}</b>` : word;
 }
 
 function axes(point: PointShown, occasion: FitShown['occasion']): readonly string[] {

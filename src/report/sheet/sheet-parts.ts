@@ -36,7 +36,7 @@ function partSection(
     <h3 id="${own}">${name}${id === undefined || id === name ? '' : ` (${id})`}</h3>
     <p class="layer">${layerWords(part)}</p>
     ${findingList(places.atPart(at))}
-    ${pairs(`What ${name} is`, [
+    ${pairs([
       pairOf('Kind', [part.kind, part.side, part.condition].filter((word) => word !== undefined).join(', ')),
       pair('Carries crash load', told(facts, 'part.structural')),
       pair('Strength class', told(facts, 'part.class')),
@@ -47,6 +47,7 @@ function partSection(
       pair('Coating', told(facts, 'part.coating')),
       where(isYes(facts, 'part.zones') === true, () => pair('Zones', 'of different strength')),
       pair('Damage', damageWords(part)),
+      pairOf('Beside work on others', part.besideWork.join('; ')),
       pairOf('Note of the plan', part.note),
     ])}
     ${operations.length === 0 ? html`<p>No work is proposed for it.</p>` : operations.map((one) => operationBlock(one, name, heatsAt.get(one.at) ?? []))}

@@ -36,9 +36,13 @@ table{border-collapse:collapse;margin:.6rem 0;width:100%}
 caption{text-align:left;font-weight:600;padding:.2rem 0}
 th,td{border:1px solid #767676;padding:.2rem .45rem;text-align:left;vertical-align:top}
 thead th{overflow-wrap:break-word}
-.wide tbody th,.wide td{min-width:3.5rem}
+.wide tbody th,.wide td{min-width:4.9em}
 .whole{white-space:nowrap}
-.pairs th{width:13rem;font-weight:600}
+.pairs{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(24rem,100%),1fr));gap:0 1.5rem;margin:.5rem 0}
+.pairs div{display:flex;gap:.6rem;border-bottom:1px solid #999;padding:.15rem 0;break-inside:avoid}
+.pairs dt{flex:0 0 9.5rem;font-weight:600}
+.pairs dd{margin:0;min-width:0;overflow-wrap:anywhere}
+.wide table{font-size:.93rem}
 thead th{border-bottom:2px solid #111}
 figure{margin:.8rem 0;break-inside:avoid}
 figcaption{font-weight:600}
@@ -51,7 +55,10 @@ footer{border-top:3px solid #111;margin-top:2rem;padding-bottom:2rem}
 @media print{
 html{font-size:10.5pt}
 header,main,footer{max-width:none;padding:0 2px}
-.pairs{break-inside:avoid}
+.pairs{grid-template-columns:1fr 1fr}
+.layer{break-after:avoid}
+.wide table{font-size:9pt}
+.sign-off .wide{break-inside:avoid}
 thead tr{break-after:avoid}
 nav{display:none}
 a{color:#111;text-decoration:none}

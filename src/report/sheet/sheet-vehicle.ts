@@ -13,7 +13,7 @@ export function sheetVehicle({ shown }: SheetReport, places: FindingPlaces): Mar
       <h2 id="vehicle">The plan and the vehicle</h2>
       <p>A value without a remark is as the plan states it.</p>
       ${findingList(places.inSection('plan'))}
-      ${pairs('The vehicle', [
+      ${pairs([
         pair('Vehicle', shown.vehicle === '' ? html`<em>not named</em>` : shown.vehicle),
         pair('Model year by', told(facts, 'vehicle.model_year_from')),
         pair('Number', told(facts, 'vehicle.number')),

@@ -20,6 +20,7 @@ export function hostileSheet(text: string): SheetReport {
     ...{ at: '/parts/0', id: text, name: text, kind: text, side: text, grade: text, materialFrom: text },
     ...{ foundBy: text, damageExtent: text, condition: text, note: text, layer: 2 },
     under: [text],
+    besideWork: [text],
     over: [text, text],
     facts,
     operations: [
