@@ -1,8 +1,10 @@
 import type { Person, Plan } from '../generated/plan-types.ts';
+import { checkSteps } from './check-steps.ts';
 import type { DerivationContext } from './context.ts';
 import type { Fact } from './fact.ts';
-import type { SheetKind } from './sheet.ts';
-import type { FactSheet } from './sheet.ts';
+import { safetySteps } from './safety-steps.ts';
+import type { FactSheet, SheetKind } from './sheet.ts';
+import type { Survey } from './survey.ts';
 import { layerOrder } from './layer-order.ts';
 import { partShown } from './part-shown.ts';
 import type { PartShown } from './part-shown.ts';
@@ -27,7 +29,7 @@ export interface PlanShown {
   /** From the outside in. */
   readonly parts: readonly PartShown[];
   /** The steps around the work that are stated, or needed. */
-  readonly steps: readonly Facts[];
+  readonly steps: readonly StepShown[];
   readonly openings: readonly Facts[];
   readonly deviations: readonly DeviationShown[];
   /** What the plan's sign-off says; absent where it has none. */
@@ -40,6 +42,14 @@ export interface ReferenceShown {
   readonly title?: string;
   readonly published?: string;
   readonly lookedUpBy?: string;
+  readonly facts: Facts;
+}
+
+/** A step around the work; words are the plan's own. */
+export interface StepShown {
+  readonly how?: string;
+  readonly done?: string;
+  readonly by?: string;
   readonly facts: Facts;
 }
 
@@ -75,7 +85,7 @@ export function planShown(plan: Plan, context: DerivationContext, sheets: readon
       facts: factsAt('reference', at),
     })),
     parts: layerOrder(survey.parts, survey.partById).map((layered) => partShown(survey, layered, factsAt)),
-    steps: of('step').filter(isToBeShown),
+    steps: stepsShown(survey, of('step')),
     openings: of('opening'),
     deviations: (plan.deviations ?? []).map(({ by, rule, part, operation, reason, date, expires }) => ({
       ...(rule === undefined ? {} : { rule }),
@@ -106,6 +116,24 @@ function jobOf({ job }: Plan): PlanShown['job'] {
     ...(revision === undefined ? {} : { revision }),
     ...(by === undefined ? {} : { writtenBy: personWords(by) }),
   };
+}
+
+/** Each step has one sheet, in the order of the drafts that the sheets are written from. */
+function stepsShown(survey: Survey, facts: readonly Facts[]): readonly StepShown[] {
+  const drafts = [...safetySteps(survey), ...checkSteps(survey)];
+  return facts.flatMap((one, index): readonly StepShown[] => {
+    if (!isToBeShown(one)) return [];
+    const { step, person } = drafts[index] ?? {};
+    const by = person ?? step?.by;
+    return [
+      {
+        facts: one,
+        ...(typeof step?.planned === 'string' ? { how: step.planned } : {}),
+        ...(step?.done === undefined ? {} : { done: step.done }),
+        ...(by === undefined ? {} : { by: personWords(by) }),
+      },
+    ];
+  });
 }
 
 function isToBeShown(facts: Facts): boolean {

@@ -73,11 +73,14 @@ describe.skipIf(browser === undefined)('in Debian’s chromium (skipped where it
     expect(rendered(`<title>still</title>${scripts[0] ?? ''}`)).toContain('<title>ran</title>');
   });
 
-  test('its own policy lets its style count, and no script', () => {
-    const page = sheetHtml(sheetOf(example('door-skin-cosmetic')));
+  test.each([
+    ['sheet', () => sheetHtml(sheetOf(example('door-skin-cosmetic')))],
+    ['class page', classPage],
+  ])('the policy of the %s lets its style count, and no script', (_name, made) => {
+    const page = made();
     const script = '<script>document.title="ran"</script></body>';
     expect(rendered(page.replace('</body>', script))).not.toContain('<title>ran</title>');
-    const measuring = `<script>document.title=getComputedStyle(document.querySelector('.answer')).borderTopStyle</script></body>`;
+    const measuring = `<script>document.title=getComputedStyle(document.querySelector('td')).borderBottomStyle</script></body>`;
     const open = page.replace("default-src 'none'", "default-src 'none'; script-src 'unsafe-inline'");
     expect(rendered(open.replace('</body>', measuring))).toContain('<title>solid</title>');
   });

@@ -1,4 +1,4 @@
-import type { Facts } from '../../facts/plan-shown.ts';
+import type { Facts, StepShown } from '../../facts/plan-shown.ts';
 import type { NotJudgedReason, UsedPack } from '../plan-report.ts';
 import { cautions } from '../cautions.ts';
 import { html, nothing, where } from '../html.ts';
@@ -19,14 +19,14 @@ export function sheetSteps({ shown, heats }: SheetReport, places: FindingPlaces)
   </section>`;
 }
 
-function stepTable(steps: readonly Facts[]): Markup {
+function stepTable(steps: readonly StepShown[]): Markup {
   return grid(
     'What goes before and after',
-    ['Step', 'Stated', 'Done', 'Missing of it', 'Needed because', 'Result'],
-    steps.map((facts) => [
+    ['Step', 'How', 'Done', 'Missing of it', 'Needed because', 'Result'],
+    steps.map(({ facts, how, done, by }) => [
       textOf(facts, 'step.name') ?? bare(facts, 'step.what'),
-      yesNo(facts, 'step.stated'),
-      yesNo(facts, 'step.done'),
+      how ?? statedWord(facts),
+      [done ?? 'not yet', by].filter((word) => word !== undefined).join(', '),
       bare(facts, 'step.missing'),
       bare(facts, 'step.needed_because'),
       bare(facts, 'step.result'),
@@ -34,9 +34,13 @@ function stepTable(steps: readonly Facts[]): Markup {
   );
 }
 
-function yesNo(facts: Facts, name: string): Markup | string {
-  const answer = isYes(facts, name);
-  return answer === undefined ? html`<em>not known</em>` : answer ? 'yes' : 'no';
+function statedWord(facts: Facts): Markup | string {
+  const answer = isYes(facts, 'step.stated');
+  return answer === undefined
+    ? html`<em>not known</em>`
+    : answer
+      ? 'stated, without words'
+      : html`<b>not stated</b>`;
 }
 
 /** What could not be judged, what was lifted, and what was taken for granted. */
@@ -152,7 +156,7 @@ export function sheetSignOff({ report, shown }: SheetReport, places: FindingPlac
 }
 
 function partWords({ finding: { partName, message } }: NumberedFinding): string {
-  return partName === undefined || message.startsWith(partName) ? '' : `${partName}: `;
+  return partName === undefined || message.includes(partName) ? '' : `${partName}: `;
 }
 
 function deviationTable(deviations: SheetReport['shown']['deviations']): Markup {

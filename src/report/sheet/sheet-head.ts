@@ -17,11 +17,24 @@ const questions: Readonly<Record<Stage, string>> = {
 };
 
 const answers: Readonly<Record<Verdict, string>> = {
-  stopped: 'No: something in the plan must not be done.',
-  held: 'Not yet: a question is open.',
-  cleared: 'Nothing was found against it.',
-  'not judged': 'Not known: the plan could not be judged to its end.',
+  stopped: 'something in the plan must not be done.',
+  held: 'a question is open.',
+  cleared: 'nothing was found against it.',
+  'not judged': 'the plan could not be judged to its end.',
 };
+
+const shortAnswers: Readonly<Record<Verdict, string>> = {
+  stopped: 'No',
+  held: 'Not yet',
+  cleared: 'Cleared',
+  'not judged': 'Not known',
+};
+
+/** How a draft stands is no question of yes or no. */
+function answerWords(verdict: Verdict, stage: Stage): string {
+  const short = stage === 'draft' ? 'As a draft' : shortAnswers[verdict];
+  return `${short}: ${answers[verdict]}`;
+}
 
 /** What stands over the sheet: which job, the answer, and what stops it. */
 export function sheetHead({ head, report, shown }: SheetReport, places: FindingPlaces): Markup {
@@ -36,13 +49,16 @@ export function sheetHead({ head, report, shown }: SheetReport, places: FindingP
   return html`<header>
     <h1>Repair plan${number === undefined ? '' : ` ${number}`}</h1>
     <p class="vehicle">${shown.vehicle === '' ? 'The vehicle is not named.' : shown.vehicle}</p>
-    <p class="about">${about.join('; ')}. Judged as of ${head.asOf}, stage ${stage}.</p>
+    <p class="about">
+      ${about.join('; ')}. Judged as of ${head.asOf}, stage ${stage}; what is changed in the plan after that
+      is not on this sheet.
+    </p>
     <section class="answer ${verdict === 'not judged' ? 'unjudged' : verdict}" aria-labelledby="answer">
       <h2 id="answer">
         <span class="asked">${questions[stage]}</span>
         <span class="verdict">${signOf(verdict)} ${verdict.toUpperCase()}</span>
       </h2>
-      <p><b>${answers[verdict]}</b> Found: ${severityCounts(counts)}.</p>
+      <p><b>${answerWords(verdict, stage)}</b> Found: ${severityCounts(counts)}.</p>
       ${where(stage === 'draft', () => html`<p>Judged as a draft: what must be stated before work begins, and before the vehicle goes, was not asked.</p>`)}
       ${whatStops(places, verdict)}
       <p>planish judges the plan as it is written, not the vehicle. It never says that a repair is safe.</p>
@@ -58,24 +74,24 @@ function whatStops({ all }: FindingPlaces, verdict: Verdict): Markup {
   const stops = all.filter(({ finding }) => finding.severity === 'stop');
   const holds = all.filter(({ finding }) => finding.severity === 'hold' && finding.deviation === undefined);
   const open = [...stops, ...holds];
-  if (open.length === 0) {
-    return verdict === 'not judged'
-      ? html`<p><a href="#not-judged">What could not be judged</a></p>`
-      : nothing;
-  }
   const more = open.length - mostNamed;
-  return html`<ol class="stops">
-      ${open.slice(0, mostNamed).map(named)}
-    </ol>
-    ${where(more > 0, () => html`<p>And ${more} more, each beside what it concerns.</p>`)}`;
+  return html`${where(verdict === 'not judged', () => html`<p><a href="#not-judged">What could not be judged</a></p>`)}
+  ${where(
+    open.length > 0,
+    () =>
+      html`<ol class="stops">
+        ${open.slice(0, mostNamed).map(named)}
+      </ol>`,
+  )}
+  ${where(more > 0, () => html`<p>And ${more} more, each beside what it concerns.</p>`)}`;
 }
 
 function named(numbered: NumberedFinding): Markup {
   const { partName, part, message, severity } = numbered.finding;
   const name = partName ?? part;
-  // Most messages begin with what they are about.
-  const lead = name === undefined || message.startsWith(name) ? nothing : html`${name}: `;
+  // Most messages name what they are about.
+  const lead = name === undefined || message.includes(name) ? nothing : html`${name}: `;
   return html`<li>
-    <a href="#${anchor(numbered)}">${sign(severity)} ${label(numbered)}</a> ${lead}${message}
+    ${sign(severity)} <a href="#${anchor(numbered)}">${label(numbered)}</a> ${lead}${message}
   </li>`;
 }

@@ -2,7 +2,7 @@ import type { Facts, ReferenceShown } from '../../facts/plan-shown.ts';
 import { html } from '../html.ts';
 import type { Markup } from '../html.ts';
 import type { FindingPlaces } from './place-findings.ts';
-import { bare, grid, isYes, pair, pairOf, pairs, textOf, told, whole } from './sheet-facts.ts';
+import { bare, grid, pair, pairOf, pairs, textOf, told, whole } from './sheet-facts.ts';
 import { findingList } from './sheet-finding.ts';
 import type { SheetReport } from './sheet-report.ts';
 
@@ -66,6 +66,5 @@ function lookUpWords({ facts, lookedUpBy }: ReferenceShown): Markup {
   if (day === undefined) return html`<b>not stated</b>`;
   const order = textOf(facts, 'reference.look_up');
   const late = order === undefined || order === 'in time' ? '' : `, ${order}`;
-  const cited = isYes(facts, 'reference.cited') === false ? '; nothing cites it' : '';
-  return html`${whole(day)}${late}${lookedUpBy === undefined ? '' : `, by ${lookedUpBy}`}${cited}`;
+  return html`${whole(day)}${late}${lookedUpBy === undefined ? '' : `, by ${lookedUpBy}`}`;
 }

@@ -66,7 +66,7 @@ export function hostileSheet(text: string): SheetReport {
         { at: '/references/0', name: text, title: `${text}!`, published: text, lookedUpBy: text, facts },
       ],
       parts: [part],
-      steps: [facts],
+      steps: [{ how: text, done: text, by: text, facts }],
       openings: [facts],
       deviations: [
         { rule: text, part: text, operation: text, by: text, reason: text, date: text, expires: text },

@@ -163,6 +163,22 @@ describe('what a person at the car looks for', () => {
       expect(rows.some((row) => row.startsWith(name))).toBe(true);
   });
 
+  test('the steps around the work, in the words of the plan; one that is needed and not stated is there too', () => {
+    const rows = of(page, 'tr').map(({ text }) => text);
+    expect(rows).toContain(
+      'batteries disconnected Battery off and covered, key kept in the office. not yet — — —',
+    );
+    expect(
+      rows.some((row) => /^scan after the repair not stated not yet .*welded electrically/u.test(row)),
+    ).toBe(true);
+  });
+
+  test('a part beside hot work on another one says so', () => {
+    const rail = readPage(sheetHtml(sheetOf(example('rail-heated-near-pillar')))).elements;
+    const pillar = of(rail, 'section', 'part').find(({ text }) => text.startsWith('A-pillar, right ('));
+    expect(pillar?.text).toContain('Beside work on others heating on Front rail, right, 10 mm');
+  });
+
   test('open holds stand in the sign-off block, one box each', () => {
     const report = sheetOf(example('student-plan'));
     const elements = readPage(sheetHtml(report)).elements;
