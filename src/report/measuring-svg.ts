@@ -18,7 +18,7 @@ const [leastHeight, mostHeight] = [60, 420];
 const longestArrow = 70;
 /** A body has no more within this, mm: what lies farther apart is no drawing of a vehicle. */
 const mostSpanMm = 50_000;
-const stretches = [1000, 500, 200, 100, 50, 20, 10, 5, 2];
+const stretches = [200, 100, 50, 20, 10, 5, 2];
 
 /** Across the page and up the page. */
 type Axes = readonly [across: 0 | 1 | 2, up: 0 | 1 | 2];

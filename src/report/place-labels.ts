@@ -28,6 +28,8 @@ export type Box = readonly [x1: number, y1: number, x2: number, y2: number];
 
 const letterWidth = 7.5;
 const [above, below] = [11, 4];
+/** Between two names in one line. */
+const gap = 3;
 
 /** Where a label may stand beside its mark: right, left, above and below, then farther off. */
 const offsets = [
@@ -54,7 +56,8 @@ export function placeLabels(
     const length = textWidth(one.words) * letterWidth;
     for (const [dx, dy] of offsets) {
       const [x, y] = [one.x + dx, one.y + dy];
-      const box: Box = [dx > 0 ? x : x - length, y - above, dx > 0 ? x + length : x, y + below];
+      const from = dx > 0 ? x : x - length;
+      const box: Box = [from - gap, y - above, from + length + gap, y + below];
       const [x1, y1, x2, y2] = box;
       const isInside = x1 >= bounds.left && x2 <= bounds.right && y1 >= bounds.top && y2 <= bounds.bottom;
       if (!isInside || taken.some((other) => overlap(box, other))) continue;
