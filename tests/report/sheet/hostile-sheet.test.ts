@@ -1,6 +1,8 @@
+import { readFileSync, readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { sheetHtml } from '../../../src/report/sheet/sheet-html.ts';
 import { visibleText } from '../../../src/report/visible-text.ts';
+import { sheetOf } from '../../sheet-text.ts';
 import { placed } from '../invented-report.ts';
 import { hostileTexts } from '../hostile-texts.ts';
 import { conformance, readPage } from '../read-page.ts';
@@ -90,4 +92,42 @@ test('five thousand findings: every one once, the first screen and the signature
 // The checker takes a while for each element.
 test('three hundred findings conform', async () => {
   expect(await conformance(sheetOfMany(300))).toEqual([]);
+});
+
+test('a whole plan of such texts, from its bytes to the page', async () => {
+  // Control characters and the like a plan may not hold at all; tests/plan has them.
+  const given = [...hostileTexts, ...more].filter(
+    (text) =>
+      text.length < 1000 &&
+      !/[\p{Cf}\p{Surrogate}\p{Noncharacter_Code_Point}\u2028\u2029]|(?!\n)\p{Cc}/u.test(text),
+  );
+  const parts = given.map((text, index) => {
+    const word = JSON.stringify(text);
+    return `  - {id: ${JSON.stringify(`${String(index)}${text}`)}, name: ${word}, kind: ${word}, under: ${word}, grade: ${word}, grade_from: {reference: ${word}, at: ${word}}, damage: {kind: kink, found_by: ${word}, extent: ${word}}, note: ${word}, operations: [{do: section, at: ${word}, reason: ${word}, cite: {reference: ${word}, at: ${word}}, near: [{name: ${word}, distance: ${word}}], joints: [{to: ${word}, method: ${word}, settings: {program: ${word}}}]}]}`;
+  });
+  const word = JSON.stringify('"><script>alert(1)</script>');
+  const page = sheetHtml(
+    sheetOf(
+      `format: 1\njob: {number: ${word}, written_by: {name: ${word}}}\nvehicle: {maker: ${word}, model: ${word}, vin: ${word}}\nreferences: [{id: ${word}, title: ${word}, document: ${word}}]\nsign_off: {by: {name: ${word}}, open_holds: ${word}}\ndeviations: [{rule: ${word}, reason: ${word}}]\nmeasurements: {points: [{name: ${word}, nominal: [0 mm, 0 mm, 0 mm], after: [1 mm, 0 mm, 0 mm]}]}\nparts:\n${parts.join('\n')}\n`,
+    ),
+  );
+  const { errors, elements } = readPage(page);
+  expect(errors).toEqual([]);
+  expect(elements.filter(({ name }) => name === 'script' || name === 'img')).toEqual([]);
+  expect(elements.filter(({ name }) => name === 'h3')).toHaveLength(given.length);
+  expect(await conformance(page)).toEqual([]);
+});
+
+test('markup is made from nothing but what is drawn or written in the source', () => {
+  const files = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.ts'),
+  );
+  const makers = files.filter((name) => readFileSync(`src/${name}`, 'utf8').includes('new Markup('));
+  expect(makers.map((name) => name.replaceAll('\\', '/')).toSorted()).toEqual([
+    'report/html.ts',
+    'report/sheet/sheet-finding.ts',
+    'report/sheet/sheet-heat.ts',
+    'report/sheet/sheet-html.ts',
+    'report/sheet/sheet-measuring.ts',
+  ]);
 });
