@@ -24,6 +24,8 @@ export interface PlanShown {
   /** Maker, model, body, trim and year, as far as they are stated. */
   readonly vehicle: string;
   readonly vehicleFacts: Facts;
+  /** With the state of the traction battery, `step.battery_condition`. */
+  readonly batteryFacts: Facts;
   readonly impact?: string;
   readonly references: readonly ReferenceShown[];
   /** From the outside in. */
@@ -75,6 +77,7 @@ export function planShown(plan: Plan, context: DerivationContext, sheets: readon
     job: { ...jobOf(plan) },
     vehicle: [maker, model, body, trim, year].filter((word) => word !== undefined).join(' '),
     vehicleFacts: of('vehicle')[0] ?? {},
+    batteryFacts: of('step')[0] ?? {},
     ...(plan.damage?.impact === undefined ? {} : { impact: plan.damage.impact }),
     references: survey.references.map(({ reference, at, name }) => ({
       at,
@@ -137,11 +140,21 @@ function stepsShown(survey: Survey, facts: readonly Facts[]): readonly StepShown
 }
 
 function isToBeShown(facts: Facts): boolean {
+  if (
+    isWord(facts, 'step.what', 'battery damage dealt with') &&
+    isWord(facts, 'step.battery_condition', 'sound')
+  )
+    return false;
   return ['step.stated', 'step.needed'].some((name) => {
     const fact = facts[name];
     // A step of which nobody can tell whether it is stated is a question, and questions are shown.
     return fact !== undefined && (!fact.known || fact.value === true);
   });
+}
+
+function isWord(facts: Facts, name: string, word: string): boolean {
+  const fact = facts[name];
+  return fact?.known === true && fact.value === word;
 }
 
 function signOffWords({ sign_off: signOff }: Plan): readonly string[] {

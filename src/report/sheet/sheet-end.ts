@@ -22,10 +22,10 @@ export function sheetSteps({ shown, heats }: SheetReport, places: FindingPlaces)
 function stepTable(steps: readonly StepShown[]): Markup {
   return grid(
     'What goes before and after',
-    ['Step', 'How', 'Done', 'Missing of it', 'Needed because', 'Result'],
+    ['Step', 'How', 'Done', 'Still missing', 'Needed because', 'Result'],
     steps.map(({ facts, how, done, by }) => [
       textOf(facts, 'step.name') ?? bare(facts, 'step.what'),
-      how ?? statedWord(facts),
+      how ?? statedWord(facts, done),
       [done ?? 'not yet', by].filter((word) => word !== undefined).join(', '),
       bare(facts, 'step.missing'),
       bare(facts, 'step.needed_because'),
@@ -34,12 +34,14 @@ function stepTable(steps: readonly StepShown[]): Markup {
   );
 }
 
-function statedWord(facts: Facts): Markup | string {
+function statedWord(facts: Facts, done: string | undefined): Markup | string {
   const answer = isYes(facts, 'step.stated');
   return answer === undefined
     ? html`<em>not known</em>`
     : answer
-      ? 'stated, without words'
+      ? done === undefined
+        ? 'planned'
+        : '—'
       : html`<b>not stated</b>`;
 }
 

@@ -1,8 +1,8 @@
 import type { Facts, ReferenceShown } from '../../facts/plan-shown.ts';
-import { html } from '../html.ts';
+import { html, nothing } from '../html.ts';
 import type { Markup } from '../html.ts';
 import type { FindingPlaces } from './place-findings.ts';
-import { bare, grid, pair, pairOf, pairs, textOf, told, whole } from './sheet-facts.ts';
+import { bare, grid, isYes, pair, pairOf, pairs, textOf, told, whole } from './sheet-facts.ts';
 import { findingList } from './sheet-finding.ts';
 import type { SheetReport } from './sheet-report.ts';
 
@@ -21,6 +21,9 @@ export function sheetVehicle({ shown }: SheetReport, places: FindingPlaces): Mar
         pair('Market', told(facts, 'vehicle.market')),
         pair('Drive', told(facts, 'vehicle.drive')),
         pair('Traction voltage', told(facts, 'vehicle.high_voltage')),
+        isYes(facts, 'vehicle.high_voltage') === false
+          ? nothing
+          : pair('Traction battery', told(shown.batteryFacts, 'step.battery_condition')),
         pairOf('Impact', shown.impact),
       ])}
     </section>

@@ -61,6 +61,7 @@ export function hostileSheet(text: string): SheetReport {
       job: { number: text, opened: text, revision: text, writtenBy: text },
       vehicle: text,
       vehicleFacts: facts,
+      batteryFacts: facts,
       impact: text,
       references: [
         { at: '/references/0', name: text, title: `${text}!`, published: text, lookedUpBy: text, facts },

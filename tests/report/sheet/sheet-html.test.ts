@@ -173,6 +173,17 @@ describe('what a person at the car looks for', () => {
     ).toBe(true);
   });
 
+  test('a sound traction battery is told with the vehicle, and leaves no damage to be dealt with', () => {
+    const sill = example('electric-sill');
+    const rows = (text: string) =>
+      of(readPage(sheetHtml(sheetOf(text))).elements, 'tr').map((row) => row.text);
+    const named = (text: string) => rows(text).filter((row) => row.startsWith('battery damage dealt with'));
+    expect(named(sill)).toEqual([]);
+    expect(sheetHtml(sheetOf(sill))).toMatch(/Traction battery<\/dt>\s*<dd>sound/u);
+    expect(named(sill.replace('battery_condition: sound', 'battery_condition: hit'))).toHaveLength(1);
+    expect(named(sill.replace('battery_condition: sound', ''))).toHaveLength(1);
+  });
+
   test('a part beside hot work on another one says so', () => {
     const rail = readPage(sheetHtml(sheetOf(example('rail-heated-near-pillar')))).elements;
     const pillar = of(rail, 'section', 'part').find(({ text }) => text.startsWith('A-pillar, right ('));
