@@ -5,6 +5,8 @@ import type { Fact } from './fact.ts';
 import { safetySteps } from './safety-steps.ts';
 import type { FactSheet, SheetKind } from './sheet.ts';
 import type { Survey } from './survey.ts';
+import { hazardsShown } from './hazards-shown.ts';
+import type { HazardShown } from './hazards-shown.ts';
 import { layerOrder } from './layer-order.ts';
 import { partShown } from './part-shown.ts';
 import type { PartShown } from './part-shown.ts';
@@ -32,6 +34,8 @@ export interface PlanShown {
   readonly parts: readonly PartShown[];
   /** The steps around the work that are stated, or needed. */
   readonly steps: readonly StepShown[];
+  /** Restraint units, fluids and gases that the plan lists. */
+  readonly hazards: readonly HazardShown[];
   readonly openings: readonly Facts[];
   readonly deviations: readonly DeviationShown[];
   /** What the plan's sign-off says; absent where it has none. */
@@ -89,6 +93,7 @@ export function planShown(plan: Plan, context: DerivationContext, sheets: readon
     })),
     parts: layerOrder(survey.parts, survey.partById).map((layered) => partShown(survey, layered, factsAt)),
     steps: stepsShown(survey, of('step')),
+    hazards: hazardsShown(survey),
     openings: of('opening'),
     deviations: (plan.deviations ?? []).map(({ by, rule, part, operation, reason, date, expires }) => ({
       ...(rule === undefined ? {} : { rule }),

@@ -15,7 +15,8 @@ export function sheetSteps({ shown, heats }: SheetReport, places: FindingPlaces)
   return html`<section aria-labelledby="steps">
     <h2 id="steps">Steps before and after the work</h2>
     ${shown.steps.length === 0 ? html`<p>The plan states none.</p>` : stepTable(shown.steps)}
-    ${bakes.map(heatFigure)} ${findingList(places.inSection('steps'))}
+    ${shown.hazards.length === 0 ? nothing : hazardTable(shown.hazards)} ${bakes.map(heatFigure)}
+    ${findingList(places.inSection('steps'))}
   </section>`;
 }
 
@@ -30,6 +31,20 @@ function stepTable(steps: readonly StepShown[]): Markup {
       bare(facts, 'step.missing'),
       bare(facts, 'step.needed_because'),
       bare(facts, 'step.result'),
+    ]),
+  );
+}
+
+function hazardTable(hazards: SheetReport['shown']['hazards']): Markup {
+  return grid(
+    'Restraint units, fluids and gases, as the plan lists them',
+    ['What', 'Where', 'State', 'What is done', 'Step'],
+    hazards.map(({ what, where: place, state, treatment, step }) => [
+      what,
+      place ?? '—',
+      state ?? '—',
+      treatment ?? html`<b>not stated</b>`,
+      step === undefined ? '—' : String(step),
     ]),
   );
 }

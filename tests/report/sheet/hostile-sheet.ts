@@ -68,6 +68,7 @@ export function hostileSheet(text: string): SheetReport {
       ],
       parts: [part],
       steps: [{ how: text, done: text, by: text, facts }],
+      hazards: [{ what: text, where: text, state: text, treatment: text, step: 1 }],
       openings: [facts],
       deviations: [
         { rule: text, part: text, operation: text, by: text, reason: text, date: text, expires: text },

@@ -173,6 +173,11 @@ describe('what a person at the car looks for', () => {
     ).toBe(true);
   });
 
+  test('what can go off beside the work, where it sits and what is done with it', () => {
+    const rows = of(page, 'tr').map(({ text }) => text);
+    expect(rows).toContain('Curtain airbag left Door ring, left undeployed removed 2');
+  });
+
   test('a sound traction battery is told with the vehicle, and leaves no damage to be dealt with', () => {
     const sill = example('electric-sill');
     const rows = (text: string) =>
