@@ -33,9 +33,10 @@ const bad = path.join(plans, 'rail-heated-near-pillar.yaml');
 describe('planish sheet', () => {
   test('writes one page that reads back, and says what stands on it', async () => {
     const { status, stdout, stderr } = sheet([good, '-o', 'page.html']);
-    expect([status, stdout, stderr]).toEqual([
+    // How many notes is for the packs to say.
+    expect([status, stdout.replace(/\d+ notes?/u, 'n notes'), stderr]).toEqual([
       0,
-      'page.html: written. CLEARED: no stops, no holds, 2 notes.\n',
+      'page.html: written. CLEARED: no stops, no holds, n notes.\n',
       '',
     ]);
     expect(readdirSync(folder)).toEqual(['page.html']);
