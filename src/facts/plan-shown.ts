@@ -1,9 +1,8 @@
 import type { Person, Plan } from '../generated/plan-types.ts';
-import { checkSteps } from './check-steps.ts';
 import type { DerivationContext } from './context.ts';
 import type { Fact } from './fact.ts';
-import { safetySteps } from './safety-steps.ts';
 import type { FactSheet, SheetKind } from './sheet.ts';
+import { stepDrafts } from './step-sheets.ts';
 import type { Survey } from './survey.ts';
 import { hazardsShown } from './hazards-shown.ts';
 import type { HazardShown } from './hazards-shown.ts';
@@ -128,7 +127,7 @@ function jobOf({ job }: Plan): PlanShown['job'] {
 
 /** Each step has one sheet, in the order of the drafts that the sheets are written from. */
 function stepsShown(survey: Survey, facts: readonly Facts[]): readonly StepShown[] {
-  const drafts = [...safetySteps(survey), ...checkSteps(survey)];
+  const drafts = stepDrafts(survey);
   return facts.flatMap((one, index): readonly StepShown[] => {
     if (!isToBeShown(one)) return [];
     const { step, person } = drafts[index] ?? {};
