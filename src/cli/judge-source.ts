@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Plan } from '../generated/plan-types.ts';
 import type { DerivationContext, PlanStage } from '../facts/context.ts';
 import { deriveFacts } from '../facts/derive-facts.ts';
+import type { FactSheet } from '../facts/sheet.ts';
 import { compileRules } from '../judge/compile-rules.ts';
 import type { CompiledRules } from '../judge/compile-rules.ts';
 import type { FactDictionary } from '../packs/fact-dictionary.ts';
@@ -81,16 +82,26 @@ export function judgeSource(
 ): SourceAnswer {
   const opened = openPlan(run, file, bytes, named, folder);
   if (opened.kind !== 'opened') return opened;
-  const { plan, faults, source, root, digest, packs, rules, drift, context, title } = opened;
+  const { packs, drift } = opened;
+  return { kind: 'plan', packs, drift, report: judgeOpened(opened).report };
+}
+
+export interface JudgedPlan {
+  readonly report: PlanReport;
+  /** Every sheet but those that depend on what is found. */
+  readonly sheets: readonly FactSheet[];
+}
+
+/** Derives and judges a plan that is open. */
+export function judgeOpened(opened: OpenedPlan): JudgedPlan {
+  const { plan, faults, source, root, digest, packs, rules, context, title } = opened;
   const { stage } = context;
   const { sheets, measuring, afterwards } = deriveFacts(plan, faults, context);
   const judgement = judgePlan(sheets, rules(), stage, afterwards);
   return {
-    kind: 'plan',
-    packs,
-    drift,
+    sheets,
     report: {
-      file,
+      file: source.path,
       stage,
       digest,
       packs: packs.layers.map(usedPack),
