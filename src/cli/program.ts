@@ -5,6 +5,7 @@ import { addHeatCommand } from './heat-command.ts';
 import { addMarkCommand } from './mark-command.ts';
 import { addMergeCommand } from './merge-command.ts';
 import { addPacksCommand } from './packs-command.ts';
+import { addRecheckCommand } from './recheck-command.ts';
 import { addShellCommands } from './shell-commands.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
@@ -53,6 +54,7 @@ export function program(): Command {
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
   addMergeCommand(planish);
+  addRecheckCommand(planish, today);
   addShellCommands(planish);
   return planish;
 }

@@ -607,7 +607,19 @@ export interface PlanSignOff {
   readonly plan_revision?: string;
   /** Statement on open holds. */
   readonly open_holds?: string;
+  /** What the report said that was signed: planish, its fact schema, and the packs. Not judged: recheck judges by it again, and tells what is computed otherwise since. */
+  readonly checked_with?: PlanSignOffCheckedWith;
   readonly note?: Text;
+}
+
+/** What the report said that was signed: planish, its fact schema, and the packs. Not judged: recheck judges by it again, and tells what is computed otherwise since. */
+export interface PlanSignOffCheckedWith {
+  /** Version of planish, such as 0.1.0. */
+  readonly planish?: string;
+  /** Number of the fact schema. */
+  readonly facts?: number;
+  /** The packs with their exact versions, such as general@2.0.0. */
+  readonly rules?: readonly string[];
 }
 
 /** What is kept. */
