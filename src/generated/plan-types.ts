@@ -614,7 +614,7 @@ export interface PlanSignOff {
 
 /** What the report said that was signed: planish, its fact schema, and the packs. Not judged: recheck judges by it again, and tells what is computed otherwise since. */
 export interface PlanSignOffCheckedWith {
-  /** Version of planish, such as 0.1.0. */
+  /** Version of planish, such as 0.1.0. Not judged. */
   readonly planish?: string;
   /** Number of the fact schema. */
   readonly facts?: number;
