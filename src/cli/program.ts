@@ -6,6 +6,7 @@ import { addHeatCommand } from './heat-command.ts';
 import { addMarkCommand } from './mark-command.ts';
 import { addMergeCommand } from './merge-command.ts';
 import { addPacksCommand } from './packs-command.ts';
+import { addRecheckCommand } from './recheck-command.ts';
 import { addSheetCommand } from './sheet-command.ts';
 import { addShellCommands } from './shell-commands.ts';
 import { addSignCommand } from './sign-command.ts';
@@ -24,6 +25,7 @@ export function program(): Command {
   addMarkCommand(planish, today);
   addSheetCommand(planish, today);
   addMergeCommand(planish);
+  addRecheckCommand(planish, today);
   addDraftCommand(planish);
   addSignCommand(planish, today);
   addShellCommands(planish);

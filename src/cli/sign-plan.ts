@@ -29,6 +29,7 @@ const noPlace =
 export function signPlan(
   plan: EditablePlan,
   who: Pick<Signature, 'name' | 'role' | 'qualification' | 'date'>,
+  by: Pick<SignatureDigests, 'planish' | 'facts'>,
   judge: (text: string) => PlanReport,
 ): Signing {
   const before = withoutSignOff(plan.root);
@@ -38,9 +39,9 @@ export function signPlan(
   if (first.packs === undefined) return { kind: 'open', report: first };
   const packs = first.packs.map(({ pack, version, digest }) => ({ pack, version, digest }));
   const signature: Signature = { ...who, planRevision, noOpenHolds: first.counts.accepted === 0 };
-  const bare = written(plan, before, signature, { packs });
+  const bare = written(plan, before, signature, { ...by, packs });
   if (bare === undefined) return { kind: 'no place', sentence: noPlace };
-  const digests = { plan: planDigest(bare.root), packs };
+  const digests = { plan: planDigest(bare.root), ...by, packs };
   const whole = written(plan, before, signature, digests);
   if (whole === undefined || planDigest(whole.root) !== digests.plan)
     return { kind: 'no place', sentence: noPlace };

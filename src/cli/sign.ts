@@ -61,7 +61,7 @@ export function sign(file: string, options: SignOptions): 0 | 1 | 2 {
     resolved: new Map(),
   };
   const signature = { name: by, role, qualification: options.qualification, date: formatDay(signedOnDay) };
-  const outcome = signPlan(plan, signature, (text) => {
+  const outcome = signPlan(plan, signature, { planish: version, facts: factSchemaVersion }, (text) => {
     const bytes = Buffer.from(plan.whole(text), 'utf8');
     const answer = judgeSource(run, file, bytes, true, path.dirname(file));
     if (answer.kind !== 'plan') throw new Error('a named file is always judged');

@@ -29,8 +29,14 @@ export interface DerivedFacts {
   readonly sheets: readonly FactSheet[];
   /** What a report shows of the measured points; undefined when there are none. */
   readonly measuring: MeasuringShown | undefined;
-  /** The sheets of deviations and sign-off, once the others are judged. */
-  readonly afterwards: (found: readonly FoundSoFar[]) => SheetsAfterwards;
+  /**
+   * The sheets of deviations and sign-off, once the others are judged. `ruleStanding` takes the place of the context's, for who
+   * has one plan judged by two versions.
+   */
+  readonly afterwards: (
+    found: readonly FoundSoFar[],
+    ruleStanding?: DerivationContext['ruleStanding'],
+  ) => SheetsAfterwards;
 }
 
 /** Writes the fact sheets of a checked plan. Depends on the plan and the context alone. */
@@ -74,7 +80,10 @@ export function deriveFacts(
   return {
     sheets: unreadable.size === 0 ? sheets : nameUnreadable(sheets, unreadable),
     measuring: measuring.shown,
-    afterwards: (found) => deriveAfterwards(survey, planSheet, found),
+    afterwards: (found, ruleStanding = context.ruleStanding) => {
+      const standing = ruleStanding === undefined ? {} : { ruleStanding };
+      return deriveAfterwards({ ...survey, context: { ...context, ...standing } }, planSheet, found);
+    },
   };
 }
 

@@ -630,6 +630,10 @@ export interface PlanSignOff {
 export interface PlanSignOffDigests {
   /** SHA-256 of the canonical form of the plan, this key left out: sha256: and 64 hexadecimal digits. */
   readonly plan?: string;
+  /** Version of planish that judged it, such as 0.1.0. Not judged: recheck tells by it what is computed otherwise since. */
+  readonly planish?: string;
+  /** Number of its fact schema. Not judged; see planish. */
+  readonly facts?: number;
   /** Rule packs that the signed plan was judged by. */
   readonly packs?: readonly PlanSignOffDigestsPacksItem[];
 }

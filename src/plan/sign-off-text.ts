@@ -14,6 +14,9 @@ export interface Signature {
 
 export interface SignatureDigests {
   readonly plan: string;
+  /** Version of planish, and number of its fact schema, that judged. */
+  readonly planish: string;
+  readonly facts: number;
   readonly packs: readonly { readonly pack: string; readonly version: string; readonly digest: string }[];
 }
 
@@ -33,6 +36,8 @@ export function signOffLines(signature: Signature, digests: Partial<SignatureDig
     ...(signature.noOpenHolds ? ['  open_holds: none'] : []),
     '  digests:',
     ...(digests.plan === undefined ? [] : [`    plan: ${digests.plan}`]),
+    ...(digests.planish === undefined ? [] : [`    planish: ${yamlText(digests.planish)}`]),
+    ...(digests.facts === undefined ? [] : [`    facts: ${String(digests.facts)}`]),
     '    packs:',
     ...(digests.packs ?? []).map(
       ({ pack, version, digest }) =>

@@ -46,7 +46,7 @@ describe('a plan that is cleared', () => {
     expect(result.status).toBe(0);
     expect(read().startsWith(ring)).toBe(true);
     expect(read().slice(ring.length)).toMatch(
-      /^sign_off:\n {2}by: \{ name: B\. Ohm, role: workshop lead \}\n {2}date: 2026-10-21\n {2}open_holds: none\n {2}digests:\n {4}plan: sha256:[0-9a-f]{64}\n {4}packs:\n {6}- \{ pack: general, version: \d+\.\d+\.\d+, digest: sha256:[0-9a-f]{64} \}\n$/u,
+      /^sign_off:\n {2}by: \{ name: B\. Ohm, role: workshop lead \}\n {2}date: 2026-10-21\n {2}open_holds: none\n {2}digests:\n {4}plan: sha256:[0-9a-f]{64}\n {4}planish: \d+\.\d+\.\d+\n {4}facts: \d+\n {4}packs:\n {6}- \{ pack: general, version: \d+\.\d+\.\d+, digest: sha256:[0-9a-f]{64} \}\n$/u,
     );
     expect(result.stdout).toContain('do not show who signed');
     expect(check().status).toBe(0);

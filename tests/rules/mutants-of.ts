@@ -7,8 +7,8 @@ export interface Mutant {
 
 /**
  * A rule with one thing changed: a line of `when` dropped; the end of a range moved across its limit, so that the limit itself
- * falls on the other side; a range turned round; a `known` turned round; an exception dropped; a line of an
- * exception dropped. A rule that is left without `when` is none.
+ * falls on the other side; a range turned round; a `known` turned round; one word of a list dropped; an exception dropped; a line
+ * of an exception dropped. A rule that is left without `when` is none.
  */
 export function mutantsOf(rule: Rule): readonly Mutant[] {
   const { when, unless } = rule;
@@ -38,7 +38,14 @@ export function mutantsOf(rule: Rule): readonly Mutant[] {
 
 function turned({ fact, test }: Line): readonly { readonly what: string; readonly line: Line }[] {
   if ('known' in test) return [{ what: 'known the other way', line: { fact, test: { known: !test.known } } }];
-  if (!('range' in test)) return [];
+  if ('anyOf' in test) {
+    const { anyOf } = test;
+    if (anyOf.length < 2) return [];
+    return anyOf.map((word) => ({
+      what: `without the word ${String(word)}`,
+      line: { fact, test: { anyOf: anyOf.filter((other) => other !== word) } },
+    }));
+  }
   const { min, max, above, below } = test.range;
   const crossed: Bounds = { ...end('min', above), ...end('above', min), ...end('max', below), ...end('below', max) };
   const around: Bounds = { ...end('max', above), ...end('below', min), ...end('min', below), ...end('above', max) };

@@ -1,0 +1,126 @@
+import type { DerivationContext, PlanStage } from '../facts/context.ts';
+import type { Plan } from '../generated/plan-types.ts';
+import { compileRules } from '../judge/compile-rules.ts';
+import type { CompiledRules } from '../judge/compile-rules.ts';
+import type { FactDictionary } from '../packs/fact-dictionary.ts';
+import type { Pack } from '../packs/pack.ts';
+import { lockName } from '../packs/read-lock.ts';
+import { resolvePacks } from '../packs/resolve-packs.ts';
+import type { PlanVehicle, ResolvedPacks } from '../packs/resolve-packs.ts';
+import { planDigest } from '../plan/plan-canonical.ts';
+import { faultLine } from './given-packs.ts';
+import type { FoundLock, LockFinder } from './lock-finder.ts';
+import type { ReadPlan } from './read-plan-source.ts';
+import { usedPack } from './used-pack.ts';
+
+/** What is the same for every plan of a run. */
+export interface JudgingRun {
+  readonly packs: readonly Pack[];
+  readonly dictionary: FactDictionary;
+  readonly asOfDay: number;
+  /** Overrides what the plans ask. */
+  readonly stage?: PlanStage;
+  readonly solveStrip: DerivationContext['solveStrip'];
+  /** Where the locks of plans lie; without it, none is looked for. */
+  readonly lockFor?: LockFinder;
+  /** Refuse a plan whose packs are not those of its lock. */
+  readonly mustBeLocked?: boolean;
+  readonly solveLap: DerivationContext['solveLap'];
+  /** Packs resolved and compiled for each set of pins, and each vehicle where packs tell vehicles apart, met so far. */
+  readonly resolved: Map<string, PinnedRules>;
+}
+
+export type PinnedRules =
+  | {
+      readonly ok: true;
+      readonly packs: ResolvedPacks;
+      readonly rules: () => CompiledRules;
+      /** Where the lock was not kept. */
+      readonly drift: readonly string[];
+    }
+  | { readonly ok: false; readonly sentences: readonly string[] };
+
+/** The packs that `pins` ask for, for a vehicle, with their rules; each set of them is resolved once in a run. */
+export function pinnedRules(
+  run: JudgingRun,
+  pins: readonly string[] | undefined,
+  vehicle: Plan['vehicle'],
+  lock: FoundLock | undefined,
+): PinnedRules {
+  const which = decidingVehicle(run.packs, vehicle);
+  const key = JSON.stringify([pins ?? [], which, lock?.file]);
+  const before = run.resolved.get(key);
+  if (before !== undefined) return before;
+  const answer = resolvePinned(run, pins, which, lock);
+  run.resolved.set(key, answer);
+  return answer;
+}
+
+/** What facts are derived with when these packs judge. */
+export function contextOf(
+  run: JudgingRun,
+  stage: PlanStage,
+  packs: ResolvedPacks,
+  { plan, root }: Pick<ReadPlan, 'plan' | 'root'>,
+): DerivationContext {
+  return {
+    asOfDay: run.asOfDay,
+    stage,
+    limits: packs.limits,
+    practice: packs.practice,
+    windows: packs.windows,
+    tolerances: packs.tolerances,
+    triggers: packs.triggers,
+    makers: packs.makers,
+    ruleStanding: packs.standingOf,
+    solveStrip: run.solveStrip,
+    solveLap: run.solveLap,
+    // Most plans are not signed, and a digest costs as much as reading a part of the plan.
+    ...(plan.sign_off?.digests === undefined
+      ? {}
+      : { signed: { planDigest: planDigest(root), packs: packs.layers.map(usedPack) } }),
+  };
+}
+
+/** Only a pack that is for some vehicles makes the vehicle matter; else one answer serves every plan of the run. */
+function decidingVehicle(packs: readonly Pack[], vehicle: Plan['vehicle']): PlanVehicle {
+  const { maker, model, body, model_year: modelYear, vin, market } = vehicle;
+  const ofVehicles = packs.some((pack) => pack.vehicle !== undefined);
+  const ofNumbers = packs.some((pack) => pack.vehicle?.vins !== undefined);
+  const ofMarkets = packs.some((pack) => pack.markets !== undefined);
+  return {
+    ...(ofVehicles ? { maker, model, body, modelYear } : {}),
+    ...(ofNumbers ? { vin } : {}),
+    ...(ofMarkets ? { market } : {}),
+  };
+}
+
+function resolvePinned(
+  run: JudgingRun,
+  pins: readonly string[] | undefined,
+  which: PlanVehicle,
+  found: FoundLock | undefined,
+): PinnedRules {
+  const { lock } = found ?? {};
+  if (lock?.ok === false) {
+    return { ok: false, sentences: lock.faults.map((fault) => faultLine(fault.sentence, fault)) };
+  }
+  if (lock === undefined && run.mustBeLocked === true) {
+    const sentence = `No ${lockName} lies beside the plan or above it; \`planish packs lock\` writes one.`;
+    return { ok: false, sentences: [sentence] };
+  }
+  const resolved = resolvePacks(run.packs, pins, which, lock?.versions);
+  if (!resolved.ok) return { ok: false, sentences: [faultLine(resolved.sentence, resolved.place)] };
+  const { packs } = resolved;
+  const drift = packs.drift.map((sentence) => `${found?.file ?? lockName}: ${sentence}`);
+  if (drift.length > 0 && run.mustBeLocked === true) return { ok: false, sentences: drift };
+  return { ok: true, packs, rules: once(() => compileRules(packs, run.dictionary)), drift };
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}

@@ -1,0 +1,27 @@
+import type { Fault } from './fault.ts';
+import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfJoints } from './faults-of-joints.ts';
+import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
+import { faultsOfMeasuring } from './faults-of-measuring.ts';
+import { faultsOfPapers } from './faults-of-papers.ts';
+import { faultsOfRecords } from './faults-of-records.ts';
+import { faultsOfRelease } from './faults-of-release.ts';
+import { faultsOfSafety } from './faults-of-safety.ts';
+import { faultsOfTheDatum } from './faults-of-the-datum.ts';
+import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
+import { faultsOfWork } from './faults-of-work.ts';
+
+/** Every plan with one thing wrong, and the rule that a person says must find it. */
+export const allFaults: readonly Fault[] = [
+  ...faultsOfWork,
+  ...faultsOfPapers,
+  ...faultsOfSafety,
+  ...faultsOfMakingSafe,
+  ...faultsOfRelease,
+  ...faultsOfMeasuring,
+  ...faultsOfTheDatum,
+  ...faultsOfRecords,
+  ...faultsOfEvasion,
+  ...faultsOfJoints,
+  ...faultsOfTheWholeJob,
+];
