@@ -12,7 +12,10 @@ const cold = `      - do: straighten
         method: cold
 
 `;
-const straightened = changed(rail, [[heatOnRail, cold]]);
+const straightened = changed(rail, [
+  [heatOnRail, cold],
+  ['kind: bend, found_by', 'kind: bend, short_radius: false, found_by'],
+]);
 const at130 = changed(rail, [['temperature: 600 °C', 'temperature: 130 °C']]);
 
 const withGrade = (plan: string, material: string): string =>
