@@ -148,7 +148,7 @@ describe('an edit after the signature', () => {
 
   test('a signature in the middle of the plan is replaced where it stands', () => {
     write(releasedRing);
-    expect(sign('--again').status).toBe(0);
+    expect(sign('--again', '--qualification', 'Master, body').status).toBe(0);
     const [before = '', after = ''] = releasedRing.split(/sign_off:\n {2}by: .*\n {2}date: .*\n/u);
     expect(read().startsWith(before)).toBe(true);
     expect(read().endsWith(after)).toBe(true);

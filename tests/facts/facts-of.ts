@@ -164,6 +164,10 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
           ],
     ...(given.ruleStanding === undefined ? {} : { ruleStanding: given.ruleStanding }),
     practice,
+    signed: {
+      planDigest: 'sha256:1',
+      packs: [{ pack: 'general', version: '2.0.0', digest: 'sha256:1' }],
+    },
     solveStrip: given.solveStrip ?? solveStrip,
     solveLap,
   };

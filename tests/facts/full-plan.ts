@@ -124,7 +124,7 @@ verify:
   scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }] }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
 record: { kept: [all], until: 2036-10-20 }
-sign_off: { by: { name: R. Amsel }, date: 2026-10-20, plan_revision: A, open_holds: two }
+sign_off: { by: { name: R. Amsel }, date: 2026-10-20, plan_revision: A, open_holds: two, digests: { plan: "sha256:0", packs: [{ pack: general, version: 1.0.0 }, { pack: mine, version: 1.0.0 }] } }
 typo: 1
 `;
 
