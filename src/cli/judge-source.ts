@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Plan } from '../generated/plan-types.ts';
 import type { DerivationContext, PlanStage } from '../facts/context.ts';
 import { deriveFacts } from '../facts/derive-facts.ts';
+import type { FactSheet } from '../facts/sheet.ts';
 import { compileRules } from '../judge/compile-rules.ts';
 import type { CompiledRules } from '../judge/compile-rules.ts';
 import type { FactDictionary } from '../packs/fact-dictionary.ts';
@@ -16,6 +17,7 @@ import type { EntryFault } from '../plan/entry-fault.ts';
 import { decodeText } from '../plan/decode-text.ts';
 import type { ReadFault } from '../plan/fault.ts';
 import type { LocatedNode } from '../plan/node.ts';
+import { planDigest } from '../plan/plan-canonical.ts';
 import { readYaml } from '../plan/read-yaml.ts';
 import { placeOf } from '../plan/source-text.ts';
 import type { SourceText } from '../plan/source-text.ts';
@@ -80,16 +82,26 @@ export function judgeSource(
 ): SourceAnswer {
   const opened = openPlan(run, file, bytes, named, folder);
   if (opened.kind !== 'opened') return opened;
-  const { plan, faults, source, root, digest, packs, rules, drift, context, title } = opened;
+  const { packs, drift } = opened;
+  return { kind: 'plan', packs, drift, report: judgeOpened(opened).report };
+}
+
+export interface JudgedPlan {
+  readonly report: PlanReport;
+  /** Every sheet but those that depend on what is found. */
+  readonly sheets: readonly FactSheet[];
+}
+
+/** Derives and judges a plan that is open. */
+export function judgeOpened(opened: OpenedPlan): JudgedPlan {
+  const { plan, faults, source, root, digest, packs, rules, context, title } = opened;
   const { stage } = context;
   const { sheets, measuring, afterwards } = deriveFacts(plan, faults, context);
   const judgement = judgePlan(sheets, rules(), stage, afterwards);
   return {
-    kind: 'plan',
-    packs,
-    drift,
+    sheets,
     report: {
-      file,
+      file: source.path,
       stage,
       digest,
       packs: packs.layers.map(usedPack),
@@ -170,6 +182,10 @@ export function openPlan(
     ruleStanding: pinned.packs.standingOf,
     solveStrip: run.solveStrip,
     solveLap: run.solveLap,
+    // Most plans are not signed, and a digest costs as much as reading a part of the plan.
+    ...(plan.sign_off?.digests === undefined
+      ? {}
+      : { signed: { planDigest: planDigest(yaml.root), packs: pinned.packs.layers.map(usedPack) } }),
   };
   const { maker, model, body, model_year: year } = plan.vehicle;
   const vehicle = [maker, model, body, year].filter((word) => word !== undefined).join(' ');
@@ -251,6 +267,11 @@ function once<T>(make: () => T): () => T {
     made ??= { value: make() };
     return made.value;
   };
+}
+
+/** Whether a YAML file of a folder is a plan. */
+export function isPlan(root: LocatedNode): boolean {
+  return kindOf(root) === 'plan';
 }
 
 /** What a YAML file of a folder is, by its top-level keys. */

@@ -1,11 +1,14 @@
 import type { Command } from 'commander';
 import { addCheckCommand } from './check-command.ts';
+import { addDraftCommand } from './draft-command.ts';
 import { emptyProgram } from './empty-program.ts';
 import { addHeatCommand } from './heat-command.ts';
 import { addMarkCommand } from './mark-command.ts';
 import { addMergeCommand } from './merge-command.ts';
 import { addPacksCommand } from './packs-command.ts';
+import { addSheetCommand } from './sheet-command.ts';
 import { addShellCommands } from './shell-commands.ts';
+import { addSignCommand } from './sign-command.ts';
 import { addSteelCommand } from './steel-command.ts';
 
 const millisecondsADay = 86_400_000;
@@ -19,7 +22,10 @@ export function program(): Command {
   addPacksCommand(planish);
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
+  addSheetCommand(planish, today);
   addMergeCommand(planish);
+  addDraftCommand(planish);
+  addSignCommand(planish, today);
   addShellCommands(planish);
   return planish;
 }
@@ -33,6 +39,7 @@ const help = `
 Examples:
   planish check jobs/K-2207.yaml          may work begin, and if not, why
   planish check --quiet --summary jobs/   every plan below a folder
+  planish sheet jobs/K-2207.yaml -o K-2207.html   the plan to print and pin up
   planish steel "DP 980"                  what a material name stands for
   planish heat --source torch --temperature 600C --hold 30s --sheet 1.2mm \\
     --near press-hardened                 how far to stay away

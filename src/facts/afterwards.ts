@@ -7,6 +7,7 @@ import { dayOf, whenOf } from './quantity-of.ts';
 import { saysNone } from './step-draft.ts';
 import { ruleNoteFact } from './rule-note.ts';
 import type { FactSheet } from './sheet.ts';
+import { signedDigestFacts } from './signed-digests.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 /** What was found so far, without its words: all that deviations and the sign-off depend on. */
@@ -223,6 +224,7 @@ function signOffFacts(
     'sign-off.present': computed(signOff !== undefined, at),
     'sign-off.complete': computed(signOff !== undefined && missing.length === 0, at),
     'sign-off.missing': computedOr(missing.join(', ') || undefined, at, 'Nothing is missing.'),
+    ...signedDigestFacts(survey),
     'sign-off.open_stops': computed(found.filter(({ severity }) => severity === 'stop').length, at),
     'sign-off.open_holds': computed(
       found.filter(({ severity, fingerprint }) => severity === 'hold' && !accepted.has(fingerprint)).length,

@@ -111,6 +111,13 @@ export interface CheckTrigger {
 /** Usual settings of resistance spots, a list a pack, the last layer first. */
 export type WeldWindows = readonly (readonly WeldWindow[])[];
 
+/** A rule pack that judges the plan, by its exact version. */
+export interface JudgingPack {
+  readonly pack: string;
+  readonly version: string;
+  readonly digest: string;
+}
+
 export type PlanStage = 'draft' | 'start' | 'release';
 
 /** What facts are derived with, beside the plan: all that would otherwise come from the clock or from rule packs. */
@@ -128,6 +135,8 @@ export interface DerivationContext {
   readonly makers: readonly MakerStatements[];
   /** What the packs know of a rule id; left out, every id counts as one of a rule in force. */
   readonly ruleStanding?: (id: string) => RuleStanding;
+  /** What the digests of a signature are held against; left out where the plan bears none. */
+  readonly signed?: { readonly planDigest: string; readonly packs: readonly JudgingPack[] };
   /** Conduction along a strip; handed in so that one run computes equal heats once. */
   readonly solveStrip: (strip: HeldSheet) => SheetAnswer;
   /** The same for a strip and a second sheet on it. */

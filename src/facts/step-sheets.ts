@@ -16,9 +16,14 @@ import type { Survey } from './survey.ts';
 
 type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
 
+/** What the steps are written from, in the order of their sheets. */
+export function stepDrafts(survey: Survey): readonly StepDraft[] {
+  return [...safetySteps(survey), ...checkSteps(survey)];
+}
+
 /** The steps around the work that rules ask about; each has its sheet whether the plan states it or not. */
 export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly FactSheet[] {
-  return [...safetySteps(survey), ...checkSteps(survey)].map((draft) => ({
+  return stepDrafts(survey).map((draft) => ({
     kind: 'step',
     at: draft.at,
     facts: factsOf(survey, draft),

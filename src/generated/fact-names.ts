@@ -504,6 +504,10 @@ export interface FactNames {
     | 'sign-off.complete'
     | 'sign-off.missing'
     | 'sign-off.revision_gap'
+    | 'sign-off.digest_stated'
+    | 'sign-off.edited'
+    | 'sign-off.packs_changed'
+    | 'sign-off.packs_missing'
     | 'sign-off.open_stops'
     | 'sign-off.open_holds'
     | 'sign-off.holds_told'
@@ -1020,6 +1024,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'sign-off.complete': { kind: 'sign-off', type: 'yes-no', alwaysKnown: true, description: 'Whether person, role and date are there.' },
   'sign-off.missing': { kind: 'sign-off', type: 'text', description: 'What is missing.' },
   'sign-off.revision_gap': { kind: 'sign-off', type: 'text', description: 'How the revision that was signed differs from that of the plan.' },
+  'sign-off.digest_stated': { kind: 'sign-off', type: 'yes-no', alwaysKnown: true, description: 'Whether the signature bears a digest of the plan.' },
+  'sign-off.edited': { kind: 'sign-off', type: 'yes-no', description: 'Whether the plan is another one than was signed, by its digest. That shows an edit, not who signed.' },
+  'sign-off.packs_changed': { kind: 'sign-off', type: 'text', description: 'Rule packs that are here in another version, or with another content, than the plan was signed under, and those that came since.' },
+  'sign-off.packs_missing': { kind: 'sign-off', type: 'text', description: 'Rule packs that the plan was signed under and that do not judge it now.' },
   'sign-off.open_stops': { kind: 'sign-off', type: 'count', alwaysKnown: true, description: 'Stops found in the plan.' },
   'sign-off.open_holds': { kind: 'sign-off', type: 'count', alwaysKnown: true, description: 'Holds found in the plan that no deviation accepts.' },
   'sign-off.holds_told': { kind: 'sign-off', type: 'text', description: 'What the signature itself says of open holds, where it does not say none and no permit accepts one.' },

@@ -621,7 +621,27 @@ export interface PlanSignOff {
   readonly plan_revision?: string;
   /** Statement on open holds. */
   readonly open_holds?: string;
+  /** What `planish sign` writes: digests of what was signed, by which a later edit shows. They do not show who signed. */
+  readonly digests?: PlanSignOffDigests;
   readonly note?: Text;
+}
+
+/** What `planish sign` writes: digests of what was signed, by which a later edit shows. They do not show who signed. */
+export interface PlanSignOffDigests {
+  /** SHA-256 of the canonical form of the plan, this key left out: sha256: and 64 hexadecimal digits. */
+  readonly plan?: string;
+  /** Rule packs that the signed plan was judged by. */
+  readonly packs?: readonly PlanSignOffDigestsPacksItem[];
+}
+
+/** One rule pack. */
+export interface PlanSignOffDigestsPacksItem {
+  /** Name. */
+  readonly pack?: string;
+  /** Version. */
+  readonly version?: string;
+  /** Digest of that version. */
+  readonly digest?: string;
 }
 
 /** What is kept. */

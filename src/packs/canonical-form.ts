@@ -1,5 +1,5 @@
 import type { Manifest, TopicFile } from '../generated/pack-types.ts';
-import { canonicalJson } from './canonical-json.ts';
+import { canonicalJson } from '../plan/canonical-json.ts';
 import type { PackLayer } from './pack.ts';
 import { inForce } from './rules-in-force.ts';
 import { compareVersions, readVersion } from './semantic-version.ts';

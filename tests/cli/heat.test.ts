@@ -472,6 +472,6 @@ describe('--svg', () => {
 
   test('a folder that is not there is told', () => {
     const { status, stderr } = heat([...torch, ...near('wax'), '--svg', path.join(folder, 'no/x.svg')]);
-    expect([status, stderr.includes('ENOENT')]).toEqual([2, true]);
+    expect([status, stderr.includes('its folder is not there')]).toEqual([2, true]);
   });
 });
