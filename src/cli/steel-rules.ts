@@ -1,7 +1,7 @@
 import { builtInPacks } from '../generated/built-in-packs.ts';
-import { classLimits } from '../judge/class-limits.ts';
+import { classLimits, isOnHotWork } from '../judge/class-limits.ts';
 import type { ClassRule, MaterialKnown } from '../judge/class-rules.ts';
-import { classRules, rulesOn } from '../judge/class-rules.ts';
+import { classRules, rulesOn, rulesOnMaterials } from '../judge/class-rules.ts';
 import { rulesInForce } from '../packs/rules-in-force.ts';
 import type { SteelRules } from '../report/steel-report.ts';
 import type { DesignationAnswer } from '../steel/designation-answer.ts';
@@ -24,7 +24,10 @@ export interface RulesOfMaterials {
 /** The rules of the built-in pack on materials; each is told once, however many designations it speaks of. */
 export function rulesOfMaterials(): RulesOfMaterials {
   const general = builtInPacks().find(({ name }) => name === 'general');
-  const inForce = general === undefined ? [] : rulesInForce(general.rules, general.version);
+  const all = general === undefined ? [] : rulesInForce(general.rules, general.version);
+  // One rule in five speaks of a material; each kind of material that is met looks through them.
+  const inForce = rulesOnMaterials(all, [coldWorked, aluminium]);
+  const onHotWork = all.filter(isOnHotWork);
   const told = new Map<string, NamedRules>();
   const once = (of: string, make: () => NamedRules): NamedRules => {
     const rules = told.get(of) ?? make();
@@ -55,7 +58,7 @@ export function rulesOfMaterials(): RulesOfMaterials {
         : onMaterial(
             of,
             { class: counts, ambiguous: false },
-            { also: classLimits(inForce, general?.limits ?? [], counts) },
+            { also: classLimits(onHotWork, general?.limits ?? [], counts) },
           ),
     );
   };
@@ -81,15 +84,19 @@ export function rulesOfMaterials(): RulesOfMaterials {
   };
 }
 
+/** Facts of a part with rules of their own. */
+const coldWorked = 'part.cold_worked';
+const aluminium = 'part.aluminium';
+
 type State = { readonly of: string } & Pick<Required<MaterialKnown>, 'also'>;
 
 /** What of a designation beside its class has rules of its own. */
 function stateOf({ condition, family }: DesignationAnswer): State | undefined {
   if (condition === 'cold hardened' || family === steelFamily('recovery_annealed').word)
-    return { of: 'cold-hardened parts', also: { fact: 'part.cold_worked', value: true } };
+    return { of: 'cold-hardened parts', also: { fact: coldWorked, value: true } };
   if (family === steelFamily('aluminium_casting').word)
-    return { of: 'aluminium castings', also: { fact: 'part.aluminium', value: 'casting' } };
+    return { of: 'aluminium castings', also: { fact: aluminium, value: 'casting' } };
   if (family === steelFamily('aluminium_7xxx').word)
-    return { of: 'parts of the 7000 series', also: { fact: 'part.aluminium', value: '7xxx' } };
+    return { of: 'parts of the 7000 series', also: { fact: aluminium, value: '7xxx' } };
   return undefined;
 }

@@ -38,6 +38,20 @@ export function rulesOn(rules: readonly Rule[], material: MaterialKnown): readon
   return rules.filter((rule) => rule.when.some((line) => asksFor(line, material)));
 }
 
+/** Facts of a material as a whole, beside those that `also` names. */
+const materialFacts: ReadonlySet<string> = new Set([
+  'part.material_ambiguous',
+  'part.class',
+  'joint.classes',
+]);
+
+/** The rules that ask for anything of a material; `also` holds further facts of a part that may be asked about. */
+export function rulesOnMaterials(rules: readonly Rule[], also: readonly string[]): readonly Rule[] {
+  return rules.filter(({ when }) =>
+    when.some(({ fact }) => materialFacts.has(fact) || also.some((known) => isFactOf(fact, known))),
+  );
+}
+
 function asksFor({ fact, test }: Line, material: MaterialKnown): boolean {
   if (fact === 'part.material_ambiguous') return material.ambiguous && isTrue(test);
   if (material.also !== undefined && isFactOf(fact, material.also.fact))
