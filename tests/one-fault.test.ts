@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { blanksIn } from './blanks-in.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfRows } from './faults-of-rows.ts';
 import { faultsOfJoints, pluggedRing, rivetedSill, softRing } from './faults-of-joints.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
@@ -30,6 +31,7 @@ const faults = [
   ...faultsOfRecords,
   ...faultsOfEvasion,
   ...faultsOfJoints,
+  ...faultsOfRows,
 ];
 
 describe('one thing wrong is found, on its line, and never cleared', () => {
