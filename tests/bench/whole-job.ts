@@ -67,6 +67,8 @@ function jointText(part: number, joint: number): string {
             factory_adhesive: false
             coupon: { result: passed, date: 2026-10-08, nugget: 6.6 mm }
             count_done: ${String(Math.ceil(count * 1.3))}
+            flange_coat: factory coat left whole
+            record: P-${String(part)}-${String(joint)}
 `;
 }
 
