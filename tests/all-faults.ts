@@ -7,6 +7,7 @@ import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
+import { faultsOfRows } from './faults-of-rows.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
 import { faultsOfWork } from './faults-of-work.ts';
@@ -23,5 +24,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfRecords,
   ...faultsOfEvasion,
   ...faultsOfJoints,
+  ...faultsOfRows,
   ...faultsOfTheWholeJob,
 ];

@@ -298,6 +298,7 @@ export interface FactNames {
     | 'joint.to_like_part'
     | 'joint.drawn'
     | 'joint.coupon_late'
+    | 'joint.coupon_days_before'
     | 'joint.at_cut'
     | 'joint.citation'
     | 'joint.insulated'
@@ -338,6 +339,8 @@ export interface FactNames {
     | 'joint.overlap_short'
     | 'joint.pitch_beyond_flange'
     | 'joint.edge_beyond_overlap'
+    | 'joint.far_edge_factor'
+    | 'joint.hole_rim'
     | 'joint.row_beyond_flange'
     | 'joint.factory_method'
     | 'joint.pattern'
@@ -416,6 +419,8 @@ export interface FactNames {
     | 'measurement.datum_lever_at'
     | 'measurement.uncertainty'
     | 'measurement.after_copied'
+    | 'measurement.before_from_sheet'
+    | 'measurement.after_from_sheet'
     | 'measurement.same_place'
     | 'measurement.diagonal_after'
     | 'measurement.diagonal_between';
@@ -451,6 +456,7 @@ export interface FactNames {
     | 'opening.change'
     | 'opening.over_with_uncertainty'
     | 'opening.dropped'
+    | 'opening.corner_twice'
     | 'opening.deformation_after'
     | 'opening.over_deformation'
     | 'opening.turned_after'
@@ -825,6 +831,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
   'joint.coupon_late': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the test coupon was torn after the joint was made.' },
+  'joint.coupon_days_before': { kind: 'joint', type: 'number', description: 'Days from the test of the coupon to the making of the joint.' },
   'joint.at_cut': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is the seam at the place of the cut: by its mark, or, without one, by its form (butt, lap).' },
   'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], alwaysKnown: true, description: 'The best that the joint itself cites, or none.' },
   'joint.insulated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the couple is insulated.' },
@@ -865,6 +872,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.overlap_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Least width for a row of spots, by the table of spot spacing, minus the one stated.' },
   'joint.pitch_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbours minus the length of the flange.' },
   'joint.edge_beyond_overlap': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance to the edge minus the width over which the sheets lie on each other.' },
+  'joint.far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the centre of the spot to the other side of flange or overlap as a multiple of its diameter: of a lap the edge of the other sheet, of a flange the foot of its bend.' },
+  'joint.hole_rim': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet that is left between the hole of a plug weld and the edge.' },
   'joint.row_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the row, from its number and pitch, minus the length of the flange.' },
   'joint.factory_method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], synonyms: { 'spot': 'resistance spot', 'spot weld': 'resistance spot', 'strsw': 'resistance spot', 'mag': 'arc seam', 'mag seam': 'arc seam', 'mag plug': 'plug weld', 'plug': 'plug weld', 'mig': 'arc seam', 'mig braze': 'arc braze', 'mig brazing': 'arc braze', 'stitch': 'arc stitch', 'bond': 'adhesive', 'glue': 'adhesive', 'weld bond': 'adhesive and spot', 'spr': 'self-piercing rivet', 'laser': 'laser seam', 'laser weld': 'laser seam', 'tig': 'TIG seam', 'tig weld': 'TIG seam', 'bolted': 'bolt' }, description: 'How the factory joined it; resistance spots where it is not stated and a number is.' },
   'joint.pattern': { kind: 'joint', type: 'word', words: ['kept', 'not kept', 'uncited', 'open', 'none'], alwaysKnown: true, description: 'The pattern that a page states for this joint: kept, not kept, uncited (the page does not cover this vehicle, or its place is missing), open (not all of it is stated), or none.' },
@@ -942,6 +951,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.datum_lever_at': { kind: 'measurement', type: 'text', description: 'The measured point where it is largest.' },
   'measurement.uncertainty': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Measuring uncertainty of a deviation, two standard deviations.' },
   'measurement.after_copied': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether the readings after the repair are those before it to the last digit, of three points and more of which one was off.' },
+  'measurement.before_from_sheet': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether the readings before the repair are the numbers of the data sheet to the last digit, at every one of four points and more besides the zero points.' },
+  'measurement.after_from_sheet': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'The same of the readings after the repair.' },
   'measurement.same_place': { kind: 'measurement', type: 'text', description: 'Points that the plan has in one nominal place.' },
   'measurement.diagonal_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference between two diagonals across the body after the repair, from left to far right and from right to far left, less that of the data sheet.' },
   'measurement.diagonal_between': { kind: 'measurement', type: 'text', description: 'The points between which it is largest.' },
@@ -975,6 +986,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'opening.change': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference after the repair minus that before it.' },
   'opening.over_with_uncertainty': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference after the repair plus measuring uncertainty minus tolerance (ISO 14253-1: above nothing, conformance is not proven).' },
   'opening.dropped': { kind: 'opening', type: 'yes-no', alwaysKnown: true, description: 'Whether its diagonals were measured before the repair and not after, while other things were.' },
+  'opening.corner_twice': { kind: 'opening', type: 'yes-no', alwaysKnown: true, description: 'Whether one point is named for two of its corners.' },
   'opening.deformation_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest change of a distance between two of its corners, or of how far its diagonals pass each other, after the repair: what turning and shifting the whole cannot do.' },
   'opening.over_deformation': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'That minus the tolerance.' },
   'opening.turned_after': { kind: 'opening', type: 'number', unit: '°', dimension: 'angle', description: 'How far the opening as a whole is turned after the repair.' },
