@@ -5,6 +5,7 @@ import { addHeatCommand } from './heat-command.ts';
 import { addMarkCommand } from './mark-command.ts';
 import { addMergeCommand } from './merge-command.ts';
 import { addPacksCommand } from './packs-command.ts';
+import { addRulesCommand } from './rules-command.ts';
 import { addShellCommands } from './shell-commands.ts';
 import { steel } from './steel.ts';
 import { version } from './version.ts';
@@ -49,6 +50,7 @@ export function program(): Command {
       });
     });
 
+  addRulesCommand(planish);
   addPacksCommand(planish);
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
@@ -71,6 +73,7 @@ const help = `
 Examples:
   planish check jobs/K-2207.yaml          may work begin, and if not, why
   planish check --quiet --summary jobs/   every plan below a folder
+  planish rules section                   the rules on one topic
   planish steel "DP 980"                  what a material name stands for
   planish heat --source torch --temperature 600C --hold 30s --sheet 1.2mm \\
     --near press-hardened                 how far to stay away
