@@ -51,7 +51,7 @@ export function program(): Command {
     });
 
   addRulesCommand(planish);
-  addPacksCommand(planish);
+  addPacksCommand(planish, today);
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
   addMergeCommand(planish);

@@ -20,9 +20,13 @@ const ranks: Readonly<Record<RuleSeverity, number>> = { note: 0, hold: 1, stop: 
 
 /**
  * What differs from `before` to `after`, each as `packAt` gives a version. Rules come first, then limits, statements of the maker
- * and the other tables; in each the order of the packs. A rule whose place another one takes is told once, as the new one.
+ * and the other tables; in each the order of the packs. `whole` knows which rule took the place of which. A rule whose place another one takes is told once, as the new one.
  */
-export function diffPacks(before: Pack, after: Pack, whole: Pack = after): readonly PackChange[] {
+export function diffPacks(
+  before: Pack,
+  after: Pack,
+  whole: Pick<Pack, 'rules'> = after,
+): readonly PackChange[] {
   return [
     ...ruleChanges(before, after, whole),
     ...limitChanges(before, after),
@@ -31,7 +35,7 @@ export function diffPacks(before: Pack, after: Pack, whole: Pack = after): reado
   ];
 }
 
-function ruleChanges(before: Pack, after: Pack, whole: Pack): readonly PackChange[] {
+function ruleChanges(before: Pack, after: Pack, whole: Pick<Pack, 'rules'>): readonly PackChange[] {
   const [old, now] = [byId(before.rules), byId(after.rules)];
   const changes: PackChange[] = [];
   const taken = new Set<string>();
@@ -118,7 +122,9 @@ function limitWords({ holdAboveCelsius, stopAboveCelsius, timeAbove }: Limit): s
 }
 
 function provisionChanges(before: Pack, after: Pack): readonly PackChange[] {
-  const [old, now] = [before, after].map(({ provisions }) => new Map(provisions.map((one) => [keyOf(one), one])));
+  const [old, now] = [before, after].map(
+    ({ provisions }) => new Map(provisions.map((one) => [keyOf(one), one])),
+  );
   const changes: PackChange[] = [];
   for (const [key, one] of now ?? []) {
     if (old?.has(key) !== true) changes.push(provisionChange('added', one));
@@ -152,7 +158,9 @@ function provisionChange(kind: ChangeKind, one: Provision): PackChange {
 }
 
 function operationWords({ do: word, extent, at }: Provision['may'][number]): string {
-  return [word, extent, at === undefined ? undefined : `at ${at}`].filter((one) => one !== undefined).join(' ');
+  return [word, extent, at === undefined ? undefined : `at ${at}`]
+    .filter((one) => one !== undefined)
+    .join(' ');
 }
 
 function byId(rules: readonly Rule[]): ReadonlyMap<string, Rule> {
