@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import { readDate } from '../quantity/iso-date.ts';
 import type { Shard } from '../report/plan-report.ts';
 import { check } from './check.ts';
+import { explain } from './explain.ts';
 import { progressOf } from './progress.ts';
 import { addReportOptions, outputOptions } from './report-options.ts';
 import type { ReportFlags } from './report-options.ts';
@@ -15,6 +16,7 @@ interface CheckFlags extends ReportFlags {
   readonly locked: boolean;
   readonly changedSince?: string;
   readonly shard?: Shard;
+  readonly explain?: string;
 }
 
 /** Words and options of `planish check`. */
@@ -49,11 +51,23 @@ export function addCheckCommand(planish: Command, today: () => number): void {
       'judge one part of the files, such as 3/16, by their content',
       shardArgument,
     )
+    .option(
+      '--explain <part[/operation]>',
+      'show each rule that was asked of a part or operation of one plan, and what it saw',
+    )
     .addHelpText('after', help)
     .exitOverride()
     .action(async (plans: string[], flags: CheckFlags) => {
       const { asOf, stage, rules, locked, changedSince, shard } = flags;
       const options = outputOptions(flags);
+      if (flags.explain !== undefined) {
+        process.exitCode = explain(plans, flags.explain, {
+          asOfDay: asOf ?? today(),
+          ...(stage === undefined ? {} : { stage }),
+          ...{ rules, locked, format: options.format, columns: options.columns },
+        });
+        return;
+      }
       // Where the report itself runs down the same screen it shows how far it has come.
       const isBarSeen =
         process.stderr.isTTY && (!process.stdout.isTTY || options.quiet || options.format === 'markdown');
@@ -103,4 +117,5 @@ Examples:
   planish check --quiet --summary jobs/
   planish check --output sarif=out.sarif --output junit=out.xml jobs/
   planish check --changed-since origin/main jobs/
+  planish check --explain ring-l/section jobs/K-2207.yaml
   planish check --shard 3/16 --format ndjson jobs/ > part-3.ndjson`;

@@ -17,9 +17,12 @@ export function testWords(test: Test, unit: string | undefined): string {
   return rangeWords(test.range, unit);
 }
 
+/** A bound is shown as it is, not as a workshop would read it. */
+const mostDecimals = 6;
+
 function rangeWords({ min, max, above, below }: Bounds, unit: string | undefined): string {
   const text = (value: number): string =>
-    unit === undefined ? String(value) : formatQuantity(value, unit).trimEnd();
+    unit === undefined ? String(value) : formatQuantity(value, unit, mostDecimals).trimEnd();
   const ends = [
     above === undefined ? undefined : `more than ${text(above)}`,
     min === undefined ? undefined : `at least ${text(min)}`,
