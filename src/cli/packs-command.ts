@@ -1,4 +1,6 @@
 import type { Command } from 'commander';
+import { nearestWords } from '../plan/nearest-word.ts';
+import { complain } from './complain.ts';
 import { canonical } from './packs-canonical.ts';
 import { addAuthorCommands, formOption } from './packs-author-commands.ts';
 import { listPacks } from './packs-list.ts';
@@ -14,9 +16,11 @@ export function addPacksCommand(planish: Command, today: () => number): void {
     .option('--rules <pack>', 'a further rule pack, as for check; may be given again', collect, [])
     .addOption(formOption())
     .addHelpText('after', help)
+    .allowExcessArguments()
     .exitOverride()
     .action(({ rules, format }: ListArguments) => {
-      process.exitCode = listPacks(rules, format, 80);
+      const [word] = packs.args;
+      process.exitCode = word === undefined ? listPacks(rules, format, 80) : refuseWord(packs, word);
     });
 
   addAuthorCommands(packs, today);
@@ -57,6 +61,16 @@ export function addPacksCommand(planish: Command, today: () => number): void {
 
 function collect(one: string, before: readonly string[]): readonly string[] {
   return [...before, one];
+}
+
+/** Whatever stands where a command of `packs` should. */
+function refuseWord(packs: Command, word: string): 2 {
+  const known = packs.commands.map((command) => command.name());
+  const nearest = nearestWords(word, known);
+  const hint =
+    nearest.length > 0 ? `Nearest known: ${nearest.join(', ')}.` : `There are ${known.join(', ')}.`;
+  complain(`\`packs\` has no command \`${word}\`. ${hint}`);
+  return 2;
 }
 
 interface ListArguments {

@@ -32,12 +32,17 @@ interface Prepared {
 /** The command `packs new`: writes a pack that loads, with `from` the statements that a plan would need; gives the exit status. */
 export function newPack(folder: string, options: NewPackOptions): 0 | 2 {
   const name = path.basename(path.resolve(folder));
+  if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/u.test(name)) {
+    return refuse([
+      `${folder}: the folder is named as the pack, with lower-case letters, digits and single hyphens between them.`,
+    ]);
+  }
   const prepared =
     options.from === undefined
       ? { files: shopScaffold(name, factSchemaVersion), remarks: [] }
       : fromPlan(name, options.from, options.asOfDay);
   if ('refusal' in prepared) return refuse(prepared.refusal);
-  // A name that no pack may have shows here, and a defect of the scaffold too.
+  // `general` is not to be had twice, and what the plan says may be unfit for a pack.
   const loaded = loadPackFiles({ files: prepared.files, faults: [], isRefused: false }, folder, dictionary);
   if (!loaded.ok) return refuse(loaded.faults.map((fault) => faultLine(fault.sentence, fault)));
   const fault = writeFiles(folder, prepared.files, options.force);

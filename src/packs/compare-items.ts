@@ -1,4 +1,4 @@
-import type { PackChange } from './diff-packs.ts';
+import type { PackChange } from './pack-change.ts';
 import type { Pack } from './pack.ts';
 
 /** What differs in the tables of a pack beside its rules, limits and statements. */
@@ -27,7 +27,8 @@ export function compareItems(before: Pack, after: Pack): readonly PackChange[] {
     ...texts(
       before.documents ?? [],
       after.documents ?? [],
-      ({ document, revision = '', by }) => `${document} ${revision} superseded by ${by.document} ${by.revision ?? ''}`,
+      ({ document, revision = '', by }) =>
+        `${document} ${revision} superseded by ${by.document} ${by.revision ?? ''}`,
     ),
     ...texts(before.raises ?? [], after.raises ?? [], ({ rule, to }) => `${rule} raised to a ${to}`),
   ];
@@ -35,7 +36,11 @@ export function compareItems(before: Pack, after: Pack): readonly PackChange[] {
 
 type Row = readonly [name: string, value: number, unit: string];
 
-function numbers(before: readonly Row[], after: readonly Row[], tighter: 'more' | 'less'): readonly PackChange[] {
+function numbers(
+  before: readonly Row[],
+  after: readonly Row[],
+  tighter: 'more' | 'less',
+): readonly PackChange[] {
   const [old, now] = [before, after].map((rows) => new Map(rows.map(([name, value]) => [name, value])));
   const changed = after.flatMap(([name, value, unit]): readonly PackChange[] => {
     const was = old?.get(name);

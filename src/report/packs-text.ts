@@ -1,4 +1,4 @@
-import type { PackChange } from '../packs/diff-packs.ts';
+import type { PackChange } from '../packs/pack-change.ts';
 import type { Pack, PackVehicle } from '../packs/pack.ts';
 import { versionsOf } from '../packs/pack-at.ts';
 import { countOf } from './count-words.ts';
@@ -18,14 +18,19 @@ const indent = '  ';
 export function packsText(shown: readonly ShownPack[], columns: number): string {
   const lines = shown.flatMap(({ pack, where }) => {
     const state = pack.released ? '' : ' (not released)';
-    const add = (text: string): readonly string[] => wrapText(visibleText(text), columns, `${indent}  `, indent);
+    const add = (text: string): readonly string[] =>
+      wrapText(visibleText(text), columns, `${indent}  `, indent);
     return [
       visibleText(`${pack.name} ${pack.version}${state}`),
       ...add(pack.title),
       ...add(`Layer ${pack.layer ?? 'general'}, ${where}`),
       ...add(`For ${coverage(pack)}`),
       ...add(contents(pack)),
-      ...(pack.open === undefined ? [] : add(`${countOf(pack.open.length, 'statement')} still to be filled in; until then nothing is lifted by it.`)),
+      ...(pack.open === undefined
+        ? []
+        : add(
+            `${countOf(pack.open.length, 'statement')} still to be filled in; until then nothing is lifted by it.`,
+          )),
       ...versionsOf(pack).flatMap(({ version, digest, released }) => [
         `${indent}${version}${released ? '' : ' (not released)'}`,
         `${indent}  ${digest}`,
@@ -36,7 +41,11 @@ export function packsText(shown: readonly ShownPack[], columns: number): string 
   return `${lines.slice(0, -1).join('\n')}\n`;
 }
 
-export function coverage({ vehicle, markets, vehicleBefore }: Pick<Pack, 'vehicle' | 'markets' | 'vehicleBefore'>): string {
+export function coverage({
+  vehicle,
+  markets,
+  vehicleBefore,
+}: Pick<Pack, 'vehicle' | 'markets' | 'vehicleBefore'>): string {
   if (vehicle === undefined) {
     return markets === undefined ? 'every vehicle' : `every vehicle of the market ${markets.join(', ')}`;
   }
@@ -48,7 +57,11 @@ function vehicleWords({ maker, models, bodies, years, vins }: PackVehicle): stri
   const words = [
     `${maker} ${models.join(', ')}`,
     bodies?.join(', '),
-    years === undefined ? 'all years' : years.from === years.to ? String(years.from) : `${String(years.from)}-${String(years.to)}`,
+    years === undefined
+      ? 'all years'
+      : years.from === years.to
+        ? String(years.from)
+        : `${String(years.from)}-${String(years.to)}`,
     vins === undefined ? undefined : `numbers ${vins.from} to ${vins.to}`,
   ];
   return words.filter((word) => word !== undefined).join(', ');
@@ -88,7 +101,12 @@ export function packsJson(shown: readonly ShownPack[]): string {
   return `${JSON.stringify({ packs }, undefined, 2)}\n`;
 }
 
-const titles = { rule: 'Rules', limit: 'Limits', provision: 'Statements of the maker', table: 'Other tables' } as const;
+const titles = {
+  rule: 'Rules',
+  limit: 'Limits',
+  provision: 'Statements of the maker',
+  table: 'Other tables',
+} as const;
 
 /** What differs between two packs. `from` and `to` name them. */
 export function diffText(from: string, to: string, changes: readonly PackChange[], columns: number): string {
