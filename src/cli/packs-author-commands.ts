@@ -65,18 +65,24 @@ export function addAuthorCommands(packs: Command, today: () => number): void {
       collect,
       [],
     )
+    .option('--as-of <date>', 'judge those plans as of this day (today in UTC when not given)', dayArgument)
     .addHelpText('after', releaseHelp)
     .exitOverride()
     .action((folder: string, flags: ReleaseFlags) => {
-      const { reason, date, plans } = flags;
-      const day = date ?? today();
-      process.exitCode = release(folder, { reasons: reason, date: formatDay(day), plans, asOfDay: day });
+      const { reason, date, plans, asOf } = flags;
+      process.exitCode = release(folder, {
+        reasons: reason,
+        date: formatDay(date ?? today()),
+        plans,
+        asOfDay: asOf ?? today(),
+      });
     });
 }
 
 interface ReleaseFlags {
   readonly reason: readonly string[];
   readonly date?: number;
+  readonly asOf?: number;
   readonly plans: readonly string[];
 }
 

@@ -181,7 +181,17 @@ describe('planish packs diff', () => {
 
 describe('planish packs release', () => {
   const release = (...more: readonly string[]) =>
-    packs('release', at('house'), '--date', '2026-10-05', '--reason', 'What: it is', ...more);
+    packs(
+      'release',
+      at('house'),
+      '--date',
+      '2026-10-05',
+      '--as-of',
+      '2026-10-21',
+      '--reason',
+      'What: it is',
+      ...more,
+    );
   const next = (version: string, severity: string): void => {
     edit(at('house', 'pack.yaml'), 'version: 1.0.0', `version: ${version}`);
     const rule = readFileSync(at('house', 'house.yaml'), 'utf8')
