@@ -6,6 +6,7 @@ import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
+import { faultsOfTheWholeJob, wholeJob } from './faults-of-the-whole-job.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { measuredRing } from './measured-ring.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -30,6 +31,7 @@ const faults = [
   ...faultsOfRecords,
   ...faultsOfEvasion,
   ...faultsOfJoints,
+  ...faultsOfTheWholeJob,
 ];
 
 describe('one thing wrong is found, on its line, and never cleared', () => {
@@ -46,6 +48,7 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['ring by plugs', pluggedRing],
     ['riveted sill', rivetedSill],
     ['measured ring', measuredRing],
+    ['whole job', wholeJob],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });

@@ -165,6 +165,7 @@ export function openPlan(
     practice: pinned.packs.practice,
     windows: pinned.packs.windows,
     tolerances: pinned.packs.tolerances,
+    triggers: pinned.packs.triggers,
     makers: pinned.packs.makers,
     ruleStanding: pinned.packs.standingOf,
     solveStrip: run.solveStrip,

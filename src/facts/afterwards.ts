@@ -4,6 +4,7 @@ import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { dayOf, whenOf } from './quantity-of.ts';
+import { saysNone } from './step-draft.ts';
 import { ruleNoteFact } from './rule-note.ts';
 import type { FactSheet } from './sheet.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
@@ -213,6 +214,8 @@ function signOffFacts(
   const signOff = survey.plan.sign_off;
   const at = '/sign_off';
   const missing = [...personMissing(signOff?.by), ...(signOff?.date === undefined ? ['the date'] : [])];
+  const author = survey.plan.job?.written_by?.name;
+  const signer = signOff?.by?.name;
   const date = dayOf(signOff?.date);
   const last = lastDatedStep(survey);
   const noDate = 'No date of signature is written.';
@@ -235,6 +238,12 @@ function signOffFacts(
       `${at}/plan_revision`,
       'The signature is for the plan as it stands.',
     ),
+    'sign-off.by_author': computedOr(
+      author === undefined || signer === undefined ? undefined : samePerson(author, signer),
+      `${at}/by`,
+      'Who wrote the plan, or who signed it, is not named.',
+    ),
+    'sign-off.qualified': computed(!saysNone(signOff?.by?.qualification), `${at}/by`),
     'sign-off.before_last_step':
       date === undefined
         ? unknown(noDate, `${at}/date`)
@@ -270,6 +279,7 @@ function lastDatedStep({ plan, operations }: Survey): number | undefined {
   const moments = [
     ...operations.flatMap(({ operation, joints }) => [
       operation.done,
+      operation.fasteners?.tightened,
       ...joints.flatMap(({ joint }) => [joint.done, joint.adhesive?.cured]),
     ]),
     makeSafe?.low_voltage?.done,

@@ -6,6 +6,7 @@ import { couponFacts } from './joint-coupon.ts';
 import { fastenerFacts } from './joint-fastener.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
 import { patternFacts, surveyPattern } from './joint-pattern.ts';
+import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
 import { seamFacts } from './joint-seam.ts';
 import { settingsFacts } from './joint-settings.ts';
@@ -124,7 +125,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     fastenerFacts(one, laid),
   );
   const days = { done: operation.operation.done, asOfDay: survey.context.asOfDay };
-  return Object.assign(set, adhesiveFacts(one, days));
+  return Object.assign(set, adhesiveFacts(one, days), jointRecordFacts(one));
 }
 
 /** The stack: the part itself, those named as sheets, and the other side. Undefined for an id that no part bears. */

@@ -1,4 +1,5 @@
 import type { FactNames } from '../generated/fact-names.ts';
+import { batteryFacts } from './battery-facts.ts';
 import { checkSteps } from './check-steps.ts';
 import type { Fact } from './fact.ts';
 import { codesFacts, faultsLeft } from './faults-left.ts';
@@ -9,6 +10,7 @@ import type { When } from './quantity-of.ts';
 import { safetySteps } from './safety-steps.ts';
 import type { FactSheet } from './sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
+import { stepOrderFacts } from './step-order-facts.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from './survey.ts';
 
@@ -47,6 +49,8 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     'step.needed': computed(draft.neededBecause !== undefined, at),
     'step.needed_because': computedOr(draft.neededBecause, at, 'Nothing that is reckoned here asks for it.'),
     ...insulationFacts(survey, draft),
+    ...stepOrderFacts(survey, draft),
+    ...batteryFacts(survey, draft),
     'step.faults':
       what === 'high-voltage re-commissioning'
         ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)

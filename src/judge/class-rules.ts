@@ -30,9 +30,12 @@ export function classRules(
   material: MaterialKnown,
   dictionary: FactDictionary,
 ): readonly ClassRule[] {
-  return rules
-    .filter((rule) => rule.when.some((line) => asksFor(line, material)))
-    .map((rule) => toldOf(rule, material, dictionary));
+  return rulesOn(rules, material).map((rule) => toldOf(rule, material, dictionary));
+}
+
+/** The same rules, without their sentences. */
+export function rulesOn(rules: readonly Rule[], material: MaterialKnown): readonly Rule[] {
+  return rules.filter((rule) => rule.when.some((line) => asksFor(line, material)));
 }
 
 function asksFor({ fact, test }: Line, material: MaterialKnown): boolean {

@@ -15,6 +15,7 @@ import type {
   Rule,
   StatedWindow,
   Tolerance,
+  Trigger,
   SupersededDocument,
 } from './pack.ts';
 import type { PackPlace } from './pack-fault.ts';
@@ -26,6 +27,7 @@ import { readRaise, readSuperseded } from './read-small-items.ts';
 import { readRule } from './read-rule.ts';
 import { overlaps } from './version-span.ts';
 import { readTolerance } from './read-tolerance.ts';
+import { readTrigger } from './read-trigger.ts';
 import { readWindow } from './read-window.ts';
 
 /** Where a rule stands: a pointer into one file of the pack. */
@@ -43,6 +45,7 @@ export interface Gathered {
   readonly reaches: Reach[];
   readonly windows: StatedWindow[];
   readonly tolerances: Tolerance[];
+  readonly triggers: Trigger[];
   readonly provisions: Provision[];
   readonly open: OpenProvision[];
   readonly parts: PackPart[];
@@ -64,6 +67,7 @@ export function emptyGathered(): Gathered {
     reaches: [],
     windows: [],
     tolerances: [],
+    triggers: [],
     provisions: [],
     open: [],
     parts: [],
@@ -72,7 +76,7 @@ export function emptyGathered(): Gathered {
     ids: new Map(),
     stated: {
       ...{ rules: [], limits: [], allowances: [], reaches: [], windows: [], tolerances: [] },
-      ...{ provisions: [], parts: [], documents: [], raises: [] },
+      ...{ triggers: [], provisions: [], parts: [], documents: [], raises: [] },
     },
     places: {},
   };
@@ -149,6 +153,12 @@ export function gatherTopic(
       into.stated.tolerances.push(stated);
       into.places[placeKey('tolerance', tolerance.of)] = list.placeAt(at);
     }
+    for (const stated of topic.triggers ?? []) {
+      const trigger = readTrigger(stated, at, dictionary, list);
+      if (trigger === undefined) continue;
+      into.triggers.push(trigger);
+      into.stated.triggers.push(stated);
+    }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
       if (provision === undefined) continue;
@@ -208,7 +218,7 @@ function soundItems(value: unknown): readonly SoundItem[] {
 
 const lists: ReadonlySet<string> = new Set([
   ...['rules', 'limits', 'allowances', 'reaches', 'windows', 'tolerances'],
-  ...['provisions', 'parts', 'documents', 'raises'],
+  ...['triggers', 'provisions', 'parts', 'documents', 'raises'],
 ]);
 
 /** The most that the schema lets any of the lists hold; a longer one is refused as a whole. */
