@@ -171,8 +171,6 @@ describe('planish packs diff', () => {
     expect(words).toMatch(/added door ring, 2020-2022: shall replace whole/u);
     const none = packs('diff', 'general@7', tarn);
     expect([none.status, none.stdout]).toEqual([2, '']);
-    expect(none.stderr).toBe(
-      'planish: general@7: general has no such version; it has 1.0.0, ,
-    );
+    expect(none.stderr).toContain('general has no such version; it has 1.0.0, 1.1.0, 2.0.0');
   });
 });
