@@ -76,7 +76,6 @@ function rank(joint: object, pitchMm: number | undefined, isHard: boolean): numb
     form: 'flange',
     flange_coat: 'factory coat left whole',
     sheets: ['ring-l', 'sill-inner-l'],
-    flange_coat: 'factory coat left whole',
     ...joint,
     ...(pitchMm === undefined ? {} : { pitch: mm(pitchMm) }),
   };
