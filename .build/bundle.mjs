@@ -12,6 +12,9 @@ const root = path.dirname(import.meta.dirname);
 const bundle = path.join(root, 'bin/planish.bundle.cjs');
 const entry = process.env.PLANISH_BUNDLE_ENTRY ?? path.join(root, 'src/cli/main.ts');
 
+/** Stands in the code where its own digest is to stand; see src/cli/build-id.ts. */
+const buildIdMark = 'the build'.padEnd(64, '.');
+
 /** Nobody reads a compiled schema: with short names it is half as long, and each start reads it. */
 const shortValidators = {
   name: 'short validators',
@@ -40,7 +43,11 @@ const result = await build({
   format: 'cjs',
   // Some packages ask for import.meta.url, which CommonJS does not have.
   // Package yaml looks LOG_TOKENS up for every token, a tenth of its time, and would print its tokens on stdout.
-  define: { 'import.meta.url': 'bundleUrl', 'process.env.LOG_TOKENS': 'undefined' },
+  define: {
+    'import.meta.url': 'bundleUrl',
+    'process.env.LOG_TOKENS': 'undefined',
+    'process.env.PLANISH_BUILD_ID': JSON.stringify(buildIdMark),
+  },
   banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
   // Its package gives the modules it is made of only to browsers' bundlers; taken whole, two thirds of it are never called.
   alias: { 'ml-matrix': path.join(root, 'node_modules/ml-matrix/src/index.js') },
@@ -55,7 +62,7 @@ const result = await build({
 });
 const [output] = result.outputFiles;
 if (output === undefined) throw new Error('esbuild gave no output');
-const code = ascii(output.text);
+const code = withBuildId(ascii(output.text));
 const digest = createHash('sha256').update(code).digest('hex');
 writeFileSync(bundle, `${code}// sha256 ${digest}\n`);
 writeFileSync(bundle.replace(/cjs$/, 'licenses.txt'), notices(Object.keys(result.metafile.inputs)));
@@ -79,6 +86,13 @@ const manual = spawnSync(process.execPath, [path.join(root, 'bin/planish.js'), '
 });
 if (manual.status === 0) writeFileSync(path.join(root, 'bin/planish.1'), manual.stdout);
 else process.stderr.write('planish: no manual page was made.\n');
+
+/** The digest of everything but itself, once, in the place of the mark. */
+function withBuildId(text) {
+  const pieces = text.split(buildIdMark);
+  if (pieces.length !== 2) throw new Error('the mark of the build does not stand in the bundle once');
+  return pieces.join(createHash('sha256').update(text).digest('hex'));
+}
 
 /**
  * V8 holds a text of ASCII alone in half the room and Node reads it twice as fast. esbuild escapes what it can without
