@@ -1,4 +1,4 @@
-import { lstatSync, mkdirSync } from 'node:fs';
+import { existsSync, lstatSync, mkdirSync } from 'node:fs';
 import type { Stats } from 'node:fs';
 import { homedir } from 'node:os';
 import path from 'node:path';
@@ -19,7 +19,11 @@ export function cacheFolder(environment: Readonly<Record<string, string | undefi
 
 /** Makes the folder where it is not there; false when it is not the user's alone to write. */
 export function ownFolder(folder: string): boolean {
-  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  // One by one: Node's `recursive` never comes back where a system answers that the folder above is not there (/proc).
+  const above = path.dirname(folder);
+  for (const one of [path.dirname(above), above, folder]) {
+    if (!existsSync(one)) mkdirSync(one, { mode: 0o700 });
+  }
   return isOwnFolder(folder);
 }
 
