@@ -3,7 +3,7 @@
 
 const rooms = [
   ...['quantity', 'plan', 'vehicle', 'steel', 'heat', 'joint', 'measure'],
-  ...['facts', 'packs', 'judge', 'report', 'marking', 'recheck', 'cli'],
+  ...['facts', 'packs', 'judge', 'report', 'marking', 'recheck', 'draft', 'cli'],
 ];
 
 /** One rule a room: it imports from no room that stands to its right. */

@@ -1,5 +1,5 @@
-// Makes bin/planish.bundle.cjs (everything that planish needs, in one file), the notices of the packages in it, and a
-// V8 code cache beside it. Run by `npm ci` and `npm run prepare`.
+// Makes bin/planish.bundle.cjs (everything that planish needs, in one file), the notices of the packages in it, the same for the
+// command `steel` alone (bin/planish.bundle.steel.cjs), and a V8 code cache beside each. Run by `npm ci` and `npm run prepare`.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -11,6 +11,7 @@ import { onePicomatch } from './one-picomatch.mjs';
 const root = path.dirname(import.meta.dirname);
 const bundle = path.join(root, 'bin/planish.bundle.cjs');
 const entry = process.env.PLANISH_BUNDLE_ENTRY ?? path.join(root, 'src/cli/main.ts');
+const steelBundle = bundle.replace(/cjs$/, 'steel.cjs');
 
 /** Stands in the code where its own digest is to stand; see src/cli/build-id.ts. */
 const buildIdMark = 'the build'.padEnd(64, '.');
@@ -31,66 +32,69 @@ const shortValidators = {
 };
 
 // A half-made set must not be found: an old cache goes before the new bundle comes.
-for (const suffix of ['cache', 'cjs', 'licenses.txt'])
+for (const suffix of ['cache', 'cjs', 'steel.cache', 'steel.cjs', 'licenses.txt'])
   rmSync(bundle.replace(/cjs$/, suffix), { force: true });
 
-const result = await build({
-  entryPoints: [entry],
-  absWorkingDir: root,
-  bundle: true,
-  platform: 'node',
-  target: 'node20.19',
-  format: 'cjs',
-  // Some packages ask for import.meta.url, which CommonJS does not have.
-  // Package yaml looks LOG_TOKENS up for every token, a tenth of its time, and would print its tokens on stdout.
-  define: {
-    'import.meta.url': 'bundleUrl',
-    'process.env.LOG_TOKENS': 'undefined',
-    'process.env.PLANISH_BUILD_ID': JSON.stringify(buildIdMark),
-  },
-  banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
-  // Its package gives the modules it is made of only to browsers' bundlers; taken whole, two thirds of it are never called.
-  alias: { 'ml-matrix': path.join(root, 'node_modules/ml-matrix/src/index.js') },
-  plugins: [eagerYaml, onePicomatch, shortValidators],
-  logOverride: { 'empty-import-meta': 'error' },
-  // Each start reads the whole file; white space is a third of it. Names stay, for the stack traces.
-  minifyWhitespace: true,
-  legalComments: 'none',
-  metafile: true,
-  write: false,
-  outfile: bundle,
-});
-const [output] = result.outputFiles;
-if (output === undefined) throw new Error('esbuild gave no output');
-const code = withBuildId(ascii(output.text));
-const digest = createHash('sha256').update(code).digest('hex');
-writeFileSync(bundle, `${code}// sha256 ${digest}\n`);
-writeFileSync(bundle.replace(/cjs$/, 'licenses.txt'), notices(Object.keys(result.metafile.inputs)));
+writeFileSync(bundle.replace(/cjs$/, 'licenses.txt'), notices(await bundled(entry, bundle)));
+await bundled(path.join(root, 'src/cli/steel-main.ts'), steelBundle);
+for (const made of [bundle, steelBundle]) writeCache(made);
 
-// Made by a process of its own, so that the cache holds what a run compiles and nothing of this script. A cache that
-// could not be made costs some milliseconds at each start and nothing else.
-const made = spawnSync(process.execPath, [path.join(import.meta.dirname, 'code-cache.cjs')], {
-  cwd: root,
-  env: { ...process.env, NO_COLOR: '1' },
-  stdio: ['ignore', 'ignore', 'pipe'],
-  timeout: 60_000,
-});
-if (made.error ?? made.status === null) {
-  process.stderr.write('planish: no code cache was made; planish starts without one, a little later.\n');
+/** Writes what an entry needs in one file and gives the files it is made of. */
+async function bundled(from, outfile) {
+  const result = await build({
+    entryPoints: [from],
+    absWorkingDir: root,
+    bundle: true,
+    platform: 'node',
+    target: 'node20.19',
+    format: 'cjs',
+    // Some packages ask for import.meta.url, which CommonJS does not have.
+    // Package yaml looks LOG_TOKENS up for every token, a tenth of its time, and would print its tokens on stdout.
+    define: {
+      'import.meta.url': 'bundleUrl',
+      'process.env.LOG_TOKENS': 'undefined',
+      'process.env.PLANISH_BUILD_ID': JSON.stringify(buildIdMark),
+    },
+    banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
+    // Its package gives the modules it is made of only to browsers' bundlers; taken whole, two thirds of it are never called.
+    alias: { 'ml-matrix': path.join(root, 'node_modules/ml-matrix/src/index.js') },
+    plugins: [eagerYaml, onePicomatch, shortValidators],
+    logOverride: { 'empty-import-meta': 'error' },
+    // Each start reads the whole file; white space is a third of it. Names stay, for the stack traces.
+    minifyWhitespace: true,
+    legalComments: 'none',
+    metafile: true,
+    write: false,
+    outfile,
+  });
+  const [output] = result.outputFiles;
+  if (output === undefined) throw new Error('esbuild gave no output');
+  const code = withBuildId(ascii(output.text));
+  const digest = createHash('sha256').update(code).digest('hex');
+  writeFileSync(outfile, `${code}// sha256 ${digest}\n`);
+  return Object.keys(result.metafile.inputs);
 }
 
-// The manual page that npm installs; it is printed by the command line that it tells of.
-const manual = spawnSync(process.execPath, [path.join(root, 'bin/planish.js'), 'man'], {
-  encoding: 'utf8',
-  timeout: 60_000,
-});
-if (manual.status === 0) writeFileSync(path.join(root, 'bin/planish.1'), manual.stdout);
-else process.stderr.write('planish: no manual page was made.\n');
+/**
+ * Made by a process of its own, so that the cache holds what a run compiles and nothing of this script. A cache that could not be
+ * made costs some milliseconds at each start and nothing else.
+ */
+function writeCache(of) {
+  const made = spawnSync(process.execPath, [path.join(import.meta.dirname, 'code-cache.cjs'), of], {
+    cwd: root,
+    env: { ...process.env, NO_COLOR: '1' },
+    stdio: ['ignore', 'ignore', 'pipe'],
+    timeout: 60_000,
+  });
+  if (made.error ?? made.status === null) {
+    process.stderr.write('planish: no code cache was made; planish starts without one, a little later.\n');
+  }
+}
 
-/** The digest of everything but itself, once, in the place of the mark. */
+/** The digest of everything but itself, once, in the place of the mark; a bundle that keeps no packs has none. */
 function withBuildId(text) {
   const pieces = text.split(buildIdMark);
-  if (pieces.length !== 2) throw new Error('the mark of the build does not stand in the bundle once');
+  if (pieces.length > 2) throw new Error('the mark of the build stands in the bundle more than once');
   return pieces.join(createHash('sha256').update(text).digest('hex'));
 }
 

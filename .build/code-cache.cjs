@@ -9,7 +9,23 @@ const { cacheHead, cachePath, load } = require('../bin/start.js');
 const bundle = path.resolve(process.argv[2] ?? path.join(__dirname, '../bin/planish.bundle.cjs'));
 const script = load(bundle);
 
-process.argv = [process.execPath, path.join(__dirname, '../bin/planish.js'), 'check', 'examples'];
+// A designation of each kind, so that the grammar and what is said of unknown names are compiled too.
+const designations = [
+  'DC04',
+  '22MnB5+AS150 1.4 mm',
+  'EN AW-6016-T4',
+  'SPFC590Y',
+  '217 ksi',
+  'boron',
+  'XQ 17 A',
+  'HC34OLA',
+];
+const runs = bundle.endsWith('.steel.cjs')
+  ? [
+      ['steel', '--format', 'json', ...designations],
+      ['steel', ...designations],
+    ]
+  : [['check', 'examples']];
 process.on('exit', () => {
   const code = script.createCachedData();
   const head = cacheHead(readFileSync(bundle, 'utf8'), code);
@@ -18,4 +34,7 @@ process.on('exit', () => {
   writeFileSync(aside, Buffer.concat([Buffer.from(head, 'latin1'), code]));
   renameSync(aside, cachePath(bundle));
 });
-script.runInThisContext()({}, require, module, bundle, path.dirname(bundle));
+for (const words of runs) {
+  process.argv = [process.execPath, path.join(__dirname, '../bin/planish.js'), ...words];
+  script.runInThisContext()({}, require, module, bundle, path.dirname(bundle));
+}

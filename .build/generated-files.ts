@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { builtInPacksSource } from './built-in-packs.ts';
+import { draft07Source } from './draft-07.ts';
 import { factNames } from './fact-names.ts';
 import type { GeneratedFile } from './generated-file.ts';
 import { root } from './json-schema.ts';
@@ -85,6 +86,11 @@ export const generatedFiles: readonly GeneratedFile[] = [
     path: 'src/generated/validate-report.d.ts',
     madeFrom: [reportSchema],
     make: () => validatorTypes(reportSchema, 'validateReport', 'Report', '../../schemas/report.d.ts'),
+  },
+  {
+    path: 'schemas/plan.draft-07.schema.json',
+    madeFrom: [planSchema],
+    make: () => draft07Source(planSchema),
   },
   { path: 'schemas/report.d.ts', madeFrom: [reportSchema], make: () => typesModule(reportSchema, 'Report') },
 ];

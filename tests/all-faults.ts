@@ -7,7 +7,9 @@ import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
+import { faultsOfRows } from './faults-of-rows.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
+import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
 import { faultsOfWork } from './faults-of-work.ts';
 
 /** Every plan with one thing wrong, and the rule that a person says must find it. */
@@ -22,4 +24,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfRecords,
   ...faultsOfEvasion,
   ...faultsOfJoints,
+  ...faultsOfRows,
+  ...faultsOfTheWholeJob,
 ];

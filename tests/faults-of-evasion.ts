@@ -3,6 +3,7 @@ import { electric, rail, ring, ringCite, ringOperation } from './one-change.ts';
 
 const ringSpots = `            method: resistance spot
             form: flange
+            flange_coat: factory coat left whole
             sheets: [ring-l, sill-inner-l]`;
 const near = 'distance: 60 mm, path: same sheet }';
 const isolation =

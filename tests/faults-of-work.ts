@@ -6,6 +6,7 @@ const ringOperationStart = '- do: replace\n        step: 20';
 /** The rail straightened cold instead: nothing is heated, so nothing beside it is exposed. */
 export const coldRail = changed(rail, [
   ['- do: heat', '- do: straighten\n        method: cold'],
+  ['kind: bend, found_by: measured', 'kind: bend, short_radius: false, found_by: measured'],
   [
     `        source: induction
         temperature: 600 °C

@@ -47,7 +47,7 @@ const row = fc.record({
   factory_pitch: maybe(millimetres(20, 60).map(mm)),
   nugget: mostly('6 mm', maybe(millimetres(3, 9).map(mm))),
   edge: mostly('12 mm', maybe(millimetres(4, 15).map(mm))),
-  overlap: maybe(millimetres(13, 25).map(mm)),
+  overlap: mostly('24 mm', maybe(millimetres(13, 25).map(mm))),
   length: mostly('2000 mm', maybe(fc.integer({ min: 20, max: 2000 }).map(mm))),
   hole: mostly('8 mm', maybe(millimetres(5, 10).map(mm))),
   access: mostly('one side', maybe(fc.constant('both sides'))),
@@ -75,6 +75,7 @@ function rank(joint: object, pitchMm: number | undefined, isHard: boolean): numb
     to: 'sill-inner-l',
     form: 'flange',
     sheets: ['ring-l', 'sill-inner-l'],
+    flange_coat: 'factory coat left whole',
     ...joint,
     ...(pitchMm === undefined ? {} : { pitch: mm(pitchMm) }),
   };

@@ -12,7 +12,10 @@ const cold = `      - do: straighten
         method: cold
 
 `;
-const straightened = changed(rail, [[heatOnRail, cold]]);
+const straightened = changed(rail, [
+  [heatOnRail, cold],
+  ['kind: bend, found_by', 'kind: bend, short_radius: false, found_by'],
+]);
 const at130 = changed(rail, [['temperature: 600 °C', 'temperature: 130 °C']]);
 
 const withGrade = (plan: string, material: string): string =>
@@ -48,6 +51,15 @@ describe('heated to 600 °C', () => {
     ],
     ['grade: 22MnB5+A5150; class: mild', 'stopped', ['grade-left-open']],
     ['grade: XQ-17; class: mild', 'held', ['ambiguous-material-worked']],
+    // 980 MPa is spoken 140 ksi.
+    ['strength: 140 ksi', 'stopped', ['heat-ultra-high-strength']],
+    // Multiphase steel from 440 MPa is advanced (definitions of the steel industry).
+    ['grade: FB450', 'stopped', ['heat-advanced-high-strength']],
+    // Yield or tensile strength: the same steel either way.
+    ['grade: BH340', 'cleared', []],
+    ['grade: AHSS 980', 'stopped', ['ambiguous-material-worked', 'heat-ultra-high-strength']],
+    // The C is Cyrillic.
+    ['grade: "D\u042104"', 'stopped', ['grade-left-open', 'structural-strength-unknown']],
   ])('{ %s }: %s', (material, verdict, rules) => {
     const report = judgeText(withGrade(rail, material));
     if (material.includes('A5150')) {
@@ -185,4 +197,16 @@ describe('left and right', () => {
     for (const grade of ['grade: DC04\n', 'grade: HC340LA\n'])
       expect(judgeText(changed(both, [['grade: 22MnB5\n', grade]])).verdict).toBe('cleared');
   });
+});
+
+test('of a mistyped grade with nothing beside it the finding says what to type again', () => {
+  const { findings } = judgeText(withGrade(rail, 'grade: "D\u042104"'));
+  const left = findings.find(({ finding }) => finding.rule === 'grade-left-open');
+  expect(left?.finding.message).toContain('Cyrillic');
+});
+
+// The ductile partner of a tailored blank is called by the strength that it has after hardening (VDA 239-500, from memory).
+test('the strength of a soft press-hardened zone does not contradict its name', () => {
+  const report = judgeText(withGrade(rail, 'grade: CR500T-LA; strength: 550 MPa'));
+  expect(ruleIds(report)).not.toContain('material-contradicts-itself');
 });

@@ -70,6 +70,38 @@ describe('near misses of joints stay cleared', () => {
       ],
     ],
     [
+      'a coupon of the evening before',
+      releasedRing,
+      [['date: 2026-10-08, nugget', 'date: 2026-10-08, record: Bench drawer, nugget']],
+    ],
+    [
+      'the button and the edge of the page, to the tenth',
+      ring,
+      [
+        [
+          'count: 56',
+          'count: 56\n            pattern: { count: 42, nugget: 6.2 mm, edge: 9 mm, cite: { reference: ring, at: p. 14 } }',
+        ],
+      ],
+    ],
+    ['1.25 diameters from the bend', ring, [['edge: 9 mm', 'edge: 10.2 mm']]],
+    ['2 mm of sheet beside a plug hole', pluggedRing, [['edge: 9 mm', 'edge: 6 mm']]],
+    [
+      'a row that reaches to within a pitch of the ends of its flange',
+      ring,
+      [['pitch: 33 mm', 'pitch: 33 mm\n            factory_pitch: 33 mm\n            length: 1881 mm']],
+    ],
+    [
+      'spots from one side by a page that draws them',
+      ring,
+      [
+        [
+          'edge: 9 mm',
+          'edge: 9 mm\n            access: one side\n            cite: { reference: ring, at: p. 14 }',
+        ],
+      ],
+    ],
+    [
       'settings in numbers',
       electric,
       [['program: steel 2', 'force: 2.6 kN, current: 10 kA, weld_time: 200 ms']],

@@ -59,7 +59,12 @@ describe('near misses of safety stay cleared', () => {
     [
       'an alignment within range',
       releasedRing,
-      [[road, `${road}\n  alignment: { done: 2026-10-16, result: within range }`]],
+      [
+        [
+          road,
+          `${road}\n  alignment: { done: 2026-10-16, result: within range }\n  calibrations: [{ sensor: steering angle sensor, kind: static, done: 2026-10-16, result: passed }]`,
+        ],
+      ],
     ],
     [
       'a unit that deployed is replaced',
@@ -69,7 +74,10 @@ describe('near misses of safety stay cleared', () => {
           'state: undeployed, treatment: removed, step: 2 }\n      - { unit: belt',
           'state: deployed, treatment: replaced, step: 2 }\n      - { unit: belt',
         ],
-        ['deployed: false\n', 'deployed: true\n    replacement_list: { reference: safe, at: p. 9 }\n'],
+        [
+          'deployed: false\n',
+          'deployed: true\n    replacement_list: { reference: safe, at: p. 9 }\n    control_unit: replaced\n',
+        ],
       ],
     ],
     [
@@ -128,7 +136,11 @@ describe('near misses of safety stay cleared', () => {
       [
         [
           'parts:\n',
-          'parts:\n  - { id: belt, name: Front belt, kind: restraint unit, condition: new, damage: { kind: none, found_by: seen }, operations: [{ do: replace, extent: whole }] }\n',
+          'parts:\n  - { id: belt, name: Front belt, kind: restraint unit, condition: new, damage: { kind: none, found_by: seen }, operations: [{ do: replace, extent: whole, fasteners: { one_time: renewed, cite: { reference: belt, at: p. 2 } } }] }\n',
+        ],
+        [
+          'parts:\n',
+          'references: [{ id: belt, kind: maker procedure, document: SRM-TRN-0300, revision: A, covers: { maker: Corvane, model: Tarn, bodies: [all], years: 2020-2022 }, looked_up: 2026-10-15, for_job: K-2215 }]\nverify: { scan_before: { planned: true } }\nparts:\n',
         ],
       ],
     ],

@@ -104,7 +104,10 @@ describe('near misses stay cleared', () => {
     [
       'cavity wax on the day of the weld',
       releasedRing,
-      [['ring-l, planned: true, done: 2026-10-14', 'ring-l, planned: true, done: 2026-10-09']],
+      [
+        ['ring-l, planned: true, done: 2026-10-14', 'ring-l, planned: true, done: 2026-10-09'],
+        ['done: 2026-10-14, temperature', 'done: 2026-10-09, temperature'],
+      ],
     ],
     [
       'the revision that was signed, in small letters',
@@ -141,12 +144,12 @@ describe('near misses stay cleared', () => {
     [
       'a donor sound at this part, told by the key',
       ring,
-      [secondHand('damage: Front hit, at_this_part: sound')],
+      [secondHand('damage: Front hit, at_this_part: sound, taken_off: drilled out at the factory joints')],
     ],
     [
       'a donor sound at this part, told in plain words',
       ring,
-      [secondHand('damage: none at this part; front hit')],
+      [secondHand('damage: none at this part; front hit, taken_off: drilled out at the factory joints')],
     ],
     [
       'strength stated in ksi',
@@ -190,12 +193,13 @@ describe('near misses stay cleared', () => {
         ['distance: 60 mm, path: same sheet }', 'distance: 5 mm, path: same sheet, treatment: renewed }'],
         [
           '    damage: { kind: none, found_by: seen }\n',
-          '    damage: { kind: bend, found_by: seen }\n    operations: [{ do: replace, step: 20, extent: whole, cite: { reference: rail, at: p. 9 }, joints: [{ to: floor, method: resistance spot, form: flange, sheets: [a-pillar-r, floor], factory_count: 20, count: 26, nugget: 4.8 mm, pitch: 30 mm, edge: 8 mm, settings: { machine: Gun, program: steel 3, most_force: 5 kN, most_current: 14 kA }, coupon: planned }], near: [], clear_within: 300 mm }]\n',
+          '    damage: { kind: bend, found_by: seen }\n    operations: [{ do: replace, step: 20, extent: whole, cite: { reference: rail, at: p. 9 }, joints: [{ to: floor, method: resistance spot, form: flange, flange_coat: factory coat left whole, sheets: [a-pillar-r, floor], factory_count: 20, count: 26, nugget: 4.8 mm, pitch: 30 mm, edge: 8 mm, settings: { machine: Gun, program: steel 3, most_force: 5 kN, most_current: 14 kA }, coupon: planned }], near: [], clear_within: 300 mm }]\n',
         ],
         [
           'part: rail-r, planned: true',
           'part: a-pillar-r, planned: true, primer: Epoxy, wax: After heat }\n    - { part: rail-r, planned: true',
         ],
+        ['finish:\n', 'finish:\n  sealer: { planned: true }\n  primer: { planned: true }\n'],
       ],
     ],
     [
@@ -220,7 +224,10 @@ describe('near misses stay cleared', () => {
     [
       'a rail straightened with heat by every figure that a heat needs',
       rail,
-      [['- do: heat', '- do: straighten\n        method: with heat']],
+      [
+        ['- do: heat', '- do: straighten\n        method: with heat'],
+        ['kind: bend, found_by', 'kind: bend, short_radius: false, found_by'],
+      ],
     ],
     ['a crease in a cosmetic skin', skin, []],
     ['a cosmetic skin of aluminium', skin, [['class: mild', 'class: aluminium']]],

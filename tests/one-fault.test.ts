@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { allFaults } from './all-faults.ts';
 import { blanksIn } from './blanks-in.ts';
 import { pluggedRing, rivetedSill, softRing } from './faults-of-joints.ts';
+import { wholeJob } from './faults-of-the-whole-job.ts';
 import { measuredRing } from './measured-ring.ts';
 import { coldRail } from './faults-of-work.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
@@ -26,6 +27,7 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['ring by plugs', pluggedRing],
     ['riveted sill', rivetedSill],
     ['measured ring', measuredRing],
+    ['whole job', wholeJob],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });

@@ -3,6 +3,9 @@ import { changed, ring } from './one-change.ts';
 /** The ring plan after the work: every step bears its day, and the vehicle may go. */
 export const releasedRing = changed(ring, [
   ['stage: start', 'stage: release'],
+  ['verify:\n  scan_before: { planned: true }\n\n', ''],
+  ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-13,'],
+  ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-13, product'],
   ['    fitted: [12 V]\n', '    fitted: [12 V]\n    done: 2026-10-07T08:00\n'],
   [
     '    deployed: false\n',
@@ -18,7 +21,7 @@ export const releasedRing = changed(ring, [
   ],
   [
     '            coupon: planned\n',
-    '            coupon: { result: passed, date: 2026-10-08, nugget: 6.3 mm }\n            count_done: 56\n',
+    '            coupon: { result: passed, date: 2026-10-08, nugget: 6.3 mm }\n            count_done: 56\n            record: P-2207-1\n',
   ],
   [
     '        control_units: Unplugged under both front seats.\n',
@@ -31,13 +34,17 @@ export const releasedRing = changed(ring, [
   ['tolerance: 3 mm }', 'tolerance: 3 mm, after: [1412.2 mm, -701.6 mm, 611 mm] }'],
   ['- { part: ring-l, planned: true,', '- { part: ring-l, planned: true, done: 2026-10-14,'],
   ['- { part: sill-inner-l, planned: true,', '- { part: sill-inner-l, planned: true, done: 2026-10-14,'],
-]).concat(`  bake: { planned: true, done: 2026-10-15, temperature: 60 °C, time: 30 min }
+]).concat(`  bake: { planned: true, done: 2026-10-14, temperature: 60 °C, time: 30 min }
 verify:
   scan_before: { done: 2026-10-06, codes: [] }
   scan_after: { done: 2026-10-16, tool: shop tool 4.2, codes: [] }
   restraints: { done: 2026-10-16, result: complete }
   road_test: { done: 2026-10-16, result: passed }
-sign_off: { by: { name: B. Ohm, role: workshop lead }, date: 2026-10-17, open_holds: none }
+sign_off: { by: { name: B. Ohm, role: workshop lead, qualification: body structure level 3 }, date: 2026-10-17, open_holds: none }
+record:
+  kept: [procedures with their revision, measurements, weld coupons, fault codes, photographs before closing]
+  where: job folder
+  until: 2037-01-01
 `);
 
 /** The line on which the work on the ring is dated. */

@@ -4,6 +4,9 @@ import { changed, electric, ring } from './one-change.ts';
 
 export const releasedRing = changed(ring, [
   ['stage: start', 'stage: release'],
+  ['verify:\n  scan_before: { planned: true }\n\n', ''],
+  ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-13,'],
+  ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-13, product'],
   ['    fitted: [12 V]\n', '    fitted: [12 V]\n    done: 2026-10-07T08:00\n'],
   [
     '    deployed: false\n',
@@ -19,7 +22,7 @@ export const releasedRing = changed(ring, [
   ],
   [
     'factory_adhesive: false\n            coupon: planned\n',
-    'factory_adhesive: false\n            coupon: { result: passed, date: 2026-10-08, nugget: 6.3 mm }\n            count_done: 56\n            done: 2026-10-09\n',
+    'factory_adhesive: false\n            coupon: { result: passed, date: 2026-10-08, nugget: 6.3 mm }\n            count_done: 56\n            record: P-2207-1\n            done: 2026-10-09\n',
   ],
   ['        earth_clamp: On the sill,', '        done: 2026-10-09\n        earth_clamp: On the sill,'],
   ['before: [0 mm, 0 mm, 0 mm] }', 'before: [0 mm, 0 mm, 0 mm], after: [0 mm, 0 mm, 0 mm] }'],
@@ -43,8 +46,12 @@ export const releasedRing = changed(ring, [
   restraints: { done: 2026-10-16, result: complete }
   road_test: { done: 2026-10-16, result: passed }
 sign_off:
-  by: { name: B. Ohm, role: workshop lead }
+  by: { name: B. Ohm, role: workshop lead, qualification: body structure level 3 }
   date: 2026-10-17
+record:
+  kept: [procedures with their revision, measurements, weld coupons, fault codes, photographs before closing]
+  where: job folder
+  until: 2037-01-01
 finish:
 `,
   ],
@@ -52,6 +59,9 @@ finish:
 
 export const releasedElectric = changed(electric, [
   ['stage: start', 'stage: release'],
+  ['verify:\n  scan_before: { planned: true }\n\n', ''],
+  ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-20,'],
+  ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-20, product'],
   ['fitted: [12 V] }', 'fitted: [12 V], done: 2026-10-20T08:00 }'],
   ['units: [] }', 'units: [], done: 2026-10-20T08:20, belts_checked: in order }'],
   [
@@ -64,7 +74,7 @@ export const releasedElectric = changed(electric, [
   ],
   [
     'coupon: planned',
-    'coupon: { result: passed, date: 2026-10-20, nugget: 6 mm }\n            count_done: 38\n            done: 2026-10-20T13:00',
+    'coupon: { result: passed, date: 2026-10-20, nugget: 6 mm }\n            count_done: 38\n            record: P-2219-1\n            done: 2026-10-20T13:00',
   ],
   ['        clear_within: 300 mm\n', '        clear_within: 300 mm\n        done: 2026-10-20T13:00\n'],
   ['before: [0 mm, 0 mm, 0 mm] }', 'before: [0 mm, 0 mm, 0 mm], after: [0 mm, 0 mm, 0 mm] }'],
@@ -76,7 +86,7 @@ export const releasedElectric = changed(electric, [
     'before: [0.1 mm, 1180.1 mm, 0 mm] }',
     'before: [0.1 mm, 1180.1 mm, 0 mm], after: [0 mm, 1180 mm, 0 mm] }',
   ],
-  ['  before: 2026-10-20\n', '  before: 2026-10-20\n  after: 2026-10-20\n'],
+  ['  before: 2026-10-20\n', '  before: 2026-10-20\n  before_welding: 2026-10-20\n  after: 2026-10-20\n'],
   ['part: sill-l, planned: true', 'part: sill-l, planned: true, done: 2026-10-20'],
   [
     'finish:\n',
@@ -85,11 +95,17 @@ export const releasedElectric = changed(electric, [
     done: 2026-10-21T10:00
     by: { name: L. Brandt, qualification: high-voltage level 2 }
     insulation: 900 Ω/V
+    checked: [connectors, enclosure, mounting, coolant]
     faults: none
+  scan_before: { done: 2026-10-19, codes: [] }
   scan_after: { done: 2026-10-21, codes: [] }
 sign_off:
-  by: { name: B. Ohm, role: workshop lead }
+  by: { name: B. Ohm, role: workshop lead, qualification: body structure level 3 }
   date: 2026-10-21
+record:
+  kept: [procedures with their revision, measurements, weld coupons, fault codes, photographs before closing]
+  where: job folder
+  until: 2037-01-01
 finish:
 `,
   ],

@@ -55,6 +55,18 @@ describe('bin/planish.js', () => {
     expect(run.stderr).toMatch(/^planish: .* is not there\. .*npm ci.*npm run prepare\.\n$/u);
   });
 
+  it('runs the bundle of the command steel where there is one, and for no other command', () => {
+    writeBundle('one');
+    const steel = (): string =>
+      spawnSync(process.execPath, [path.join(folder, 'planish.js'), 'steel', 'DC04'], { encoding: 'utf8' })
+        .stdout;
+    expect(steel()).toBe('planish.bundle.cjs one steel DC04\n');
+    const code = `console.log('its own', ...process.argv.slice(2));\n`;
+    writeFileSync(path.join(folder, 'planish.bundle.steel.cjs'), `${code}// sha256 ${'s'.repeat(64)}\n`);
+    expect(steel()).toBe('its own steel DC04\n');
+    expect(start()).toEqual(saying('one'));
+  });
+
   it('runs the bundle without a code cache', () => {
     writeBundle('one');
     expect(start()).toEqual(saying('one'));

@@ -1,12 +1,16 @@
+import { existsSync } from 'node:fs';
 import { InvalidArgumentError, Option } from 'commander';
 import type { Command } from 'commander';
 import { readDate } from '../quantity/iso-date.ts';
 import type { Shard } from '../report/plan-report.ts';
 import { check } from './check.ts';
+import { fix } from './fix.ts';
+import type { FixOptions } from './fix.ts';
 import { progressOf } from './progress.ts';
 import { addReportOptions, outputOptions } from './report-options.ts';
 import type { ReportFlags } from './report-options.ts';
 import { readShard } from './shard.ts';
+import { watchAndRun } from './watch.ts';
 
 interface CheckFlags extends ReportFlags {
   readonly asOf?: number;
@@ -15,6 +19,9 @@ interface CheckFlags extends ReportFlags {
   readonly locked: boolean;
   readonly changedSince?: string;
   readonly shard?: Shard;
+  readonly fix: boolean;
+  readonly yes: boolean;
+  readonly watch: boolean;
 }
 
 /** Words and options of `planish check`. */
@@ -49,25 +56,53 @@ export function addCheckCommand(planish: Command, today: () => number): void {
       'judge one part of the files, such as 3/16, by their content',
       shardArgument,
     )
+    .option('--fix', 'first mend misspelt keys in the files, as far as each can only mean one', false)
+    .option('--watch', 'judge again whenever a plan or a pack changes, until Ctrl-C', false)
+    .option('--yes', 'with --fix: write without a question', false)
     .addHelpText('after', help)
     .exitOverride()
     .action(async (plans: string[], flags: CheckFlags) => {
+      const wrong = whyWrong(plans, flags);
+      if (wrong !== undefined) command.error(`error: ${wrong}`);
+      const isMended = !flags.fix || (await fix(plans, fixOptions(flags)));
       const { asOf, stage, rules, locked, changedSince, shard } = flags;
       const options = outputOptions(flags);
       // Where the report itself runs down the same screen it shows how far it has come.
       const isBarSeen =
         process.stderr.isTTY && (!process.stdout.isTTY || options.quiet || options.format === 'markdown');
-      process.exitCode = await check(plans, {
-        ...options,
-        asOfDay: asOf ?? today(),
-        ...(stage === undefined ? {} : { stage }),
-        rules,
-        locked,
-        ...(changedSince === undefined ? {} : { changedSince }),
-        ...(shard === undefined ? {} : { shard }),
-        progress: (total) => progressOf(total, isBarSeen),
-      });
+      const run = (): Promise<0 | 1 | 2> =>
+        check(plans, {
+          ...options,
+          asOfDay: asOf ?? today(),
+          ...(stage === undefined ? {} : { stage }),
+          rules,
+          locked,
+          ...(changedSince === undefined ? {} : { changedSince }),
+          ...(shard === undefined ? {} : { shard }),
+          progress: (total) => progressOf(total, isBarSeen),
+        });
+      const status = flags.watch
+        ? await watchAndRun([...plans, ...rules.filter((one) => existsSync(one))], process.stdout.isTTY, run)
+        : await run();
+      process.exitCode = isMended ? status : 2;
     });
+}
+
+/** Options that do not go together, in one sentence. */
+function whyWrong(plans: readonly string[], flags: CheckFlags): string | undefined {
+  if (flags.yes && !flags.fix) return '--yes belongs to --fix';
+  const isPart = flags.changedSince !== undefined || flags.shard !== undefined;
+  if (flags.fix && isPart) return '--fix mends all that is named; leave --changed-since and --shard out';
+  if (!flags.watch) return undefined;
+  if (plans.includes('-')) return '--watch watches files, and standard input is none';
+  if (flags.fix) return '--watch changes no file; run --fix before it';
+  return flags.format === 'text' && flags.output.length === 0
+    ? undefined
+    : '--watch shows the text report, and writes no other form';
+}
+
+function fixOptions({ yes }: CheckFlags): FixOptions {
+  return { yes, isTerminal: process.stdin.isTTY && process.stderr.isTTY, columns: 80 };
 }
 
 function collect(folder: string, before: readonly string[]): readonly string[] {
@@ -94,6 +129,8 @@ written.
 
 Forms: text, json, ndjson (one plan a line), csv (one finding a row), sarif,
 junit, markdown (a summary), and the annotations of github, gitlab and azure.
+--fix changes letters of keys and nothing else, shows what before it asks, and
+leaves signed plans alone; what it is not sure of stays a finding.
 A folder's .planishignore (lines as in .gitignore) names what is passed over.
 
 Examples:
@@ -102,5 +139,7 @@ Examples:
   planish check --format json - < plan.yaml
   planish check --quiet --summary jobs/
   planish check --output sarif=out.sarif --output junit=out.xml jobs/
+  planish check --fix jobs/K-2207.yaml
+  planish check --watch --rules rules/ jobs/K-2207.yaml
   planish check --changed-since origin/main jobs/
   planish check --shard 3/16 --format ndjson jobs/ > part-3.ndjson`;

@@ -1,6 +1,7 @@
 import type { DerivationContext } from '../facts/context.ts';
 import { deriveFacts } from '../facts/derive-facts.ts';
 import type { DerivedFacts } from '../facts/derive-facts.ts';
+import type { FactSheet } from '../facts/sheet.ts';
 import type { CompiledRules } from '../judge/compile-rules.ts';
 import type { Finding } from '../judge/finding.ts';
 import { judgePlan } from '../judge/judge-plan.ts';
@@ -17,7 +18,7 @@ import type { ReadPlan } from './read-plan-source.ts';
 import { usedPack } from './used-pack.ts';
 
 export type { JudgingRun } from './pinned-rules.ts';
-export { unread } from './read-plan-source.ts';
+export { isPlan, unread } from './read-plan-source.ts';
 
 export type SourceAnswer =
   | {
@@ -44,15 +45,22 @@ export function judgeSource(
 ): SourceAnswer {
   const opened = openPlan(run, file, bytes, named, folder);
   if (opened.kind !== 'opened') return opened;
-  const { plan, faults, packs, rules, drift, context } = opened;
+  const { packs, drift } = opened;
+  return { kind: 'plan', packs, drift, report: judgeOpened(opened).report };
+}
+
+export interface JudgedPlan {
+  readonly report: PlanReport;
+  /** Every sheet but those that depend on what is found. */
+  readonly sheets: readonly FactSheet[];
+}
+
+/** Derives and judges a plan that is open. */
+export function judgeOpened(opened: OpenedPlan): JudgedPlan {
+  const { plan, faults, packs, rules, context } = opened;
   const { sheets, measuring, afterwards } = deriveFacts(plan, faults, context);
   const judgement = judgePlan(sheets, rules(), context.stage, afterwards);
-  return {
-    kind: 'plan',
-    packs,
-    drift,
-    report: planReport(opened, context.stage, packs, judgement, measuring),
-  };
+  return { sheets, report: planReport(opened, context.stage, packs, judgement, measuring) };
 }
 
 /** What the report says of a plan that was judged. */
@@ -109,7 +117,7 @@ export function openPlan(
   if (!pinned.ok) return withoutPacks(read, pinned.sentences);
   const { packs, rules, drift } = pinned;
   const stage = run.stage ?? plan.stage ?? 'release';
-  return { ...read, kind: 'opened', packs, rules, drift, context: contextOf(run, stage, packs) };
+  return { ...read, kind: 'opened', packs, rules, drift, context: contextOf(run, stage, packs, read) };
 }
 
 function countsOf(findings: readonly Finding[]): SeverityCounts {

@@ -1,28 +1,4 @@
-import { CommanderError } from 'commander';
-import { visibleText } from '../report/visible-text.ts';
 import { program } from './program.ts';
-import { writeOut } from './write-out.ts';
+import { runProgram } from './run-program.ts';
 
-program()
-  .parseAsync()
-  .catch((error: unknown) => {
-    fail(error);
-  });
-
-function fail(error: unknown): void {
-  if (error instanceof CommanderError) {
-    // Commander has written help or complaint already; wrong usage is status 2, help and version 0.
-    process.exitCode = error.exitCode === 0 ? 0 : 2;
-  } else {
-    const reason = error instanceof Error ? error.message : String(error);
-    const code = error instanceof Error && 'code' in error ? error.code : undefined;
-    const isOutput = code === 'ENOSPC' || code === 'EDQUOT' || code === 'EIO';
-    writeOut(
-      isOutput
-        ? `planish: the output cannot be written to its end (${visibleText(code)}); is the disk full?\n`
-        : `planish: it failed on its own account, and judged nothing to its end: ${visibleText(reason)}\n`,
-      'complaints',
-    );
-    process.exitCode = 2;
-  }
-}
+runProgram(program());

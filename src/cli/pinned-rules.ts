@@ -7,8 +7,11 @@ import type { Pack } from '../packs/pack.ts';
 import { lockName } from '../packs/read-lock.ts';
 import { resolvePacks } from '../packs/resolve-packs.ts';
 import type { PlanVehicle, ResolvedPacks } from '../packs/resolve-packs.ts';
+import { planDigest } from '../plan/plan-canonical.ts';
 import { faultLine } from './given-packs.ts';
 import type { FoundLock, LockFinder } from './lock-finder.ts';
+import type { ReadPlan } from './read-plan-source.ts';
+import { usedPack } from './used-pack.ts';
 
 /** What is the same for every plan of a run. */
 export interface JudgingRun {
@@ -54,7 +57,12 @@ export function pinnedRules(
 }
 
 /** What facts are derived with when these packs judge. */
-export function contextOf(run: JudgingRun, stage: PlanStage, packs: ResolvedPacks): DerivationContext {
+export function contextOf(
+  run: JudgingRun,
+  stage: PlanStage,
+  packs: ResolvedPacks,
+  { plan, root }: Pick<ReadPlan, 'plan' | 'root'>,
+): DerivationContext {
   return {
     asOfDay: run.asOfDay,
     stage,
@@ -62,10 +70,15 @@ export function contextOf(run: JudgingRun, stage: PlanStage, packs: ResolvedPack
     practice: packs.practice,
     windows: packs.windows,
     tolerances: packs.tolerances,
+    triggers: packs.triggers,
     makers: packs.makers,
     ruleStanding: packs.standingOf,
     solveStrip: run.solveStrip,
     solveLap: run.solveLap,
+    // Most plans are not signed, and a digest costs as much as reading a part of the plan.
+    ...(plan.sign_off?.digests === undefined
+      ? {}
+      : { signed: { planDigest: planDigest(root), packs: packs.layers.map(usedPack) } }),
   };
 }
 

@@ -83,6 +83,11 @@ function rulesRange(root: LocatedNode): LocatedNode['range'] {
   return entry?.value.range ?? root.range;
 }
 
+/** Whether a YAML file of a folder is a plan. */
+export function isPlan(root: LocatedNode): boolean {
+  return kindOf(root) === 'plan';
+}
+
 /** What a YAML file of a folder is, by its top-level keys. */
 function kindOf(root: LocatedNode): 'plan' | 'skipped' | 'not a plan' {
   if (root.kind !== 'map') return 'not a plan';

@@ -99,7 +99,7 @@ function countArgument(text: string): number {
 
 const help = `
 Without --from, each plan is judged by what it was recorded with: the versions
-that the report names, those of its sign-off (checked_with), or its own pins.
+that the report names, those of its sign-off (digests), or its own pins.
 What a plan pins beside the named packs stays as it is; planish.lock.yaml is not
 asked. Without --as-of, each plan is judged as of the day of the report, else of
 its signature, else today.

@@ -13,7 +13,7 @@ const nothing = { moved: [], gone: [], come: [], remarks: [] } as const;
 
 /** What the sign-off says of the planish that the plan was checked with; undefined when it says nothing. */
 export function signedComputing(signed: PlanSignOff | undefined): Computing | undefined {
-  const { planish, facts } = signed?.checked_with ?? {};
+  const { planish, facts } = signed?.digests ?? {};
   if (planish === undefined && facts === undefined) return undefined;
   return {
     by: 'sign-off',

@@ -65,7 +65,7 @@ function judgeTwice(
   const { plan, faults } = read;
   const stage = run.stage ?? plan.stage ?? 'release';
   const onDay = { ...run, asOfDay: dayFor(run, plan, record) };
-  const derived = deriveFacts(plan, faults, contextOf(onDay, stage, then.packs));
+  const derived = deriveFacts(plan, faults, contextOf(onDay, stage, then.packs, read));
   const judgedBy = (by: Pinned, { sheets, measuring, afterwards }: DerivedFacts): PlanReport => {
     const judgement = judgePlan(sheets, by.rules(), stage, (found) => afterwards(found, by.packs.standingOf));
     return planReport(read, stage, by.packs, judgement, measuring);
@@ -77,7 +77,7 @@ function judgeTwice(
         now,
         derivesTheSame(run, then.packs, now.packs)
           ? derived
-          : deriveFacts(plan, faults, contextOf(onDay, stage, now.packs)),
+          : deriveFacts(plan, faults, contextOf(onDay, stage, now.packs, read)),
       );
   const computing =
     record === undefined
@@ -110,10 +110,17 @@ function pinsOf(
   const recorded =
     record?.isSameContent === true
       ? (record.plan.packs ?? []).map(({ pack, version }) => `${pack}@${version}`)
-      : (signed?.checked_with?.rules ?? []);
+      : pinsSigned(signed);
   const from = run.from.length > 0 ? run.from : recorded;
   const to = run.to.length > 0 ? run.to : [...from, ...rules].map(nameOf);
   return { then: withPins(rules, from), now: withPins(rules, to) };
+}
+
+/** The packs that a signature names, as pins. */
+function pinsSigned(signed: Plan['sign_off']): readonly string[] {
+  return (signed?.digests?.packs ?? []).flatMap(({ pack, version }) =>
+    pack === undefined || version === undefined ? [] : [`${pack}@${version}`],
+  );
 }
 
 function withPins(own: readonly string[], pins: readonly string[]): readonly string[] {

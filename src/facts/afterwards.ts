@@ -4,8 +4,10 @@ import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { dayOf, whenOf } from './quantity-of.ts';
+import { saysNone } from './step-draft.ts';
 import { ruleNoteFact } from './rule-note.ts';
 import type { FactSheet } from './sheet.ts';
+import { signedDigestFacts } from './signed-digests.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 /** What was found so far, without its words: all that deviations and the sign-off depend on. */
@@ -213,6 +215,8 @@ function signOffFacts(
   const signOff = survey.plan.sign_off;
   const at = '/sign_off';
   const missing = [...personMissing(signOff?.by), ...(signOff?.date === undefined ? ['the date'] : [])];
+  const author = survey.plan.job?.written_by?.name;
+  const signer = signOff?.by?.name;
   const date = dayOf(signOff?.date);
   const last = lastDatedStep(survey);
   const noDate = 'No date of signature is written.';
@@ -220,6 +224,7 @@ function signOffFacts(
     'sign-off.present': computed(signOff !== undefined, at),
     'sign-off.complete': computed(signOff !== undefined && missing.length === 0, at),
     'sign-off.missing': computedOr(missing.join(', ') || undefined, at, 'Nothing is missing.'),
+    ...signedDigestFacts(survey),
     'sign-off.open_stops': computed(found.filter(({ severity }) => severity === 'stop').length, at),
     'sign-off.open_holds': computed(
       found.filter(({ severity, fingerprint }) => severity === 'hold' && !accepted.has(fingerprint)).length,
@@ -235,6 +240,12 @@ function signOffFacts(
       `${at}/plan_revision`,
       'The signature is for the plan as it stands.',
     ),
+    'sign-off.by_author': computedOr(
+      author === undefined || signer === undefined ? undefined : samePerson(author, signer),
+      `${at}/by`,
+      'Who wrote the plan, or who signed it, is not named.',
+    ),
+    'sign-off.qualified': computed(!saysNone(signOff?.by?.qualification), `${at}/by`),
     'sign-off.before_last_step':
       date === undefined
         ? unknown(noDate, `${at}/date`)
@@ -270,6 +281,7 @@ function lastDatedStep({ plan, operations }: Survey): number | undefined {
   const moments = [
     ...operations.flatMap(({ operation, joints }) => [
       operation.done,
+      operation.fasteners?.tightened,
       ...joints.flatMap(({ joint }) => [joint.done, joint.adhesive?.cured]),
     ]),
     makeSafe?.low_voltage?.done,

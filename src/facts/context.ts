@@ -84,8 +84,39 @@ export type RuleStanding =
   | { readonly kind: 'later'; readonly with: string }
   | { readonly kind: 'no such rule'; readonly nearest: readonly string[] };
 
+/** What of a plan's work asks for a check after the repair: something that befell a part, or was done to the vehicle. */
+export interface CheckTrigger {
+  readonly asksFor:
+    'scan after the repair' | 'wheel alignment' | 'sensor calibration' | 'restraint completion' | 'road test';
+  /** Words of which one stands in the name of the sensor that is to be answered for; empty where any answers. */
+  readonly sensor: readonly string[];
+  /** Kinds of part; empty where any is meant that holds one of `holds`. Both empty: no part is meant. */
+  readonly kinds: readonly string[];
+  readonly holds: readonly string[];
+  /** Words in the name of the part: one of these, and none of those. */
+  readonly named: readonly string[];
+  readonly unlessNamed: readonly string[];
+  /** Any of them; empty: any at all. */
+  readonly was: readonly ('hit' | 'worked on' | 'taken off' | 'painted')[];
+  readonly work: readonly (
+    | 'electric welding'
+    | 'structural work'
+    | 'restraint unit off'
+    | 'restraint unit deployed'
+    | 'high voltage isolated'
+    | 'wheels aligned'
+  )[];
+}
+
 /** Usual settings of resistance spots, a list a pack, the last layer first. */
 export type WeldWindows = readonly (readonly WeldWindow[])[];
+
+/** A rule pack that judges the plan, by its exact version. */
+export interface JudgingPack {
+  readonly pack: string;
+  readonly version: string;
+  readonly digest: string;
+}
 
 export type PlanStage = 'draft' | 'start' | 'release';
 
@@ -99,9 +130,13 @@ export interface DerivationContext {
   readonly windows: WeldWindows;
   /** Tolerance of a point by axis and of a diagonal where the plan states none, mm; a pack sets it. Left out: nobody does. */
   readonly tolerances?: ReadonlyMap<'point' | 'opening', number>;
+  /** Left out: nothing asks for a check. */
+  readonly triggers?: readonly CheckTrigger[];
   readonly makers: readonly MakerStatements[];
   /** What the packs know of a rule id; left out, every id counts as one of a rule in force. */
   readonly ruleStanding?: (id: string) => RuleStanding;
+  /** What the digests of a signature are held against; left out where the plan bears none. */
+  readonly signed?: { readonly planDigest: string; readonly packs: readonly JudgingPack[] };
   /** Conduction along a strip; handed in so that one run computes equal heats once. */
   readonly solveStrip: (strip: HeldSheet) => SheetAnswer;
   /** The same for a strip and a second sheet on it. */

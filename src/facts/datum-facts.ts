@@ -2,7 +2,7 @@ import type { FactNames } from '../generated/fact-names.ts';
 import { heldAgainst } from '../measure/decision.ts';
 import { leverAt } from '../measure/point-base.ts';
 import { worstDiagonal } from './body-diagonals.ts';
-import { inOnePlace, isCopied } from './datum-state.ts';
+import { inOnePlace, isCopied, isFromSheet } from './datum-state.ts';
 import type { DatumState, Occasion } from './datum-state.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, stated, unknown } from './make-fact.ts';
@@ -16,6 +16,8 @@ type DatumFact = Extract<
   | `measurement.misread_${string}`
   | `measurement.diagonal_${string}`
   | 'measurement.uncertainty'
+  | 'measurement.before_from_sheet'
+  | 'measurement.after_from_sheet'
   | 'measurement.after_copied'
   | 'measurement.same_place'
 >;
@@ -47,6 +49,8 @@ export function datumFacts(body: MeasuredBody): Readonly<Record<DatumFact, Fact>
       body.uncertaintyMm === undefined
         ? unknown('The measuring uncertainty is not stated.', '/measurements/uncertainty')
         : stated(body.uncertaintyMm, '/measurements/uncertainty'),
+    'measurement.before_from_sheet': computed(isFromSheet(body.points, 'before'), pointsAt),
+    'measurement.after_from_sheet': computed(isFromSheet(body.points, 'after'), pointsAt),
     'measurement.after_copied': computed(isCopied(body.points), pointsAt),
     'measurement.same_place': computedOr(
       inOnePlace(body.points).slice(0, mostShown).map(namesOf).join('; ') || undefined,

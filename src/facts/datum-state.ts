@@ -142,5 +142,16 @@ export function isCopied(points: readonly MeasuredPoint[]): boolean {
   return both.length >= 3 && isSame && isOff;
 }
 
+/**
+ * Whether every reading is the number of the data sheet to the last digit, of four points and more besides the zero points, which a
+ * system may be set on. One or two come out so by chance, a whole body does not.
+ */
+export function isFromSheet(points: readonly MeasuredPoint[], occasion: Occasion): boolean {
+  const off = points.flatMap(({ nominal, isZero, [occasion]: measured }) =>
+    nominal === undefined || measured === undefined ? [] : [{ isZero, mm: distanceMm(nominal, measured) }],
+  );
+  return off.filter(({ isZero }) => !isZero).length >= 4 && off.every(({ mm }) => mm === 0);
+}
+
 /** What instruments show as nothing, mm. */
 const leastOffMm = 0.05;

@@ -173,14 +173,24 @@ interface PointsAtReference {
 
 /** Every key `reference` of the plan, wherever a page is cited. */
 function referencesIn(value: unknown, pointer: string): readonly PointsAtReference[] {
+  const found: PointsAtReference[] = [];
+  collectReferences(value, pointer, found);
+  return found;
+}
+
+/** Every value of the plan is walked over; a pointer is made only on the way to what may hold a reference. */
+function collectReferences(value: unknown, pointer: string, found: PointsAtReference[]): void {
   if (Array.isArray(value)) {
-    return value.flatMap((item, index) => referencesIn(item, pointerTo(pointer, index)));
+    for (const [index, item] of value.entries()) {
+      if (typeof item === 'object' && item !== null)
+        collectReferences(item, pointerTo(pointer, index), found);
+    }
+  } else if (isRecord(value)) {
+    for (const key of Object.keys(value)) {
+      const item = value[key];
+      if (typeof item === 'object' && item !== null) collectReferences(item, pointerTo(pointer, key), found);
+      else if (key === 'reference' && typeof item === 'string')
+        found.push({ id: item, pointer: pointerTo(pointer, key) });
+    }
   }
-  if (!isRecord(value)) return [];
-  return Object.entries(value).flatMap(([key, item]) => {
-    const at = pointerTo(pointer, key);
-    return key === 'reference' && typeof item === 'string'
-      ? [{ id: item, pointer: at }]
-      : referencesIn(item, at);
-  });
 }

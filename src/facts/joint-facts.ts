@@ -6,6 +6,7 @@ import { couponFacts } from './joint-coupon.ts';
 import { fastenerFacts } from './joint-fastener.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
 import { patternFacts, surveyPattern } from './joint-pattern.ts';
+import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
 import { seamFacts } from './joint-seam.ts';
 import { settingsFacts } from './joint-settings.ts';
@@ -94,6 +95,11 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     ),
     'joint.coupon': computed(couponOf(joint.coupon), `${at}/coupon`),
     'joint.coupon_late': computed(isCouponLate(joint, operation.operation.done), `${at}/coupon`),
+    'joint.coupon_days_before': computedOr(
+      daysBefore(joint, operation.operation.done),
+      `${at}/coupon`,
+      'The day of the coupon, or that of the joint, is not stated.',
+    ),
     'joint.adhesive_left_out':
       joint.factory_adhesive === undefined &&
       stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
@@ -124,7 +130,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     fastenerFacts(one, laid),
   );
   const days = { done: operation.operation.done, asOfDay: survey.context.asOfDay };
-  return Object.assign(set, adhesiveFacts(one, days));
+  return Object.assign(set, adhesiveFacts(one, days), jointRecordFacts(one));
 }
 
 /** The stack: the part itself, those named as sheets, and the other side. Undefined for an id that no part bears. */
@@ -250,6 +256,15 @@ function isCouponLate({ coupon, done }: JointSurvey['joint'], operationDone: str
   const torn = typeof coupon === 'object' ? whenOf(coupon.date) : undefined;
   const made = whenOf(done ?? operationDone);
   return torn !== undefined && made !== undefined && notAfter(torn, made) === false;
+}
+
+function daysBefore(
+  { coupon, done }: JointSurvey['joint'],
+  operationDone: string | undefined,
+): number | undefined {
+  const torn = typeof coupon === 'object' ? whenOf(coupon.date) : undefined;
+  const made = whenOf(done ?? operationDone);
+  return torn === undefined || made === undefined ? undefined : made.day - torn.day;
 }
 
 function couponOf(coupon: JointSurvey['joint']['coupon']): 'planned' | 'passed' | 'failed' | 'none' {

@@ -79,7 +79,8 @@ function standingOf(
   return open === undefined ? { standing: 'kept' } : { standing: 'open', text: open };
 }
 
-function departuresFrom({ count, pitch, method }: Joint, pattern: Pattern): readonly string[] {
+function departuresFrom(joint: Joint, pattern: Pattern): readonly string[] {
+  const { count, pitch, method } = joint;
   const [pitchMm, pagedMm] = [quantityOf(pitch, 'length'), quantityOf(pattern.pitch, 'length')];
   const said: string[] = [];
   if (count !== undefined && pattern.count !== undefined && count < pattern.count) {
@@ -88,11 +89,24 @@ function departuresFrom({ count, pitch, method }: Joint, pattern: Pattern): read
   if (pitch !== undefined && pitchMm !== undefined && pagedMm !== undefined && margin(pitchMm, pagedMm) > 0) {
     said.push(`${pitch} apart, and the page states ${pattern.pitch ?? ''}`);
   }
+  for (const [key, made] of atLeast) {
+    const [own, paged] = [joint[key], pattern[key]];
+    const [ownMm, leastMm] = [quantityOf(own, 'length'), quantityOf(paged, 'length')];
+    if (own !== undefined && ownMm !== undefined && leastMm !== undefined && margin(leastMm, ownMm) > 0) {
+      said.push(`${made} ${own}, and the page states ${paged ?? ''}`);
+    }
+  }
   if (method !== undefined && pattern.method !== undefined && method !== pattern.method) {
     said.push(`made by ${method}, and the page states ${pattern.method}`);
   }
   return said;
 }
+
+/** What a page states as a least: smaller is weaker. */
+const atLeast = [
+  ['nugget', 'buttons of'],
+  ['edge', 'at an edge of'],
+] as const;
 
 function openIn({ count, pitch }: Joint, pattern: Pattern): string | undefined {
   if (pattern.count === undefined) return 'the number that the page states';

@@ -24,6 +24,8 @@ type SizeFact =
   | 'joint.overlap_short'
   | 'joint.pitch_beyond_flange'
   | 'joint.edge_beyond_overlap'
+  | 'joint.far_edge_factor'
+  | 'joint.hole_rim'
   | 'joint.row_beyond_flange';
 
 /** Distances within a row and to the edges, held against the sheets that they join. */
@@ -34,7 +36,7 @@ export function sizeFacts(
 ): Readonly<Record<SizeFact, Fact>> {
   const { joint, at } = one;
   const length = (
-    key: 'pitch' | 'edge' | 'overlap' | 'length' | 'factory_pitch' | 'widest_gap',
+    key: 'pitch' | 'edge' | 'overlap' | 'length' | 'factory_pitch' | 'widest_gap' | 'hole',
   ): number | undefined => positive(quantityOf(joint[key], 'length'));
   const [pitch, edge, overlap, flange] = [
     length('pitch'),
@@ -42,11 +44,14 @@ export function sizeFacts(
     length('overlap'),
     length('length'),
   ];
-  const gap = widest(pitch, length('widest_gap'));
+  const { count } = joint;
+  const hole = length('hole');
+  // However a row is spread over its flange, one of its gaps, the ends among them, is as wide as all of them alike would be.
+  const spread = flange === undefined || count === undefined ? undefined : flange / (count + 1);
+  const gap = widest(widest(pitch, length('widest_gap')), pitch === undefined ? undefined : spread);
   const before = positive(pattern.pitchMm) ?? length('factory_pitch');
   const least = spacingOf(stack, (governingMm) => leastPitch(governingMm, stack.sheets.length));
   const width = spacingOf(stack, leastOverlap);
-  const { count } = joint;
   const noPitch = 'The distance between the joints is not stated.';
   return {
     'joint.pitch': statedOr(pitch, `${at}/pitch`, noPitch),
@@ -68,7 +73,18 @@ export function sizeFacts(
       'The distance between the joints, or that of the factory, is not stated.',
     ),
     'joint.edge': statedOr(edge, `${at}/edge`, noEdge),
-    'joint.edge_factor': edgeFactor(one, stack, edge),
+    'joint.edge_factor': edgeFactor(one, stack, edge, noEdge),
+    'joint.far_edge_factor': edgeFactor(
+      one,
+      stack,
+      edge === undefined || overlap === undefined ? undefined : positive(overlap - edge),
+      'Distance to the edge or width of the flange is not stated.',
+    ),
+    'joint.hole_rim': computedOr(
+      edge === undefined || hole === undefined ? undefined : margin(edge, hole / 2),
+      `${at}/edge`,
+      'The hole of the plug weld, or its distance to the edge, is not stated.',
+    ),
     'joint.overlap': statedOr(overlap, `${at}/overlap`, 'The width of the flange or overlap is not stated.'),
     'joint.overlap_short': ofSized(
       minus(width, overlap, 'The width of the flange or overlap is not stated.'),
@@ -97,9 +113,9 @@ export function sizeFacts(
 const noEdge = 'The distance to the sheet edge is not stated.';
 
 /** The larger button reaches nearer to the edge. */
-function edgeFactor(one: JointSurvey, stack: JointStack, edge: number | undefined): Fact {
+function edgeFactor(one: JointSurvey, stack: JointStack, edge: number | undefined, notStated: string): Fact {
   const place = `${one.at}/edge`;
-  if (edge === undefined) return unknown(noEdge, place);
+  if (edge === undefined) return unknown(notStated, place);
   const { asked, measured } = diametersOf(one);
   const diameter = widest(asked, measured);
   if (diameter !== undefined) return computed(edge / diameter, place);

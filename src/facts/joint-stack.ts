@@ -34,7 +34,9 @@ export function jointStack(
   { joint, at }: JointSurvey,
 ): JointStack {
   const own = operation.part;
-  const sheets = listedIds(joint).map((id) => (id === own.part.id ? own : survey.partById.get(id)));
+  const sheets = listedIds(joint, own.part.id).map((id) =>
+    id === own.part.id ? own : survey.partById.get(id),
+  );
   const thicknesses = sheets.map((sheet) => sheetMm(sheet, operation));
   const tensiles = sheets.map((sheet) => tensileOf(survey, sheet, own));
   const thicknessesMm = sheets.length < 2 ? undefined : allOf(thicknesses);
@@ -51,10 +53,14 @@ export function jointStack(
   };
 }
 
-/** The sheets as the joint lists them; the other side counts as listed. Without a list a third sheet may hide. */
-function listedIds({ sheets, to }: Joint): readonly string[] {
+/**
+ * The sheets as the joint lists them. The part itself and the other side are in it, listed or not; without a list a third sheet
+ * may hide.
+ */
+function listedIds({ sheets, to }: Joint, own: string | undefined): readonly string[] {
   if (sheets === undefined) return [];
-  return to === undefined || (sheets.length > 1 && sheets.includes(to)) ? sheets : [...sheets, to];
+  const withOwn = own === undefined || sheets.includes(own) ? sheets : [own, ...sheets];
+  return to === undefined || (withOwn.length > 1 && withOwn.includes(to)) ? withOwn : [...withOwn, to];
 }
 
 /** Of a part of several thicknesses the zone that the operation names, else the thickest: it asks for the larger spot. */

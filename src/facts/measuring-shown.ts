@@ -1,6 +1,6 @@
 import { largestResidualMm } from '../measure/datum.ts';
 import { heldAgainst } from '../measure/decision.ts';
-import type { Decision } from '../measure/decision.ts';
+import type { Decision, Margins } from '../measure/decision.ts';
 import { largestAxisMm } from '../measure/place.ts';
 import type { Place } from '../measure/place.ts';
 import { angleDegrees } from '../measure/rigid-motion.ts';
@@ -31,11 +31,18 @@ export interface PointShown {
   readonly name: string;
   readonly part: string | undefined;
   readonly zero: boolean;
+  /** By the data sheet, where it can be read. */
+  readonly nominal?: Place;
   readonly toleranceMm: number | undefined;
   readonly before: Place | undefined;
   readonly after: Place | undefined;
   /** What the reading after the repair proves; undefined without one or without an uncertainty. */
   readonly decision: Decision | undefined;
+  /**
+   * Whether the last reading is off: not proven to keep the tolerance, or beyond it where no uncertainty is stated. Left out where
+   * there is no tolerance.
+   */
+  readonly off?: boolean;
 }
 
 export function measuringShown(body: MeasuredBody): MeasuringShown | undefined {
@@ -51,15 +58,21 @@ export function measuringShown(body: MeasuredBody): MeasuringShown | undefined {
       now === undefined || toleranceMm === undefined
         ? undefined
         : heldAgainst(largestAxisMm(now), toleranceMm, uncertaintyMm).decision;
+    const latest =
+      lately === undefined || toleranceMm === undefined
+        ? undefined
+        : heldAgainst(largestAxisMm(lately), toleranceMm, uncertaintyMm);
     return [
       {
         name: point.called,
         part: point.written.on,
         zero: point.isZero,
+        ...(point.nominal === undefined ? {} : { nominal: point.nominal }),
         toleranceMm,
         before: then,
         after: now,
         decision,
+        ...(latest === undefined ? {} : { off: isOff(latest) }),
         worse: lately === undefined ? -Infinity : largestAxisMm(lately) - (toleranceMm ?? 0),
       },
     ];
@@ -70,6 +83,10 @@ export function measuringShown(body: MeasuredBody): MeasuringShown | undefined {
     fits: [before, after].filter((state) => state !== undefined).map(fitShown),
     points: points.map(({ worse: _worse, ...shown }) => shown),
   };
+}
+
+function isOff({ decision, overMm }: Margins): boolean {
+  return decision === undefined ? overMm > 0 : decision !== 'conforms';
 }
 
 function fitShown({ occasion, fit, zero }: DatumState): FitShown {

@@ -76,6 +76,10 @@ export function openingFacts(
       at,
       reason,
     ),
+    'opening.corner_twice': computed(
+      opening.corners !== undefined && new Set(opening.corners).size < opening.corners.length,
+      `${at}/corners`,
+    ),
     'opening.deformation_after': computedOr(shape?.deformationMm, `${at}/corners`, noShape),
     'opening.over_deformation': computedOr(
       shape === undefined || tolerance.mm === undefined

@@ -3,6 +3,7 @@ import type { Fact } from './fact.ts';
 import { heatFacts } from './heat-facts.ts';
 import { heatSources } from './heat-sources.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { operationExtraFacts } from './operation-extra-facts.ts';
 import { operationNouns } from './operation-noun.ts';
 import { goesOnWithoutWelding } from './part-kinds.ts';
 import { provisionFacts } from './provision-facts.ts';
@@ -109,6 +110,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       operation.fire_watch !== undefined || survey.plan.make_safe?.fire?.watch !== undefined,
       `${at}/fire_watch`,
     ),
+    ...operationExtraFacts(survey, one),
     ...provisionFacts(survey, { ...one, part }),
   };
 }

@@ -5,6 +5,7 @@ import type { TriState } from './tri-state.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown } from './make-fact.ts';
 import { donorFacts } from './donor-facts.ts';
 import { insideProtection } from './inside-protection.ts';
+import { partHistoryFacts } from './part-history-facts.ts';
 import { packPartFacts } from './pack-part-facts.ts';
 import { partDamageFacts } from './part-damage-facts.ts';
 import { partMaterialDoubts } from './part-material-doubts.ts';
@@ -80,6 +81,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
       'What is done to the hollow member cannot be told.',
     ),
     ...insideProtection(survey, one),
+    ...partHistoryFacts(survey, one),
     'part.holds_undeployed_unit': triFact(
       undeployedUnitStays(survey, one),
       '/make_safe/restraints',

@@ -37,7 +37,7 @@ export function partMaterialDoubts(
   const twin = twinDifference(survey, one);
   return {
     'part.material_ambiguous': computed(material.ambiguity !== undefined, grade),
-    'part.material_question': computedOr(material.ambiguity, grade, 'The grade has one reading.'),
+    'part.material_question': computedOr(question(material), grade, 'The grade has one reading.'),
     'part.hardened': hardened(one),
     ...carbon(one),
     'part.coating_agrees': computed(coating === undefined, `${at}/coating`),
@@ -54,6 +54,11 @@ export function partMaterialDoubts(
     'part.twin_differs': computed(twin !== undefined, at),
     'part.twin_difference': computedOr(twin, at, 'Nothing differs from the same part of the other side.'),
   };
+}
+
+/** Of a grade that stands for nothing the question is what it should be, also where no class stands beside it. */
+function question({ ambiguity, mistyped, reason }: PartSurvey['material']): string | undefined {
+  return ambiguity ?? (mistyped === true ? reason : undefined);
 }
 
 function hardened({ at, material }: PartSurvey): Fact {

@@ -2,6 +2,7 @@ import type { Part } from '../generated/plan-types.ts';
 import type { ColdWork } from '../steel/cold-work.ts';
 import { settleMaterial } from '../steel/settle-material.ts';
 import type { SettledMaterial, StatedMaterial } from '../steel/settle-material.ts';
+import { spokenUpTo } from '../steel/spoken-strength.ts';
 import { strongest } from '../steel/strength-class.ts';
 import { quantityOf } from './quantity-of.ts';
 
@@ -88,8 +89,10 @@ function statedMaterial(from: Pick<Part | Zone, 'grade' | 'strength' | 'class'>)
   };
 }
 
-/** Whole ksi and kgf/mm² are a number cut off: 590 MPa is 85.6 ksi and 60.2 kgf/mm², spoken "85 ksi" and "60 kgf". Common practice. */
+/** Whole ksi and kgf/mm² are a number cut off or rounded. */
 function spokenUpToMpa(strength: string | undefined): number | undefined {
   const [, whole, unit] = /^\s*(\d{2,3})\s*(ksi|kgf\/mm(?:2|²|\^2))\s*$/iu.exec(strength ?? '') ?? [];
-  return whole === undefined || unit === undefined ? undefined : quantityOf(`${whole}.99 ${unit}`, 'stress');
+  return whole === undefined || unit === undefined
+    ? undefined
+    : quantityOf(`${String(spokenUpTo(Number(whole)))} ${unit}`, 'stress');
 }

@@ -1,5 +1,6 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Near } from '../generated/plan-types.ts';
+import { aroundFacts } from './around-facts.ts';
 import { bakesTogetherOver } from './bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './bakes.ts';
 import type { Fact } from './fact.ts';
@@ -79,6 +80,7 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       'Whether a part that carries crash load is damaged cannot be told.',
     ),
     ...fireFacts(survey),
+    ...aroundFacts(survey),
     'plan.lifted_beside_work': computedOr(
       liftedBesideTheWork(survey).join(', ') || undefined,
       '/make_safe/lifting',

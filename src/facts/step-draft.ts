@@ -9,6 +9,7 @@ export type StepWord =
   | 'battery damage dealt with'
   | 'cavity protection'
   | 'bake'
+  | 'scan before the repair'
   | 'scan after the repair'
   | 'wheel alignment'
   | 'sensor calibration'

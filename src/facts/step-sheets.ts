@@ -1,4 +1,5 @@
 import type { FactNames } from '../generated/fact-names.ts';
+import { batteryFacts } from './battery-facts.ts';
 import { checkSteps } from './check-steps.ts';
 import type { Fact } from './fact.ts';
 import { codesFacts, faultsLeft } from './faults-left.ts';
@@ -9,14 +10,20 @@ import type { When } from './quantity-of.ts';
 import { safetySteps } from './safety-steps.ts';
 import type { FactSheet } from './sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
+import { stepOrderFacts } from './step-order-facts.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from './survey.ts';
 
 type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
 
+/** What the steps are written from, in the order of their sheets. */
+export function stepDrafts(survey: Survey): readonly StepDraft[] {
+  return [...safetySteps(survey), ...checkSteps(survey)];
+}
+
 /** The steps around the work that rules ask about; each has its sheet whether the plan states it or not. */
 export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly FactSheet[] {
-  return [...safetySteps(survey), ...checkSteps(survey)].map((draft) => ({
+  return stepDrafts(survey).map((draft) => ({
     kind: 'step',
     at: draft.at,
     facts: factsOf(survey, draft),
@@ -47,6 +54,8 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     'step.needed': computed(draft.neededBecause !== undefined, at),
     'step.needed_because': computedOr(draft.neededBecause, at, 'Nothing that is reckoned here asks for it.'),
     ...insulationFacts(survey, draft),
+    ...stepOrderFacts(survey, draft),
+    ...batteryFacts(survey, draft),
     'step.faults':
       what === 'high-voltage re-commissioning'
         ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)

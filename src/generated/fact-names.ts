@@ -51,7 +51,26 @@ export interface FactNames {
     | 'plan.deployed_kept'
     | 'plan.units_open'
     | 'plan.restraint_replacement_list'
-    | 'plan.belts_checked';
+    | 'plan.belts_checked'
+    | 'plan.impact_stated'
+    | 'plan.direct_listed'
+    | 'plan.extinguisher_stated'
+    | 'plan.heavy_part_off'
+    | 'plan.lifting_cited'
+    | 'plan.earlier_repairs_stated'
+    | 'plan.structure_joined'
+    | 'plan.welded_in'
+    | 'plan.fit_checked'
+    | 'plan.fit_checked_late'
+    | 'plan.sealer'
+    | 'plan.bared_primer'
+    | 'plan.dated_before_job'
+    | 'plan.restraint_wiring'
+    | 'plan.restraint_wiring_cited'
+    | 'plan.restraint_control_unit'
+    | 'plan.record'
+    | 'plan.record_missing'
+    | 'plan.record_years';
   readonly 'vehicle':
     | 'vehicle.named'
     | 'vehicle.body'
@@ -159,7 +178,19 @@ export interface FactNames {
     | 'part.lifted_on'
     | 'part.id_repeated'
     | 'part.shall'
-    | 'part.shall_done';
+    | 'part.shall_done'
+    | 'part.short_radius'
+    | 'part.line_left'
+    | 'part.hit_directly'
+    | 'part.donor_taken_off'
+    | 'part.donor_flooded'
+    | 'part.bolted_kind'
+    | 'part.foam_disturbed'
+    | 'part.foam_renewed'
+    | 'part.drains_open'
+    | 'part.inside_before_bake'
+    | 'part.radar_behind'
+    | 'part.repaired_before';
   readonly 'operation':
     | 'operation.do'
     | 'operation.work'
@@ -209,7 +240,17 @@ export interface FactNames {
     | 'provision.pending'
     | 'provision.forbids'
     | 'provision.forbids_text'
-    | 'provision.to_type_in';
+    | 'provision.to_type_in'
+    | 'operation.second_cut'
+    | 'operation.added_metal'
+    | 'operation.added_metal_cited'
+    | 'operation.film_cited'
+    | 'operation.film'
+    | 'operation.film_over'
+    | 'operation.loosens_safety_bolts'
+    | 'operation.one_time_bolts'
+    | 'operation.torque_cited'
+    | 'operation.bolts_tightened';
   readonly 'citation':
     | 'citation.rested_on'
     | 'citation.place_stated';
@@ -257,6 +298,7 @@ export interface FactNames {
     | 'joint.to_like_part'
     | 'joint.drawn'
     | 'joint.coupon_late'
+    | 'joint.coupon_days_before'
     | 'joint.at_cut'
     | 'joint.citation'
     | 'joint.insulated'
@@ -297,6 +339,8 @@ export interface FactNames {
     | 'joint.overlap_short'
     | 'joint.pitch_beyond_flange'
     | 'joint.edge_beyond_overlap'
+    | 'joint.far_edge_factor'
+    | 'joint.hole_rim'
     | 'joint.row_beyond_flange'
     | 'joint.factory_method'
     | 'joint.pattern'
@@ -342,7 +386,9 @@ export interface FactNames {
     | 'joint.adhesive_open'
     | 'joint.adhesive_unrecorded'
     | 'joint.adhesive_days_over'
-    | 'joint.open_time_over';
+    | 'joint.open_time_over'
+    | 'joint.flange_coat'
+    | 'joint.record_kept';
   readonly 'measurement':
     | 'measurement.zero_points'
     | 'measurement.zero_point_in_damage'
@@ -373,6 +419,8 @@ export interface FactNames {
     | 'measurement.datum_lever_at'
     | 'measurement.uncertainty'
     | 'measurement.after_copied'
+    | 'measurement.before_from_sheet'
+    | 'measurement.after_from_sheet'
     | 'measurement.same_place'
     | 'measurement.diagonal_after'
     | 'measurement.diagonal_between';
@@ -408,6 +456,7 @@ export interface FactNames {
     | 'opening.change'
     | 'opening.over_with_uncertainty'
     | 'opening.dropped'
+    | 'opening.corner_twice'
     | 'opening.deformation_after'
     | 'opening.over_deformation'
     | 'opening.turned_after'
@@ -436,7 +485,13 @@ export interface FactNames {
     | 'step.reading'
     | 'step.wait_short'
     | 'step.wait_cited'
-    | 'step.battery_condition';
+    | 'step.battery_condition'
+    | 'step.wait_left'
+    | 'step.before_another'
+    | 'step.unchecked'
+    | 'step.battery_off'
+    | 'step.quarantine_distance'
+    | 'step.quarantine_watch';
   readonly 'entry':
     | 'entry.fault'
     | 'entry.path'
@@ -455,11 +510,17 @@ export interface FactNames {
     | 'sign-off.complete'
     | 'sign-off.missing'
     | 'sign-off.revision_gap'
+    | 'sign-off.digest_stated'
+    | 'sign-off.edited'
+    | 'sign-off.packs_changed'
+    | 'sign-off.packs_missing'
     | 'sign-off.open_stops'
     | 'sign-off.open_holds'
     | 'sign-off.holds_told'
     | 'sign-off.before_last_step'
-    | 'sign-off.dated_ahead';
+    | 'sign-off.dated_ahead'
+    | 'sign-off.by_author'
+    | 'sign-off.qualified';
 }
 
 export interface FactEntry {
@@ -531,6 +592,25 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the check of belts, buckles and seats is stated.' },
+  'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
+  'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
+  'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
+  'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
+  'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
+  'plan.earlier_repairs_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether known earlier repairs are stated, or that none are known.' },
+  'plan.structure_joined': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation welds, bonds or rivets a structural part into the body.' },
+  'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
+  'plan.fit_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fit of the clamped parts was measured before they were welded.' },
+  'plan.fit_checked_late': { kind: 'plan', type: 'yes-no', description: 'Whether that measurement is later than the first joint that holds a structural part.' },
+  'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
+  'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
+  'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
+  'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
+  'plan.restraint_wiring_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for the repair of restraint wiring.' },
+  'plan.restraint_control_unit': { kind: 'plan', type: 'word', words: ['replaced', 'by the maker’s page', 'without a page'], synonyms: { 'renewed': 'replaced', 'new': 'replaced' }, description: 'What becomes of the control unit after units deployed; a page of the maker counts only where it is cited.' },
+  'plan.record': { kind: 'plan', type: 'word', words: ['none', 'without the procedures', 'with the procedures'], alwaysKnown: true, description: 'What is said of the record that is kept.' },
+  'plan.record_missing': { kind: 'plan', type: 'text', description: 'What of the record is not said to be kept: measurements, weld coupons, codes, photographs, place.' },
+  'plan.record_years': { kind: 'plan', type: 'number', description: 'Years from the signature, or from the as-of date, for which the record is kept.' },
   'vehicle.named': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether maker and model are stated.' },
   'vehicle.body': { kind: 'vehicle', type: 'text', description: 'Body style.' },
   'vehicle.model_year': { kind: 'vehicle', type: 'count', description: 'Model year.' },
@@ -636,6 +716,18 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.id_repeated': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether another part bears the same id.' },
   'part.shall': { kind: 'part', type: 'text', description: 'What the maker’s document says shall be done with it, by a vehicle pack.' },
   'part.shall_done': { kind: 'part', type: 'yes-no', description: 'Whether an operation of the plan does what the document says shall be done.' },
+  'part.short_radius': { kind: 'part', type: 'yes-no', description: 'Whether its bend is sharp, over a short radius.' },
+  'part.line_left': { kind: 'part', type: 'yes-no', description: 'Whether a line, crease, corner or crack is left after straightening.' },
+  'part.hit_directly': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it among the parts that were hit directly.' },
+  'part.donor_taken_off': { kind: 'part', type: 'word', words: ['unbolted', 'drilled out at the factory joints', 'cut out beyond the factory joints', 'cut out with a flame'], synonyms: { 'unscrewed': 'unbolted', 'drilled out': 'drilled out at the factory joints', 'cut out': 'cut out beyond the factory joints', 'sawn out': 'cut out beyond the factory joints', 'torch cut': 'cut out with a flame', 'flame cut': 'cut out with a flame', 'plasma cut': 'cut out with a flame' }, description: 'How it came off the donor.' },
+  'part.donor_flooded': { kind: 'part', type: 'yes-no', description: 'Whether the donor stood in water.' },
+  'part.bolted_kind': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether a part of this kind goes on without welding.' },
+  'part.foam_disturbed': { kind: 'part', type: 'yes-no', description: 'Whether it holds foam or a sound pad and is replaced, cut, welded or heated.' },
+  'part.foam_renewed': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated that the foam or pad is renewed.' },
+  'part.drains_open': { kind: 'part', type: 'yes-no', description: 'Whether the drain holes of its cavity are open.' },
+  'part.inside_before_bake': { kind: 'part', type: 'yes-no', description: 'Whether the inside was protected before the refinish was baked.' },
+  'part.radar_behind': { kind: 'part', type: 'yes-no', description: 'Whether a radar looks through it.' },
+  'part.repaired_before': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is named among the earlier repairs.' },
   'operation.do': { kind: 'operation', type: 'word', words: ['replace', 'section', 'butt weld', 'heat', 'straighten', 'weld', 'braze', 'bond', 'rivet', 'drill', 'grind', 'fill', 'cut for access', 'refinish', 'bake', 'remove and refit', 'leave'], synonyms: { 'splice': 'section', 'part replacement': 'section', 'partial replacement': 'section', 'sectioning': 'section', 'cut': 'section', 'butt-weld': 'butt weld', 'buttweld': 'butt weld', 'pull': 'straighten', 'align': 'straighten', 'heat straighten': 'heat', 'shrink': 'heat', 'renew': 'replace', 'repair': 'straighten', 'paint': 'refinish', 'respray': 'refinish', 'cure': 'bake', 'r&r': 'replace', 'remove and install': 'remove and refit', 'r&i': 'remove and refit', 'glue': 'bond', 'none': 'leave', 'keep': 'leave', 'patch': 'section', 'filler': 'fill', 'solder': 'braze' }, description: 'The operation.' },
   'operation.work': { kind: 'operation', type: 'text', description: 'The operation as a noun, for sentences: sectioning, heating.' },
   'operation.extent': { kind: 'operation', type: 'word', words: ['whole', 'part'], synonyms: { 'full': 'whole', 'complete': 'whole', 'partial': 'part', 'section': 'part' }, description: 'How much is replaced.' },
@@ -685,6 +777,16 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.forbids': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s document says that the part shall not get this operation.' },
   'provision.forbids_text': { kind: 'operation', type: 'text', description: 'The prohibition: document, revision, page, pack.' },
   'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
+  'operation.second_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the part gets a second joint part-way: it was repaired before, or another operation of the plan cuts it too.' },
+  'operation.added_metal': { kind: 'operation', type: 'text', description: 'Plate, patch or sleeve that the factory did not put there.' },
+  'operation.added_metal_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited that asks for it.' },
+  'operation.film_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for paint or filler before a sensor.' },
+  'operation.film': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickness of the paint film.' },
+  'operation.film_over': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickness of the paint film minus the limit of the page.' },
+  'operation.loosens_safety_bolts': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it loosens bolts of what steers, carries a wheel or the traction battery, or holds a person.' },
+  'operation.one_time_bolts': { kind: 'operation', type: 'word', words: ['renewed', 'none', 'used again'], synonyms: { 'new': 'renewed', 'replaced': 'renewed', 'reused': 'used again', 're-used': 'used again', 'old': 'used again' }, description: 'What becomes of bolts that are used once only.' },
+  'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited.' },
+  'operation.bolts_tightened': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which the bolts were tightened to torque.' },
   'citation.rested_on': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation rests on this citation: the best of those it gives.' },
   'citation.place_stated': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether page, section or step is stated, or the document is a single sheet.' },
   'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'aluminium 7xxx', 'aluminium casting', 'aluminium of unknown alloy', 'stainless steel', 'magnesium or composite', 'unknown material', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel that is called soft and read in no document of the maker counts as hardened on a structural part.' },
@@ -729,6 +831,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
   'joint.coupon_late': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the test coupon was torn after the joint was made.' },
+  'joint.coupon_days_before': { kind: 'joint', type: 'number', description: 'Days from the test of the coupon to the making of the joint.' },
   'joint.at_cut': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is the seam at the place of the cut: by its mark, or, without one, by its form (butt, lap).' },
   'joint.citation': { kind: 'joint', type: 'word', words: ['covers', 'cannot tell', 'vin range', 'other year', 'other body', 'other model', 'other maker', 'maker text without permission', 'other kind', 'not listed', 'none'], alwaysKnown: true, description: 'The best that the joint itself cites, or none.' },
   'joint.insulated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the couple is insulated.' },
@@ -769,6 +872,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.overlap_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Least width for a row of spots, by the table of spot spacing, minus the one stated.' },
   'joint.pitch_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbours minus the length of the flange.' },
   'joint.edge_beyond_overlap': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance to the edge minus the width over which the sheets lie on each other.' },
+  'joint.far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the centre of the spot to the other side of flange or overlap as a multiple of its diameter: of a lap the edge of the other sheet, of a flange the foot of its bend.' },
+  'joint.hole_rim': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet that is left between the hole of a plug weld and the edge.' },
   'joint.row_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the row, from its number and pitch, minus the length of the flange.' },
   'joint.factory_method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], synonyms: { 'spot': 'resistance spot', 'spot weld': 'resistance spot', 'strsw': 'resistance spot', 'mag': 'arc seam', 'mag seam': 'arc seam', 'mag plug': 'plug weld', 'plug': 'plug weld', 'mig': 'arc seam', 'mig braze': 'arc braze', 'mig brazing': 'arc braze', 'stitch': 'arc stitch', 'bond': 'adhesive', 'glue': 'adhesive', 'weld bond': 'adhesive and spot', 'spr': 'self-piercing rivet', 'laser': 'laser seam', 'laser weld': 'laser seam', 'tig': 'TIG seam', 'tig weld': 'TIG seam', 'bolted': 'bolt' }, description: 'How the factory joined it; resistance spots where it is not stated and a number is.' },
   'joint.pattern': { kind: 'joint', type: 'word', words: ['kept', 'not kept', 'uncited', 'open', 'none'], alwaysKnown: true, description: 'The pattern that a page states for this joint: kept, not kept, uncited (the page does not cover this vehicle, or its place is missing), open (not all of it is stated), or none.' },
@@ -815,6 +920,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.adhesive_unrecorded': { kind: 'joint', type: 'text', description: 'What of lot and expiry of the adhesive is not stated.' },
   'joint.adhesive_days_over': { kind: 'joint', type: 'count', description: 'Days from the expiry of the adhesive to the day of joining, or to the as-of date where that is still to come; below zero in date.' },
   'joint.open_time_over': { kind: 'joint', type: 'number', unit: 's', dimension: 'time', description: 'Time until the joint was closed minus the open time of the adhesive.' },
+  'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
+  'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
   'measurement.zero_point_span': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance between two zero points.' },
@@ -844,6 +951,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.datum_lever_at': { kind: 'measurement', type: 'text', description: 'The measured point where it is largest.' },
   'measurement.uncertainty': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Measuring uncertainty of a deviation, two standard deviations.' },
   'measurement.after_copied': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether the readings after the repair are those before it to the last digit, of three points and more of which one was off.' },
+  'measurement.before_from_sheet': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether the readings before the repair are the numbers of the data sheet to the last digit, at every one of four points and more besides the zero points.' },
+  'measurement.after_from_sheet': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'The same of the readings after the repair.' },
   'measurement.same_place': { kind: 'measurement', type: 'text', description: 'Points that the plan has in one nominal place.' },
   'measurement.diagonal_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference between two diagonals across the body after the repair, from left to far right and from right to far left, less that of the data sheet.' },
   'measurement.diagonal_between': { kind: 'measurement', type: 'text', description: 'The points between which it is largest.' },
@@ -877,11 +986,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'opening.change': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference after the repair minus that before it.' },
   'opening.over_with_uncertainty': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Difference after the repair plus measuring uncertainty minus tolerance (ISO 14253-1: above nothing, conformance is not proven).' },
   'opening.dropped': { kind: 'opening', type: 'yes-no', alwaysKnown: true, description: 'Whether its diagonals were measured before the repair and not after, while other things were.' },
+  'opening.corner_twice': { kind: 'opening', type: 'yes-no', alwaysKnown: true, description: 'Whether one point is named for two of its corners.' },
   'opening.deformation_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest change of a distance between two of its corners, or of how far its diagonals pass each other, after the repair: what turning and shifting the whole cannot do.' },
   'opening.over_deformation': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'That minus the tolerance.' },
   'opening.turned_after': { kind: 'opening', type: 'number', unit: '°', dimension: 'angle', description: 'How far the opening as a whole is turned after the repair.' },
   'opening.carried_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'How far turn and shift of the whole carry the corner that they carry farthest.' },
-  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test'], alwaysKnown: true, description: 'Which step.' },
+  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan before the repair', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test'], alwaysKnown: true, description: 'Which step.' },
   'step.name': { kind: 'step', type: 'text', alwaysKnown: true, description: 'What a sentence calls it: the calibration of front camera.' },
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
@@ -905,6 +1015,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
+  'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
+  'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },
+  'step.unchecked': { kind: 'step', type: 'text', description: 'What was not looked at when the traction voltage went on again: connectors, enclosure, mounting, coolant.' },
+  'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
+  'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },
+  'step.quarantine_watch': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How long the quarantine is watched.' },
   'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead'], alwaysKnown: true, description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },
@@ -920,9 +1036,15 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'sign-off.complete': { kind: 'sign-off', type: 'yes-no', alwaysKnown: true, description: 'Whether person, role and date are there.' },
   'sign-off.missing': { kind: 'sign-off', type: 'text', description: 'What is missing.' },
   'sign-off.revision_gap': { kind: 'sign-off', type: 'text', description: 'How the revision that was signed differs from that of the plan.' },
+  'sign-off.digest_stated': { kind: 'sign-off', type: 'yes-no', alwaysKnown: true, description: 'Whether the signature bears a digest of the plan.' },
+  'sign-off.edited': { kind: 'sign-off', type: 'yes-no', description: 'Whether the plan is another one than was signed, by its digest. That shows an edit, not who signed.' },
+  'sign-off.packs_changed': { kind: 'sign-off', type: 'text', description: 'Rule packs that are here in another version, or with another content, than the plan was signed under, and those that came since.' },
+  'sign-off.packs_missing': { kind: 'sign-off', type: 'text', description: 'Rule packs that the plan was signed under and that do not judge it now.' },
   'sign-off.open_stops': { kind: 'sign-off', type: 'count', alwaysKnown: true, description: 'Stops found in the plan.' },
   'sign-off.open_holds': { kind: 'sign-off', type: 'count', alwaysKnown: true, description: 'Holds found in the plan that no deviation accepts.' },
   'sign-off.holds_told': { kind: 'sign-off', type: 'text', description: 'What the signature itself says of open holds, where it does not say none and no permit accepts one.' },
   'sign-off.before_last_step': { kind: 'sign-off', type: 'yes-no', description: 'Whether the signature is older than a dated step of the plan.' },
   'sign-off.dated_ahead': { kind: 'sign-off', type: 'yes-no', description: 'Whether it is dated after the as-of date.' },
+  'sign-off.by_author': { kind: 'sign-off', type: 'yes-no', description: 'Whether who signed also wrote the plan.' },
+  'sign-off.qualified': { kind: 'sign-off', type: 'yes-no', alwaysKnown: true, description: 'Whether the qualification of who signed is stated.' },
 };

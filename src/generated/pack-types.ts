@@ -44,6 +44,8 @@ export interface TopicFile {
   readonly provisions?: readonly Provision[];
   /** Tolerances of the body where neither point nor plan states one. A later layer may only tighten them. */
   readonly tolerances?: readonly Tolerance[];
+  /** What of a plan’s work asks for which check after the repair. A later layer adds its own; none is ever taken away. */
+  readonly triggers?: readonly Trigger[];
   /** What the maker’s document says the parts are: layer, material, thickness. */
   readonly parts?: readonly PackPart[];
   /** Documents that another one took the place of. */
@@ -449,4 +451,31 @@ export interface Raise {
   /** Why this market or shop takes it more seriously. */
   readonly why: string;
   readonly source: Source;
+}
+
+/** One trigger: if this part is touched, or this was done, then that check. It says either `kinds`, `holds` or both, of parts, or `work`. */
+export interface Trigger {
+  /** The check that it asks for. */
+  readonly asks_for: 'scan after the repair' | 'wheel alignment' | 'sensor calibration' | 'restraint completion' | 'road test';
+  /** Of a sensor calibration: words of which one stands in the name of the sensor that must be answered for, the first for sentences. Without it any calibration answers. */
+  readonly sensor?: readonly string[];
+  /** Kinds of part, by the words of a plan. */
+  readonly kinds?: readonly string[];
+  /** Words of which one stands in the name of the part; without it, whatever it is called. Capitals do not count. */
+  readonly named?: readonly string[];
+  /** Words of which none stands in the name of the part. */
+  readonly unless_named?: readonly string[];
+  /** Items that the part holds, by the words of a plan. */
+  readonly holds?: readonly string[];
+  /** What happened to the part; any of them. Any at all when left out. */
+  readonly was?: readonly ('hit' | 'worked on' | 'taken off' | 'painted')[];
+  /** What was done to the vehicle as a whole; any of them. */
+  readonly work?: readonly ('electric welding' | 'structural work' | 'restraint unit off' | 'restraint unit deployed' | 'high voltage isolated' | 'wheels aligned')[];
+  readonly source: Source;
+  /** Anything worth knowing about it. */
+  readonly note?: string;
+  /** First version that holds it; the first of all when left out. */
+  readonly since?: Version;
+  /** First version that no longer holds it; it stays in the file. */
+  readonly until?: Version;
 }

@@ -93,7 +93,7 @@ export interface PlanVehicle {
   readonly drive?: readonly DriveWord[] | DriveWord;
   /** Restraints fitted. */
   readonly restraints?: string;
-  /** Known earlier repairs, or the words none known. Not judged yet. */
+  /** Known earlier repairs, or the words none known. */
   readonly earlier_repairs?: string | readonly EarlierRepair[];
 }
 
@@ -183,6 +183,14 @@ export interface PlanMakeSafeRestraints {
   readonly replacement_list?: Cites;
   /** Result of the check of belts, buckles and seats. */
   readonly belts_checked?: string;
+  /** What was done to restraint wiring. */
+  readonly wiring?: 'untouched' | 'section renewed' | 'repaired with the maker’s kit' | 'spliced';
+  /** Place in the maker’s document that allows the repair of restraint wiring. */
+  readonly wiring_cite?: Cites;
+  /** What becomes of the control unit after units deployed. */
+  readonly control_unit?: 'replaced' | 'reset' | 'kept';
+  /** Place in the maker’s document that lets the control unit be reset or kept after units deployed. */
+  readonly control_unit_cite?: Cites;
 }
 
 /** One pyrotechnic unit. */
@@ -248,6 +256,10 @@ export interface PlanMakeSafeHighVoltageIsolation {
   readonly note?: Text;
   /** How it is locked and tagged. */
   readonly lock?: string;
+  /** Wait after isolating until stored energy is gone, as it was or will be kept. */
+  readonly wait?: Time;
+  /** Wait that the maker’s page asks for before the absence of voltage is proved. */
+  readonly wait_asked?: Time;
 }
 
 /** Absence of voltage proved: meter proved, circuit tested, meter proved again. */
@@ -278,7 +290,7 @@ export interface PlanMakeSafeFire {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Extinguisher at hand. Not judged yet. */
+  /** Extinguisher at hand. */
   readonly extinguisher?: string;
   /** Fire watch after hot work. */
   readonly watch?: Time;
@@ -310,7 +322,7 @@ export interface PlanMakeSafeLifting {
 
 /** What the impact did as a whole. */
 export interface PlanDamage {
-  /** Direction and point of impact. Not judged yet. */
+  /** Direction and point of impact. */
   readonly impact?: string;
   /** Ids of parts hit directly. */
   readonly direct?: readonly Id[];
@@ -419,7 +431,7 @@ export interface PlanFinishCavitiesItem {
   readonly wax?: string;
   /** Foam or baffle renewed. */
   readonly foam?: string;
-  /** Whether drain holes are open. Not judged yet. */
+  /** Whether drain holes are open. */
   readonly drains_open?: boolean;
 }
 
@@ -433,7 +445,7 @@ export interface PlanFinishSealer {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Places. */
+  /** Where seams are sealed. */
   readonly places?: string;
 }
 
@@ -447,7 +459,7 @@ export interface PlanFinishPrimer {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Product; kept for the record. */
+  /** Primer on bared metal. */
   readonly product?: string;
 }
 
@@ -529,10 +541,10 @@ export interface PlanVerifyCalibrationsItem {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Sensor. */
+  /** Sensor, by a name that says what it is: front camera, front radar, steering angle sensor; `none fitted` where the vehicle has none at all. */
   readonly sensor?: string;
-  /** Kind. */
-  readonly kind?: 'static' | 'dynamic' | 'both' | 'not required';
+  /** Kind; `not required` by the maker’s page, or `not fitted` where the vehicle has no such sensor. */
+  readonly kind?: 'static' | 'dynamic' | 'both' | 'not required' | 'not fitted';
   /** Result. */
   readonly result?: 'passed' | 'failed' | 'not finished';
 }
@@ -567,6 +579,8 @@ export interface PlanVerifyHighVoltage {
   readonly limit?: Insulation;
   /** Faults left. */
   readonly faults?: string;
+  /** What else was looked at when the traction voltage went on again. */
+  readonly checked?: readonly ('connectors' | 'enclosure' | 'mounting' | 'coolant')[];
 }
 
 /** Road test. */
@@ -607,27 +621,40 @@ export interface PlanSignOff {
   readonly plan_revision?: string;
   /** Statement on open holds. */
   readonly open_holds?: string;
-  /** What the report said that was signed: planish, its fact schema, and the packs. Not judged: recheck judges by it again, and tells what is computed otherwise since. */
-  readonly checked_with?: PlanSignOffCheckedWith;
+  /** What `planish sign` writes: digests of what was signed, by which a later edit shows. They do not show who signed. */
+  readonly digests?: PlanSignOffDigests;
   readonly note?: Text;
 }
 
-/** What the report said that was signed: planish, its fact schema, and the packs. Not judged: recheck judges by it again, and tells what is computed otherwise since. */
-export interface PlanSignOffCheckedWith {
-  /** Version of planish, such as 0.1.0. Not judged. */
+/** What `planish sign` writes: digests of what was signed, by which a later edit shows. They do not show who signed. */
+export interface PlanSignOffDigests {
+  /** SHA-256 of the canonical form of the plan, this key left out: sha256: and 64 hexadecimal digits. */
+  readonly plan?: string;
+  /** Version of planish that judged it, such as 0.1.0. Not judged: recheck tells by it what is computed otherwise since. */
   readonly planish?: string;
-  /** Number of the fact schema. */
+  /** Number of its fact schema; see planish. */
   readonly facts?: number;
-  /** The packs with their exact versions, such as general@2.0.0. */
-  readonly rules?: readonly string[];
+  /** Rule packs that the signed plan was judged by. */
+  readonly packs?: readonly PlanSignOffDigestsPacksItem[];
+}
+
+/** One rule pack. */
+export interface PlanSignOffDigestsPacksItem {
+  /** Name. */
+  readonly pack?: string;
+  /** Version. */
+  readonly version?: string;
+  /** Digest of that version. */
+  readonly digest?: string;
 }
 
 /** What is kept. */
 export interface PlanRecord {
   /** What is kept. */
   readonly kept?: readonly string[];
-  /** Where. Not judged yet. */
+  /** Where it is kept. */
   readonly where?: string;
+  /** Last day on which it is kept. */
   readonly until?: PlanDate;
 }
 
@@ -953,9 +980,11 @@ export interface Joint {
   readonly by?: Person;
   readonly coupon?: Coupon;
   readonly done?: Moment;
-  /** Record number. */
+  /** Record number, or where print-out or photograph of this joint is kept. */
   readonly record?: string;
   readonly note?: Text;
+  /** What lies between the sheets of the flange against rust. */
+  readonly flange_coat?: 'weld-through primer' | 'factory coat left whole' | 'adhesive' | 'sealer' | 'bare';
 }
 
 /** Number, distance and kind of the joints as the cited page states them. It counts in place of the comparison with the factory’s row. */
@@ -1117,7 +1146,7 @@ export interface Operation {
   readonly control_units?: string;
   /** Length of the fire watch after the hot work. */
   readonly fire_watch?: Time;
-  /** Paint film thickness. Not judged yet. */
+  /** Thickness of the whole paint film as measured, before a radar the thickest place. */
   readonly film?: Length;
   /** Product used. */
   readonly material?: string;
@@ -1125,6 +1154,16 @@ export interface Operation {
   readonly done?: Moment;
   readonly by?: Person;
   readonly note?: Text;
+  /** Thickest film that the cited page lets be before a radar. */
+  readonly film_limit?: Length;
+  /** Place in the maker’s document that sets the limit for paint or filler before a sensor. */
+  readonly film_cite?: Cites;
+  /** Plate, patch or sleeve that the factory did not put there; what the procedure draws is none. */
+  readonly added_metal?: string;
+  /** Place in the maker’s document that asks for that plate, patch or sleeve. */
+  readonly added_metal_cite?: Cites;
+  /** Bolts and nuts of what steers, carries a wheel or holds a person. */
+  readonly fasteners?: OperationFasteners;
 }
 
 /** Limit that the cited page sets for this heat. */
@@ -1134,6 +1173,16 @@ export interface OperationLimit {
   /** Number of heatings allowed. */
   readonly times?: number;
   readonly cite?: Cites;
+}
+
+/** Bolts and nuts of what steers, carries a wheel or holds a person. */
+export interface OperationFasteners {
+  /** What becomes of those that the maker lets be used once only. */
+  readonly one_time?: 'renewed' | 'none' | 'used again';
+  /** Place in the maker’s document that lists torque and which are used once. */
+  readonly cite?: Cites;
+  /** Day, or day and time, on which they were tightened to torque. */
+  readonly tightened?: Moment;
 }
 
 /** One part of the vehicle, with what is proposed for it. */
@@ -1182,6 +1231,8 @@ export interface Part {
   /** What is proposed for the part, in order. */
   readonly operations?: readonly Operation[];
   readonly note?: Text;
+  /** Whether a radar looks through this part. */
+  readonly radar_behind?: boolean;
 }
 
 /** Where grade or strength was read. */
@@ -1211,6 +1262,10 @@ export interface PartDonor {
   readonly at_this_part?: 'sound' | 'damaged' | 'not yet seen';
   /** Maker’s statement that such a part may be used. */
   readonly cite?: Cites;
+  /** How the part came off the donor. */
+  readonly taken_off?: 'unbolted' | 'drilled out at the factory joints' | 'cut out beyond the factory joints' | 'cut out with a flame';
+  /** Whether the donor stood in water. */
+  readonly flooded?: boolean;
 }
 
 /** What was found on the part. */
@@ -1224,6 +1279,10 @@ export interface PartDamage {
   readonly extent?: string;
   /** Place that says the damage may stay. */
   readonly tolerable_by?: Cites;
+  /** Of a bend: whether it is sharp, over a short radius; such a bend is a kink. False where it runs smoothly between straight lengths. */
+  readonly short_radius?: boolean;
+  /** Whether a line, crease, corner or crack is left after straightening. */
+  readonly line_left?: boolean;
 }
 
 /** An opening: door or windscreen. */
@@ -1258,6 +1317,8 @@ export interface Scan {
   readonly tool?: string;
   /** Codes found. */
   readonly codes?: readonly ScanCodesItem[];
+  /** Why the codes cannot be read, where that is so: the vehicle takes no current, or has no diagnostic access. */
+  readonly not_possible?: string;
 }
 
 /** One fault code. */

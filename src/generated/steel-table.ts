@@ -141,10 +141,10 @@ DD14|EN 10111:2008|mild|170|290||380|as_delivered|seen|||
 27MnCrB5-2|EN 10083-3:2006|quenched_tempered_boron|800||1000|1250|hardened|memory|||
 33MnCrB5-2|EN 10083-3:2006|quenched_tempered_boron|850||1050|1300|hardened|memory|||
 39MnCrB6-2|EN 10083-3:2006|quenched_tempered_boron|900||1100|1350|hardened|memory|||
-CR1500T-MB|VDA 239-500|press_hardening|||||hardened|seen|||
-CR1900T-MB|VDA 239-500|press_hardening|||||hardened|seen|||
-CR1500T-PS|VDA 239-500|press_hardening|||||hardened|seen|||
-CR1500T-MS|VDA 239-500|press_hardening|||||hardened|seen|||
+CR1500T-MB|VDA 239-500|press_hardening|||||hardened|seen||1500|
+CR1900T-MB|VDA 239-500|press_hardening|||||hardened|seen||1900|
+CR1500T-PS|VDA 239-500|press_hardening|||||hardened|seen||1500|
+CR1500T-MS|VDA 239-500|press_hardening|||||hardened|seen||1500|
 HC340/460HS|GB/T 34566 style name:2017|press_hardening|340|460|460|600|hardened|seen|||
 HC370/550HS|GB/T 34566 style name:2017|press_hardening|370|550|550|750|hardened|seen|||
 HC800/1000HS|GB/T 34566 style name:2017|press_hardening|800|1100|1000|1300|hardened|seen|||

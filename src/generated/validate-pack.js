@@ -687,7 +687,7 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
   return validate77.errors = vErrors, errors === 0;
 }
 validate77.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, windows: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/window" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, tolerances: { type: "array", minItems: 1, maxItems: 10, items: { $ref: "#/$defs/tolerance" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
+var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, windows: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/window" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, tolerances: { type: "array", minItems: 1, maxItems: 10, items: { $ref: "#/$defs/tolerance" } }, triggers: { type: "array", minItems: 1, maxItems: 300, items: { $ref: "#/$defs/trigger" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
 function validate88(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate88.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "entry" || data === "identity" || data === "citation" || data === "provision" || data === "damage" || data === "material" || data === "section" || data === "butt-weld" || data === "heat" || data === "straighten" || data === "joint" || data === "weld-setup" || data === "adhesive" || data === "aluminium" || data === "mixed-metal" || data === "make-safe" || data === "high-voltage" || data === "restraints" || data === "measure" || data === "alignment" || data === "corrosion" || data === "bake" || data === "calibration" || data === "scan" || data === "record" || data === "sign-off" || data === "deviation")) {
@@ -2039,9 +2039,270 @@ function validate162(data, { instancePath = "", parentData, parentDataProperty, 
   return validate162.errors = vErrors, errors === 0;
 }
 validate162.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema51 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { $ref: "#/$defs/vins" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, grade: { type: "string", minLength: 1, maxLength: 100 }, strength: { type: "string", minLength: 1, maxLength: 60 }, class: { type: "string", minLength: 1, maxLength: 60 }, thickness: { type: "string", minLength: 1, maxLength: 60 }, one_piece: { type: "boolean" }, under: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 } } };
+var schema51 = { type: "object", additionalProperties: !1, required: ["asks_for", "source"], properties: { asks_for: { enum: ["scan after the repair", "wheel alignment", "sensor calibration", "restraint completion", "road test"] }, sensor: { type: "array", minItems: 1, maxItems: 10, items: { type: "string", minLength: 1, maxLength: 60 } }, kinds: { type: "array", minItems: 1, maxItems: 60, items: { type: "string", minLength: 1, maxLength: 60 } }, named: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, unless_named: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, holds: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, was: { type: "array", minItems: 1, maxItems: 4, items: { enum: ["hit", "worked on", "taken off", "painted"] } }, work: { type: "array", minItems: 1, maxItems: 6, items: { enum: ["electric welding", "structural work", "restraint unit off", "restraint unit deployed", "high voltage isolated", "wheels aligned"] } }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
 function validate168(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate168.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.asks_for === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "asks_for" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.source === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!func1.call(schema51.properties, key0)) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    if (data.asks_for !== void 0) {
+      let data0 = data.asks_for;
+      if (!(data0 === "scan after the repair" || data0 === "wheel alignment" || data0 === "sensor calibration" || data0 === "restraint completion" || data0 === "road test")) {
+        let err3 = { instancePath: instancePath + "/asks_for", schemaPath: "#/properties/asks_for/enum", keyword: "enum", params: { allowedValues: schema51.properties.asks_for.enum } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    }
+    if (data.sensor !== void 0) {
+      let data1 = data.sensor;
+      if (Array.isArray(data1)) {
+        if (data1.length > 10) {
+          let err4 = { instancePath: instancePath + "/sensor", schemaPath: "#/properties/sensor/maxItems", keyword: "maxItems", params: { limit: 10 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        if (data1.length < 1) {
+          let err5 = { instancePath: instancePath + "/sensor", schemaPath: "#/properties/sensor/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+        let len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data2 = data1[i0];
+          if (typeof data2 == "string") {
+            if (func2(data2) > 60) {
+              let err6 = { instancePath: instancePath + "/sensor/" + i0, schemaPath: "#/properties/sensor/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+            }
+            if (func2(data2) < 1) {
+              let err7 = { instancePath: instancePath + "/sensor/" + i0, schemaPath: "#/properties/sensor/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+            }
+          } else {
+            let err8 = { instancePath: instancePath + "/sensor/" + i0, schemaPath: "#/properties/sensor/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+          }
+        }
+      } else {
+        let err9 = { instancePath: instancePath + "/sensor", schemaPath: "#/properties/sensor/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+    if (data.kinds !== void 0) {
+      let data3 = data.kinds;
+      if (Array.isArray(data3)) {
+        if (data3.length > 60) {
+          let err10 = { instancePath: instancePath + "/kinds", schemaPath: "#/properties/kinds/maxItems", keyword: "maxItems", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+        }
+        if (data3.length < 1) {
+          let err11 = { instancePath: instancePath + "/kinds", schemaPath: "#/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+        let len1 = data3.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          let data4 = data3[i1];
+          if (typeof data4 == "string") {
+            if (func2(data4) > 60) {
+              let err12 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/properties/kinds/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+            }
+            if (func2(data4) < 1) {
+              let err13 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/properties/kinds/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+            }
+          } else {
+            let err14 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/properties/kinds/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+          }
+        }
+      } else {
+        let err15 = { instancePath: instancePath + "/kinds", schemaPath: "#/properties/kinds/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+      }
+    }
+    if (data.named !== void 0) {
+      let data5 = data.named;
+      if (Array.isArray(data5)) {
+        if (data5.length > 20) {
+          let err16 = { instancePath: instancePath + "/named", schemaPath: "#/properties/named/maxItems", keyword: "maxItems", params: { limit: 20 } };
+          vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+        }
+        if (data5.length < 1) {
+          let err17 = { instancePath: instancePath + "/named", schemaPath: "#/properties/named/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+        }
+        let len2 = data5.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          let data6 = data5[i2];
+          if (typeof data6 == "string") {
+            if (func2(data6) > 60) {
+              let err18 = { instancePath: instancePath + "/named/" + i2, schemaPath: "#/properties/named/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+            }
+            if (func2(data6) < 1) {
+              let err19 = { instancePath: instancePath + "/named/" + i2, schemaPath: "#/properties/named/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+            }
+          } else {
+            let err20 = { instancePath: instancePath + "/named/" + i2, schemaPath: "#/properties/named/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+          }
+        }
+      } else {
+        let err21 = { instancePath: instancePath + "/named", schemaPath: "#/properties/named/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+      }
+    }
+    if (data.unless_named !== void 0) {
+      let data7 = data.unless_named;
+      if (Array.isArray(data7)) {
+        if (data7.length > 20) {
+          let err22 = { instancePath: instancePath + "/unless_named", schemaPath: "#/properties/unless_named/maxItems", keyword: "maxItems", params: { limit: 20 } };
+          vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+        }
+        if (data7.length < 1) {
+          let err23 = { instancePath: instancePath + "/unless_named", schemaPath: "#/properties/unless_named/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        }
+        let len3 = data7.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          let data8 = data7[i3];
+          if (typeof data8 == "string") {
+            if (func2(data8) > 60) {
+              let err24 = { instancePath: instancePath + "/unless_named/" + i3, schemaPath: "#/properties/unless_named/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+            }
+            if (func2(data8) < 1) {
+              let err25 = { instancePath: instancePath + "/unless_named/" + i3, schemaPath: "#/properties/unless_named/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+            }
+          } else {
+            let err26 = { instancePath: instancePath + "/unless_named/" + i3, schemaPath: "#/properties/unless_named/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+          }
+        }
+      } else {
+        let err27 = { instancePath: instancePath + "/unless_named", schemaPath: "#/properties/unless_named/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+      }
+    }
+    if (data.holds !== void 0) {
+      let data9 = data.holds;
+      if (Array.isArray(data9)) {
+        if (data9.length > 20) {
+          let err28 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/maxItems", keyword: "maxItems", params: { limit: 20 } };
+          vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+        }
+        if (data9.length < 1) {
+          let err29 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+        }
+        let len4 = data9.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          let data10 = data9[i4];
+          if (typeof data10 == "string") {
+            if (func2(data10) > 60) {
+              let err30 = { instancePath: instancePath + "/holds/" + i4, schemaPath: "#/properties/holds/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+            }
+            if (func2(data10) < 1) {
+              let err31 = { instancePath: instancePath + "/holds/" + i4, schemaPath: "#/properties/holds/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+            }
+          } else {
+            let err32 = { instancePath: instancePath + "/holds/" + i4, schemaPath: "#/properties/holds/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+          }
+        }
+      } else {
+        let err33 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+      }
+    }
+    if (data.was !== void 0) {
+      let data11 = data.was;
+      if (Array.isArray(data11)) {
+        if (data11.length > 4) {
+          let err34 = { instancePath: instancePath + "/was", schemaPath: "#/properties/was/maxItems", keyword: "maxItems", params: { limit: 4 } };
+          vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+        }
+        if (data11.length < 1) {
+          let err35 = { instancePath: instancePath + "/was", schemaPath: "#/properties/was/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+        }
+        let len5 = data11.length;
+        for (let i5 = 0; i5 < len5; i5++) {
+          let data12 = data11[i5];
+          if (!(data12 === "hit" || data12 === "worked on" || data12 === "taken off" || data12 === "painted")) {
+            let err36 = { instancePath: instancePath + "/was/" + i5, schemaPath: "#/properties/was/items/enum", keyword: "enum", params: { allowedValues: schema51.properties.was.items.enum } };
+            vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+          }
+        }
+      } else {
+        let err37 = { instancePath: instancePath + "/was", schemaPath: "#/properties/was/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+      }
+    }
+    if (data.work !== void 0) {
+      let data13 = data.work;
+      if (Array.isArray(data13)) {
+        if (data13.length > 6) {
+          let err38 = { instancePath: instancePath + "/work", schemaPath: "#/properties/work/maxItems", keyword: "maxItems", params: { limit: 6 } };
+          vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+        }
+        if (data13.length < 1) {
+          let err39 = { instancePath: instancePath + "/work", schemaPath: "#/properties/work/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+        }
+        let len6 = data13.length;
+        for (let i6 = 0; i6 < len6; i6++) {
+          let data14 = data13[i6];
+          if (!(data14 === "electric welding" || data14 === "structural work" || data14 === "restraint unit off" || data14 === "restraint unit deployed" || data14 === "high voltage isolated" || data14 === "wheels aligned")) {
+            let err40 = { instancePath: instancePath + "/work/" + i6, schemaPath: "#/properties/work/items/enum", keyword: "enum", params: { allowedValues: schema51.properties.work.items.enum } };
+            vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+          }
+        }
+      } else {
+        let err41 = { instancePath: instancePath + "/work", schemaPath: "#/properties/work/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+      }
+    }
+    if (data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data16 = data.note;
+      if (typeof data16 == "string") {
+        if (func2(data16) > 1e3) {
+          let err42 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+        }
+        if (func2(data16) < 1) {
+          let err43 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+        }
+      } else {
+        let err44 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+      }
+    }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
+  } else {
+    let err45 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+  }
+  return validate168.errors = vErrors, errors === 0;
+}
+validate168.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema52 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { $ref: "#/$defs/vins" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, grade: { type: "string", minLength: 1, maxLength: 100 }, strength: { type: "string", minLength: 1, maxLength: 60 }, class: { type: "string", minLength: 1, maxLength: 60 }, thickness: { type: "string", minLength: 1, maxLength: 60 }, one_piece: { type: "boolean" }, under: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 } } };
+function validate173(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate173.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -2056,7 +2317,7 @@ function validate168(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func1.call(schema51.properties, key0)) {
+      if (!func1.call(schema52.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -2311,11 +2572,11 @@ function validate168(data, { instancePath = "", parentData, parentDataProperty, 
     let err50 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
   }
-  return validate168.errors = vErrors, errors === 0;
+  return validate173.errors = vErrors, errors === 0;
 }
-validate168.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
+validate173.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate179(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate179.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.document === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "document" } };
@@ -2431,12 +2692,12 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
     let err21 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
   }
-  return validate174.errors = vErrors, errors === 0;
+  return validate179.errors = vErrors, errors === 0;
 }
-validate174.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema53 = { type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { $ref: "#/$defs/name" }, to: { enum: ["hold", "stop"] }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, why: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
-function validate178(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate178.evaluated;
+validate179.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema54 = { type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { $ref: "#/$defs/name" }, to: { enum: ["hold", "stop"] }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, why: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
+function validate183(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate183.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" } };
@@ -2462,7 +2723,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.rule !== void 0 && (validate54(data.rule, { instancePath: instancePath + "/rule", parentData: data, parentDataProperty: "rule", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.to !== void 0) {
       let data1 = data.to;
       if (!(data1 === "hold" || data1 === "stop")) {
-        let err5 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/enum", keyword: "enum", params: { allowedValues: schema53.properties.to.enum } };
+        let err5 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/enum", keyword: "enum", params: { allowedValues: schema54.properties.to.enum } };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -2487,9 +2748,9 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate178.errors = vErrors, errors === 0;
+  return validate183.errors = vErrors, errors === 0;
 }
-validate178.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate183.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2635,66 +2896,85 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.parts !== void 0) {
-      let data15 = data.parts;
+    if (data.triggers !== void 0) {
+      let data15 = data.triggers;
       if (Array.isArray(data15)) {
-        if (data15.length > 1e3) {
-          let err23 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+        if (data15.length > 300) {
+          let err23 = { instancePath: instancePath + "/triggers", schemaPath: "#/properties/triggers/maxItems", keyword: "maxItems", params: { limit: 300 } };
           vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
         }
         if (data15.length < 1) {
-          let err24 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err24 = { instancePath: instancePath + "/triggers", schemaPath: "#/properties/triggers/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
         }
         let len7 = data15.length;
         for (let i7 = 0; i7 < len7; i7++)
-          validate168(data15[i7], { instancePath: instancePath + "/parts/" + i7, parentData: data15, parentDataProperty: i7, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length);
+          validate168(data15[i7], { instancePath: instancePath + "/triggers/" + i7, parentData: data15, parentDataProperty: i7, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length);
       } else {
-        let err25 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        let err25 = { instancePath: instancePath + "/triggers", schemaPath: "#/properties/triggers/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
-    if (data.documents !== void 0) {
-      let data17 = data.documents;
+    if (data.parts !== void 0) {
+      let data17 = data.parts;
       if (Array.isArray(data17)) {
         if (data17.length > 1e3) {
-          let err26 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          let err26 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
         }
         if (data17.length < 1) {
-          let err27 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err27 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
         }
         let len8 = data17.length;
         for (let i8 = 0; i8 < len8; i8++)
-          validate174(data17[i8], { instancePath: instancePath + "/documents/" + i8, parentData: data17, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length);
+          validate173(data17[i8], { instancePath: instancePath + "/parts/" + i8, parentData: data17, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate173.errors : vErrors.concat(validate173.errors), errors = vErrors.length);
       } else {
-        let err28 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
+        let err28 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
     }
-    if (data.raises !== void 0) {
-      let data19 = data.raises;
+    if (data.documents !== void 0) {
+      let data19 = data.documents;
       if (Array.isArray(data19)) {
-        if (data19.length > 200) {
-          let err29 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/maxItems", keyword: "maxItems", params: { limit: 200 } };
+        if (data19.length > 1e3) {
+          let err29 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
         }
         if (data19.length < 1) {
-          let err30 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err30 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
         let len9 = data19.length;
         for (let i9 = 0; i9 < len9; i9++)
-          validate178(data19[i9], { instancePath: instancePath + "/raises/" + i9, parentData: data19, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length);
+          validate179(data19[i9], { instancePath: instancePath + "/documents/" + i9, parentData: data19, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length);
       } else {
-        let err31 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
+        let err31 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
+    if (data.raises !== void 0) {
+      let data21 = data.raises;
+      if (Array.isArray(data21)) {
+        if (data21.length > 200) {
+          let err32 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+        }
+        if (data21.length < 1) {
+          let err33 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+        }
+        let len10 = data21.length;
+        for (let i10 = 0; i10 < len10; i10++)
+          validate183(data21[i10], { instancePath: instancePath + "/raises/" + i10, parentData: data21, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length);
+      } else {
+        let err34 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+      }
+    }
   } else {
-    let err32 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+    let err35 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
   }
   return validate84.errors = vErrors, errors === 0;
 }

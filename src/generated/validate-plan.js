@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, checked_with: { type: "object", additionalProperties: !1, properties: { planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, rules: { type: "array", maxItems: 20, items: { type: "string", maxLength: 80 } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -505,8 +505,8 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
 }
 validate96.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats10 = formats.length;
-function validate108(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate108.evaluated;
+function validate110(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate110.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -520,12 +520,12 @@ function validate108(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate108.errors = vErrors, errors === 0;
+  return validate110.errors = vErrors, errors === 0;
 }
-validate108.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate110.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats12 = formats["signed-voltage"];
-function validate122(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate122.evaluated;
+function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -539,51 +539,51 @@ function validate122(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate122.errors = vErrors, errors === 0;
+  return validate126.errors = vErrors, errors === 0;
 }
-validate122.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate126.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema35 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
-function validate130(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate130.evaluated;
+function validate134(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate134.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema35.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate130.errors = vErrors, errors === 0;
+  return validate134.errors = vErrors, errors === 0;
 }
-validate130.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate134.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema36 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
-function validate132(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate132.evaluated;
+function validate136(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate136.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema36.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate132.errors = vErrors, errors === 0;
+  return validate136.errors = vErrors, errors === 0;
 }
-validate132.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema37 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" } } }, schema38 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
-function validate144(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate144.evaluated;
+validate136.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema37 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema38 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
+function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema38.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate144.errors = vErrors, errors === 0;
+  return validate148.errors = vErrors, errors === 0;
 }
-validate144.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate148.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema39 = { enum: ["left", "right", "both", "centre"] };
-function validate146(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate146.evaluated;
+function validate150(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate150.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema39.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate146.errors = vErrors, errors === 0;
+  return validate150.errors = vErrors, errors === 0;
 }
-validate146.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate155(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate155.evaluated;
+validate150.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate159(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate159.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -593,12 +593,12 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate155.errors = vErrors, errors === 0;
+  return validate159.errors = vErrors, errors === 0;
 }
-validate155.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate159.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats14 = formats.stress;
-function validate157(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate157.evaluated;
+function validate161(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate161.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -612,21 +612,21 @@ function validate157(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate157.errors = vErrors, errors === 0;
+  return validate161.errors = vErrors, errors === 0;
 }
-validate157.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate161.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema42 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
-function validate159(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate159.evaluated;
+function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema42.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate159.errors = vErrors, errors === 0;
+  return validate163.errors = vErrors, errors === 0;
 }
-validate159.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
+validate163.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate167(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate167.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "grade" || key0 === "strength" || key0 === "class" || key0 === "thickness")) {
@@ -645,37 +645,37 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    data.grade !== void 0 && (validate155(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate155.errors : vErrors.concat(validate155.errors), errors = vErrors.length)), data.strength !== void 0 && (validate157(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate157.errors : vErrors.concat(validate157.errors), errors = vErrors.length)), data.class !== void 0 && (validate159(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate108(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length));
+    data.grade !== void 0 && (validate159(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.strength !== void 0 && (validate161(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.class !== void 0 && (validate163(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate110(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate163.errors = vErrors, errors === 0;
+  return validate167.errors = vErrors, errors === 0;
 }
-validate163.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate167.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema44 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
-function validate170(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate170.evaluated;
+function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema44.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate170.errors = vErrors, errors === 0;
+  return validate174.errors = vErrors, errors === 0;
 }
-validate170.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema45 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, schema46 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
-function validate176(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate176.evaluated;
+validate174.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema45 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, schema46 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
+function validate180(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate180.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema46.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate176.errors = vErrors, errors === 0;
+  return validate180.errors = vErrors, errors === 0;
 }
-validate176.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate180.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats16 = formats.temperature;
-function validate179(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate179.evaluated;
+function validate183(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate183.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -689,12 +689,12 @@ function validate179(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate179.errors = vErrors, errors === 0;
+  return validate183.errors = vErrors, errors === 0;
 }
-validate179.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate183.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema48 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
-function validate182(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate182.evaluated;
+function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate186.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "means" || key0 === "place" || key0 === "calibration_due")) {
@@ -725,12 +725,12 @@ function validate182(data, { instancePath = "", parentData, parentDataProperty, 
     let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate182.errors = vErrors, errors === 0;
+  return validate186.errors = vErrors, errors === 0;
 }
-validate182.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate186.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats18 = formats["free-end"];
-function validate185(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate185.evaluated;
+function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -744,22 +744,22 @@ function validate185(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate185.errors = vErrors, errors === 0;
+  return validate189.errors = vErrors, errors === 0;
 }
-validate185.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate189.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema50 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema51 = { enum: ["same sheet", "joined", "through air"] };
-function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
+function validate199(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate199.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema51.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate195.errors = vErrors, errors === 0;
+  return validate199.errors = vErrors, errors === 0;
 }
-validate195.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate199.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats20 = formats.mass;
-function validate207(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate207.evaluated;
+function validate211(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -773,18 +773,18 @@ function validate207(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate207.errors = vErrors, errors === 0;
+  return validate211.errors = vErrors, errors === 0;
 }
-validate207.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate191(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate191.evaluated;
+validate211.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema50.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate130(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate130.errors : vErrors.concat(validate130.errors), errors = vErrors.length)), data.distance !== void 0 && (validate108(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.path !== void 0 && (validate195(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate132(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate132.errors : vErrors.concat(validate132.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate179(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.lap !== void 0) {
+    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate134(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate134.errors : vErrors.concat(validate134.errors), errors = vErrors.length)), data.distance !== void 0 && (validate110(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.path !== void 0 && (validate199(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate199.errors : vErrors.concat(validate199.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate136(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate183(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.lap !== void 0) {
       let data7 = data.lap;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -792,7 +792,7 @@ function validate191(data, { instancePath = "", parentData, parentDataProperty, 
             let err1 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
-        data7.length !== void 0 && (validate108(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate108(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate108(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate108(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length));
+        data7.length !== void 0 && (validate110(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate110(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate110(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate110(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
       } else {
         let err2 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -813,7 +813,7 @@ function validate191(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
-        if (data12.distance !== void 0 && (validate108(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data12.width !== void 0 && (validate108(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data12.length !== void 0 && (validate108(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data12.water !== void 0 && (validate207(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate108(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data12.held !== void 0) {
+        if (data12.distance !== void 0 && (validate110(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.width !== void 0 && (validate110(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.length !== void 0 && (validate110(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.water !== void 0 && (validate211(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate211.errors : vErrors.concat(validate211.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate110(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.held !== void 0) {
           let data19 = data12.held;
           if (!(data19 === "clamped" || data19 === "laid on")) {
             let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema50.properties.sink.properties.held.enum } };
@@ -830,7 +830,7 @@ function validate191(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.watched_by !== void 0 && (validate182(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length)), data.reading !== void 0 && (validate179(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.watched_by !== void 0 && (validate186(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.reading !== void 0 && (validate183(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.name !== void 0) {
       let data24 = data.name;
       if (typeof data24 == "string") {
         if (func2(data24) > 200) {
@@ -846,22 +846,22 @@ function validate191(data, { instancePath = "", parentData, parentDataProperty, 
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate191.errors = vErrors, errors === 0;
+  return validate195.errors = vErrors, errors === 0;
 }
-validate191.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema53 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } }, schema54 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
-function validate218(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate218.evaluated;
+validate195.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema53 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, schema54 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
+function validate222(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate222.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "resistance spot" || data === "projection weld" || data === "plug weld" || data === "arc seam" || data === "arc stitch" || data === "aluminium arc" || data === "arc braze" || data === "TIG seam" || data === "laser seam" || data === "adhesive" || data === "adhesive and spot" || data === "adhesive and rivet" || data === "self-piercing rivet" || data === "blind rivet" || data === "solid rivet" || data === "flow-drill screw" || data === "clinch" || data === "hem" || data === "bolt")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema54.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate218.errors = vErrors, errors === 0;
+  return validate222.errors = vErrors, errors === 0;
 }
-validate218.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate222.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats22 = formats.force;
-function validate246(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate246.evaluated;
+function validate250(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate250.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -875,12 +875,12 @@ function validate246(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate246.errors = vErrors, errors === 0;
+  return validate250.errors = vErrors, errors === 0;
 }
-validate246.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate250.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats24 = formats.current;
-function validate248(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate248.evaluated;
+function validate252(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate252.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -894,12 +894,12 @@ function validate248(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate248.errors = vErrors, errors === 0;
+  return validate252.errors = vErrors, errors === 0;
 }
-validate248.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate252.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats26 = formats.voltage;
-function validate250(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate250.evaluated;
+function validate254(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate254.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -913,12 +913,12 @@ function validate250(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate250.errors = vErrors, errors === 0;
+  return validate254.errors = vErrors, errors === 0;
 }
-validate250.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate254.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats28 = formats.speed;
-function validate256(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate256.evaluated;
+function validate260(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate260.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -932,12 +932,12 @@ function validate256(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate256.errors = vErrors, errors === 0;
+  return validate260.errors = vErrors, errors === 0;
 }
-validate256.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate260.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats30 = formats["energy-per-length"];
-function validate258(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate258.evaluated;
+function validate262(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate262.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -951,12 +951,12 @@ function validate258(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate258.errors = vErrors, errors === 0;
+  return validate262.errors = vErrors, errors === 0;
 }
-validate258.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate262.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats32 = formats.power;
-function validate260(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate260.evaluated;
+function validate264(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate264.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -970,29 +970,29 @@ function validate260(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate260.errors = vErrors, errors === 0;
+  return validate264.errors = vErrors, errors === 0;
 }
-validate260.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate264.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema62 = { enum: ["planned", "passed", "failed"] };
-function validate268(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate268.evaluated;
+function validate272(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate272.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema62.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate268.errors = vErrors, errors === 0;
+  return validate272.errors = vErrors, errors === 0;
 }
-validate268.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate272.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema63 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
-function validate270(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate270.evaluated;
+function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate274.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "same_setup" || key0 === "record")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate268(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate108(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.result !== void 0 && (validate272(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate110(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data3 = data.sheets;
       if (Array.isArray(data3)) {
         if (data3.length > 6) {
@@ -1001,7 +1001,7 @@ function validate270(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate163(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length);
+          validate167(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length);
       } else {
         let err2 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -1038,11 +1038,11 @@ function validate270(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate270.errors = vErrors, errors === 0;
+  return validate274.errors = vErrors, errors === 0;
 }
-validate270.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate267(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate267.evaluated;
+validate274.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate271(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate271.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1054,12 +1054,12 @@ function validate267(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate268(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors), errors = vErrors.length);
+    validate272(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate270(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate270.errors : vErrors.concat(validate270.errors), errors = vErrors.length);
+    validate274(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1069,18 +1069,18 @@ function validate267(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate267.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate271.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate267.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate216(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate216.evaluated;
+validate271.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate220(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate220.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema53.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate218(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate218.errors : vErrors.concat(validate218.errors), errors = vErrors.length)), data.form !== void 0) {
+    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate222(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate222.errors : vErrors.concat(validate222.errors), errors = vErrors.length)), data.form !== void 0) {
       let data2 = data.form;
       if (!(data2 === "lap" || data2 === "flange" || data2 === "butt with insert" || data2 === "open butt" || data2 === "hem")) {
         let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema53.properties.form.enum } };
@@ -1119,7 +1119,7 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.factory_method !== void 0 && (validate218(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate218.errors : vErrors.concat(validate218.errors), errors = vErrors.length)), data.count !== void 0) {
+    if (data.factory_method !== void 0 && (validate222(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate222.errors : vErrors.concat(validate222.errors), errors = vErrors.length)), data.count !== void 0) {
       let data7 = data.count;
       if (!(typeof data7 == "number" && !(data7 % 1) && !isNaN(data7) && isFinite(data7))) {
         let err7 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/type", keyword: "type", params: { type: "integer" } };
@@ -1153,7 +1153,7 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.nugget !== void 0 && (validate108(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate108(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate108(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate108(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.length !== void 0 && (validate108(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate108(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.pattern !== void 0) {
+    if (data.nugget !== void 0 && (validate110(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate110(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate110(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate110(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.length !== void 0 && (validate110(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate110(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.pattern !== void 0) {
       let data15 = data.pattern;
       if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
         for (let key1 in data15)
@@ -1178,7 +1178,7 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data15.pitch !== void 0 && (validate108(data15.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data15, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data15.method !== void 0 && (validate218(data15.method, { instancePath: instancePath + "/pattern/method", parentData: data15, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate218.errors : vErrors.concat(validate218.errors), errors = vErrors.length)), data15.nugget !== void 0 && (validate108(data15.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data15, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data15.edge !== void 0 && (validate108(data15.edge, { instancePath: instancePath + "/pattern/edge", parentData: data15, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data15.cite !== void 0 && (validate84(data15.cite, { instancePath: instancePath + "/pattern/cite", parentData: data15, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+        data15.pitch !== void 0 && (validate110(data15.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data15, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data15.method !== void 0 && (validate222(data15.method, { instancePath: instancePath + "/pattern/method", parentData: data15, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate222.errors : vErrors.concat(validate222.errors), errors = vErrors.length)), data15.nugget !== void 0 && (validate110(data15.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data15, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data15.edge !== void 0 && (validate110(data15.edge, { instancePath: instancePath + "/pattern/edge", parentData: data15, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data15.cite !== void 0 && (validate84(data15.cite, { instancePath: instancePath + "/pattern/cite", parentData: data15, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
       } else {
         let err17 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
@@ -1191,7 +1191,7 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.edge !== void 0 && (validate108(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.hole !== void 0 && (validate108(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.fastener !== void 0) {
+    if (data.edge !== void 0 && (validate110(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.hole !== void 0 && (validate110(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.fastener !== void 0) {
       let data25 = data.fastener;
       if (data25 && typeof data25 == "object" && !Array.isArray(data25)) {
         for (let key2 in data25)
@@ -1218,14 +1218,14 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
-        if (data25.diameter !== void 0 && (validate108(data25.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data25, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data25.head !== void 0) {
+        if (data25.diameter !== void 0 && (validate110(data25.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data25, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data25.head !== void 0) {
           let data29 = data25.head;
           if (!(data29 === "raised" || data29 === "countersunk")) {
             let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema53.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
-        if (data25.grip_from !== void 0 && (validate108(data25.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data25, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data25.grip_to !== void 0 && (validate108(data25.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data25, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data25.coating !== void 0) {
+        if (data25.grip_from !== void 0 && (validate110(data25.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data25, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data25.grip_to !== void 0 && (validate110(data25.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data25, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data25.coating !== void 0) {
           let data32 = data25.coating;
           if (typeof data32 == "string") {
             if (func2(data32) > 200) {
@@ -1257,13 +1257,13 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
             let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
-        data34.length_each_side !== void 0 && (validate108(data34.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data34, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data34.grade !== void 0 && (validate155(data34.grade, { instancePath: instancePath + "/insert/grade", parentData: data34, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate155.errors : vErrors.concat(validate155.errors), errors = vErrors.length)), data34.thickness !== void 0 && (validate108(data34.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data34, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length));
+        data34.length_each_side !== void 0 && (validate110(data34.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data34, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data34.grade !== void 0 && (validate159(data34.grade, { instancePath: instancePath + "/insert/grade", parentData: data34, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data34.thickness !== void 0 && (validate110(data34.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data34, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
       } else {
         let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
-    if (data.gap !== void 0 && (validate108(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.backing !== void 0) {
+    if (data.gap !== void 0 && (validate110(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.backing !== void 0) {
       let data39 = data.backing;
       if (typeof data39 == "string") {
         if (func2(data39) > 200) {
@@ -1416,7 +1416,7 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
-        if (data55.force !== void 0 && (validate246(data55.force, { instancePath: instancePath + "/settings/force", parentData: data55, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate246.errors : vErrors.concat(validate246.errors), errors = vErrors.length)), data55.current !== void 0 && (validate248(data55.current, { instancePath: instancePath + "/settings/current", parentData: data55, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate248.errors : vErrors.concat(validate248.errors), errors = vErrors.length)), data55.voltage !== void 0 && (validate250(data55.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data55, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate250.errors : vErrors.concat(validate250.errors), errors = vErrors.length)), data55.weld_time !== void 0 && (validate96(data55.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data55, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data55.tip !== void 0 && (validate108(data55.tip, { instancePath: instancePath + "/settings/tip", parentData: data55, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data55.most_force !== void 0 && (validate246(data55.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data55, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate246.errors : vErrors.concat(validate246.errors), errors = vErrors.length)), data55.most_current !== void 0 && (validate248(data55.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data55, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate248.errors : vErrors.concat(validate248.errors), errors = vErrors.length)), data55.travel_speed !== void 0 && (validate256(data55.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data55, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors), errors = vErrors.length)), data55.heat_input !== void 0 && (validate258(data55.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data55, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate258.errors : vErrors.concat(validate258.errors), errors = vErrors.length)), data55.power !== void 0 && (validate260(data55.power, { instancePath: instancePath + "/settings/power", parentData: data55, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate260.errors : vErrors.concat(validate260.errors), errors = vErrors.length)), data55.passes !== void 0) {
+        if (data55.force !== void 0 && (validate250(data55.force, { instancePath: instancePath + "/settings/force", parentData: data55, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate250.errors : vErrors.concat(validate250.errors), errors = vErrors.length)), data55.current !== void 0 && (validate252(data55.current, { instancePath: instancePath + "/settings/current", parentData: data55, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate252.errors : vErrors.concat(validate252.errors), errors = vErrors.length)), data55.voltage !== void 0 && (validate254(data55.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data55, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data55.weld_time !== void 0 && (validate96(data55.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data55, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data55.tip !== void 0 && (validate110(data55.tip, { instancePath: instancePath + "/settings/tip", parentData: data55, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data55.most_force !== void 0 && (validate250(data55.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data55, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate250.errors : vErrors.concat(validate250.errors), errors = vErrors.length)), data55.most_current !== void 0 && (validate252(data55.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data55, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate252.errors : vErrors.concat(validate252.errors), errors = vErrors.length)), data55.travel_speed !== void 0 && (validate260(data55.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data55, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate260.errors : vErrors.concat(validate260.errors), errors = vErrors.length)), data55.heat_input !== void 0 && (validate262(data55.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data55, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data55.power !== void 0 && (validate264(data55.power, { instancePath: instancePath + "/settings/power", parentData: data55, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data55.passes !== void 0) {
           let data68 = data55.passes;
           if (!(typeof data68 == "number" && !(data68 % 1) && !isNaN(data68) && isFinite(data68))) {
             let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
@@ -1433,7 +1433,7 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data55.interpass !== void 0 && (validate179(data55.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data55, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data55.stitch !== void 0 && (validate108(data55.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data55, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data55.pause !== void 0 && (validate96(data55.pause, { instancePath: instancePath + "/settings/pause", parentData: data55, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+        data55.interpass !== void 0 && (validate183(data55.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data55, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data55.stitch !== void 0 && (validate110(data55.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data55, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data55.pause !== void 0 && (validate96(data55.pause, { instancePath: instancePath + "/settings/pause", parentData: data55, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
       } else {
         let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
@@ -1455,7 +1455,7 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate267(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate267.errors : vErrors.concat(validate267.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
+    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate271(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate271.errors : vErrors.concat(validate271.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
       let data78 = data.record;
       if (typeof data78 == "string") {
         if (func2(data78) > 200) {
@@ -1467,23 +1467,29 @@ function validate216(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
-    data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+    if (data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
+      let data80 = data.flange_coat;
+      if (!(data80 === "weld-through primer" || data80 === "factory coat left whole" || data80 === "adhesive" || data80 === "sealer" || data80 === "bare")) {
+        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema53.properties.flange_coat.enum } };
+        vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+      }
+    }
   } else {
-    let err65 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+    let err66 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
   }
-  return validate216.errors = vErrors, errors === 0;
+  return validate220.errors = vErrors, errors === 0;
 }
-validate216.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
+validate220.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate178(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate178.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema45.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate66(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.do !== void 0 && (validate176(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors), errors = vErrors.length)), data.step !== void 0) {
+    if (data.id !== void 0 && (validate66(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.do !== void 0 && (validate180(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length)), data.step !== void 0) {
       let data2 = data.step;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
         let err1 = { instancePath: instancePath + "/step", schemaPath: "#/properties/step/type", keyword: "type", params: { type: "integer" } };
@@ -1599,7 +1605,7 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate179(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
+    if (data.temperature !== void 0 && (validate183(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
       let data15 = data.times;
       if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
         let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1616,14 +1622,14 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.measured_by !== void 0 && (validate182(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate185(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
+    if (data.measured_by !== void 0 && (validate186(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate189(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
       let data18 = data.cooled_faces;
       if (!(data18 === "both" || data18 === "one")) {
         let err23 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema45.properties.cooled_faces.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
-    if (data.starts_below !== void 0 && (validate179(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.cooling !== void 0) {
+    if (data.starts_below !== void 0 && (validate183(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.cooling !== void 0) {
       let data20 = data.cooling;
       if (!(data20 === "still air" || data20 === "fan" || data20 === "water" || data20 === "wet cloth")) {
         let err24 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema45.properties.cooling.enum } };
@@ -1638,7 +1644,7 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
             let err25 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
           }
-        if (data21.temperature !== void 0 && (validate179(data21.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data21, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data21.time !== void 0 && (validate96(data21.time, { instancePath: instancePath + "/limit/time", parentData: data21, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data21.times !== void 0) {
+        if (data21.temperature !== void 0 && (validate183(data21.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data21, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data21.time !== void 0 && (validate96(data21.time, { instancePath: instancePath + "/limit/time", parentData: data21, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data21.times !== void 0) {
           let data24 = data21.times;
           if (!(typeof data24 == "number" && !(data24 % 1) && !isNaN(data24) && isFinite(data24))) {
             let err26 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1674,20 +1680,20 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data27.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate191(data27[i1], { instancePath: instancePath + "/near/" + i1, parentData: data27, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate191.errors : vErrors.concat(validate191.errors), errors = vErrors.length);
+          validate195(data27[i1], { instancePath: instancePath + "/near/" + i1, parentData: data27, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length);
       } else {
         let err32 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
       }
     }
-    if (data.clear_within !== void 0 && (validate108(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.method !== void 0) {
+    if (data.clear_within !== void 0 && (validate110(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.method !== void 0) {
       let data30 = data.method;
       if (!(data30 === "cold" || data30 === "with heat")) {
         let err33 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema45.properties.method.enum } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
-    if (data.amount !== void 0 && (validate108(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.joints !== void 0) {
+    if (data.amount !== void 0 && (validate110(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.joints !== void 0) {
       let data32 = data.joints;
       if (Array.isArray(data32)) {
         if (data32.length > 200) {
@@ -1696,7 +1702,7 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data32.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate216(data32[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data32, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate216.errors : vErrors.concat(validate216.errors), errors = vErrors.length);
+          validate220(data32[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data32, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate220.errors : vErrors.concat(validate220.errors), errors = vErrors.length);
       } else {
         let err35 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
@@ -1726,7 +1732,7 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
       }
     }
-    if (data.fire_watch !== void 0 && (validate96(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.film !== void 0 && (validate108(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.material !== void 0) {
+    if (data.fire_watch !== void 0 && (validate96(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.film !== void 0 && (validate110(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.material !== void 0) {
       let data38 = data.material;
       if (typeof data38 == "string") {
         if (func2(data38) > 200) {
@@ -1738,16 +1744,48 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
       }
     }
-    data.planned !== void 0 && (validate79(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+    if (data.planned !== void 0 && (validate79(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate110(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate84(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.added_metal !== void 0) {
+      let data45 = data.added_metal;
+      if (typeof data45 == "string") {
+        if (func2(data45) > 400) {
+          let err42 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/maxLength", keyword: "maxLength", params: { limit: 400 } };
+          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+        }
+      } else {
+        let err43 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+      }
+    }
+    if (data.added_metal_cite !== void 0 && (validate84(data.added_metal_cite, { instancePath: instancePath + "/added_metal_cite", parentData: data, parentDataProperty: "added_metal_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.fasteners !== void 0) {
+      let data47 = data.fasteners;
+      if (data47 && typeof data47 == "object" && !Array.isArray(data47)) {
+        for (let key2 in data47)
+          if (!(key2 === "one_time" || key2 === "cite" || key2 === "tightened")) {
+            let err44 = { instancePath: instancePath + "/fasteners", schemaPath: "#/properties/fasteners/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
+            vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+          }
+        if (data47.one_time !== void 0) {
+          let data48 = data47.one_time;
+          if (!(data48 === "renewed" || data48 === "none" || data48 === "used again")) {
+            let err45 = { instancePath: instancePath + "/fasteners/one_time", schemaPath: "#/properties/fasteners/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema45.properties.fasteners.properties.one_time.enum } };
+            vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+          }
+        }
+        data47.cite !== void 0 && (validate84(data47.cite, { instancePath: instancePath + "/fasteners/cite", parentData: data47, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data47.tightened !== void 0 && (validate81(data47.tightened, { instancePath: instancePath + "/fasteners/tightened", parentData: data47, parentDataProperty: "tightened", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length));
+      } else {
+        let err46 = { instancePath: instancePath + "/fasteners", schemaPath: "#/properties/fasteners/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+      }
+    }
   } else {
-    let err42 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+    let err47 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
   }
-  return validate174.errors = vErrors, errors === 0;
+  return validate178.errors = vErrors, errors === 0;
 }
-validate174.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate142(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate142.evaluated;
+validate178.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate146(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate146.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema37.properties, key0)) {
@@ -1766,7 +1804,7 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    if (data.kind !== void 0 && (validate144(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate144.errors : vErrors.concat(validate144.errors), errors = vErrors.length)), data.side !== void 0 && (validate146(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
+    if (data.kind !== void 0 && (validate148(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length)), data.side !== void 0 && (validate150(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate150.errors : vErrors.concat(validate150.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
       let err3 = { instancePath: instancePath + "/structural", schemaPath: "#/properties/structural/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
@@ -1874,13 +1912,13 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data14.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate130(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate130.errors : vErrors.concat(validate130.errors), errors = vErrors.length);
+          validate134(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate134.errors : vErrors.concat(validate134.errors), errors = vErrors.length);
       } else {
         let err17 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    if (data.grade !== void 0 && (validate155(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate155.errors : vErrors.concat(validate155.errors), errors = vErrors.length)), data.strength !== void 0 && (validate157(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate157.errors : vErrors.concat(validate157.errors), errors = vErrors.length)), data.class !== void 0 && (validate159(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.grade_from !== void 0) {
+    if (data.grade !== void 0 && (validate159(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.strength !== void 0 && (validate161(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.class !== void 0 && (validate163(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.grade_from !== void 0) {
       let data19 = data.grade_from;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         for (let key1 in data19)
@@ -1912,7 +1950,7 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.thickness !== void 0 && (validate108(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.coating !== void 0) {
+    if (data.thickness !== void 0 && (validate110(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.coating !== void 0) {
       let data24 = data.coating;
       if (!(data24 === "none" || data24 === "zinc" || data24 === "zinc-iron" || data24 === "zinc-magnesium" || data24 === "zinc-aluminium" || data24 === "aluminium-zinc" || data24 === "aluminium-silicon" || data24 === "zinc-nickel")) {
         let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema37.properties.coating.enum } };
@@ -1928,7 +1966,7 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data25.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate163(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length);
+          validate167(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -1949,7 +1987,7 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
       let data29 = data.donor;
       if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
         for (let key2 in data29)
-          if (!(key2 === "vin" || key2 === "maker" || key2 === "model" || key2 === "body" || key2 === "model_year" || key2 === "damage" || key2 === "at_this_part" || key2 === "cite")) {
+          if (!func1.call(schema37.properties.donor.properties, key2)) {
             let err28 = { instancePath: instancePath + "/donor", schemaPath: "#/properties/donor/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
@@ -2037,86 +2075,106 @@ function validate142(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
           }
         }
-        data29.cite !== void 0 && (validate84(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+        if (data29.cite !== void 0 && (validate84(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data29.taken_off !== void 0) {
+          let data38 = data29.taken_off;
+          if (!(data38 === "unbolted" || data38 === "drilled out at the factory joints" || data38 === "cut out beyond the factory joints" || data38 === "cut out with a flame")) {
+            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema37.properties.donor.properties.taken_off.enum } };
+            vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+          }
+        }
+        if (data29.flooded !== void 0 && typeof data29.flooded != "boolean") {
+          let err44 = { instancePath: instancePath + "/donor/flooded", schemaPath: "#/properties/donor/properties/flooded/type", keyword: "type", params: { type: "boolean" } };
+          vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+        }
       } else {
-        let err43 = { instancePath: instancePath + "/donor", schemaPath: "#/properties/donor/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+        let err45 = { instancePath: instancePath + "/donor", schemaPath: "#/properties/donor/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
     if (data.damage !== void 0) {
-      let data38 = data.damage;
-      if (data38 && typeof data38 == "object" && !Array.isArray(data38)) {
-        for (let key3 in data38)
-          if (!(key3 === "kind" || key3 === "kinds" || key3 === "found_by" || key3 === "extent" || key3 === "tolerable_by")) {
-            let err44 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
-            vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
-          }
-        if (data38.kind !== void 0 && (validate170(data38.kind, { instancePath: instancePath + "/damage/kind", parentData: data38, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length)), data38.kinds !== void 0) {
-          let data40 = data38.kinds;
-          if (Array.isArray(data40)) {
-            if (data40.length > 10) {
-              let err45 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/maxItems", keyword: "maxItems", params: { limit: 10 } };
-              vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
-            }
-            let len5 = data40.length;
-            for (let i5 = 0; i5 < len5; i5++)
-              validate170(data40[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data40, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length);
-          } else {
-            let err46 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
+      let data40 = data.damage;
+      if (data40 && typeof data40 == "object" && !Array.isArray(data40)) {
+        for (let key3 in data40)
+          if (!(key3 === "kind" || key3 === "kinds" || key3 === "found_by" || key3 === "extent" || key3 === "tolerable_by" || key3 === "short_radius" || key3 === "line_left")) {
+            let err46 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
-        }
-        if (data38.found_by !== void 0) {
-          let data42 = data38.found_by;
-          if (!(data42 === "seen" || data42 === "outer panel cut back" || data42 === "part removed" || data42 === "probe camera" || data42 === "measured" || data42 === "not looked at")) {
-            let err47 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema37.properties.damage.properties.found_by.enum } };
-            vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+        if (data40.kind !== void 0 && (validate174(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data40.kinds !== void 0) {
+          let data42 = data40.kinds;
+          if (Array.isArray(data42)) {
+            if (data42.length > 10) {
+              let err47 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/maxItems", keyword: "maxItems", params: { limit: 10 } };
+              vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+            }
+            let len5 = data42.length;
+            for (let i5 = 0; i5 < len5; i5++)
+              validate174(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length);
+          } else {
+            let err48 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
-        if (data38.extent !== void 0) {
-          let data43 = data38.extent;
-          if (typeof data43 == "string") {
-            if (func2(data43) > 400) {
-              let err48 = { instancePath: instancePath + "/damage/extent", schemaPath: "#/properties/damage/properties/extent/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
-            }
-          } else {
-            let err49 = { instancePath: instancePath + "/damage/extent", schemaPath: "#/properties/damage/properties/extent/type", keyword: "type", params: { type: "string" } };
+        if (data40.found_by !== void 0) {
+          let data44 = data40.found_by;
+          if (!(data44 === "seen" || data44 === "outer panel cut back" || data44 === "part removed" || data44 === "probe camera" || data44 === "measured" || data44 === "not looked at")) {
+            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema37.properties.damage.properties.found_by.enum } };
             vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
           }
         }
-        data38.tolerable_by !== void 0 && (validate84(data38.tolerable_by, { instancePath: instancePath + "/damage/tolerable_by", parentData: data38, parentDataProperty: "tolerable_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+        if (data40.extent !== void 0) {
+          let data45 = data40.extent;
+          if (typeof data45 == "string") {
+            if (func2(data45) > 400) {
+              let err50 = { instancePath: instancePath + "/damage/extent", schemaPath: "#/properties/damage/properties/extent/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+            }
+          } else {
+            let err51 = { instancePath: instancePath + "/damage/extent", schemaPath: "#/properties/damage/properties/extent/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+          }
+        }
+        if (data40.tolerable_by !== void 0 && (validate84(data40.tolerable_by, { instancePath: instancePath + "/damage/tolerable_by", parentData: data40, parentDataProperty: "tolerable_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data40.short_radius !== void 0 && typeof data40.short_radius != "boolean") {
+          let err52 = { instancePath: instancePath + "/damage/short_radius", schemaPath: "#/properties/damage/properties/short_radius/type", keyword: "type", params: { type: "boolean" } };
+          vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+        }
+        if (data40.line_left !== void 0 && typeof data40.line_left != "boolean") {
+          let err53 = { instancePath: instancePath + "/damage/line_left", schemaPath: "#/properties/damage/properties/line_left/type", keyword: "type", params: { type: "boolean" } };
+          vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+        }
       } else {
-        let err50 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+        let err54 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
       }
     }
     if (data.operations !== void 0) {
-      let data45 = data.operations;
-      if (Array.isArray(data45)) {
-        if (data45.length > 100) {
-          let err51 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/maxItems", keyword: "maxItems", params: { limit: 100 } };
-          vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+      let data49 = data.operations;
+      if (Array.isArray(data49)) {
+        if (data49.length > 100) {
+          let err55 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/maxItems", keyword: "maxItems", params: { limit: 100 } };
+          vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
         }
-        let len6 = data45.length;
+        let len6 = data49.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate174(data45[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data45, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length);
+          validate178(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length);
       } else {
-        let err52 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+        let err56 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
-    data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+    if (data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.radar_behind !== void 0 && typeof data.radar_behind != "boolean") {
+      let err57 = { instancePath: instancePath + "/radar_behind", schemaPath: "#/properties/radar_behind/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+    }
   } else {
-    let err53 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+    let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
-  return validate142.errors = vErrors, errors === 0;
+  return validate146.errors = vErrors, errors === 0;
 }
-validate142.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate146.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats34 = formats["signed-length"];
-function validate301(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate301.evaluated;
+function validate310(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate310.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2130,11 +2188,11 @@ function validate301(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate301.errors = vErrors, errors === 0;
+  return validate310.errors = vErrors, errors === 0;
 }
-validate301.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate300(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate300.evaluated;
+validate310.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate309(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate309.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2146,16 +2204,16 @@ function validate300(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate301(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate301.errors : vErrors.concat(validate301.errors), errors = vErrors.length);
+      validate310(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate310.errors : vErrors.concat(validate310.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate300.errors = vErrors, errors === 0;
+  return validate309.errors = vErrors, errors === 0;
 }
-validate300.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate308(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate308.evaluated;
+validate309.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate317(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate317.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2183,7 +2241,7 @@ function validate308(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate108(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length);
+          validate110(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
       } else {
         let err4 = { instancePath: instancePath + "/diagonals_before", schemaPath: "#/properties/diagonals_before/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
@@ -2198,7 +2256,7 @@ function validate308(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate108(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length);
+          validate110(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
       } else {
         let err6 = { instancePath: instancePath + "/diagonals_after", schemaPath: "#/properties/diagonals_after/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
@@ -2213,13 +2271,13 @@ function validate308(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate108(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length);
+          validate110(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
       } else {
         let err8 = { instancePath: instancePath + "/nominal", schemaPath: "#/properties/nominal/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
-    if (data.tolerance !== void 0 && (validate108(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate58(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.corners !== void 0) {
+    if (data.tolerance !== void 0 && (validate110(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate58(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.corners !== void 0) {
       let data9 = data.corners;
       if (Array.isArray(data9)) {
         if (data9.length > 4) {
@@ -2254,15 +2312,15 @@ function validate308(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate308.errors = vErrors, errors === 0;
+  return validate317.errors = vErrors, errors === 0;
 }
-validate308.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema67 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } } } };
-function validate350(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate350.evaluated;
+validate317.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema67 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
+function validate359(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate359.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes")) {
+      if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
@@ -2331,16 +2389,28 @@ function validate350(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
+    if (data.not_possible !== void 0) {
+      let data12 = data.not_possible;
+      if (typeof data12 == "string") {
+        if (func2(data12) > 400) {
+          let err11 = { instancePath: instancePath + "/not_possible", schemaPath: "#/properties/not_possible/maxLength", keyword: "maxLength", params: { limit: 400 } };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+      } else {
+        let err12 = { instancePath: instancePath + "/not_possible", schemaPath: "#/properties/not_possible/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+      }
+    }
   } else {
-    let err11 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+    let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate350.errors = vErrors, errors === 0;
+  return validate359.errors = vErrors, errors === 0;
 }
-validate350.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate359.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats36 = formats.insulation;
-function validate379(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate379.evaluated;
+function validate388(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate388.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2354,9 +2424,9 @@ function validate379(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate379.errors = vErrors, errors === 0;
+  return validate388.errors = vErrors, errors === 0;
 }
-validate379.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate388.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3046,1028 +3116,1113 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
               }
             }
+            if (data65.wiring !== void 0) {
+              let data86 = data65.wiring;
+              if (!(data86 === "untouched" || data86 === "section renewed" || data86 === "repaired with the maker\u2019s kit" || data86 === "spliced")) {
+                let err109 = { instancePath: instancePath + "/make_safe/restraints/wiring", schemaPath: "#/properties/make_safe/properties/restraints/properties/wiring/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.wiring.enum } };
+                vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+              }
+            }
+            if (data65.wiring_cite !== void 0 && (validate84(data65.wiring_cite, { instancePath: instancePath + "/make_safe/restraints/wiring_cite", parentData: data65, parentDataProperty: "wiring_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data65.control_unit !== void 0) {
+              let data88 = data65.control_unit;
+              if (!(data88 === "replaced" || data88 === "reset" || data88 === "kept")) {
+                let err110 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
+                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+              }
+            }
+            data65.control_unit_cite !== void 0 && (validate84(data65.control_unit_cite, { instancePath: instancePath + "/make_safe/restraints/control_unit_cite", parentData: data65, parentDataProperty: "control_unit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
           } else {
-            let err109 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+            let err111 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
           }
         }
         if (data52.high_voltage !== void 0) {
-          let data86 = data52.high_voltage;
-          if (data86 && typeof data86 == "object" && !Array.isArray(data86)) {
-            for (let key9 in data86)
+          let data90 = data52.high_voltage;
+          if (data90 && typeof data90 == "object" && !Array.isArray(data90)) {
+            for (let key9 in data90)
               if (!func1.call(schema19.properties.make_safe.properties.high_voltage.properties, key9)) {
-                let err110 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
-                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+                let err112 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
+                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
               }
-            if (data86.planned !== void 0 && (validate79(data86.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data86, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data86.done !== void 0 && (validate81(data86.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data86, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data86.by !== void 0 && (validate56(data86.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data86, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data86.cite !== void 0 && (validate84(data86.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data86, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data86.note !== void 0 && (validate58(data86.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data86, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data86.battery_condition !== void 0) {
-              let data92 = data86.battery_condition;
-              if (!(data92 === "sound" || data92 === "hit" || data92 === "leaking" || data92 === "hot" || data92 === "isolation fault" || data92 === "not yet seen")) {
-                let err111 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
-                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+            if (data90.planned !== void 0 && (validate79(data90.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data90, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data90.done !== void 0 && (validate81(data90.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data90, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data90.by !== void 0 && (validate56(data90.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data90, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data90.cite !== void 0 && (validate84(data90.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data90, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data90.note !== void 0 && (validate58(data90.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data90, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data90.battery_condition !== void 0) {
+              let data96 = data90.battery_condition;
+              if (!(data96 === "sound" || data96 === "hit" || data96 === "leaking" || data96 === "hot" || data96 === "isolation fault" || data96 === "not yet seen")) {
+                let err113 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
+                vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
               }
             }
-            if (data86.quarantine !== void 0) {
-              let data93 = data86.quarantine;
-              if (data93 && typeof data93 == "object" && !Array.isArray(data93)) {
-                for (let key10 in data93)
+            if (data90.quarantine !== void 0) {
+              let data97 = data90.quarantine;
+              if (data97 && typeof data97 == "object" && !Array.isArray(data97)) {
+                for (let key10 in data97)
                   if (!(key10 === "place" || key10 === "distance" || key10 === "watch")) {
-                    let err112 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
-                    vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
-                  }
-                if (data93.place !== void 0) {
-                  let data94 = data93.place;
-                  if (typeof data94 == "string") {
-                    if (func2(data94) > 200) {
-                      let err113 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
-                    }
-                  } else {
-                    let err114 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
+                    let err114 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
                     vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
                   }
-                }
-                data93.distance !== void 0 && (validate108(data93.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data93, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data93.watch !== void 0 && (validate96(data93.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data93, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
-              } else {
-                let err115 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
-              }
-            }
-            if (data86.person !== void 0 && (validate56(data86.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data86, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data86.isolation !== void 0) {
-              let data98 = data86.isolation;
-              if (data98 && typeof data98 == "object" && !Array.isArray(data98)) {
-                for (let key11 in data98)
-                  if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock")) {
-                    let err116 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
-                    vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
-                  }
-                if (data98.planned !== void 0 && (validate79(data98.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data98, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data98.done !== void 0 && (validate81(data98.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data98, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data98.by !== void 0 && (validate56(data98.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data98, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data98.cite !== void 0 && (validate84(data98.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data98, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data98.note !== void 0 && (validate58(data98.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data98, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data98.lock !== void 0) {
-                  let data104 = data98.lock;
-                  if (typeof data104 == "string") {
-                    if (func2(data104) > 200) {
-                      let err117 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
+                if (data97.place !== void 0) {
+                  let data98 = data97.place;
+                  if (typeof data98 == "string") {
+                    if (func2(data98) > 200) {
+                      let err115 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
                     }
                   } else {
-                    let err118 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
+                    let err116 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
+                  }
+                }
+                data97.distance !== void 0 && (validate110(data97.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data97, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data97.watch !== void 0 && (validate96(data97.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data97, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+              } else {
+                let err117 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
+              }
+            }
+            if (data90.person !== void 0 && (validate56(data90.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data90, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data90.isolation !== void 0) {
+              let data102 = data90.isolation;
+              if (data102 && typeof data102 == "object" && !Array.isArray(data102)) {
+                for (let key11 in data102)
+                  if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
+                    let err118 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
                     vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
                   }
-                }
-              } else {
-                let err119 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
-              }
-            }
-            if (data86.proof_of_absence !== void 0) {
-              let data105 = data86.proof_of_absence;
-              if (data105 && typeof data105 == "object" && !Array.isArray(data105)) {
-                for (let key12 in data105)
-                  if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
-                    let err120 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
+                if (data102.planned !== void 0 && (validate79(data102.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data102, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data102.done !== void 0 && (validate81(data102.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data102, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data102.by !== void 0 && (validate56(data102.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data102, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data102.cite !== void 0 && (validate84(data102.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data102, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data102.note !== void 0 && (validate58(data102.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data102, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data102.lock !== void 0) {
+                  let data108 = data102.lock;
+                  if (typeof data108 == "string") {
+                    if (func2(data108) > 200) {
+                      let err119 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+                    }
+                  } else {
+                    let err120 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
                     vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
                   }
-                if (data105.planned !== void 0 && (validate79(data105.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data105, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data105.done !== void 0 && (validate81(data105.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data105, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data105.by !== void 0 && (validate56(data105.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data105, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data105.cite !== void 0 && (validate84(data105.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data105, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data105.note !== void 0 && (validate58(data105.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data105, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data105.meter_proved_before !== void 0 && typeof data105.meter_proved_before != "boolean") {
-                  let err121 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
                 }
-                if (data105.reading !== void 0 && (validate122(data105.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data105, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate122.errors : vErrors.concat(validate122.errors), errors = vErrors.length)), data105.meter_proved_after !== void 0 && typeof data105.meter_proved_after != "boolean") {
-                  let err122 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
-                }
+                data102.wait !== void 0 && (validate96(data102.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data102, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data102.wait_asked !== void 0 && (validate96(data102.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data102, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
               } else {
-                let err123 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
+                let err121 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
               }
             }
-            if (data86.battery_removed !== void 0 && typeof data86.battery_removed != "boolean") {
-              let err124 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
-            }
-            if (data86.cables_in_zone !== void 0) {
-              let data115 = data86.cables_in_zone;
-              if (typeof data115 == "string") {
-                if (func2(data115) > 400) {
-                  let err125 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
+            if (data90.proof_of_absence !== void 0) {
+              let data111 = data90.proof_of_absence;
+              if (data111 && typeof data111 == "object" && !Array.isArray(data111)) {
+                for (let key12 in data111)
+                  if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
+                    let err122 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
+                    vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
+                  }
+                if (data111.planned !== void 0 && (validate79(data111.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data111, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data111.done !== void 0 && (validate81(data111.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data111, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data111.by !== void 0 && (validate56(data111.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data111, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data111.cite !== void 0 && (validate84(data111.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data111, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data111.note !== void 0 && (validate58(data111.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data111, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data111.meter_proved_before !== void 0 && typeof data111.meter_proved_before != "boolean") {
+                  let err123 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
+                }
+                if (data111.reading !== void 0 && (validate126(data111.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data111, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data111.meter_proved_after !== void 0 && typeof data111.meter_proved_after != "boolean") {
+                  let err124 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
                 }
               } else {
-                let err126 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
+                let err125 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
+              }
+            }
+            if (data90.battery_removed !== void 0 && typeof data90.battery_removed != "boolean") {
+              let err126 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
+            }
+            if (data90.cables_in_zone !== void 0) {
+              let data121 = data90.cables_in_zone;
+              if (typeof data121 == "string") {
+                if (func2(data121) > 400) {
+                  let err127 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+                }
+              } else {
+                let err128 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
               }
             }
           } else {
-            let err127 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+            let err129 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
           }
         }
         if (data52.fire !== void 0) {
-          let data116 = data52.fire;
-          if (data116 && typeof data116 == "object" && !Array.isArray(data116)) {
-            for (let key13 in data116)
+          let data122 = data52.fire;
+          if (data122 && typeof data122 == "object" && !Array.isArray(data122)) {
+            for (let key13 in data122)
               if (!(key13 === "planned" || key13 === "done" || key13 === "by" || key13 === "cite" || key13 === "note" || key13 === "extinguisher" || key13 === "watch" || key13 === "fluids")) {
-                let err128 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
-                vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
-              }
-            if (data116.planned !== void 0 && (validate79(data116.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data116, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data116.done !== void 0 && (validate81(data116.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data116, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data116.by !== void 0 && (validate56(data116.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data116, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data116.cite !== void 0 && (validate84(data116.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data116, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data116.note !== void 0 && (validate58(data116.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data116, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data116.extinguisher !== void 0) {
-              let data122 = data116.extinguisher;
-              if (typeof data122 == "string") {
-                if (func2(data122) > 200) {
-                  let err129 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
-                }
-              } else {
-                let err130 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
+                let err130 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
                 vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
               }
-            }
-            if (data116.watch !== void 0 && (validate96(data116.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data116, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data116.fluids !== void 0) {
-              let data124 = data116.fluids;
-              if (Array.isArray(data124)) {
-                if (data124.length > 30) {
-                  let err131 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
+            if (data122.planned !== void 0 && (validate79(data122.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data122, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data122.done !== void 0 && (validate81(data122.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data122, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data122.by !== void 0 && (validate56(data122.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data122, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data122.cite !== void 0 && (validate84(data122.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data122, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data122.note !== void 0 && (validate58(data122.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data122, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data122.extinguisher !== void 0) {
+              let data128 = data122.extinguisher;
+              if (typeof data128 == "string") {
+                if (func2(data128) > 200) {
+                  let err131 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
                 }
-                let len8 = data124.length;
+              } else {
+                let err132 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
+              }
+            }
+            if (data122.watch !== void 0 && (validate96(data122.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data122, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data122.fluids !== void 0) {
+              let data130 = data122.fluids;
+              if (Array.isArray(data130)) {
+                if (data130.length > 30) {
+                  let err133 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
+                  vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
+                }
+                let len8 = data130.length;
                 for (let i8 = 0; i8 < len8; i8++) {
-                  let data125 = data124[i8];
-                  if (data125 && typeof data125 == "object" && !Array.isArray(data125)) {
-                    for (let key14 in data125)
+                  let data131 = data130[i8];
+                  if (data131 && typeof data131 == "object" && !Array.isArray(data131)) {
+                    for (let key14 in data131)
                       if (!(key14 === "item" || key14 === "treatment" || key14 === "place")) {
-                        let err132 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
-                        vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
+                        let err134 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
+                        vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
                       }
-                    if (data125.item !== void 0 && (validate130(data125.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/item", parentData: data125, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate130.errors : vErrors.concat(validate130.errors), errors = vErrors.length)), data125.treatment !== void 0 && (validate132(data125.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/treatment", parentData: data125, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate132.errors : vErrors.concat(validate132.errors), errors = vErrors.length)), data125.place !== void 0) {
-                      let data128 = data125.place;
-                      if (typeof data128 == "string") {
-                        if (func2(data128) > 200) {
-                          let err133 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
+                    if (data131.item !== void 0 && (validate134(data131.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/item", parentData: data131, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate134.errors : vErrors.concat(validate134.errors), errors = vErrors.length)), data131.treatment !== void 0 && (validate136(data131.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/treatment", parentData: data131, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data131.place !== void 0) {
+                      let data134 = data131.place;
+                      if (typeof data134 == "string") {
+                        if (func2(data134) > 200) {
+                          let err135 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
                         }
                       } else {
-                        let err134 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
+                        let err136 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
                       }
                     }
                   } else {
-                    let err135 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
+                    let err137 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
                   }
                 }
               } else {
-                let err136 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
+                let err138 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
               }
             }
           } else {
-            let err137 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
+            let err139 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
           }
         }
         if (data52.lifting !== void 0) {
-          let data129 = data52.lifting;
-          if (data129 && typeof data129 == "object" && !Array.isArray(data129)) {
-            for (let key15 in data129)
+          let data135 = data52.lifting;
+          if (data135 && typeof data135 == "object" && !Array.isArray(data135)) {
+            for (let key15 in data135)
               if (!(key15 === "planned" || key15 === "done" || key15 === "by" || key15 === "cite" || key15 === "note" || key15 === "points")) {
-                let err138 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
-                vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
-              }
-            if (data129.planned !== void 0 && (validate79(data129.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data129, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data129.done !== void 0 && (validate81(data129.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data129, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data129.by !== void 0 && (validate56(data129.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data129, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data129.cite !== void 0 && (validate84(data129.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data129, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data129.note !== void 0 && (validate58(data129.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data129, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data129.points !== void 0) {
-              let data135 = data129.points;
-              if (Array.isArray(data135)) {
-                if (data135.length > 20) {
-                  let err139 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
-                  vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
-                }
-                let len9 = data135.length;
-                for (let i9 = 0; i9 < len9; i9++)
-                  validate66(data135[i9], { instancePath: instancePath + "/make_safe/lifting/points/" + i9, parentData: data135, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
-              } else {
-                let err140 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
+                let err140 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
                 vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
+              }
+            if (data135.planned !== void 0 && (validate79(data135.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data135, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data135.done !== void 0 && (validate81(data135.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data135, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data135.by !== void 0 && (validate56(data135.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data135, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data135.cite !== void 0 && (validate84(data135.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data135, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data135.note !== void 0 && (validate58(data135.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data135, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data135.points !== void 0) {
+              let data141 = data135.points;
+              if (Array.isArray(data141)) {
+                if (data141.length > 20) {
+                  let err141 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
+                  vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
+                }
+                let len9 = data141.length;
+                for (let i9 = 0; i9 < len9; i9++)
+                  validate66(data141[i9], { instancePath: instancePath + "/make_safe/lifting/points/" + i9, parentData: data141, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+              } else {
+                let err142 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
               }
             }
           } else {
-            let err141 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
+            let err143 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
           }
         }
       } else {
-        let err142 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
+        let err144 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
       }
     }
     if (data.damage !== void 0) {
-      let data137 = data.damage;
-      if (data137 && typeof data137 == "object" && !Array.isArray(data137)) {
-        for (let key16 in data137)
+      let data143 = data.damage;
+      if (data143 && typeof data143 == "object" && !Array.isArray(data143)) {
+        for (let key16 in data143)
           if (!(key16 === "impact" || key16 === "direct" || key16 === "indirect" || key16 === "note")) {
-            let err143 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
-            vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
-          }
-        if (data137.impact !== void 0) {
-          let data138 = data137.impact;
-          if (typeof data138 == "string") {
-            if (func2(data138) > 400) {
-              let err144 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
-            }
-          } else {
-            let err145 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
+            let err145 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
             vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
           }
-        }
-        if (data137.direct !== void 0) {
-          let data139 = data137.direct;
-          if (Array.isArray(data139)) {
-            if (data139.length > 200) {
-              let err146 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
+        if (data143.impact !== void 0) {
+          let data144 = data143.impact;
+          if (typeof data144 == "string") {
+            if (func2(data144) > 400) {
+              let err146 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
             }
-            let len10 = data139.length;
-            for (let i10 = 0; i10 < len10; i10++)
-              validate66(data139[i10], { instancePath: instancePath + "/damage/direct/" + i10, parentData: data139, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
           } else {
-            let err147 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
+            let err147 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
             vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
           }
         }
-        if (data137.indirect !== void 0) {
-          let data141 = data137.indirect;
-          if (data141 && typeof data141 == "object" && !Array.isArray(data141)) {
-            for (let key17 in data141)
+        if (data143.direct !== void 0) {
+          let data145 = data143.direct;
+          if (Array.isArray(data145)) {
+            if (data145.length > 200) {
+              let err148 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
+            }
+            let len10 = data145.length;
+            for (let i10 = 0; i10 < len10; i10++)
+              validate66(data145[i10], { instancePath: instancePath + "/damage/direct/" + i10, parentData: data145, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+          } else {
+            let err149 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
+          }
+        }
+        if (data143.indirect !== void 0) {
+          let data147 = data143.indirect;
+          if (data147 && typeof data147 == "object" && !Array.isArray(data147)) {
+            for (let key17 in data147)
               if (!(key17 === "looked_at" || key17 === "found")) {
-                let err148 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
-                vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
+                let err150 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
+                vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
               }
-            if (data141.looked_at !== void 0) {
-              let data142 = data141.looked_at;
-              if (Array.isArray(data142)) {
-                if (data142.length > 100) {
-                  let err149 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
+            if (data147.looked_at !== void 0) {
+              let data148 = data147.looked_at;
+              if (Array.isArray(data148)) {
+                if (data148.length > 100) {
+                  let err151 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
                 }
-                let len11 = data142.length;
+                let len11 = data148.length;
                 for (let i11 = 0; i11 < len11; i11++) {
-                  let data143 = data142[i11];
-                  if (typeof data143 == "string") {
-                    if (func2(data143) > 200) {
-                      let err150 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
+                  let data149 = data148[i11];
+                  if (typeof data149 == "string") {
+                    if (func2(data149) > 200) {
+                      let err152 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
                     }
                   } else {
-                    let err151 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
+                    let err153 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
                   }
                 }
               } else {
-                let err152 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
-              }
-            }
-            if (data141.found !== void 0) {
-              let data144 = data141.found;
-              if (typeof data144 == "string") {
-                if (func2(data144) > 800) {
-                  let err153 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
-                  vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
-                }
-              } else {
-                let err154 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
+                let err154 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
               }
             }
+            if (data147.found !== void 0) {
+              let data150 = data147.found;
+              if (typeof data150 == "string") {
+                if (func2(data150) > 800) {
+                  let err155 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
+                  vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
+                }
+              } else {
+                let err156 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
+              }
+            }
           } else {
-            let err155 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
+            let err157 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
           }
         }
-        data137.note !== void 0 && (validate58(data137.note, { instancePath: instancePath + "/damage/note", parentData: data137, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        data143.note !== void 0 && (validate58(data143.note, { instancePath: instancePath + "/damage/note", parentData: data143, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
-        let err156 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
-      }
-    }
-    if (data.parts !== void 0) {
-      let data146 = data.parts;
-      if (Array.isArray(data146)) {
-        if (data146.length > 2e3) {
-          let err157 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
-          vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
-        }
-        let len12 = data146.length;
-        for (let i12 = 0; i12 < len12; i12++)
-          validate142(data146[i12], { instancePath: instancePath + "/parts/" + i12, parentData: data146, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate142.errors : vErrors.concat(validate142.errors), errors = vErrors.length);
-      } else {
-        let err158 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        let err158 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
       }
     }
+    if (data.parts !== void 0) {
+      let data152 = data.parts;
+      if (Array.isArray(data152)) {
+        if (data152.length > 2e3) {
+          let err159 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
+          vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
+        }
+        let len12 = data152.length;
+        for (let i12 = 0; i12 < len12; i12++)
+          validate146(data152[i12], { instancePath: instancePath + "/parts/" + i12, parentData: data152, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length);
+      } else {
+        let err160 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
+      }
+    }
     if (data.measurements !== void 0) {
-      let data148 = data.measurements;
-      if (data148 && typeof data148 == "object" && !Array.isArray(data148)) {
-        for (let key18 in data148)
+      let data154 = data.measurements;
+      if (data154 && typeof data154 == "object" && !Array.isArray(data154)) {
+        for (let key18 in data154)
           if (!func1.call(schema19.properties.measurements.properties, key18)) {
-            let err159 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
-            vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
+            let err161 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
+            vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
           }
-        if (data148.system !== void 0) {
-          let data149 = data148.system;
-          if (!(data149 === "mechanical" || data149 === "optical" || data149 === "ultrasonic" || data149 === "fixture" || data149 === "tape")) {
-            let err160 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
-            vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
+        if (data154.system !== void 0) {
+          let data155 = data154.system;
+          if (!(data155 === "mechanical" || data155 === "optical" || data155 === "ultrasonic" || data155 === "fixture" || data155 === "tape")) {
+            let err162 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
+            vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
           }
         }
-        if (data148.calibration_due !== void 0 && (validate53(data148.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data148, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data148.uncertainty !== void 0 && (validate108(data148.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data148, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data148.data_sheet !== void 0) {
-          let data152 = data148.data_sheet;
-          if (data152 && typeof data152 == "object" && !Array.isArray(data152)) {
-            for (let key19 in data152)
+        if (data154.calibration_due !== void 0 && (validate53(data154.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data154, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.uncertainty !== void 0 && (validate110(data154.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data154, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data154.data_sheet !== void 0) {
+          let data158 = data154.data_sheet;
+          if (data158 && typeof data158 == "object" && !Array.isArray(data158)) {
+            for (let key19 in data158)
               if (!(key19 === "document" || key19 === "revision" || key19 === "maker" || key19 === "model" || key19 === "body" || key19 === "years")) {
-                let err161 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
-                vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
-              }
-            if (data152.document !== void 0) {
-              let data153 = data152.document;
-              if (typeof data153 == "string") {
-                if (func2(data153) > 100) {
-                  let err162 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
-                }
-              } else {
-                let err163 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
+                let err163 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
                 vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
               }
-            }
-            if (data152.revision !== void 0) {
-              let data154 = data152.revision;
-              if (typeof data154 == "string") {
-                if (func2(data154) > 100) {
-                  let err164 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data158.document !== void 0) {
+              let data159 = data158.document;
+              if (typeof data159 == "string") {
+                if (func2(data159) > 100) {
+                  let err164 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
                 }
               } else {
-                let err165 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
+                let err165 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
               }
             }
-            if (data152.maker !== void 0) {
-              let data155 = data152.maker;
-              if (typeof data155 == "string") {
-                if (func2(data155) > 100) {
-                  let err166 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data158.revision !== void 0) {
+              let data160 = data158.revision;
+              if (typeof data160 == "string") {
+                if (func2(data160) > 100) {
+                  let err166 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
                 }
               } else {
-                let err167 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
+                let err167 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
               }
             }
-            if (data152.model !== void 0) {
-              let data156 = data152.model;
-              if (typeof data156 == "string") {
-                if (func2(data156) > 100) {
-                  let err168 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data158.maker !== void 0) {
+              let data161 = data158.maker;
+              if (typeof data161 == "string") {
+                if (func2(data161) > 100) {
+                  let err168 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
                 }
               } else {
-                let err169 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
+                let err169 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
               }
             }
-            if (data152.body !== void 0) {
-              let data157 = data152.body;
-              if (typeof data157 == "string") {
-                if (func2(data157) > 100) {
-                  let err170 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data158.model !== void 0) {
+              let data162 = data158.model;
+              if (typeof data162 == "string") {
+                if (func2(data162) > 100) {
+                  let err170 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
                 }
               } else {
-                let err171 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
+                let err171 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
               }
             }
-            data152.years !== void 0 && (validate70(data152.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data152, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length));
-          } else {
-            let err172 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
-          }
-        }
-        if (data148.tolerance !== void 0 && (validate108(data148.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data148, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data148.tolerance_cite !== void 0 && (validate84(data148.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data148, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data148.before !== void 0 && (validate53(data148.before, { instancePath: instancePath + "/measurements/before", parentData: data148, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data148.before_welding !== void 0 && (validate53(data148.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data148, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data148.after !== void 0 && (validate53(data148.after, { instancePath: instancePath + "/measurements/after", parentData: data148, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data148.zero_points !== void 0) {
-          let data164 = data148.zero_points;
-          if (Array.isArray(data164)) {
-            if (data164.length > 100) {
-              let err173 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
-              vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
+            if (data158.body !== void 0) {
+              let data163 = data158.body;
+              if (typeof data163 == "string") {
+                if (func2(data163) > 100) {
+                  let err172 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
+                }
+              } else {
+                let err173 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
+              }
             }
-            let len13 = data164.length;
-            for (let i13 = 0; i13 < len13; i13++)
-              validate66(data164[i13], { instancePath: instancePath + "/measurements/zero_points/" + i13, parentData: data164, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+            data158.years !== void 0 && (validate70(data158.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data158, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length));
           } else {
-            let err174 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
+            let err174 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
           }
         }
-        if (data148.points !== void 0) {
-          let data166 = data148.points;
-          if (Array.isArray(data166)) {
-            if (data166.length > 5e3) {
-              let err175 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
+        if (data154.tolerance !== void 0 && (validate110(data154.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data154, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data154.tolerance_cite !== void 0 && (validate84(data154.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data154, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data154.before !== void 0 && (validate53(data154.before, { instancePath: instancePath + "/measurements/before", parentData: data154, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.before_welding !== void 0 && (validate53(data154.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data154, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.after !== void 0 && (validate53(data154.after, { instancePath: instancePath + "/measurements/after", parentData: data154, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.zero_points !== void 0) {
+          let data170 = data154.zero_points;
+          if (Array.isArray(data170)) {
+            if (data170.length > 100) {
+              let err175 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
               vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
             }
-            let len14 = data166.length;
+            let len13 = data170.length;
+            for (let i13 = 0; i13 < len13; i13++)
+              validate66(data170[i13], { instancePath: instancePath + "/measurements/zero_points/" + i13, parentData: data170, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+          } else {
+            let err176 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
+          }
+        }
+        if (data154.points !== void 0) {
+          let data172 = data154.points;
+          if (Array.isArray(data172)) {
+            if (data172.length > 5e3) {
+              let err177 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
+              vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
+            }
+            let len14 = data172.length;
             for (let i14 = 0; i14 < len14; i14++) {
-              let data167 = data166[i14];
-              if (data167 && typeof data167 == "object" && !Array.isArray(data167)) {
-                for (let key20 in data167)
+              let data173 = data172[i14];
+              if (data173 && typeof data173 == "object" && !Array.isArray(data173)) {
+                for (let key20 in data173)
                   if (!(key20 === "name" || key20 === "on" || key20 === "nominal" || key20 === "before" || key20 === "after" || key20 === "tolerance" || key20 === "dropped_because" || key20 === "other_side")) {
-                    let err176 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
-                    vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
-                  }
-                if (data167.name !== void 0 && (validate66(data167.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data167, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.on !== void 0 && (validate66(data167.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data167, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data167.nominal !== void 0 && (validate300(data167.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data167, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate300.errors : vErrors.concat(validate300.errors), errors = vErrors.length)), data167.before !== void 0 && (validate300(data167.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data167, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate300.errors : vErrors.concat(validate300.errors), errors = vErrors.length)), data167.after !== void 0 && (validate300(data167.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data167, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate300.errors : vErrors.concat(validate300.errors), errors = vErrors.length)), data167.tolerance !== void 0 && (validate108(data167.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data167, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data167.dropped_because !== void 0) {
-                  let data174 = data167.dropped_because;
-                  if (typeof data174 == "string") {
-                    if (func2(data174) > 400) {
-                      let err177 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                      vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
-                    }
-                  } else {
-                    let err178 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
+                    let err178 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
                   }
+                if (data173.name !== void 0 && (validate66(data173.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data173, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data173.on !== void 0 && (validate66(data173.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data173, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data173.nominal !== void 0 && (validate309(data173.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data173, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate309.errors : vErrors.concat(validate309.errors), errors = vErrors.length)), data173.before !== void 0 && (validate309(data173.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data173, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate309.errors : vErrors.concat(validate309.errors), errors = vErrors.length)), data173.after !== void 0 && (validate309(data173.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data173, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate309.errors : vErrors.concat(validate309.errors), errors = vErrors.length)), data173.tolerance !== void 0 && (validate110(data173.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data173, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data173.dropped_because !== void 0) {
+                  let data180 = data173.dropped_because;
+                  if (typeof data180 == "string") {
+                    if (func2(data180) > 400) {
+                      let err179 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                      vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
+                    }
+                  } else {
+                    let err180 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
+                  }
                 }
-                data167.other_side !== void 0 && (validate66(data167.other_side, { instancePath: instancePath + "/measurements/points/" + i14 + "/other_side", parentData: data167, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+                data173.other_side !== void 0 && (validate66(data173.other_side, { instancePath: instancePath + "/measurements/points/" + i14 + "/other_side", parentData: data173, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
               } else {
-                let err179 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
+                let err181 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
               }
             }
           } else {
-            let err180 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
-          }
-        }
-        if (data148.openings !== void 0) {
-          let data176 = data148.openings;
-          if (Array.isArray(data176)) {
-            if (data176.length > 50) {
-              let err181 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
-            }
-            let len15 = data176.length;
-            for (let i15 = 0; i15 < len15; i15++)
-              validate308(data176[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data176, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate308.errors : vErrors.concat(validate308.errors), errors = vErrors.length);
-          } else {
-            let err182 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
+            let err182 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
           }
         }
-        data148.planned !== void 0 && (validate79(data148.planned, { instancePath: instancePath + "/measurements/planned", parentData: data148, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data148.by !== void 0 && (validate56(data148.by, { instancePath: instancePath + "/measurements/by", parentData: data148, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data148.note !== void 0 && (validate58(data148.note, { instancePath: instancePath + "/measurements/note", parentData: data148, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        if (data154.openings !== void 0) {
+          let data182 = data154.openings;
+          if (Array.isArray(data182)) {
+            if (data182.length > 50) {
+              let err183 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
+            }
+            let len15 = data182.length;
+            for (let i15 = 0; i15 < len15; i15++)
+              validate317(data182[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data182, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate317.errors : vErrors.concat(validate317.errors), errors = vErrors.length);
+          } else {
+            let err184 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
+          }
+        }
+        data154.planned !== void 0 && (validate79(data154.planned, { instancePath: instancePath + "/measurements/planned", parentData: data154, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data154.by !== void 0 && (validate56(data154.by, { instancePath: instancePath + "/measurements/by", parentData: data154, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data154.note !== void 0 && (validate58(data154.note, { instancePath: instancePath + "/measurements/note", parentData: data154, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
-        let err183 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
+        let err185 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
       }
     }
     if (data.finish !== void 0) {
-      let data181 = data.finish;
-      if (data181 && typeof data181 == "object" && !Array.isArray(data181)) {
-        for (let key21 in data181)
+      let data187 = data.finish;
+      if (data187 && typeof data187 == "object" && !Array.isArray(data187)) {
+        for (let key21 in data187)
           if (!(key21 === "cavities" || key21 === "sealer" || key21 === "primer" || key21 === "underbody" || key21 === "bake")) {
-            let err184 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
-            vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
+            let err186 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
+            vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
           }
-        if (data181.cavities !== void 0) {
-          let data182 = data181.cavities;
-          if (Array.isArray(data182)) {
-            if (data182.length > 200) {
-              let err185 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
+        if (data187.cavities !== void 0) {
+          let data188 = data187.cavities;
+          if (Array.isArray(data188)) {
+            if (data188.length > 200) {
+              let err187 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
-            let len16 = data182.length;
+            let len16 = data188.length;
             for (let i16 = 0; i16 < len16; i16++) {
-              let data183 = data182[i16];
-              if (data183 && typeof data183 == "object" && !Array.isArray(data183)) {
-                for (let key22 in data183)
+              let data189 = data188[i16];
+              if (data189 && typeof data189 == "object" && !Array.isArray(data189)) {
+                for (let key22 in data189)
                   if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key22)) {
-                    let err186 = { instancePath: instancePath + "/finish/cavities/" + i16, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
-                    vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
-                  }
-                if (data183.planned !== void 0 && (validate79(data183.planned, { instancePath: instancePath + "/finish/cavities/" + i16 + "/planned", parentData: data183, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data183.done !== void 0 && (validate81(data183.done, { instancePath: instancePath + "/finish/cavities/" + i16 + "/done", parentData: data183, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data183.by !== void 0 && (validate56(data183.by, { instancePath: instancePath + "/finish/cavities/" + i16 + "/by", parentData: data183, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data183.cite !== void 0 && (validate84(data183.cite, { instancePath: instancePath + "/finish/cavities/" + i16 + "/cite", parentData: data183, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data183.note !== void 0 && (validate58(data183.note, { instancePath: instancePath + "/finish/cavities/" + i16 + "/note", parentData: data183, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data183.part !== void 0 && (validate66(data183.part, { instancePath: instancePath + "/finish/cavities/" + i16 + "/part", parentData: data183, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data183.primer !== void 0) {
-                  let data190 = data183.primer;
-                  if (typeof data190 == "string") {
-                    if (func2(data190) > 200) {
-                      let err187 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
-                    }
-                  } else {
-                    let err188 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
+                    let err188 = { instancePath: instancePath + "/finish/cavities/" + i16, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
                     vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
                   }
-                }
-                if (data183.wax !== void 0) {
-                  let data191 = data183.wax;
-                  if (typeof data191 == "string") {
-                    if (func2(data191) > 200) {
-                      let err189 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                if (data189.planned !== void 0 && (validate79(data189.planned, { instancePath: instancePath + "/finish/cavities/" + i16 + "/planned", parentData: data189, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data189.done !== void 0 && (validate81(data189.done, { instancePath: instancePath + "/finish/cavities/" + i16 + "/done", parentData: data189, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data189.by !== void 0 && (validate56(data189.by, { instancePath: instancePath + "/finish/cavities/" + i16 + "/by", parentData: data189, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data189.cite !== void 0 && (validate84(data189.cite, { instancePath: instancePath + "/finish/cavities/" + i16 + "/cite", parentData: data189, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data189.note !== void 0 && (validate58(data189.note, { instancePath: instancePath + "/finish/cavities/" + i16 + "/note", parentData: data189, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data189.part !== void 0 && (validate66(data189.part, { instancePath: instancePath + "/finish/cavities/" + i16 + "/part", parentData: data189, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data189.primer !== void 0) {
+                  let data196 = data189.primer;
+                  if (typeof data196 == "string") {
+                    if (func2(data196) > 200) {
+                      let err189 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
                     }
                   } else {
-                    let err190 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
+                    let err190 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
                     vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
                   }
                 }
-                if (data183.foam !== void 0) {
-                  let data192 = data183.foam;
-                  if (typeof data192 == "string") {
-                    if (func2(data192) > 200) {
-                      let err191 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                if (data189.wax !== void 0) {
+                  let data197 = data189.wax;
+                  if (typeof data197 == "string") {
+                    if (func2(data197) > 200) {
+                      let err191 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
                     }
                   } else {
-                    let err192 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
+                    let err192 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
                     vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
                   }
                 }
-                if (data183.drains_open !== void 0 && typeof data183.drains_open != "boolean") {
-                  let err193 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+                if (data189.foam !== void 0) {
+                  let data198 = data189.foam;
+                  if (typeof data198 == "string") {
+                    if (func2(data198) > 200) {
+                      let err193 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+                    }
+                  } else {
+                    let err194 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+                  }
+                }
+                if (data189.drains_open !== void 0 && typeof data189.drains_open != "boolean") {
+                  let err195 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
                 }
               } else {
-                let err194 = { instancePath: instancePath + "/finish/cavities/" + i16, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
-              }
-            }
-          } else {
-            let err195 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
-          }
-        }
-        if (data181.sealer !== void 0) {
-          let data194 = data181.sealer;
-          if (data194 && typeof data194 == "object" && !Array.isArray(data194)) {
-            for (let key23 in data194)
-              if (!(key23 === "planned" || key23 === "done" || key23 === "by" || key23 === "cite" || key23 === "note" || key23 === "places")) {
-                let err196 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
+                let err196 = { instancePath: instancePath + "/finish/cavities/" + i16, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
               }
-            if (data194.planned !== void 0 && (validate79(data194.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data194, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data194.done !== void 0 && (validate81(data194.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data194, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data194.by !== void 0 && (validate56(data194.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data194, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data194.cite !== void 0 && (validate84(data194.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data194, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data194.note !== void 0 && (validate58(data194.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data194, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data194.places !== void 0) {
-              let data200 = data194.places;
-              if (typeof data200 == "string") {
-                if (func2(data200) > 400) {
-                  let err197 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
-                }
-              } else {
-                let err198 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
+            }
+          } else {
+            let err197 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
+          }
+        }
+        if (data187.sealer !== void 0) {
+          let data200 = data187.sealer;
+          if (data200 && typeof data200 == "object" && !Array.isArray(data200)) {
+            for (let key23 in data200)
+              if (!(key23 === "planned" || key23 === "done" || key23 === "by" || key23 === "cite" || key23 === "note" || key23 === "places")) {
+                let err198 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
                 vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
               }
-            }
-          } else {
-            let err199 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
-          }
-        }
-        if (data181.primer !== void 0) {
-          let data201 = data181.primer;
-          if (data201 && typeof data201 == "object" && !Array.isArray(data201)) {
-            for (let key24 in data201)
-              if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "product")) {
-                let err200 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
-                vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
-              }
-            if (data201.planned !== void 0 && (validate79(data201.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data201, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data201.done !== void 0 && (validate81(data201.done, { instancePath: instancePath + "/finish/primer/done", parentData: data201, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data201.by !== void 0 && (validate56(data201.by, { instancePath: instancePath + "/finish/primer/by", parentData: data201, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data201.cite !== void 0 && (validate84(data201.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data201, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data201.note !== void 0 && (validate58(data201.note, { instancePath: instancePath + "/finish/primer/note", parentData: data201, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data201.product !== void 0) {
-              let data207 = data201.product;
-              if (typeof data207 == "string") {
-                if (func2(data207) > 200) {
-                  let err201 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
+            if (data200.planned !== void 0 && (validate79(data200.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data200, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data200.done !== void 0 && (validate81(data200.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data200, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data200.by !== void 0 && (validate56(data200.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data200, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data200.cite !== void 0 && (validate84(data200.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data200, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data200.note !== void 0 && (validate58(data200.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data200, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data200.places !== void 0) {
+              let data206 = data200.places;
+              if (typeof data206 == "string") {
+                if (func2(data206) > 400) {
+                  let err199 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
                 }
               } else {
-                let err202 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
+                let err200 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
               }
             }
           } else {
-            let err203 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
+            let err201 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
           }
         }
-        if (data181.underbody !== void 0) {
-          let data208 = data181.underbody;
-          if (data208 && typeof data208 == "object" && !Array.isArray(data208)) {
-            for (let key25 in data208)
-              if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note")) {
-                let err204 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
+        if (data187.primer !== void 0) {
+          let data207 = data187.primer;
+          if (data207 && typeof data207 == "object" && !Array.isArray(data207)) {
+            for (let key24 in data207)
+              if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "product")) {
+                let err202 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
+                vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
+              }
+            if (data207.planned !== void 0 && (validate79(data207.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data207, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data207.done !== void 0 && (validate81(data207.done, { instancePath: instancePath + "/finish/primer/done", parentData: data207, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data207.by !== void 0 && (validate56(data207.by, { instancePath: instancePath + "/finish/primer/by", parentData: data207, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data207.cite !== void 0 && (validate84(data207.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data207, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data207.note !== void 0 && (validate58(data207.note, { instancePath: instancePath + "/finish/primer/note", parentData: data207, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data207.product !== void 0) {
+              let data213 = data207.product;
+              if (typeof data213 == "string") {
+                if (func2(data213) > 200) {
+                  let err203 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
+                }
+              } else {
+                let err204 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
               }
-            data208.planned !== void 0 && (validate79(data208.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data208, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data208.done !== void 0 && (validate81(data208.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data208, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data208.by !== void 0 && (validate56(data208.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data208, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data208.cite !== void 0 && (validate84(data208.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data208, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data208.note !== void 0 && (validate58(data208.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data208, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+            }
           } else {
-            let err205 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
+            let err205 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
           }
         }
-        if (data181.bake !== void 0) {
-          let data214 = data181.bake;
+        if (data187.underbody !== void 0) {
+          let data214 = data187.underbody;
           if (data214 && typeof data214 == "object" && !Array.isArray(data214)) {
-            for (let key26 in data214)
-              if (!func1.call(schema19.properties.finish.properties.bake.properties, key26)) {
-                let err206 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
+            for (let key25 in data214)
+              if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note")) {
+                let err206 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
                 vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
               }
-            if (data214.planned !== void 0 && (validate79(data214.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data214, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data214.done !== void 0 && (validate81(data214.done, { instancePath: instancePath + "/finish/bake/done", parentData: data214, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data214.by !== void 0 && (validate56(data214.by, { instancePath: instancePath + "/finish/bake/by", parentData: data214, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data214.cite !== void 0 && (validate84(data214.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data214, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data214.note !== void 0 && (validate58(data214.note, { instancePath: instancePath + "/finish/bake/note", parentData: data214, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data214.temperature !== void 0 && (validate179(data214.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data214, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data214.time !== void 0 && (validate96(data214.time, { instancePath: instancePath + "/finish/bake/time", parentData: data214, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data214.traction_battery !== void 0) {
-              let data222 = data214.traction_battery;
-              if (!(data222 === "in the vehicle" || data222 === "removed")) {
-                let err207 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
-                vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
+            data214.planned !== void 0 && (validate79(data214.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data214, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data214.done !== void 0 && (validate81(data214.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data214, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data214.by !== void 0 && (validate56(data214.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data214, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data214.cite !== void 0 && (validate84(data214.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data214, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data214.note !== void 0 && (validate58(data214.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data214, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+          } else {
+            let err207 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
+          }
+        }
+        if (data187.bake !== void 0) {
+          let data220 = data187.bake;
+          if (data220 && typeof data220 == "object" && !Array.isArray(data220)) {
+            for (let key26 in data220)
+              if (!func1.call(schema19.properties.finish.properties.bake.properties, key26)) {
+                let err208 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
+                vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
               }
-            }
-            if (data214.battery_limit !== void 0) {
-              let data223 = data214.battery_limit;
-              if (data223 && typeof data223 == "object" && !Array.isArray(data223)) {
-                for (let key27 in data223)
-                  if (!(key27 === "temperature" || key27 === "time" || key27 === "cite")) {
-                    let err208 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
-                    vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
-                  }
-                data223.temperature !== void 0 && (validate179(data223.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data223, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data223.time !== void 0 && (validate96(data223.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data223, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data223.cite !== void 0 && (validate84(data223.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data223, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
-              } else {
-                let err209 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
+            if (data220.planned !== void 0 && (validate79(data220.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data220, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data220.done !== void 0 && (validate81(data220.done, { instancePath: instancePath + "/finish/bake/done", parentData: data220, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data220.by !== void 0 && (validate56(data220.by, { instancePath: instancePath + "/finish/bake/by", parentData: data220, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data220.cite !== void 0 && (validate84(data220.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data220, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data220.note !== void 0 && (validate58(data220.note, { instancePath: instancePath + "/finish/bake/note", parentData: data220, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data220.temperature !== void 0 && (validate183(data220.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data220, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data220.time !== void 0 && (validate96(data220.time, { instancePath: instancePath + "/finish/bake/time", parentData: data220, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data220.traction_battery !== void 0) {
+              let data228 = data220.traction_battery;
+              if (!(data228 === "in the vehicle" || data228 === "removed")) {
+                let err209 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
                 vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
               }
             }
+            if (data220.battery_limit !== void 0) {
+              let data229 = data220.battery_limit;
+              if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
+                for (let key27 in data229)
+                  if (!(key27 === "temperature" || key27 === "time" || key27 === "cite")) {
+                    let err210 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
+                    vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
+                  }
+                data229.temperature !== void 0 && (validate183(data229.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data229, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data229.time !== void 0 && (validate96(data229.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data229, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data229.cite !== void 0 && (validate84(data229.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data229, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+              } else {
+                let err211 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
+              }
+            }
           } else {
-            let err210 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
+            let err212 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
           }
         }
       } else {
-        let err211 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
+        let err213 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
       }
     }
     if (data.verify !== void 0) {
-      let data227 = data.verify;
-      if (data227 && typeof data227 == "object" && !Array.isArray(data227)) {
-        for (let key28 in data227)
+      let data233 = data.verify;
+      if (data233 && typeof data233 == "object" && !Array.isArray(data233)) {
+        for (let key28 in data233)
           if (!(key28 === "scan_before" || key28 === "scan_after" || key28 === "alignment" || key28 === "calibrations" || key28 === "restraints" || key28 === "high_voltage" || key28 === "road_test")) {
-            let err212 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
-            vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
+            let err214 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
+            vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
           }
-        if (data227.scan_before !== void 0 && (validate350(data227.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data227, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate350.errors : vErrors.concat(validate350.errors), errors = vErrors.length)), data227.scan_after !== void 0 && (validate350(data227.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data227, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate350.errors : vErrors.concat(validate350.errors), errors = vErrors.length)), data227.alignment !== void 0) {
-          let data230 = data227.alignment;
-          if (data230 && typeof data230 == "object" && !Array.isArray(data230)) {
-            for (let key29 in data230)
+        if (data233.scan_before !== void 0 && (validate359(data233.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data233, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate359.errors : vErrors.concat(validate359.errors), errors = vErrors.length)), data233.scan_after !== void 0 && (validate359(data233.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data233, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate359.errors : vErrors.concat(validate359.errors), errors = vErrors.length)), data233.alignment !== void 0) {
+          let data236 = data233.alignment;
+          if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
+            for (let key29 in data236)
               if (!(key29 === "planned" || key29 === "done" || key29 === "by" || key29 === "cite" || key29 === "note" || key29 === "result")) {
-                let err213 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
-                vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
+                let err215 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
+                vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
               }
-            if (data230.planned !== void 0 && (validate79(data230.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data230, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data230.done !== void 0 && (validate81(data230.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data230, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data230.by !== void 0 && (validate56(data230.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data230, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data230.cite !== void 0 && (validate84(data230.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data230, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data230.note !== void 0 && (validate58(data230.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data230, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data230.result !== void 0) {
-              let data236 = data230.result;
-              if (!(data236 === "within range" || data236 === "out of range" || data236 === "not required")) {
-                let err214 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
-                vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
+            if (data236.planned !== void 0 && (validate79(data236.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data236, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data236.done !== void 0 && (validate81(data236.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data236, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data236.by !== void 0 && (validate56(data236.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data236, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data236.cite !== void 0 && (validate84(data236.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data236, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data236.note !== void 0 && (validate58(data236.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data236, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data236.result !== void 0) {
+              let data242 = data236.result;
+              if (!(data242 === "within range" || data242 === "out of range" || data242 === "not required")) {
+                let err216 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
+                vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
               }
             }
           } else {
-            let err215 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
+            let err217 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
           }
         }
-        if (data227.calibrations !== void 0) {
-          let data237 = data227.calibrations;
-          if (Array.isArray(data237)) {
-            if (data237.length > 60) {
-              let err216 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
+        if (data233.calibrations !== void 0) {
+          let data243 = data233.calibrations;
+          if (Array.isArray(data243)) {
+            if (data243.length > 60) {
+              let err218 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
-            let len17 = data237.length;
+            let len17 = data243.length;
             for (let i17 = 0; i17 < len17; i17++) {
-              let data238 = data237[i17];
-              if (data238 && typeof data238 == "object" && !Array.isArray(data238)) {
-                for (let key30 in data238)
+              let data244 = data243[i17];
+              if (data244 && typeof data244 == "object" && !Array.isArray(data244)) {
+                for (let key30 in data244)
                   if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "sensor" || key30 === "kind" || key30 === "result")) {
-                    let err217 = { instancePath: instancePath + "/verify/calibrations/" + i17, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
-                    vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
-                  }
-                if (data238.planned !== void 0 && (validate79(data238.planned, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/planned", parentData: data238, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data238.done !== void 0 && (validate81(data238.done, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/done", parentData: data238, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data238.by !== void 0 && (validate56(data238.by, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/by", parentData: data238, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data238.cite !== void 0 && (validate84(data238.cite, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/cite", parentData: data238, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data238.note !== void 0 && (validate58(data238.note, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/note", parentData: data238, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data238.sensor !== void 0) {
-                  let data244 = data238.sensor;
-                  if (typeof data244 == "string") {
-                    if (func2(data244) > 200) {
-                      let err218 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
-                    }
-                  } else {
-                    let err219 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
+                    let err219 = { instancePath: instancePath + "/verify/calibrations/" + i17, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
                     vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
                   }
-                }
-                if (data238.kind !== void 0) {
-                  let data245 = data238.kind;
-                  if (!(data245 === "static" || data245 === "dynamic" || data245 === "both" || data245 === "not required")) {
-                    let err220 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
-                    vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
-                  }
-                }
-                if (data238.result !== void 0) {
-                  let data246 = data238.result;
-                  if (!(data246 === "passed" || data246 === "failed" || data246 === "not finished")) {
-                    let err221 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
+                if (data244.planned !== void 0 && (validate79(data244.planned, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/planned", parentData: data244, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data244.done !== void 0 && (validate81(data244.done, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/done", parentData: data244, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data244.by !== void 0 && (validate56(data244.by, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/by", parentData: data244, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data244.cite !== void 0 && (validate84(data244.cite, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/cite", parentData: data244, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data244.note !== void 0 && (validate58(data244.note, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/note", parentData: data244, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data244.sensor !== void 0) {
+                  let data250 = data244.sensor;
+                  if (typeof data250 == "string") {
+                    if (func2(data250) > 200) {
+                      let err220 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
+                    }
+                  } else {
+                    let err221 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
                     vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
                   }
                 }
-              } else {
-                let err222 = { instancePath: instancePath + "/verify/calibrations/" + i17, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
-              }
-            }
-          } else {
-            let err223 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
-          }
-        }
-        if (data227.restraints !== void 0) {
-          let data247 = data227.restraints;
-          if (data247 && typeof data247 == "object" && !Array.isArray(data247)) {
-            for (let key31 in data247)
-              if (!(key31 === "planned" || key31 === "done" || key31 === "by" || key31 === "cite" || key31 === "note" || key31 === "result")) {
-                let err224 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
-                vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
-              }
-            if (data247.planned !== void 0 && (validate79(data247.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data247, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data247.done !== void 0 && (validate81(data247.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data247, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data247.by !== void 0 && (validate56(data247.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data247, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data247.cite !== void 0 && (validate84(data247.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data247, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data247.note !== void 0 && (validate58(data247.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data247, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data247.result !== void 0) {
-              let data253 = data247.result;
-              if (!(data253 === "complete" || data253 === "open")) {
-                let err225 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
-                vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
-              }
-            }
-          } else {
-            let err226 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
-          }
-        }
-        if (data227.high_voltage !== void 0) {
-          let data254 = data227.high_voltage;
-          if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
-            for (let key32 in data254)
-              if (!(key32 === "planned" || key32 === "done" || key32 === "by" || key32 === "cite" || key32 === "note" || key32 === "insulation" || key32 === "limit" || key32 === "faults")) {
-                let err227 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
-                vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
-              }
-            if (data254.planned !== void 0 && (validate79(data254.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data254, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data254.done !== void 0 && (validate81(data254.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data254, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data254.by !== void 0 && (validate56(data254.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data254, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data254.cite !== void 0 && (validate84(data254.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data254, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data254.note !== void 0 && (validate58(data254.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data254, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data254.insulation !== void 0 && (validate379(data254.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data254, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate379.errors : vErrors.concat(validate379.errors), errors = vErrors.length)), data254.limit !== void 0 && (validate379(data254.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data254, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate379.errors : vErrors.concat(validate379.errors), errors = vErrors.length)), data254.faults !== void 0) {
-              let data262 = data254.faults;
-              if (typeof data262 == "string") {
-                if (func2(data262) > 400) {
-                  let err228 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
+                if (data244.kind !== void 0) {
+                  let data251 = data244.kind;
+                  if (!(data251 === "static" || data251 === "dynamic" || data251 === "both" || data251 === "not required" || data251 === "not fitted")) {
+                    let err222 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
+                    vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
+                  }
                 }
-              } else {
-                let err229 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
-              }
-            }
-          } else {
-            let err230 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
-          }
-        }
-        if (data227.road_test !== void 0) {
-          let data263 = data227.road_test;
-          if (data263 && typeof data263 == "object" && !Array.isArray(data263)) {
-            for (let key33 in data263)
-              if (!(key33 === "planned" || key33 === "done" || key33 === "by" || key33 === "cite" || key33 === "note" || key33 === "result")) {
-                let err231 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
-                vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
-              }
-            if (data263.planned !== void 0 && (validate79(data263.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data263, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data263.done !== void 0 && (validate81(data263.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data263, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data263.by !== void 0 && (validate56(data263.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data263, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data263.cite !== void 0 && (validate84(data263.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data263, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data263.note !== void 0 && (validate58(data263.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data263, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data263.result !== void 0) {
-              let data269 = data263.result;
-              if (!(data269 === "passed" || data269 === "failed")) {
-                let err232 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
-                vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
-              }
-            }
-          } else {
-            let err233 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
-          }
-        }
-      } else {
-        let err234 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
-      }
-    }
-    if (data.deviations !== void 0) {
-      let data270 = data.deviations;
-      if (Array.isArray(data270)) {
-        if (data270.length > 200) {
-          let err235 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
-        }
-        let len18 = data270.length;
-        for (let i18 = 0; i18 < len18; i18++) {
-          let data271 = data270[i18];
-          if (data271 && typeof data271 == "object" && !Array.isArray(data271)) {
-            for (let key34 in data271)
-              if (!(key34 === "rule" || key34 === "part" || key34 === "operation" || key34 === "by" || key34 === "reason" || key34 === "date" || key34 === "expires")) {
-                let err236 = { instancePath: instancePath + "/deviations/" + i18, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
-                vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
-              }
-            if (data271.rule !== void 0) {
-              let data272 = data271.rule;
-              if (typeof data272 == "string") {
-                if (func2(data272) > 100) {
-                  let err237 = { instancePath: instancePath + "/deviations/" + i18 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
-                }
-              } else {
-                let err238 = { instancePath: instancePath + "/deviations/" + i18 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
-              }
-            }
-            if (data271.part !== void 0 && (validate66(data271.part, { instancePath: instancePath + "/deviations/" + i18 + "/part", parentData: data271, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data271.operation !== void 0) {
-              let data274 = data271.operation;
-              if (typeof data274 == "string") {
-                if (func2(data274) > 80) {
-                  let err239 = { instancePath: instancePath + "/deviations/" + i18 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
-                  vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
-                }
-              } else {
-                let err240 = { instancePath: instancePath + "/deviations/" + i18 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
-              }
-            }
-            if (data271.by !== void 0 && (validate56(data271.by, { instancePath: instancePath + "/deviations/" + i18 + "/by", parentData: data271, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data271.reason !== void 0) {
-              let data276 = data271.reason;
-              if (typeof data276 == "string") {
-                if (func2(data276) > 2e3) {
-                  let err241 = { instancePath: instancePath + "/deviations/" + i18 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
-                  vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
-                }
-              } else {
-                let err242 = { instancePath: instancePath + "/deviations/" + i18 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
-              }
-            }
-            data271.date !== void 0 && (validate53(data271.date, { instancePath: instancePath + "/deviations/" + i18 + "/date", parentData: data271, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data271.expires !== void 0 && (validate53(data271.expires, { instancePath: instancePath + "/deviations/" + i18 + "/expires", parentData: data271, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
-          } else {
-            let err243 = { instancePath: instancePath + "/deviations/" + i18, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
-          }
-        }
-      } else {
-        let err244 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
-      }
-    }
-    if (data.sign_off !== void 0) {
-      let data279 = data.sign_off;
-      if (data279 && typeof data279 == "object" && !Array.isArray(data279)) {
-        for (let key35 in data279)
-          if (!(key35 === "by" || key35 === "date" || key35 === "plan_revision" || key35 === "open_holds" || key35 === "checked_with" || key35 === "note")) {
-            let err245 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
-            vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
-          }
-        if (data279.by !== void 0 && (validate56(data279.by, { instancePath: instancePath + "/sign_off/by", parentData: data279, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data279.date !== void 0 && (validate53(data279.date, { instancePath: instancePath + "/sign_off/date", parentData: data279, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data279.plan_revision !== void 0) {
-          let data282 = data279.plan_revision;
-          if (typeof data282 == "string") {
-            if (func2(data282) > 40) {
-              let err246 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
-              vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
-            }
-          } else {
-            let err247 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
-          }
-        }
-        if (data279.open_holds !== void 0) {
-          let data283 = data279.open_holds;
-          if (typeof data283 == "string") {
-            if (func2(data283) > 400) {
-              let err248 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
-            }
-          } else {
-            let err249 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
-          }
-        }
-        if (data279.checked_with !== void 0) {
-          let data284 = data279.checked_with;
-          if (data284 && typeof data284 == "object" && !Array.isArray(data284)) {
-            for (let key36 in data284)
-              if (!(key36 === "planish" || key36 === "facts" || key36 === "rules")) {
-                let err250 = { instancePath: instancePath + "/sign_off/checked_with", schemaPath: "#/properties/sign_off/properties/checked_with/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
-                vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
-              }
-            if (data284.planish !== void 0) {
-              let data285 = data284.planish;
-              if (typeof data285 == "string") {
-                if (func2(data285) > 40) {
-                  let err251 = { instancePath: instancePath + "/sign_off/checked_with/planish", schemaPath: "#/properties/sign_off/properties/checked_with/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
-                  vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
-                }
-              } else {
-                let err252 = { instancePath: instancePath + "/sign_off/checked_with/planish", schemaPath: "#/properties/sign_off/properties/checked_with/properties/planish/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
-              }
-            }
-            if (data284.facts !== void 0) {
-              let data286 = data284.facts;
-              if (!(typeof data286 == "number" && !(data286 % 1) && !isNaN(data286) && isFinite(data286))) {
-                let err253 = { instancePath: instancePath + "/sign_off/checked_with/facts", schemaPath: "#/properties/sign_off/properties/checked_with/properties/facts/type", keyword: "type", params: { type: "integer" } };
-                vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
-              }
-              if (typeof data286 == "number" && isFinite(data286) && (data286 < 1 || isNaN(data286))) {
-                let err254 = { instancePath: instancePath + "/sign_off/checked_with/facts", schemaPath: "#/properties/sign_off/properties/checked_with/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
-                vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
-              }
-            }
-            if (data284.rules !== void 0) {
-              let data287 = data284.rules;
-              if (Array.isArray(data287)) {
-                if (data287.length > 20) {
-                  let err255 = { instancePath: instancePath + "/sign_off/checked_with/rules", schemaPath: "#/properties/sign_off/properties/checked_with/properties/rules/maxItems", keyword: "maxItems", params: { limit: 20 } };
-                  vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
-                }
-                let len19 = data287.length;
-                for (let i19 = 0; i19 < len19; i19++) {
-                  let data288 = data287[i19];
-                  if (typeof data288 == "string") {
-                    if (func2(data288) > 80) {
-                      let err256 = { instancePath: instancePath + "/sign_off/checked_with/rules/" + i19, schemaPath: "#/properties/sign_off/properties/checked_with/properties/rules/items/maxLength", keyword: "maxLength", params: { limit: 80 } };
-                      vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
-                    }
-                  } else {
-                    let err257 = { instancePath: instancePath + "/sign_off/checked_with/rules/" + i19, schemaPath: "#/properties/sign_off/properties/checked_with/properties/rules/items/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
+                if (data244.result !== void 0) {
+                  let data252 = data244.result;
+                  if (!(data252 === "passed" || data252 === "failed" || data252 === "not finished")) {
+                    let err223 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
+                    vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
                   }
                 }
               } else {
-                let err258 = { instancePath: instancePath + "/sign_off/checked_with/rules", schemaPath: "#/properties/sign_off/properties/checked_with/properties/rules/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
+                let err224 = { instancePath: instancePath + "/verify/calibrations/" + i17, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
               }
             }
           } else {
-            let err259 = { instancePath: instancePath + "/sign_off/checked_with", schemaPath: "#/properties/sign_off/properties/checked_with/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
+            let err225 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
           }
         }
-        data279.note !== void 0 && (validate58(data279.note, { instancePath: instancePath + "/sign_off/note", parentData: data279, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        if (data233.restraints !== void 0) {
+          let data253 = data233.restraints;
+          if (data253 && typeof data253 == "object" && !Array.isArray(data253)) {
+            for (let key31 in data253)
+              if (!(key31 === "planned" || key31 === "done" || key31 === "by" || key31 === "cite" || key31 === "note" || key31 === "result")) {
+                let err226 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
+                vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
+              }
+            if (data253.planned !== void 0 && (validate79(data253.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data253, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data253.done !== void 0 && (validate81(data253.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data253, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data253.by !== void 0 && (validate56(data253.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data253, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data253.cite !== void 0 && (validate84(data253.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data253, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data253.note !== void 0 && (validate58(data253.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data253, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data253.result !== void 0) {
+              let data259 = data253.result;
+              if (!(data259 === "complete" || data259 === "open")) {
+                let err227 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
+                vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
+              }
+            }
+          } else {
+            let err228 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
+          }
+        }
+        if (data233.high_voltage !== void 0) {
+          let data260 = data233.high_voltage;
+          if (data260 && typeof data260 == "object" && !Array.isArray(data260)) {
+            for (let key32 in data260)
+              if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key32)) {
+                let err229 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
+                vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+              }
+            if (data260.planned !== void 0 && (validate79(data260.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data260, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data260.done !== void 0 && (validate81(data260.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data260, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data260.by !== void 0 && (validate56(data260.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data260, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data260.cite !== void 0 && (validate84(data260.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data260, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data260.note !== void 0 && (validate58(data260.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data260, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data260.insulation !== void 0 && (validate388(data260.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data260, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate388.errors : vErrors.concat(validate388.errors), errors = vErrors.length)), data260.limit !== void 0 && (validate388(data260.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data260, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate388.errors : vErrors.concat(validate388.errors), errors = vErrors.length)), data260.faults !== void 0) {
+              let data268 = data260.faults;
+              if (typeof data268 == "string") {
+                if (func2(data268) > 400) {
+                  let err230 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
+                }
+              } else {
+                let err231 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
+              }
+            }
+            if (data260.checked !== void 0) {
+              let data269 = data260.checked;
+              if (Array.isArray(data269)) {
+                if (data269.length > 10) {
+                  let err232 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
+                  vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
+                }
+                let len18 = data269.length;
+                for (let i18 = 0; i18 < len18; i18++) {
+                  let data270 = data269[i18];
+                  if (!(data270 === "connectors" || data270 === "enclosure" || data270 === "mounting" || data270 === "coolant")) {
+                    let err233 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i18, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
+                    vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
+                  }
+                }
+              } else {
+                let err234 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
+              }
+            }
+          } else {
+            let err235 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
+          }
+        }
+        if (data233.road_test !== void 0) {
+          let data271 = data233.road_test;
+          if (data271 && typeof data271 == "object" && !Array.isArray(data271)) {
+            for (let key33 in data271)
+              if (!(key33 === "planned" || key33 === "done" || key33 === "by" || key33 === "cite" || key33 === "note" || key33 === "result")) {
+                let err236 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
+                vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
+              }
+            if (data271.planned !== void 0 && (validate79(data271.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data271, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data271.done !== void 0 && (validate81(data271.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data271, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data271.by !== void 0 && (validate56(data271.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data271, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data271.cite !== void 0 && (validate84(data271.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data271, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data271.note !== void 0 && (validate58(data271.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data271, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data271.result !== void 0) {
+              let data277 = data271.result;
+              if (!(data277 === "passed" || data277 === "failed")) {
+                let err237 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
+                vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
+              }
+            }
+          } else {
+            let err238 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
+          }
+        }
       } else {
-        let err260 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
+        let err239 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
+      }
+    }
+    if (data.deviations !== void 0) {
+      let data278 = data.deviations;
+      if (Array.isArray(data278)) {
+        if (data278.length > 200) {
+          let err240 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
+        }
+        let len19 = data278.length;
+        for (let i19 = 0; i19 < len19; i19++) {
+          let data279 = data278[i19];
+          if (data279 && typeof data279 == "object" && !Array.isArray(data279)) {
+            for (let key34 in data279)
+              if (!(key34 === "rule" || key34 === "part" || key34 === "operation" || key34 === "by" || key34 === "reason" || key34 === "date" || key34 === "expires")) {
+                let err241 = { instancePath: instancePath + "/deviations/" + i19, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
+                vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
+              }
+            if (data279.rule !== void 0) {
+              let data280 = data279.rule;
+              if (typeof data280 == "string") {
+                if (func2(data280) > 100) {
+                  let err242 = { instancePath: instancePath + "/deviations/" + i19 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
+                }
+              } else {
+                let err243 = { instancePath: instancePath + "/deviations/" + i19 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
+              }
+            }
+            if (data279.part !== void 0 && (validate66(data279.part, { instancePath: instancePath + "/deviations/" + i19 + "/part", parentData: data279, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data279.operation !== void 0) {
+              let data282 = data279.operation;
+              if (typeof data282 == "string") {
+                if (func2(data282) > 80) {
+                  let err244 = { instancePath: instancePath + "/deviations/" + i19 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
+                  vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
+                }
+              } else {
+                let err245 = { instancePath: instancePath + "/deviations/" + i19 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
+              }
+            }
+            if (data279.by !== void 0 && (validate56(data279.by, { instancePath: instancePath + "/deviations/" + i19 + "/by", parentData: data279, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data279.reason !== void 0) {
+              let data284 = data279.reason;
+              if (typeof data284 == "string") {
+                if (func2(data284) > 2e3) {
+                  let err246 = { instancePath: instancePath + "/deviations/" + i19 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
+                  vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
+                }
+              } else {
+                let err247 = { instancePath: instancePath + "/deviations/" + i19 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
+              }
+            }
+            data279.date !== void 0 && (validate53(data279.date, { instancePath: instancePath + "/deviations/" + i19 + "/date", parentData: data279, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data279.expires !== void 0 && (validate53(data279.expires, { instancePath: instancePath + "/deviations/" + i19 + "/expires", parentData: data279, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+          } else {
+            let err248 = { instancePath: instancePath + "/deviations/" + i19, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
+          }
+        }
+      } else {
+        let err249 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
+      }
+    }
+    if (data.sign_off !== void 0) {
+      let data287 = data.sign_off;
+      if (data287 && typeof data287 == "object" && !Array.isArray(data287)) {
+        for (let key35 in data287)
+          if (!(key35 === "by" || key35 === "date" || key35 === "plan_revision" || key35 === "open_holds" || key35 === "digests" || key35 === "note")) {
+            let err250 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
+            vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
+          }
+        if (data287.by !== void 0 && (validate56(data287.by, { instancePath: instancePath + "/sign_off/by", parentData: data287, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data287.date !== void 0 && (validate53(data287.date, { instancePath: instancePath + "/sign_off/date", parentData: data287, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data287.plan_revision !== void 0) {
+          let data290 = data287.plan_revision;
+          if (typeof data290 == "string") {
+            if (func2(data290) > 40) {
+              let err251 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
+              vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
+            }
+          } else {
+            let err252 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
+          }
+        }
+        if (data287.open_holds !== void 0) {
+          let data291 = data287.open_holds;
+          if (typeof data291 == "string") {
+            if (func2(data291) > 400) {
+              let err253 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
+            }
+          } else {
+            let err254 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
+          }
+        }
+        if (data287.digests !== void 0) {
+          let data292 = data287.digests;
+          if (data292 && typeof data292 == "object" && !Array.isArray(data292)) {
+            for (let key36 in data292)
+              if (!(key36 === "plan" || key36 === "planish" || key36 === "facts" || key36 === "packs")) {
+                let err255 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
+                vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
+              }
+            if (data292.plan !== void 0) {
+              let data293 = data292.plan;
+              if (typeof data293 == "string") {
+                if (func2(data293) > 100) {
+                  let err256 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
+                }
+              } else {
+                let err257 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
+              }
+            }
+            if (data292.planish !== void 0) {
+              let data294 = data292.planish;
+              if (typeof data294 == "string") {
+                if (func2(data294) > 40) {
+                  let err258 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
+                  vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
+                }
+              } else {
+                let err259 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
+              }
+            }
+            if (data292.facts !== void 0) {
+              let data295 = data292.facts;
+              if (!(typeof data295 == "number" && !(data295 % 1) && !isNaN(data295) && isFinite(data295))) {
+                let err260 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
+                vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
+              }
+              if (typeof data295 == "number" && isFinite(data295) && (data295 < 1 || isNaN(data295))) {
+                let err261 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+                vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
+              }
+            }
+            if (data292.packs !== void 0) {
+              let data296 = data292.packs;
+              if (Array.isArray(data296)) {
+                if (data296.length > 40) {
+                  let err262 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
+                  vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
+                }
+                let len20 = data296.length;
+                for (let i20 = 0; i20 < len20; i20++) {
+                  let data297 = data296[i20];
+                  if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
+                    for (let key37 in data297)
+                      if (!(key37 === "pack" || key37 === "version" || key37 === "digest")) {
+                        let err263 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
+                        vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
+                      }
+                    if (data297.pack !== void 0) {
+                      let data298 = data297.pack;
+                      if (typeof data298 == "string") {
+                        if (func2(data298) > 200) {
+                          let err264 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
+                        }
+                      } else {
+                        let err265 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+                      }
+                    }
+                    if (data297.version !== void 0) {
+                      let data299 = data297.version;
+                      if (typeof data299 == "string") {
+                        if (func2(data299) > 100) {
+                          let err266 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
+                        }
+                      } else {
+                        let err267 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
+                      }
+                    }
+                    if (data297.digest !== void 0) {
+                      let data300 = data297.digest;
+                      if (typeof data300 == "string") {
+                        if (func2(data300) > 100) {
+                          let err268 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+                        }
+                      } else {
+                        let err269 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
+                      }
+                    }
+                  } else {
+                    let err270 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
+                  }
+                }
+              } else {
+                let err271 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
+              }
+            }
+          } else {
+            let err272 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
+          }
+        }
+        data287.note !== void 0 && (validate58(data287.note, { instancePath: instancePath + "/sign_off/note", parentData: data287, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+      } else {
+        let err273 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
       }
     }
     if (data.record !== void 0) {
-      let data290 = data.record;
-      if (data290 && typeof data290 == "object" && !Array.isArray(data290)) {
-        for (let key37 in data290)
-          if (!(key37 === "kept" || key37 === "where" || key37 === "until")) {
-            let err261 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
-            vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
+      let data302 = data.record;
+      if (data302 && typeof data302 == "object" && !Array.isArray(data302)) {
+        for (let key38 in data302)
+          if (!(key38 === "kept" || key38 === "where" || key38 === "until")) {
+            let err274 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
+            vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
           }
-        if (data290.kept !== void 0) {
-          let data291 = data290.kept;
-          if (Array.isArray(data291)) {
-            if (data291.length > 200) {
-              let err262 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
+        if (data302.kept !== void 0) {
+          let data303 = data302.kept;
+          if (Array.isArray(data303)) {
+            if (data303.length > 200) {
+              let err275 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
             }
-            let len20 = data291.length;
-            for (let i20 = 0; i20 < len20; i20++) {
-              let data292 = data291[i20];
-              if (typeof data292 == "string") {
-                if (func2(data292) > 200) {
-                  let err263 = { instancePath: instancePath + "/record/kept/" + i20, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
+            let len21 = data303.length;
+            for (let i21 = 0; i21 < len21; i21++) {
+              let data304 = data303[i21];
+              if (typeof data304 == "string") {
+                if (func2(data304) > 200) {
+                  let err276 = { instancePath: instancePath + "/record/kept/" + i21, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
                 }
               } else {
-                let err264 = { instancePath: instancePath + "/record/kept/" + i20, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
+                let err277 = { instancePath: instancePath + "/record/kept/" + i21, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
               }
             }
           } else {
-            let err265 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+            let err278 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
           }
         }
-        if (data290.where !== void 0) {
-          let data293 = data290.where;
-          if (typeof data293 == "string") {
-            if (func2(data293) > 200) {
-              let err266 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
+        if (data302.where !== void 0) {
+          let data305 = data302.where;
+          if (typeof data305 == "string") {
+            if (func2(data305) > 200) {
+              let err279 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
             }
           } else {
-            let err267 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
+            let err280 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
           }
         }
-        data290.until !== void 0 && (validate53(data290.until, { instancePath: instancePath + "/record/until", parentData: data290, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+        data302.until !== void 0 && (validate53(data302.until, { instancePath: instancePath + "/record/until", parentData: data302, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
       } else {
-        let err268 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+        let err281 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
       }
     }
   } else {
-    let err269 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
+    let err282 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
   }
   return validate52.errors = vErrors, errors === 0;
 }

@@ -43,7 +43,7 @@ export function classLimits(
 }
 
 /** Rules on the paint oven speak of what lies in it, the battery, and not of the sheet. */
-function isOnHotWork({ when }: Rule): boolean {
+export function isOnHotWork({ when }: Rule): boolean {
   return when.some(
     ({ fact, test }) => fact === 'exposure.from' && 'anyOf' in test && test.anyOf.includes('heat'),
   );

@@ -30,9 +30,26 @@ export function classRules(
   material: MaterialKnown,
   dictionary: FactDictionary,
 ): readonly ClassRule[] {
-  return rules
-    .filter((rule) => rule.when.some((line) => asksFor(line, material)))
-    .map((rule) => toldOf(rule, material, dictionary));
+  return rulesOn(rules, material).map((rule) => toldOf(rule, material, dictionary));
+}
+
+/** The same rules, without their sentences. */
+export function rulesOn(rules: readonly Rule[], material: MaterialKnown): readonly Rule[] {
+  return rules.filter((rule) => rule.when.some((line) => asksFor(line, material)));
+}
+
+/** Facts of a material as a whole, beside those that `also` names. */
+const materialFacts: ReadonlySet<string> = new Set([
+  'part.material_ambiguous',
+  'part.class',
+  'joint.classes',
+]);
+
+/** The rules that ask for anything of a material; `also` holds further facts of a part that may be asked about. */
+export function rulesOnMaterials(rules: readonly Rule[], also: readonly string[]): readonly Rule[] {
+  return rules.filter(({ when }) =>
+    when.some(({ fact }) => materialFacts.has(fact) || also.some((known) => isFactOf(fact, known))),
+  );
 }
 
 function asksFor({ fact, test }: Line, material: MaterialKnown): boolean {

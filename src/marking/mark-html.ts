@@ -1,4 +1,5 @@
-import { escaped } from '../report/svg-elements.ts';
+import { escaped } from '../report/escaped.ts';
+import { pagePolicy } from '../report/page-policy.ts';
 import { categories } from './category.ts';
 import { byCategory } from './mark-json.ts';
 import { markCautions, percentText, pointsText } from './mark-report.ts';
@@ -16,7 +17,7 @@ export function markHtml(report: MarkReport): string {
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<meta http-equiv="Content-Security-Policy" content="${escaped(pagePolicy(style))}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escaped(title)}</title>
 <style>${style}</style>

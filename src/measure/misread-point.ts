@@ -35,7 +35,11 @@ export function misreadPoints(
     .sort((a, b) => b.offMm - a.offMm)
     .slice(0, mostFar);
   for (const { pair, index, offMm } of far) {
-    const slip = slips.find(({ back }) => lands(motion, pair, back(pair.measured), offMm));
+    const slip = slips.find(
+      ({ back, shrunkMm }) =>
+        lands(motion, pair, back(pair.measured), offMm) &&
+        (shrunkMm === undefined || shrunkMm(back(pair.measured)) > leastOffMm),
+    );
     if (slip !== undefined) found.set(index, slip.slip);
   }
   for (const [at, one] of far.entries()) {
@@ -126,6 +130,11 @@ function medianMm(pairs: readonly PointPair[], motion: RigidMotion): number {
 interface Slip {
   readonly slip: Exclude<MisreadPoint, { readonly kind: 'swapped' }>;
   readonly back: (place: Place) => Place;
+  /**
+   * Of a slip by a factor, how large what it was taken from is, mm. Divided by a thousand everything lies beside the origin; that
+   * makes no slip of a reading whose point belongs there.
+   */
+  readonly shrunkMm?: (place: Place) => number;
 }
 
 const axisNames = ['x', 'y', 'z'] as const;
@@ -139,6 +148,7 @@ const slips: readonly Slip[] = [
   ...unitFactors.map((factor): Slip => ({
     slip: { kind: 'unit', factor },
     back: (place) => stretched(place, factor),
+    shrunkMm: lengthMm,
   })),
   ...axisNames.flatMap((axis) =>
     [10, 0.1].map((factor): Slip => ({
@@ -148,6 +158,7 @@ const slips: readonly Slip[] = [
         axis === 'y' ? y * factor : y,
         axis === 'z' ? z * factor : z,
       ],
+      shrunkMm: (place) => Math.abs(place[axisNames.indexOf(axis)] ?? 0),
     })),
   ),
 ];

@@ -1,5 +1,5 @@
 import type { Manifest, TopicFile } from '../generated/pack-types.ts';
-import { canonicalJson } from './canonical-json.ts';
+import { canonicalJson } from '../plan/canonical-json.ts';
 import type { PackLayer } from './pack.ts';
 import { inForce } from './rules-in-force.ts';
 import { compareVersions, readVersion } from './semantic-version.ts';
@@ -16,7 +16,7 @@ export interface StatedPack extends StatedItems {
 
 const lists = [
   ...(['rules', 'limits', 'allowances', 'reaches', 'windows', 'tolerances'] as const),
-  ...(['provisions', 'parts', 'documents', 'raises'] as const),
+  ...(['triggers', 'provisions', 'parts', 'documents', 'raises'] as const),
 ] as const;
 
 /** Tells a pack's history and proofs, not what a version judges by. */

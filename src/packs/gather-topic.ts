@@ -14,6 +14,7 @@ import type {
   Rule,
   StatedWindow,
   Tolerance,
+  Trigger,
   SupersededDocument,
 } from './pack.ts';
 import type { PackPlace } from './pack-fault.ts';
@@ -25,6 +26,7 @@ import { readRaise, readSuperseded } from './read-small-items.ts';
 import { readRule } from './read-rule.ts';
 import { overlaps } from './version-span.ts';
 import { readTolerance } from './read-tolerance.ts';
+import { readTrigger } from './read-trigger.ts';
 import { readWindow } from './read-window.ts';
 
 /** Where a rule stands: a pointer into one file of the pack. */
@@ -42,6 +44,7 @@ export interface Gathered {
   readonly reaches: Reach[];
   readonly windows: StatedWindow[];
   readonly tolerances: Tolerance[];
+  readonly triggers: Trigger[];
   readonly provisions: Provision[];
   readonly parts: PackPart[];
   readonly documents: SupersededDocument[];
@@ -62,6 +65,7 @@ export function emptyGathered(): Gathered {
     reaches: [],
     windows: [],
     tolerances: [],
+    triggers: [],
     provisions: [],
     parts: [],
     documents: [],
@@ -69,7 +73,7 @@ export function emptyGathered(): Gathered {
     ids: new Map(),
     stated: {
       ...{ rules: [], limits: [], allowances: [], reaches: [], windows: [], tolerances: [] },
-      ...{ provisions: [], parts: [], documents: [], raises: [] },
+      ...{ triggers: [], provisions: [], parts: [], documents: [], raises: [] },
     },
     places: {},
   };
@@ -146,6 +150,12 @@ export function gatherTopic(
       into.stated.tolerances.push(stated);
       into.places[placeKey('tolerance', tolerance.of)] = list.placeAt(at);
     }
+    for (const stated of topic.triggers ?? []) {
+      const trigger = readTrigger(stated, at, dictionary, list);
+      if (trigger === undefined) continue;
+      into.triggers.push(trigger);
+      into.stated.triggers.push(stated);
+    }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
       if (provision === undefined) continue;
@@ -200,7 +210,7 @@ function soundItems(value: unknown): readonly SoundItem[] {
 
 const lists: ReadonlySet<string> = new Set([
   ...['rules', 'limits', 'allowances', 'reaches', 'windows', 'tolerances'],
-  ...['provisions', 'parts', 'documents', 'raises'],
+  ...['triggers', 'provisions', 'parts', 'documents', 'raises'],
 ]);
 
 /** The most that the schema lets any of the lists hold; a longer one is refused as a whole. */

@@ -33,6 +33,7 @@ export function packAt(pack: Pack, { version, digest, released }: PackVersion): 
     reaches: inForce(pack.reaches, version),
     windows: inForce(pack.windows, version),
     tolerances: inForce(pack.tolerances ?? [], version),
+    triggers: inForce(pack.triggers ?? [], version),
     provisions: inForce(pack.provisions, version),
     parts: inForce(pack.parts ?? [], version),
     documents: inForce(pack.documents ?? [], version),

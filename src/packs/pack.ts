@@ -1,3 +1,4 @@
+import type { CheckTrigger } from '../facts/context.ts';
 import type { WeldWindow } from '../joint/weld-window.ts';
 import type { PackPlace } from './pack-fault.ts';
 
@@ -113,6 +114,12 @@ export interface StatedWindow extends WeldWindow, History {
 export interface Tolerance extends History {
   readonly of: 'point' | 'opening';
   readonly atMostMm: number;
+  readonly source: Source;
+  readonly note?: string;
+}
+
+/** What of a plan's work asks for which check after the repair. A later layer adds its own. */
+export interface Trigger extends CheckTrigger, History {
   readonly source: Source;
   readonly note?: string;
 }
@@ -252,6 +259,8 @@ export interface Pack {
   readonly windows: readonly StatedWindow[];
   /** Left out when the pack states none. */
   readonly tolerances?: readonly Tolerance[];
+  /** Left out when the pack states none. */
+  readonly triggers?: readonly Trigger[];
   readonly provisions: readonly Provision[];
   readonly parts?: readonly PackPart[];
   readonly documents?: readonly SupersededDocument[];

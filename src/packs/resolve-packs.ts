@@ -1,4 +1,5 @@
 import type {
+  CheckTrigger,
   HeatLimit,
   HeatPractice,
   MakerStatements,
@@ -36,6 +37,8 @@ export interface ResolvedPacks {
   readonly windows: WeldWindows;
   /** Usual tolerances of the body, mm. */
   readonly tolerances: ReadonlyMap<Tolerance['of'], number>;
+  /** Of all layers together: one that asks for nothing takes nothing away from another. */
+  readonly triggers: readonly CheckTrigger[];
   readonly makers: readonly MakerStatements[];
   /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
   readonly setAside: readonly SetAside[];
@@ -105,6 +108,7 @@ export function resolvePacks(
       practice: practised.practice,
       windows: windowsOf(counting.map(({ at }) => at)),
       tolerances: tolerances.mm,
+      triggers: counting.flatMap(({ at }) => at.triggers ?? []),
       makers: packs.flatMap(({ at }) => makerStatements(at)),
       setAside,
       standingOf: (rule) => ruleStanding(counting, rule),

@@ -63,7 +63,7 @@ export function explainUnknownKey(key: string, part: SchemaPart | undefined): En
 }
 
 /** What people write for a key of the plan. */
-const keySynonyms: ReadonlyMap<string, string> = new Map([
+export const keySynonyms: ReadonlyMap<string, string> = new Map([
   ['year', 'model_year'],
   ['make', 'maker'],
   ['manufacturer', 'maker'],

@@ -19,7 +19,7 @@ export function dropLeftBlank(root: unknown): void {
 /** One walk over every value of every plan: steps are copied only where something is found. */
 function findBlanks(value: unknown, steps: string[], found: (readonly string[])[]): void {
   if (typeof value === 'string') {
-    if (nothingWritten.test(value.trim())) found.push([...steps]);
+    if (mayBeNothing(value) && nothingWritten.test(value.trim())) found.push([...steps]);
   } else if (typeof value === 'object' && value !== null) {
     for (const [key, item] of Object.entries(value)) {
       steps.push(key);
@@ -27,6 +27,17 @@ function findBlanks(value: unknown, steps: string[], found: (readonly string[])[
       steps.pop();
     }
   }
+}
+
+/** Whether it begins as what is in `nothingWritten` does: most texts begin with a number or another letter, and the pattern is slow. */
+function mayBeNothing(text: string): boolean {
+  const first = text.charCodeAt(0) | 0x20;
+  const isLetter = first >= 0x61 && first <= 0x7a;
+  return !(isLetter || isDigit(text.charCodeAt(0))) || 'ntuswplay'.includes(String.fromCharCode(first));
+}
+
+function isDigit(code: number): boolean {
+  return code >= 0x30 && code <= 0x39;
 }
 
 function takesFreeText(root: unknown, steps: readonly string[]): boolean {

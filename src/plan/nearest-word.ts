@@ -32,12 +32,13 @@ export function nearestWords(
   return nearest;
 }
 
-function normalise(word: string): string {
+/** As words are compared: capitals, underscores and hyphens make no difference. */
+export function normalise(word: string): string {
   return word.toLowerCase().replace(/[_-]/g, ' ').trim();
 }
 
 /** Insertions, deletions, substitutions, and two neighbouring letters swapped counted once (Damerau 1964). */
-function editDistance(a: string, b: string): number {
+export function editDistance(a: string, b: string): number {
   let beforeLast: readonly number[] = [];
   let last: readonly number[] = Array.from({ length: b.length + 1 }, (_, column) => column);
   for (let i = 1; i <= a.length; i += 1) {

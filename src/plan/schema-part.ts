@@ -58,3 +58,20 @@ function childOf(value: unknown, step: string): unknown {
 function isRecord(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null;
 }
+
+let keys: ReadonlySet<string> | undefined;
+
+/** Every key that a plan takes at any place. */
+export function allPlanKeys(): ReadonlySet<string> {
+  if (keys !== undefined) return keys;
+  const found = new Set<string>();
+  const visit = (value: unknown): void => {
+    if (!isRecord(value)) return;
+    const { properties } = value;
+    if (isRecord(properties)) for (const key of Object.keys(properties)) found.add(key);
+    for (const one of Object.values(value)) visit(one);
+  };
+  visit(planSchema());
+  keys = found;
+  return found;
+}

@@ -91,19 +91,21 @@ export function seamPicture({
   };
 }
 
-/** The picture of one heat of a plan, its neighbours as marks. */
-export function plannedPicture(
-  { runs, seam, neighbours, part, what, source }: PlannedHeat,
-  file: string,
-): HeatPicture {
-  const [first] = runs;
+/** One heat of a plan in a few words: `Front rail, left, heating: induction, 600 °C for 30 s, once, 1.2 mm steel`. */
+export function plannedTitle({ runs: [first], seam, part, what, source }: PlannedHeat): string {
   const about = [part, what].filter((word) => word !== undefined).join(', ');
+  return `${about}${first === undefined ? seamWords(seam) : `: ${heatWords(first.heat, source)}`}`;
+}
+
+/** The picture of one heat of a plan, its neighbours as marks. */
+export function plannedPicture(heat: PlannedHeat, file: string): HeatPicture {
+  const { runs, seam, neighbours } = heat;
   const clears = neighbours.flatMap(({ clear }) =>
     clear.ok && clear.rule === undefined ? [clear.distanceMm] : [],
   );
   const [clearMm] = clears;
   return {
-    title: `${file}: ${about}${first === undefined ? seamWords(seam) : `: ${heatWords(first.heat, source)}`}`,
+    title: `${file}: ${plannedTitle(heat)}`,
     ...(seam === undefined ? {} : { from: 'fused metal' }),
     curves: [
       ...runs.map(({ heat, curve }) => ({ label: curveLabel(heat), curve })),

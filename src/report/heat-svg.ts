@@ -1,6 +1,7 @@
+import { escaped } from './escaped.ts';
 import { axisWords, markSign, scaleOf, showsOneTime } from './heat-picture.ts';
 import type { HeatPicture, PictureLimit, PictureMark, PictureScale, PictureSink } from './heat-picture.ts';
-import { escaped, line, n, pieces, polyline, text } from './svg-elements.ts';
+import { line, n, pieces, polyline, text } from './svg-elements.ts';
 import type { Along } from './svg-elements.ts';
 
 const width = 860;
@@ -35,6 +36,11 @@ const peakDashes = ['', '14 4', '10 3 2 3', '5 2'];
  * `title` and `desc` say in words what is drawn.
  */
 export function heatSvg(title: string, pictures: readonly HeatPicture[]): string {
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${heatDrawing(title, pictures, '')}\n`;
+}
+
+/** The same as an element of a page, where `own` keeps the ids of one drawing from those of the others. */
+export function heatDrawing(title: string, pictures: readonly HeatPicture[], own: string): string {
   let offset = top;
   const panels = pictures.map((picture) => {
     const panel = `<g transform="translate(0 ${n(offset)})">${panelOf(picture)}</g>`;
@@ -44,15 +50,13 @@ export function heatSvg(title: string, pictures: readonly HeatPicture[]): string
   const height = offset + 10;
   const described = pictures.map(describe).join(' ');
   return [
-    '<?xml version="1.0" encoding="UTF-8"?>',
-    `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="title desc" viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}" height="${n(height)}" font-family="sans-serif" font-size="${n(fontSize)}" fill="${ink.text}">`,
-    `<title id="title">${escaped(title)}</title>`,
-    `<desc id="desc">${escaped(described)}</desc>`,
+    `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="${own}title ${own}desc" viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}" height="${n(height)}" font-family="sans-serif" font-size="${n(fontSize)}" fill="${ink.text}">`,
+    `<title id="${own}title">${escaped(title)}</title>`,
+    `<desc id="${own}desc">${escaped(described)}</desc>`,
     `<rect width="${n(width)}" height="${n(height)}" fill="#ffffff"/>`,
     text(left, 28, title, 'font-size="18" font-weight="bold"'),
     ...panels,
     '</svg>',
-    '',
   ].join('\n');
 }
 

@@ -1,5 +1,6 @@
 import type { FitShown, MeasuringShown, PointShown } from '../facts/measuring-shown.ts';
 import { fitCell } from './fit-cell.ts';
+import { signedMillimetres } from './signed-millimetres.ts';
 import { textWidth } from './text-width.ts';
 import { visibleText } from './visible-text.ts';
 import { wrapText } from './wrap-text.ts';
@@ -44,7 +45,7 @@ function rowOf(point: PointShown, { occasion }: FitShown): readonly string[] {
   return [
     `${cut(point.name)}${point.zero ? ' (zero)' : ''}`,
     cut(point.part ?? ''),
-    ...way.map(signed),
+    ...way.map(signedMillimetres),
     point.toleranceMm === undefined ? 'unknown' : String(Number(point.toleranceMm.toFixed(2))),
   ];
 }
@@ -52,12 +53,6 @@ function rowOf(point: PointShown, { occasion }: FitShown): readonly string[] {
 function cut(name: string): string {
   const [first = '', ...more] = fitCell(visibleText(name), widestName);
   return more.length > 0 ? `${first}…` : first;
-}
-
-/** To a tenth, as workshops read it. */
-function signed(mm: number): string {
-  const text = mm.toFixed(1);
-  return Number(text) === 0 ? '0.0' : mm > 0 ? `+${text}` : text;
 }
 
 /** Names to the left, numbers to the right. */

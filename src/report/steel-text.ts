@@ -87,9 +87,7 @@ function remarks(answer: SteelAnswer, beside: number, columns: number, paint: Pa
   add('Nearest known', answer.nearest.join(', '));
   if (answer.readings.length > 1) {
     for (const one of answer.readings) {
-      const least = one.tensile?.min ?? undefined;
-      const strength = least === undefined ? '' : `, from ${least} MPa tensile`;
-      add('May be', `${one.designation} by ${one.standard}: ${one.class}, ${one.family}${strength}`);
+      add('May be', `${one.designation} by ${one.standard}: ${one.class}, ${one.family}${leastOf(one)}`);
     }
   }
   add('Taken for granted', answer.note);
@@ -131,4 +129,10 @@ function fitText(text: string, columns: number, inset: string, firstInset = inse
     const [first = '', ...rest] = fitCell(line.slice(lead.length), columns - lead.length);
     return [`${lead}${first}`, ...rest.map((piece) => `${inset}${piece}`)];
   });
+}
+
+/** The least tensile strength of a reading, or its least yield where only that is known. */
+function leastOf({ tensile, yield: yielding }: SteelAnswer['readings'][number]): string {
+  if (typeof tensile?.min === 'number') return `, from ${tensile.min} MPa tensile`;
+  return typeof yielding?.min === 'number' ? `, from ${yielding.min} MPa yield` : '';
 }

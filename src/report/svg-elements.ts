@@ -1,4 +1,4 @@
-import { visibleText } from './visible-text.ts';
+import { escaped } from './escaped.ts';
 
 /** From a value to its place along an axis of the picture. */
 export type Along = (value: number) => number;
@@ -46,16 +46,4 @@ function cut(word: string, most: number): readonly string[] {
 /** At most two decimals, and never an exponent: what XML readers and people take alike. */
 export function n(value: number): string {
   return String(Math.round(value * 100) / 100);
-}
-
-export function escaped(words: string): string {
-  return (
-    visibleText(words)
-      // XML has no way to write these two.
-      .replaceAll(/[\ufffe\uffff]/gu, '?')
-      .replaceAll('&', '&amp;')
-      .replaceAll('<', '&lt;')
-      .replaceAll('>', '&gt;')
-      .replaceAll('"', '&quot;')
-  );
 }

@@ -1,9 +1,9 @@
 import type { Finding } from '../judge/finding.ts';
-import { formatQuantity } from '../quantity/format-quantity.ts';
 import type { Verdict } from '../judge/verdict.ts';
 import { cautions } from './cautions.ts';
-import { countOf, verdictCounts } from './count-words.ts';
+import { severityCounts, verdictCounts } from './count-words.ts';
 import { keepWorst, leftText } from './keep-worst.ts';
+import { findingNumbers } from './finding-numbers.ts';
 import { measuringLines } from './measuring-text.ts';
 import { paintWith } from './paint.ts';
 import type { Paint } from './paint.ts';
@@ -141,14 +141,8 @@ const verdictWords: Readonly<Record<Verdict, string>> = {
 };
 
 function countText({ counts, verdict }: PlanReport): string {
-  const { stop, hold, note, accepted } = counts;
-  if (verdict === 'not judged' && stop + hold + note === 0) return 'see below';
-  const words = [
-    countOf(stop, 'stop'),
-    `${countOf(hold, 'hold')}${accepted === 0 ? '' : ` (${String(accepted)} accepted by deviation)`}`,
-    countOf(note, 'note'),
-  ];
-  return words.join(', ');
+  const { stop, hold, note } = counts;
+  return verdict === 'not judged' && stop + hold + note === 0 ? 'see below' : severityCounts(counts);
 }
 
 function groupName({ part, partName }: Finding): string {
@@ -168,7 +162,7 @@ function findingLines({ finding, place }: PlacedFinding, columns: number, paint:
   };
   add('Instead', finding.instead);
   add('Why', finding.why);
-  const numbers = numbersText(finding);
+  const numbers = findingNumbers(finding);
   if (numbers !== '') add('Numbers', numbers);
   for (const assumption of finding.assumptions) add('Assumed', assumption);
   if (finding.deviation !== undefined) {
@@ -180,17 +174,6 @@ function findingLines({ finding, place }: PlacedFinding, columns: number, paint:
     ...wrapText(visibleText(where), columns, `${deep}${indent}`, deep).map((line) => paint.faint(line)),
   );
   return lines;
-}
-
-/** What was measured, looked up or computed, and where from: `peak 437 °C computed, stop limit 250 °C from a table`. */
-function numbersText({ facts }: Finding): string {
-  return facts
-    .flatMap(({ name, value, unit, from }) => {
-      if (typeof value !== 'number' || unit === undefined || !Number.isFinite(value)) return [];
-      const title = name.slice(name.indexOf('.') + 1).replaceAll('_', ' ');
-      return [`${title} ${formatQuantity(value, unit)} ${from === 'table' ? 'from a table' : from}`];
-    })
-    .join(', ');
 }
 
 function packText({ pack, version, digest, released, newer }: UsedPack): string {

@@ -48,6 +48,12 @@ function alloyOrSteel(shown: string, number: number): NumberReadings {
     mark: 'memory',
     from: 'grammar',
   };
+  // Steel is made in steps of ten.
+  if (number % 10 !== 0)
+    return {
+      readings: [aluminium],
+      ambiguity: `"${shown}" may be an aluminium alloy with its temper. State it with its prefix, as "EN AW-${shown}".`,
+    };
   return {
     readings: [...materialsOfTensile(shown, number), aluminium],
     ambiguity: `"${shown}" may be an aluminium alloy with its temper, or a shop's short name for steel of ${number} MPa. State aluminium with its prefix, as "EN AW-${shown}", or the grade of the steel.`,

@@ -19,7 +19,7 @@ interface ClassRange {
  */
 const ranges: readonly (readonly [spellings: RegExp, range: ClassRange])[] = [
   [
-    /^(?:HSS?|HTS|HTSS|HIGHSTRENGTH|HIGHTENSILE)$/,
+    /^(?:HSS?|HTS|HTSS|HIGHSTRENGTH|HIGHTENSILE|HITENSILE|HI(?:GH)?TEN)$/,
     { word: 'high-strength', weakest: 'high-strength', strongest: 'press-hardened' },
   ],
   [
@@ -92,7 +92,7 @@ const ranges: readonly (readonly [spellings: RegExp, range: ClassRange])[] = [
     {
       word: 'ferrite-bainite',
       familyKey: 'ferrite_bainite',
-      weakest: 'high-strength',
+      weakest: 'advanced high-strength',
       strongest: 'advanced high-strength',
     },
   ],
@@ -117,6 +117,9 @@ const ranges: readonly (readonly [spellings: RegExp, range: ClassRange])[] = [
   ],
 ];
 
+/** What stands for the standard of a class word. */
+export const wordOfTheTrade = 'word of the trade';
+
 /** The material that a class word stands for: the strongest class of its range. Undefined for any other text. */
 export function classWord(key: string): Material | undefined {
   const bare = key.replaceAll('.', '').replace(/(?:STEEL|SHEET)S?$/, '');
@@ -124,7 +127,7 @@ export function classWord(key: string): Material | undefined {
   if (range === undefined || (bare === key && /^(?:GPA|3G|HS)$/.test(bare))) return undefined;
   return {
     designation: range.word,
-    standard: 'word of the trade',
+    standard: wordOfTheTrade,
     family: range.familyKey === undefined ? 'class word without a grade' : steelFamily(range.familyKey).word,
     class: range.strongest,
     weakestClass: range.weakest,

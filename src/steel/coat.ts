@@ -1,5 +1,5 @@
 import type { Coating } from './coating.ts';
-import { coatingOfCode } from './coating.ts';
+import { coatCode, coatingOfCode } from './coating.ts';
 import type { CoatingMass, MassNotation } from './coating-mass.ts';
 import { coatingMass, isListedMass } from './coating-mass.ts';
 
@@ -33,7 +33,7 @@ export const saeCoat = String.raw`(?:CR|HR)?(?:(?:HD|EG)(?<m3>\d{2,3})(?<side>[G
 /** Reads the named groups of a matched form: `coat`, `m1` and `m2`; `m3`, `side` and `m4` for the figures-first form of ASTM. */
 export function coatOf(groups: Readonly<Record<string, string | undefined>>, usual: MassNotation): Coat {
   const { coat, m1, m2, m3, side, m4 } = groups;
-  const code = coat ?? side;
+  const code = coat === undefined ? side : coatCode(coat);
   if (code === undefined) return m1 === undefined ? {} : massOnly(m1, m2);
   const notation = side !== undefined ? 'each side' : notationOf(code, m2, usual);
   const coating = coatingOfCode(

@@ -27,6 +27,30 @@ const codes: Readonly<Record<string, Coating>> = {
   UNC: 'none',
 };
 
+/** The same in words and short words of the trade, by comparison key. */
+const words: Readonly<Record<string, string>> = {
+  ...{ ALSI: 'AS', ALUMINISED: 'AS', ALUMINIZED: 'AS' },
+  ...{
+    HDG: 'GI',
+    HDGI: 'GI',
+    GALV: 'GI',
+    GALVANISED: 'GI',
+    GALVANIZED: 'GI',
+    HDGA: 'GA',
+    GALVANNEALED: 'GA',
+  },
+  ...{ ELECTROGALVANISED: 'EG', ELECTROGALVANIZED: 'EG', ELECTROZINC: 'EG' },
+  ...{ UNCOATED: 'UC' },
+};
+
+/** Alternatives of a regular expression for `coatCode`. */
+export const coatWords = Object.keys(words).join('|');
+
+/** The letters of a standard for a coating that may be written as a word. */
+export function coatCode(word: string): string {
+  return Object.hasOwn(words, word) ? (words[word] ?? word) : word;
+}
+
 export function coatingOfCode(code: string): Coating | undefined {
   return Object.hasOwn(codes, code) ? codes[code] : undefined;
 }

@@ -78,7 +78,8 @@ function describeKnown(text: string, reading: KnownDesignation): DesignationAnsw
   // A strength without a grade is converted as the tensile strength, whichever reading counts for the class.
   const tensileMin = different ? undefined : (reading.statedMpa ?? first?.tensileMinMpa);
   // ISO 18265 converts tensile strength alone: of a yield there is no hardness to tell.
-  const isTensile = readings.some((one) => one.tensileMinMpa !== undefined);
+  const isTensile =
+    readings.some((one) => one.tensileMinMpa !== undefined) && first?.tensileMinOnlyIf === undefined;
   const hardness =
     tensileMin === undefined || !isTensile || !isSteel(counts) ? undefined : hardnessOfTensile(tensileMin);
   const coating = oneOf(readings.map((one) => one.coating));

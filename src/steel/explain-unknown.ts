@@ -1,3 +1,4 @@
+import { isBodyAlloy } from './grammar/aluminium-names.ts';
 import { isPlainPlastic } from './grammar/composite-names.ts';
 import { gradeTable } from './grade-table.ts';
 import { readOne } from './read-one.ts';
@@ -16,6 +17,12 @@ const lookUp =
 /** Says why a comparison key is not a known grade and what would settle it. `text` is the grade as the user wrote it. */
 export function explainUnknown(key: string, text: string): Unknown {
   const shown = `"${text.trim()}"`;
+  if (isBodyAlloy(key)) {
+    return {
+      reason: `${shown} may be the number of an aluminium alloy. State it with its prefix, as "EN AW-${key}", and the temper behind it.`,
+      nearest: [`EN AW-${key}`],
+    };
+  }
   if (/^\d+(?:\.\d+)?$/.test(key) && !/^1\.\d{4}$/.test(key)) {
     return {
       reason: `${shown} is a number without a unit, and no strength of sheet in MPa. A strength is stated with its unit, as "1500 MPa".`,
@@ -39,10 +46,15 @@ export function explainUnknown(key: string, text: string): Unknown {
       unusable: true,
     };
   }
-  if (/^(?:HC|HX|HCT|HDT|CR|HR|SPFC|JSC|JAC)\d{3,4}$/.test(key)) {
+  if (/^HRB\d|\dHRB/.test(key)) {
+    return {
+      reason: `${shown} is a hardness in Rockwell B, which is not converted here. State the grade, the tensile strength with its unit, or the hardness in HV or HBW.`,
+    };
+  }
+  if (/^(?:(?:HC|HX|HCT|HDT|CR|HR|SPFC|JSC|JAC)\d{2,3}[05]|(?:CR|HR)\d{2,3}[05]T|DX5\d)$/.test(key)) {
     return withNearest(
       key,
-      `${shown} is cut short: the letters after the number tell the family. State the whole designation.`,
+      `${shown} is cut short: what stands after the number tells the family. State the whole designation.`,
     );
   }
   if (isPlainPlastic(key)) {
@@ -62,11 +74,11 @@ export function nearestGrades(key: string, wide = false): readonly string[] {
   if (limit === 0) return [];
   const near: { readonly name: string; readonly distance: number }[] = [];
   const signs = signSet(key);
-  const { keys, rowsOf } = gradeTable();
-  for (const candidate of keys()) {
+  const { rowsOf } = gradeTable();
+  for (const { candidate, signs: own } of signedKeys()) {
     if (Math.abs(candidate.length - key.length) > limit) continue;
     // One edit takes away one sign and adds one at most.
-    if (bitsIn(signs ^ signSet(candidate)) > 2 * limit) continue;
+    if (bitsIn(signs ^ own) > 2 * limit) continue;
     const distance = editDistance(candidate, key, limit);
     const [row] = distance <= limit ? (rowsOf(candidate) ?? []) : [];
     if (row !== undefined) near.push({ name: row.designation, distance });
@@ -116,40 +128,50 @@ function lookAlikeName(text: string): LookAlike | undefined {
   return { name: mended, written: sign(text.charAt(at)), meant: sign(mended.charAt(at)) };
 }
 
-/** A known grade that differs only by O for 0, or I or L for 1. */
+/** A known grade that differs only by O for 0, or I or L for 1; a coating behind it may be any. */
 function lookAlikeGrade(key: string): LookAlike | undefined {
-  const folded = fold(key);
-  for (const candidate of foldedKeys().get(folded) ?? foldedKeys().get(folded.replace(/\+.*$/, '')) ?? []) {
+  const bare = key.replace(/\+.*$/, '');
+  for (const candidate of gradeTable().keys()) {
+    const other = candidate.length === key.length ? key : candidate.length === bare.length ? bare : undefined;
+    if (other === undefined || !isAlike(candidate, other)) continue;
     const [row] = gradeTable().rowsOf(candidate) ?? [];
-    const at = [...candidate].findIndex((char, index) => char !== key.charAt(index));
+    const at = [...candidate].findIndex((char, index) => char !== other.charAt(index));
     if (row !== undefined && at >= 0)
-      return { name: row.designation, written: sign(key.charAt(at)), meant: sign(candidate.charAt(at)) };
+      return { name: row.designation, written: sign(other.charAt(at)), meant: sign(candidate.charAt(at)) };
   }
   return undefined;
 }
 
-function fold(text: string): string {
-  return text.replaceAll('O', '0').replaceAll(/[IL]/g, '1');
+/** Two texts of one length whose signs are the same or look it. */
+function isAlike(one: string, other: string): boolean {
+  for (let at = 0; at < one.length; at++) {
+    if (folded(one.charCodeAt(at)) !== folded(other.charCodeAt(at))) return false;
+  }
+  return true;
 }
 
-let folds: ReadonlyMap<string, readonly string[]> | undefined;
+const [zero, one, letterO, letterI, letterL] = [...'01OIL'].map((char) => char.charCodeAt(0));
 
-/** Keys of the table by their folded form, made at the first need. */
-function foldedKeys(): ReadonlyMap<string, readonly string[]> {
-  if (folds !== undefined) return folds;
-  const made = new Map<string, string[]>();
-  for (const key of gradeTable().keys()) {
-    const folded = fold(key);
-    const keys = made.get(folded);
-    if (keys === undefined) made.set(folded, [key]);
-    else keys.push(key);
-  }
-  folds = made;
-  return made;
+function folded(code: number): number | undefined {
+  if (code === letterO) return zero;
+  return code === letterI || code === letterL ? one : code;
 }
 
 function sign(char: string): string {
   return /\d/.test(char) ? `the figure ${char}` : `the letter ${char}`;
+}
+
+interface SignedKey {
+  readonly candidate: string;
+  readonly signs: number;
+}
+
+let signed: readonly SignedKey[] | undefined;
+
+/** The keys of the table with their signs, made at the first need. */
+function signedKeys(): readonly SignedKey[] {
+  signed ??= [...gradeTable().keys()].map((candidate) => ({ candidate, signs: signSet(candidate) }));
+  return signed;
 }
 
 /** The signs of a text as bits; letters and figures may share one, which only makes two texts look more alike. */

@@ -1,5 +1,6 @@
 import { americanCoatPresent, saeCoat } from './coat.ts';
 import type { MassNotation } from './coating-mass.ts';
+import { coatWords } from './coating.ts';
 
 /** One way in which something follows a grade. */
 export interface Suffix {
@@ -47,6 +48,12 @@ export const gradeSuffixes: readonly Suffix[] = [
       String.raw`^(?<base>.+?)(?<coat>ZE|ZF|ZM|ZA|AZ|AS|Z)${masses}[NMR]?[ABC]?[CPOSUL]{0,3}$`,
     ),
     standards: /^(?:EN 10|GB|works|trade)/,
+    mass: 'european',
+  },
+  // In words: 22MnB5 AlSi 150, HSLA420 HDG, HC340LA electro-galvanized
+  {
+    form: new RegExp(String.raw`^(?<base>.+?)\+?(?<coat>${coatWords})${masses}?(?:COATED)?$`),
+    standards: steelStandards,
     mass: 'european',
   },
   // EN 10130, EN 10268, EN 10338: surface A or B, finish bright, semi-bright, normal or rough, oiled (DC04-B-m-O)

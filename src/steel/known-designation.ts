@@ -7,8 +7,8 @@ export interface KnownDesignation {
   /** Why the name can be read in more than one way, or not surely, and what would settle it. The strongest reading counts. */
   readonly ambiguity?: string;
   /**
-   * True where standards that share the name are all that leaves it open, and every reading has the same class and family: nothing
-   * that may be done to the part hangs on which one it is.
+   * True where standards that share the name, or whether its one number is a yield, are all that leaves it open, and every reading has
+   * the same class and family: nothing that may be done to the part hangs on which one it is.
    */
   readonly sameClass?: true;
   /**

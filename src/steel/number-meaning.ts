@@ -25,7 +25,12 @@ const meanings: readonly (readonly [form: RegExp, meaning: string])[] = [
   [/^(?:ZSTE|QSTE)\d{3}/, 'minimum yield, in MPa'],
   [/^\d{3,4}(?:DH|DL[12]?|M)$/, 'minimum tensile strength, in MPa'],
   [/^\d{3,4}(?:A|B|S|X|Y|R)$/, 'minimum yield, in MPa'],
-  [/^(?:BH|HSLA|IF)\d{3}$/, 'minimum yield, in MPa'],
+  [
+    /^(?:BH|IF)(?:3[2-9]|[4-9]\d)\d$|^(?:3[2-9]|[4-9]\d)\d(?:BH|IF)$/,
+    'minimum yield for some, minimum tensile strength for others, in MPa',
+  ],
+  [/^(?:BH|HSLA|IF|LA)\d{3}$|^\d{3}(?:BH|IF|LA)$/, 'minimum yield, in MPa'],
+  [/^0\d\d[ABCSWXYZ]/, 'minimum yield, in ksi'],
   [
     /^(?:DP|DH|CP|TRIP|TR|TWIP|QP|FB|MS)\d{3,4}$|^\d{3,4}(?:DP|DH|CP|TRIP|TR|QP|MS|FB)$/,
     'minimum tensile strength, in MPa, as the trade rounds it',

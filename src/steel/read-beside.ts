@@ -1,3 +1,4 @@
+import { wordOfTheTrade } from './class-words.ts';
 import { designationKey } from './designation-key.ts';
 import { worseMark } from './grade-row.ts';
 import type { DesignationReading, KnownDesignation } from './known-designation.ts';
@@ -8,6 +9,7 @@ import { readOne } from './read-one.ts';
 import { stainlessType } from './stainless-type.ts';
 import { steelRank } from './strength-class.ts';
 import { textSplits } from './text-splits.ts';
+import { wordAtStrength } from './word-at-strength.ts';
 
 /**
  * A grade with something else that says what it is: its steel number (`DC04 (1.0338)`), a word of the trade (`boron 22MnB5`), or a
@@ -27,9 +29,22 @@ export function readBeside(text: string): DesignationReading | undefined {
     const oneType = type !== undefined && type === stainlessType(right);
     if (oneType || agrees(grade, rest)) return confirmed(grade.reading, rest.reading);
     if (rest.kind === 'grade') continue;
+    const told = wordBeside(pair, [left, right]);
+    if (told !== undefined) return told;
     return disagreeing(left, right, [one, other]);
   }
   return undefined;
+}
+
+/** A word of the trade and a strength, in either order. */
+function wordBeside(
+  pair: readonly [Named, Named],
+  texts: readonly [string, string],
+): KnownDesignation | undefined {
+  const [first, second] = pair[0].kind === 'word' ? ([0, 1] as const) : ([1, 0] as const);
+  const [word, strength] = [pair[first], pair[second]];
+  if (word.kind !== 'word' || !/^(?:strength|bare number)$/.test(strength.kind)) return undefined;
+  return wordAtStrength(word.reading, strength.reading, { word: texts[first], strength: texts[second] });
 }
 
 interface Named {
@@ -55,7 +70,9 @@ function kindOf(text: string, reading: KnownDesignation): Kind {
   if (/^(?:W\.?NR\.?)?1\.\d{4}/.test(key)) return 'number';
   if (reading.statedMpa !== undefined) return 'strength';
   if (reading.readings.some((one) => one.from === 'strength')) return 'bare number';
-  return /\d/.test(key.replace(/^3(?=RD)/, '')) ? 'grade' : 'word';
+  // Third-generation steel has a figure and is a word all the same.
+  if (reading.readings.every((one) => one.standard === wordOfTheTrade)) return 'word';
+  return /\d/.test(key) ? 'grade' : 'word';
 }
 
 /**
@@ -82,7 +99,10 @@ function agrees(grade: Named, rest: Named): boolean {
 /** Share by which the trade rounds a strength: 600 for 590. */
 const rounding = 0.03;
 
-function hasStrength({ yieldMinMpa, tensileMinMpa, tensileMaxMpa }: Material, mpa: number): boolean {
+function hasStrength(
+  { yieldMinMpa, tensileMinMpa, tensileMaxMpa, tensileTypicalMpa }: Material,
+  mpa: number,
+): boolean {
   const near = (one: number | undefined): boolean =>
     one !== undefined && Math.abs(one - mpa) <= rounding * one;
   const inside =
@@ -90,7 +110,7 @@ function hasStrength({ yieldMinMpa, tensileMinMpa, tensileMaxMpa }: Material, mp
     tensileMaxMpa !== undefined &&
     mpa >= tensileMinMpa &&
     mpa <= tensileMaxMpa;
-  return near(yieldMinMpa) || near(tensileMinMpa) || inside;
+  return [yieldMinMpa, tensileMinMpa, tensileTypicalMpa].some(near) || inside;
 }
 
 function isLike(one: Material, other: Material): boolean {

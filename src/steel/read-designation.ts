@@ -16,8 +16,8 @@ export type { DesignationReading, KnownDesignation, UnknownDesignation } from '.
  * form their names, then the words of the trade. A name with several readings gives all of them; a name that may hide a
  * stronger steel than it shows is unknown, with the reason.
  */
-export function readDesignation(text: string): DesignationReading {
-  const refusal = refuseText(text);
+export function readDesignation(given: string): DesignationReading {
+  const refusal = refuseText(given);
   if (refusal !== undefined) {
     const nearest = refusal.repaired === undefined ? [] : nearestGrades(refusal.repaired);
     return {
@@ -27,9 +27,16 @@ export function readDesignation(text: string): DesignationReading {
       ...(nearest.length > 0 ? { nearest } : {}),
     };
   }
+  const text = unquoted(given);
   const read = readOne(text) ?? readOddCoating(text) ?? readBlank(text) ?? readBeside(text);
   if (read !== undefined) return read;
   const several = severalGrades(text);
   if (several !== undefined) return { known: false, reason: several, unusable: true };
   return { known: false, ...explainUnknown(designationKey(text), text) };
+}
+
+/** Lists and spreadsheets leave a mark of quotation or the end of a sentence on a name; no designation has one. */
+function unquoted(text: string): string {
+  const bare = text.trim().replace(/^["'`]+|["'`.,;:]+$/g, '');
+  return bare.length >= 3 ? bare : text;
 }

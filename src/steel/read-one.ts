@@ -19,19 +19,37 @@ import type { Material } from './material.ts';
 import { materialOfRow } from './material.ts';
 import { mergeReadings, strongestFirst } from './merge-readings.ts';
 import { nameWarnings } from './name-warnings.ts';
+import {
+  coatDoubts,
+  eitherDoubt,
+  formDoubt,
+  otherStandard,
+  outsideDoubt,
+  tradeDoubts,
+} from './reading-doubts.ts';
 import { notesOfForm, notesOfReadings, onlyStandardsDiffer } from './reading-notes.ts';
 import { settleState } from './settle-state.ts';
-import { spelledStandard } from './spell-standard.ts';
 import { readStrength } from './read-strength.ts';
 import { isStandard, namesNoGrade, standardBehind, standardsMeant } from './standard-hint.ts';
 import { withStatedHardening } from './stated-hardening.ts';
 import { steelFamily } from './steel-family.ts';
 import { steelRank } from './strength-class.ts';
 import { materialsOfEither, materialsOfTensile } from './strength-materials.ts';
-import { isTradeStep } from './trade-grade.ts';
+
+/** A text with blanks is taken apart in many ways, which share most of their parts. Beyond this the parts are forgotten. */
+const mostKept = 512;
+const kept = new Map<string, DesignationReading | undefined>();
 
 /** A text as one grade, word or strength; undefined when it is none of them. */
 export function readOne(text: string): DesignationReading | undefined {
+  if (kept.has(text)) return kept.get(text);
+  const reading = read(text);
+  if (kept.size >= mostKept) kept.clear();
+  kept.set(text, reading);
+  return reading;
+}
+
+function read(text: string): DesignationReading | undefined {
   const key = designationKey(text);
   const whole = inTable(key, text, undefined) ?? inGrammar(key, text, undefined) ?? inTrade(key, text);
   if (whole !== undefined) return whole;
@@ -66,7 +84,7 @@ function inTable(key: string, text: string, behind: string | undefined): Designa
     ];
     const several = notesOfReadings(readings);
     const ambiguity = doubts.length > 0 ? doubts.join(' ') : several;
-    return answer(form, readings, ambiguity, [...settled.notes, ...numberNote(readings, key)], {
+    return answer(form, readings, ambiguity, [...settled.notes, ...numberNote(readings, form.grade)], {
       ...(doubts.length === 0 && onlyStandardsDiffer(readings) ? { sameClass: true } : {}),
     });
   }
@@ -110,60 +128,42 @@ function beyondFamily({ designation, tensileMinMpa, yieldMinMpa }: GradeRow): re
   return yieldMinMpa === undefined ? [] : materialsOfEither(designation, yieldMinMpa);
 }
 
-function coatDoubts({ unlisted }: Coat): readonly string[] {
-  if (unlisted === undefined) return [];
-  return [
-    `Sheet is not ordered with a coating ${unlisted}; read the drawing again, for one wrong sign may hide another steel.`,
-  ];
-}
-
-function tradeDoubts(readings: readonly Material[]): readonly string[] {
-  const odd = readings.find((row) => row.from === 'trade word' && outsideOfTrade(row, readings));
-  if (odd !== undefined) return [outsideDoubt(odd.designation, odd.family)];
-  const offStep = readings.find((row) => row.from === 'trade word' && !isTradeStep(row.designation));
-  return offStep === undefined
-    ? []
-    : [`Sheet is not made in the step of ${offStep.designation}; read the drawing again.`];
-}
-
-/** Readings by strength stand beside a trade name only where its figures lie outside its family. */
-function outsideOfTrade(row: Material, readings: readonly Material[]): boolean {
-  return readings.some((one) => one.from === 'strength' && one.designation === row.designation);
-}
-
-function outsideDoubt(designation: string, family: string): string {
-  return `No ${family} sheet has the strength that ${designation} names: the letters or a figure must be wrong. The strongest reading counts; read the drawing again.`;
-}
-
 function inGrammar(key: string, text: string, behind: string | undefined): DesignationReading | undefined {
   for (const form of designationForms(key, behind)) {
     const standard = form.standard !== undefined && namesNoGrade(form.standard) ? undefined : form.standard;
     const named: NameAnswer | undefined = readName(form.grade, standard);
     if (named === undefined) continue;
     if ('fault' in named) return { known: false, reason: `"${text.trim()}" ${named.fault}` };
-    const { sure, coat, outside } = named;
-    const designation = key === form.grade ? text.trim() : asWritten(text, form.grade);
+    const { sure, coat, outside, other } = named;
+    const designation =
+      key.includes(form.grade) && key !== form.grade ? asWritten(text, form.grade) : text.trim();
     const row = { ...named.row, designation };
     const trade = row.standard === 'trade name';
-    const reading = materialOfRow(
-      row,
-      coat.coating === undefined ? { ...coat, ...impliedCoating(row) } : coat,
-      trade ? 'trade word' : 'grammar',
+    const [reading, asTensile] = [row, ...(other === undefined ? [] : [{ ...other, designation }])].map(
+      (one) =>
+        materialOfRow(
+          one,
+          coat.coating === undefined ? { ...coat, ...impliedCoating(one) } : coat,
+          trade ? 'trade word' : 'grammar',
+        ),
     );
-    if (form.saidSteel === true && steelRank(reading.class) === undefined) continue;
-    const readings = outside ? strongestFirst([reading, ...beyondFamily(row)]) : [reading];
+    if (reading === undefined || (form.saidSteel === true && steelRank(reading.class) === undefined))
+      continue;
+    const own = asTensile === undefined ? [reading] : [reading, asTensile];
+    const readings =
+      outside || own.length > 1 ? strongestFirst([...own, ...(outside ? beyondFamily(row) : [])]) : own;
     const doubts = [
+      ...(asTensile === undefined || outside ? [] : [eitherDoubt(designation)]),
       ...(outside ? [outsideDoubt(row.designation, steelFamily(row.familyKey).word)] : []),
       ...coatDoubts(coat),
-      ...(sure
-        ? []
-        : [
-            `The table has no row for ${row.designation}; it is read by the way ${row.standard === 'national list' ? 'national lists form' : `${row.standard} forms`} names. Look it up there.`,
-          ]),
+      ...(sure ? [] : [formDoubt(row)]),
     ];
     const byForm = !sure && !outside && doubts.length === 1;
     return answer(form, readings, doubts.length === 0 ? undefined : doubts.join(' '), [], {
       ...(byForm ? { byForm: true } : {}),
+      ...(asTensile !== undefined && doubts.length === 1 && asTensile.class === reading.class
+        ? { sameClass: true }
+        : {}),
     });
   }
   return undefined;
@@ -235,12 +235,6 @@ function scaleUnknown(rows: readonly GradeRow[], text: string): DesignationReadi
     known: false,
     reason: `${name} has no row in the table for the standard that is named; other standards use the same name. Look up its minimum tensile strength there and state it as the strength.`,
   };
-}
-
-function otherStandard(rows: readonly GradeRow[], named: string): string {
-  const [first] = rows;
-  const own = [...new Set(rows.map((row) => row.standard))].join(', ');
-  return `The text names ${spelledStandard(named)}, but ${first?.designation ?? 'the grade'} is a grade of ${own}: one of the two is wrong. The strongest reading counts; read the drawing again.`;
 }
 
 function numberNote(readings: readonly Material[], key: string): readonly string[] {

@@ -3,21 +3,13 @@ import { pressHardenedFromMpa } from './strength-class.ts';
 import { materialOfYield, materialsOfEither, materialsOfTensile } from './strength-materials.ts';
 import type { StatedStrength } from './strength-name.ts';
 import { statedStrength } from './strength-name.ts';
-
-/** A text that states a strength, or a hardness that stands for one, in place of a grade. */
-export type StrengthReading =
-  | {
-      readonly mpa: number;
-      readonly readings: readonly Material[];
-      readonly ambiguity: string;
-      readonly assumed: readonly string[];
-    }
-  | { readonly reason: string };
+import type { StrengthReading } from './strength-reading.ts';
+import { readStrengthPair } from './strength-pair.ts';
 
 /** Undefined for a text that states no strength with its unit. A strength never tells the family, so it is never sure. */
 export function readStrength(shown: string): StrengthReading | undefined {
   const stated = statedStrength(shown);
-  if (stated === undefined) return undefined;
+  if (stated === undefined) return readStrengthPair(shown);
   if (stated.absurd)
     return {
       reason: `${shown} is no strength that sheet steel has (200 to 2500 MPa). State the tensile strength with its unit, as "1500 MPa".`,
@@ -29,9 +21,9 @@ export function readStrength(shown: string): StrengthReading | undefined {
   return { mpa: stated.mpa, readings: readingsOf(stated, shown), ...doubts(stated, shown) };
 }
 
-function readingsOf({ of, mpa, maxMpa }: StatedStrength, shown: string): readonly Material[] {
-  if (of === 'tensile') return materialsOfTensile(shown, mpa, maxMpa);
-  return of === 'yield' ? [materialOfYield(shown, mpa)] : materialsOfEither(shown, mpa, maxMpa);
+function readingsOf({ of, mpa, maxMpa, upToMpa }: StatedStrength, shown: string): readonly Material[] {
+  if (of === 'tensile') return materialsOfTensile(shown, mpa, maxMpa, upToMpa);
+  return of === 'yield' ? [materialOfYield(shown, mpa)] : materialsOfEither(shown, mpa, maxMpa, upToMpa);
 }
 
 function doubts(

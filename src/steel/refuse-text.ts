@@ -26,7 +26,8 @@ export function refuseText(text: string): Refusal | undefined {
   const trimmed = text.trim();
   if (trimmed === '')
     return { reason: 'The grade is empty; state the designation on the drawing or the spare part.' };
-  if (saysNothing.test(trimmed)) {
+  // Nearly every designation has a figure, and none of those has.
+  if (!/\d/.test(trimmed) && saysNothing.test(trimmed)) {
     return {
       reason: `"${trimmed}" names no grade; look it up on the maker’s material page for this vehicle or on the spare part.`,
     };
@@ -45,7 +46,10 @@ export function refuseText(text: string): Refusal | undefined {
   }
   if (/^[\p{Pd}\u2212]\s*[\d.]/u.test(trimmed))
     return { reason: `"${trimmed}" begins with a minus; no strength or grade lies below 0. Type it again.` };
-  const markup = /<\/?[a-z!]|[a-z"'/]\s*>|&(?:\w+|#\d+);/i.exec(trimmed)?.[0];
+  // A sign of more than stands before a figure: Rm >= 980 MPa.
+  const markup = !/[<>&]/.test(trimmed)
+    ? undefined
+    : /<\/?[a-z!]|[a-z"'/]\s*>(?!\s*=?\s*\d)|&(?:\w+|#\d+);/i.exec(trimmed)?.[0];
   if (markup !== undefined)
     return { reason: `The grade holds "${markup}", which is web-page text; state the designation alone.` };
   return plain ? undefined : refuseForeignLetters(trimmed.normalize('NFKC'));

@@ -61,7 +61,7 @@ function boronState(rows: readonly GradeRow[], name: string, stated: StatedState
   }
   if (tempered) {
     notes.push(`${temperedRange(rows)} press-hardened it stands higher.`);
-    return { rows: rows.map(withoutMaxima), notes };
+    return { rows: rows.map(asStock), notes };
   }
   return { rows: hardened.length > 0 ? hardened : rows, notes };
 }
@@ -74,7 +74,8 @@ function temperedRange(rows: readonly GradeRow[]): string {
   return `Its standard gives ${row.tensileMinMpa}–${row.tensileMaxMpa} MPa for quenched and tempered stock;`;
 }
 
-function withoutMaxima(row: GradeRow): GradeRow {
+/** The minima of stock are no figures of a pressed part: it has at least these, and how much more is not told. */
+function asStock(row: GradeRow): GradeRow {
   const { tensileMaxMpa: _tensile, yieldMaxMpa: _yield, ...minima } = row;
-  return minima;
+  return { ...minima, tensileMinOnlyIf: 'it is quenched and tempered stock' };
 }

@@ -15,13 +15,13 @@ const reference = new RegExp(
     String.raw`ISO(?:1043(?:[12])?|11469)(?::?20\d\d)?`,
     String.raw`SEW09\d`,
     String.raw`DIN1623[12]?`,
-    // Not a standard, but written in the same place: Werkstoff number
-    String.raw`W\.?NR\.?`,
+    // Not a standard, but written in the same place
+    String.raw`W(?:\.?NR|ERKSTOFF(?:NR|NUMMER)?)\.?|MAT(?:ERIAL)?\.?(?:NO|NR|NUMBER)\.?`,
   ].join('|')})[:.,]?$`,
 );
 
 /** With what a reference can begin; most grades do not, and are then not cut at every place. */
-const opening = /^(?:DIN|BS|NF|UNI|EN|VDA|JIS|JFS|J\d|SAE|SEW|GB|IS|ASTM|[AB]\d|W)/;
+const opening = /^(?:DIN|BS|NF|UNI|EN|VDA|JIS|JFS|J\d|SAE|SEW|GB|IS|ASTM|[AB]\d|W|MAT)/;
 
 const longestReference = 28;
 
@@ -35,11 +35,12 @@ export interface HintSplit {
 export function* hintSplits(key: string): Generator<HintSplit, void> {
   yield { rest: key };
   if (!opening.test(key)) return;
-  for (let at = Math.min(longestReference, key.length - 2); at >= 4; at--) {
+  const shortest = key.startsWith('WNR') ? 3 : 4;
+  for (let at = Math.min(longestReference, key.length - 2); at >= shortest; at--) {
     const head = key.slice(0, at);
     if (!reference.test(head)) continue;
     const standard = standardKey(head);
-    yield standard === 'WNR' ? { rest: key.slice(at) } : { standard, rest: key.slice(at) };
+    yield isNumberWord(standard) ? { rest: key.slice(at) } : { standard, rest: key.slice(at) };
   }
 }
 
@@ -59,9 +60,14 @@ export function standardBehind(
       .trim();
     if (key.length > longestReference || before === '' || !reference.test(key)) continue;
     const standard = standardKey(key);
-    if (standard !== 'WNR') return { text: before, standard };
+    if (!isNumberWord(standard)) return { text: before, standard };
   }
   return undefined;
+}
+
+/** Werkstoffnummer, material number: no standard, but written in the same place. */
+function isNumberWord(head: string): boolean {
+  return /^(?:W|MAT)/.test(head);
 }
 
 /** Standards that lay down tolerances, coatings in general or papers, and list no grade: named beside one they settle nothing. */

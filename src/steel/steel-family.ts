@@ -22,7 +22,8 @@ const families: Readonly<Record<string, SteelFamily>> = {
   structural: { word: 'structural', floor: 'high-strength' },
   hsla: { word: 'high-strength low-alloy', floor: 'high-strength' },
   hsla_ultra_high: { word: 'ultra-high-strength low-alloy', floor: 'ultra-high-strength' },
-  ferrite_bainite: { word: 'ferrite-bainite', floor: 'high-strength' },
+  // The application guidelines of the steel industry count it among the multiphase steels, which are advanced from 440 MPa.
+  ferrite_bainite: { word: 'ferrite-bainite', floor: 'advanced high-strength' },
   cold_hardened: { word: 'cold-hardened strip', floor: 'high-strength' },
   recovery_annealed: { word: 'recovery-annealed', floor: 'high-strength' },
   dual_phase: { word: 'dual-phase', floor: 'advanced high-strength' },

@@ -32,6 +32,8 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
   if (ceiling !== undefined && tensileMpa > ceiling) return false;
   if (material.weakestClass !== undefined) return withinRange(material, tensileMpa);
   const lowest = material.tensileMinMpa ?? material.yieldMinMpa;
+  if (material.class === 'press-hardened' && lowest === undefined && material.tensileTypicalMpa !== undefined)
+    return isNearNominal(material.tensileTypicalMpa, tensileMpa);
   if (lowest !== undefined && tensileMpa < lowest * (1 - tradeStep)) return false;
   if (mayBeRolledHard(material)) return tensileMpa <= hardestStainlessMpa;
   if (material.tensileMaxMpa !== undefined) return tensileMpa <= material.tensileMaxMpa * (1 + tradeStep);
@@ -45,6 +47,11 @@ export function strengthFits(material: Material, tensileMpa: number): boolean {
     return tensileMpa <= mostAboveYield(material.yieldMinMpa) * (1 + tradeStep);
   if (rank === 0 && tensileMpa > mildMaximum * (1 + tradeStep)) return false;
   return withinOneClass(rank, tensileMpa);
+}
+
+/** Hardened sheet of the nominal class 1500 has 1300 to 1650 MPa: nine tenths and an eighth more, with the trade's rounding. */
+function isNearNominal(nominalMpa: number, tensileMpa: number): boolean {
+  return tensileMpa >= nominalMpa * 0.8 && tensileMpa <= nominalMpa * 1.25;
 }
 
 /** Hardest strip of EN 10151 (+C1900), with some room; MPa, from memory. */

@@ -12,14 +12,23 @@ const spoken = 0.03;
 /** Below this a press-hardened grade is the soft partner of a tailored blank and goes by its whole name, yield in MPa. */
 const hardenedYieldFromMpa = 900;
 
-/** What a tensile strength in MPa without a grade can be, the strongest first. */
-export function materialsOfTensile(shown: string, tensileMpa: number, maxMpa?: number): readonly Material[] {
+/**
+ * What a tensile strength in MPa without a grade can be, the strongest first. `upToMpa` is what a rounded figure may stand for: it
+ * counts for the class, but makes no steel press-hardened.
+ */
+export function materialsOfTensile(
+  shown: string,
+  tensileMpa: number,
+  maxMpa?: number,
+  upToMpa = tensileMpa,
+): readonly Material[] {
+  const meantMpa = Math.max(tensileMpa, Math.min(upToMpa, pressHardenedFromMpa - 1));
   const unnamed = steelFamily('unnamed');
   const steel: Material = {
     designation: shown,
     standard: 'stated strength',
     family: unnamed.word,
-    class: classInFamily(unnamed, tensileMpa, undefined),
+    class: classInFamily(unnamed, meantMpa, undefined),
     tensileMinMpa: tensileMpa,
     ...(maxMpa === undefined ? {} : { tensileMaxMpa: maxMpa }),
     condition: 'unknown',
@@ -59,8 +68,13 @@ export function materialOfYield(shown: string, yieldMpa: number): Material {
 }
 
 /** What a strength can be that may be a tensile strength or a yield, the strongest first. */
-export function materialsOfEither(shown: string, mpa: number, maxMpa?: number): readonly Material[] {
-  const tensile = materialsOfTensile(shown, mpa, maxMpa);
+export function materialsOfEither(
+  shown: string,
+  mpa: number,
+  maxMpa?: number,
+  upToMpa = mpa,
+): readonly Material[] {
+  const tensile = materialsOfTensile(shown, mpa, maxMpa, upToMpa);
   // From there the tensile strength counts as press-hardened already.
   if (mpa >= pressHardenedFromMpa) return tensile;
   return strongestFirst([...tensile, materialOfYield(shown, mpa)]);

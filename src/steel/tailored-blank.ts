@@ -4,7 +4,8 @@
  */
 export function blankParts(text: string): readonly (readonly string[])[] {
   const ways: (readonly string[])[] = [];
-  const spaced = text
+  const sheets = text.replace(/^(?:TWB|TRB|tailored(?:[- ](?:welded|rolled))?[- ]blank)s?\s*[:,]?\s+/i, '');
+  const spaced = sheets
     .split(/\s+\+\s*|\s*\+\s+|\s+(?:with\s+)?(?:a\s+)?patch\s+(?:of\s+)?/i)
     .map((part) => part.trim());
   if (spaced.length > 1) ways.push(spaced);

@@ -3,7 +3,10 @@ import { phaseLetters } from './grammar/family-letters.ts';
 import { steelFamily } from './steel-family.ts';
 
 /** Families that trade names of the form DP600 or 980DP announce; the number is a tensile step. */
-const prefixes: Readonly<Record<string, string>> = { ...phaseLetters, PHS: 'press_hardening' };
+const prefixes: Readonly<Record<string, string>> = {
+  ...phaseLetters,
+  ...{ PHS: 'press_hardening', HPF: 'press_hardening', HF: 'press_hardening' },
+};
 
 /** The trade rounds the tensile steps of the standards upwards (EN 10346:2015 itself renamed HCT600X to HCT590X). */
 const standardSteps: ReadonlyMap<number, number> = new Map([
@@ -26,10 +29,15 @@ const knownSteps: ReadonlySet<number> = new Set([
 
 /** Words that name a material without a grade, by comparison key. Common practice; no strength goes with them. */
 const words: Readonly<Record<string, readonly string[]>> = {
-  mild: ['MILDSTEEL', 'MILD', 'LOWCARBONSTEEL', 'DEEPDRAWINGSTEEL'],
+  mild: [
+    ...['MILDSTEEL', 'MILD', 'LOWCARBONSTEEL', 'DEEPDRAWINGSTEEL'],
+    // The qualities that CS, DS, DDS and EDDS of ASTM A1008 took the place of (commercial, drawing, special killed, deep, extra deep).
+    ...['CQ', 'DQ', 'DQSK', 'DQAK', 'AKDQ', 'DDQ', 'EDDQ', 'SEDDQ'],
+  ],
   press_hardening: [
     'BORONSTEEL',
     'BORON',
+    ...['BORONALLOY', 'BORONALLOYED', 'MANGANESEBORON', 'MNB'].flatMap((word) => [word, `${word}STEEL`]),
     'PHS',
     'HPF',
     ...[
@@ -96,11 +104,14 @@ export function tradeGrade(key: string): GradeRow | undefined {
   if (match === null) return undefined;
   const [, first = '', second = ''] = match;
   const [letters, figures] = /^\d/.test(first) ? [second, first] : [first, second];
+  // Behind the number HF is a shop's own word as well.
+  if (letters === second && /^HP?F$/.test(letters)) return undefined;
   const familyKey = Object.hasOwn(prefixes, letters) ? prefixes[letters] : undefined;
   const step = Number(figures);
   if (familyKey === undefined || step < 400 || step > 2200 || step % 10 !== 0) return undefined;
   // The number of a press-hardened name is a nominal class after hardening, not a minimum.
-  if (familyKey === 'press_hardening') return row(`${letters}${figures}`, familyKey);
+  if (familyKey === 'press_hardening')
+    return { ...row(`${letters}${figures}`, familyKey), tensileTypicalMpa: step };
   return row(`${letters}${figures}`, familyKey, standardSteps.get(step) ?? step);
 }
 

@@ -5,6 +5,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { wholeJob } from './whole-job.ts';
 
 const root = path.dirname(path.dirname(import.meta.dirname));
 const planish = path.join(root, 'bin/planish.js');
@@ -35,6 +36,11 @@ try {
   const bare = ['-e', '0'];
   const cold = ['check', '--as-of', '2026-10-21', 'examples/bench/200-lines.yaml'];
   compare('200 lines, cold : bare node', '≤ 4.0', 21, [planish, ...cold], bare);
+
+  const job = path.join(work, 'whole-job.yaml');
+  writeFileSync(job, wholeJob());
+  const whole = [planish, 'check', '--as-of', '2026-10-21', job];
+  compare('40 parts, 200 joints, 120 points, cold : bare node', '≤ 5.0', 21, whole, bare);
 
   const plain = folder('plain', 2000, (n) => base.replaceAll('K-2207', `K-${String(n)}`));
   const check = (where: string, ...more: readonly string[]): readonly string[] => [

@@ -79,7 +79,7 @@ describe('one bad file does not keep the others from being judged', () => {
     const result = runPlanish(['check', ...day, '--quiet', '-', 'stopped.yaml'], { folder, input: '' });
     expect(result.status).toBe(2);
     expect(result.stdout).toBe(
-      '(standard input): not judged, The file is empty.\nstopped.yaml: stopped, 1 stop, no holds, 2 notes\n',
+      '(standard input): not judged, The file is empty.\nstopped.yaml: stopped, 1 stop, no holds, 3 notes\n',
     );
   });
 });

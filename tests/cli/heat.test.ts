@@ -356,7 +356,7 @@ describe('planish heat with plans', () => {
   test('shows each heat, its neighbours with verdict and stay-clear distance, and a picture', () => {
     const { stdout, status } = heat([plan]);
     expect(status).toBe(1);
-    expect(stdout).toMatch(/Front rail, right, heating, line 71/u);
+    expect(stdout).toMatch(/Front rail, right, heating, line 75/u);
     expect(stdout.replaceAll(/\s+/gu, ' ')).toMatch(
       /OVER ITS STOP LIMIT: A-pillar, right \(hardened or multi-phase steel\) at 10 mm reaches \d{3} °C/u,
     );
@@ -432,7 +432,7 @@ describe('planish heat with plans', () => {
   test.each([
     ['not YAML', ': ['],
     ['no plan', 'format: 1\n'],
-    ['another pack', readFileSync(plan, 'utf8').replace('general@2', 'nobody@1')],
+    ['another pack', readFileSync(plan, 'utf8').replace('general@3', 'nobody@1')],
   ])('%s is not judged', (_name, input) => {
     const { status, stdout } = heat(['-'], { input });
     expect(status).toBe(2);
@@ -472,6 +472,6 @@ describe('--svg', () => {
 
   test('a folder that is not there is told', () => {
     const { status, stderr } = heat([...torch, ...near('wax'), '--svg', path.join(folder, 'no/x.svg')]);
-    expect([status, stderr.includes('ENOENT')]).toEqual([2, true]);
+    expect([status, stderr.includes('its folder is not there')]).toEqual([2, true]);
   });
 });

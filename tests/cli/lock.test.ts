@@ -11,7 +11,7 @@ const run = (...args: readonly string[]): RunResult => runPlanish(args);
 let jobs = '';
 const packs = path.resolve('examples/rules/corvane-tarn');
 const unpinned = readFileSync('examples/plans/ring-replaced-whole.yaml', 'utf8').replace(
-  'general@2',
+  'general@3',
   'general',
 );
 
@@ -59,7 +59,7 @@ describe('planish check with a lock above the plans', () => {
     const { status, stdout, stderr } = check('--locked');
     expect([status, stderr]).toEqual([0, '']);
     expect(versionsIn(stdout)).toMatchObject([
-      { pack: 'general', version: '1.0.0', released: true, newer: '2.0.0' },
+      { pack: 'general', version: '1.0.0', released: true, newer: '3.0.0' },
     ]);
   });
 
@@ -83,11 +83,11 @@ describe('planish check with a lock above the plans', () => {
         run('packs', 'lock', jobs);
         writeFileSync(
           lockFile(),
-          readFileSync(lockFile(), 'utf8').replace('version: 2.0.0', 'version: 2.7.0'),
+          readFileSync(lockFile(), 'utf8').replace('version: 3.0.0', 'version: 3.7.0'),
         );
       },
       [],
-      'The lock fixes general 2.7.0; here is general 1.0.0, 1.1.0, 2.0.0.',
+      'The lock fixes general 3.7.0; here is general 1.0.0, 1.1.0, 2.0.0, 3.0.0.',
     ],
     [
       'a plan that asks for another version',
@@ -99,7 +99,7 @@ describe('planish check with a lock above the plans', () => {
         );
       },
       [],
-      'The lock fixes general 2.0.0, which is not what the plan asks for.',
+      'The lock fixes general 3.0.0, which is not what the plan asks for.',
     ],
   ])('--locked refuses %s', (_name, prepare, more, expected) => {
     prepare();
@@ -148,7 +148,7 @@ test('two plans of one run are each judged by their own version', () => {
     readonly packs: readonly { readonly version: string }[];
     readonly plans: readonly { readonly judged_by: readonly { readonly version: string }[] }[];
   } = JSON.parse(stdout);
-  expect(report.plans.map((plan) => plan.judged_by[0]?.version).sort()).toEqual(['1.0.0', '2.0.0']);
+  expect(report.plans.map((plan) => plan.judged_by[0]?.version).sort()).toEqual(['1.0.0', '3.0.0']);
   const text = run('check', '--as-of', '2026-10-21', jobs).stdout;
-  expect(text).toContain('Rules of general 1.0.0 (2.0.0 is here), sha256:');
+  expect(text).toContain('Rules of general 1.0.0 (3.0.0 is here), sha256:');
 });

@@ -81,13 +81,13 @@ describe('whole reports', () => {
       path.join(folder, 'cat.ndjson'),
       [1, 2, 3].map((part) => read(`part-${String(part)}.ndjson`)).join(''),
     );
-    expect(merged('cat.ndjson').plans).toHaveLength(7);
+    expect(merged('cat.ndjson').plans).toHaveLength(8);
   });
 
   test('a plan that is in two reports counts once, and that is said', () => {
     const result = merge('--format', 'json', 'all.json', 'all.ndjson');
-    expect((JSON.parse(result.stdout) as Report).plans).toHaveLength(7);
-    expect(result.stderr).toBe('planish: 7 plans were in more than one report and are counted once.\n');
+    expect((JSON.parse(result.stdout) as Report).plans).toHaveLength(8);
+    expect(result.stderr).toBe('planish: 8 plans were in more than one report and are counted once.\n');
   });
 });
 
@@ -107,7 +107,7 @@ describe('what is lost is never a pass', () => {
     const cut = 'The report was cut off: the line that ends its run is not there.';
     expect(reasons(merged('between.ndjson'))).toEqual([`between.ndjson: ${cut}`]);
     expect(reasons(merged('within.ndjson'))).toEqual([
-      'within.ndjson: Line 7 is no line of a report of planish.',
+      'within.ndjson: Line 8 is no line of a report of planish.',
       `within.ndjson: ${cut}`,
     ]);
     expect(reasons(merged('all.ndjson', 'empty.ndjson'))).toHaveLength(1);
@@ -118,7 +118,7 @@ describe('what is lost is never a pass', () => {
     const lines = read('all.ndjson').split('\n');
     writeFileSync(path.join(folder, 'gone.ndjson'), [...lines.slice(0, 2), ...lines.slice(3)].join('\n'));
     expect(reasons(merged('gone.ndjson'))).toEqual([
-      'gone.ndjson: Of the run that ends at line 6 there are 6 plans, and it had 7.',
+      'gone.ndjson: Of the run that ends at line 7 there are 7 plans, and it had 8.',
     ]);
   });
 

@@ -13,7 +13,7 @@ describe('the sheets of a plan', () => {
     expect(places('vehicle')).toEqual(['/vehicle']);
     expect(places('reference')).toEqual(['/references/0', '/references/1']);
     expect(places('part')).toEqual(['/parts/0', '/parts/1', '/parts/2', '/parts/3', '/parts/4', '/parts/5']);
-    expect(places('operation')).toHaveLength(8);
+    expect(places('operation')).toHaveLength(9);
     expect(places('joint')).toEqual([
       ...[0, 1, 2, 3, 4, 5].map((index) => `/parts/1/operations/0/joints/${String(index)}`),
       '/parts/1/operations/1/joints/0',

@@ -1,3 +1,5 @@
+import { builtInPacks } from '../../src/generated/built-in-packs.ts';
+import { resolvePacks } from '../../src/packs/resolve-packs.ts';
 import type {
   DerivationContext,
   HeatLimit,
@@ -27,6 +29,8 @@ export interface Deriving {
   readonly stage?: PlanStage;
   readonly limits?: ReadonlyMap<string, HeatLimit>;
   readonly tolerances?: DerivationContext['tolerances'];
+  /** Those of the newest general pack where left out. */
+  readonly triggers?: DerivationContext['triggers'];
   /** Statements of a pack `corvane-tarn 1.0.0` for Corvane Tarn. */
   readonly statements?: readonly MakerStatement[];
   /** What the maker says parts are, and which documents were replaced, of the same pack. */
@@ -88,6 +92,9 @@ const tolerances: NonNullable<DerivationContext['tolerances']> = new Map([
   ['opening', 3],
 ] as const);
 
+const general = resolvePacks(builtInPacks(), undefined);
+const triggers = general.ok ? general.packs.triggers : [];
+
 const solveStrip = rememberingStripSolver();
 const solveLap = rememberingLapSolver();
 
@@ -141,6 +148,7 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
     limits: given.limits ?? limits,
     windows,
     tolerances: given.tolerances ?? tolerances,
+    triggers: given.triggers ?? triggers,
     makers:
       given.statements === undefined && given.parts === undefined && given.documents === undefined
         ? []
@@ -156,6 +164,10 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
           ],
     ...(given.ruleStanding === undefined ? {} : { ruleStanding: given.ruleStanding }),
     practice,
+    signed: {
+      planDigest: 'sha256:1',
+      packs: [{ pack: 'general', version: '2.0.0', digest: 'sha256:1' }],
+    },
     solveStrip: given.solveStrip ?? solveStrip,
     solveLap,
   };

@@ -16,17 +16,19 @@ vehicle:
   market: united-states
   weight_class: light
   drive: [plug-in-hybrid, mild-hybrid]
+  earlier_repairs: [{ part: Door ring, what: foot cut }]
 references:
   - { id: own, kind: maker procedure, title: Ring, document: BRM-1, revision: D, published: 2021-02-01, looked_up: 2026-10-06, calls: [own], covers: { maker: Corvane, model: Tarn, bodies: [wagon], years: 2020-2022 } }
   - { id: own, kind: training }
 make_safe:
   low_voltage: { planned: true, done: 2026-10-07T08:00, batteries: [12 V, 48 V], by: { name: A, qualification: q }, cite: { reference: own, at: p. 1 } }
-  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }, { unit: knee airbag, state: deployed, treatment: stays }, { unit: other, state: not yet seen, treatment: removed }], deployed: true, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
+  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }, { unit: knee airbag, state: deployed, treatment: stays }, { unit: other, state: not yet seen, treatment: removed }], deployed: true, wiring: untouched, control_unit: replaced, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
   high_voltage:
     planned: true
     battery_condition: sound
     person: { name: L, qualification: level 2 }
-    isolation: { planned: true, done: 2026-10-07T08:30, lock: K-7 }
+    isolation: { planned: true, done: 2026-10-07T08:30, lock: K-7, wait: 5 min }
+    quarantine: { place: yard, distance: 20 m, watch: 48 h }
     proof_of_absence: { planned: true, done: 2026-10-07T08:40, meter_proved_before: true, reading: 0.2 V }
   fire: { fluids: [{ item: fuel line, treatment: stays }, { item: fuel tank, treatment: stays }] }
   lifting: { points: [sill] }
@@ -41,9 +43,11 @@ parts:
     strength: 300 MPa
     thickness: 0.7 mm
     coating: zinc
-    damage: { kind: tear, found_by: seen, tolerable_by: { reference: own, at: p. 1 } }
+    radar_behind: false
+    damage: { kind: tear, found_by: seen, short_radius: false, line_left: false, tolerable_by: { reference: own, at: p. 1 } }
     operations:
       - { id: cut, do: section, step: 5, at: B, zone: foot, extent: part, reason: To reach the ring., cite: { reference: own, at: p. 4 }, fire_watch: 30 min, earth_clamp: here, control_units: none }
+      - { do: refinish, film: 0.15 mm, film_limit: 0.2 mm, added_metal: plate, fasteners: { one_time: renewed } }
       - { do: bake, step: 90, temperature: 70 °C, hold: 30 min }
   - id: ring
     name: Door ring
@@ -57,7 +61,7 @@ parts:
     thickness: 1.4 mm
     zones: [{ name: foot, strength: 600 MPa }]
     condition: recycled
-    donor: { vin: 0CVZZZ8TZM0009999, maker: Corvane, model: Tarn, body: wagon, model_year: 2021, damage: none, cite: { reference: own, at: p. 5 } }
+    donor: { taken_off: unbolted, flooded: false, vin: 0CVZZZ8TZM0009999, maker: Corvane, model: Tarn, body: wagon, model_year: 2021, damage: none, cite: { reference: own, at: p. 5 } }
     damage: { kind: kink, found_by: outer panel cut back }
     operations:
       - do: section
@@ -65,7 +69,7 @@ parts:
         done: 2026-10-08
         cite: { reference: own, at: p. 14 }
         joints:
-          - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape, drawn: true }
+          - { to: sill, method: resistance spot, form: flange, flange_coat: sealer, done: 2026-10-01, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape, drawn: true }
           - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, factory_method: resistance spot, count: 56, nugget: 6 mm, pitch: 30 mm, widest_gap: 32 mm, factory_pitch: 33 mm, length: 1900 mm, overlap: 18 mm, edge: 9 mm, access: both sides, pattern: { count: 57, cite: { reference: own, at: p. 15 } }, coupon: { result: passed, date: 2026-10-07, nugget: 6.1 mm, failure: button, at_job_pitch: true, same_setup: true, sheets: [{ grade: 22MnB5, thickness: 1.4 mm }, { grade: HC340LA, thickness: 1.2 mm }] }, settings: { machine: M, program: P, force: 1.2 kN, current: 9 kA, weld_time: 240 ms, tip: 6 mm, most_force: 5 kN, most_current: 14 kA } }
           - { to: sill, method: plug weld, form: lap, sheets: [ring, sill], count: 3, hole: 8 mm, filler: G3Si1, gas: M21 }
           - { to: sill, method: arc seam, form: butt with insert, sheets: [ring, sill], gap: 2 mm, insert: { length_each_side: 30 mm, grade: HC340LA } }
@@ -100,6 +104,7 @@ measurements:
   data_sheet: { maker: Corvane, model: Tarn, body: wagon, years: 2020-2022 }
   tolerance: 3 mm
   before: 2026-10-06
+  before_welding: 2026-10-07
   after: 2026-10-09
   zero_points: [Z1, Z2, Z3]
   uncertainty: 0.5 mm
@@ -109,13 +114,17 @@ measurements:
     - { name: Z3, on: tunnel, nominal: [1800 mm, 0 mm, 0 mm] }
   openings: [{ name: door, diagonals_before: [1200 mm, 1202 mm], diagonals_after: [1200 mm, 1201 mm] }]
 finish:
-  cavities: [{ part: ring, primer: epoxy, wax: yes }]
-  bake: { temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
+  cavities: [{ part: ring, primer: epoxy, wax: yes, drains_open: true, done: 2026-10-10 }]
+  sealer: { done: 2026-09-01 }
+  bake: { done: 2026-10-09, temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
 verify:
+  alignment: { done: 2026-10-12, result: within range }
+  road_test: { done: 2026-10-11, result: passed }
   high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V }
   scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }] }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
-sign_off: { date: 2026-10-20, plan_revision: A, open_holds: two }
+record: { kept: [all], until: 2036-10-20 }
+sign_off: { by: { name: R. Amsel }, date: 2026-10-20, plan_revision: A, open_holds: two, digests: { plan: "sha256:0", packs: [{ pack: general, version: 1.0.0 }, { pack: mine, version: 1.0.0 }] } }
 typo: 1
 `;
 

@@ -15,8 +15,9 @@ describe('the stack of a spot', () => {
     expect(joint('sheets: [own], to: hard').value('joint.governing_thickness')).toBe(1.2);
   });
 
-  test('the part that the operation stands in is no sheet where the joint lists others', () => {
-    expect(joint('sheets: [skin, hard], to: hard').value('joint.governing_thickness')).toBe(0.7);
+  test('the part that the operation stands in is a sheet whether or not the joint lists it', () => {
+    expect(joint('sheets: [skin, hard], to: hard').value('joint.governing_thickness')).toBe(1.2);
+    expect(joint('sheets: [hard], to: hard').value('joint.governing_thickness')).toBe(1.2);
   });
 
   test.each([
@@ -37,8 +38,8 @@ describe('the stack of a spot', () => {
     expect(joint('sheets: [skin, own, hard]').value('joint.thin_outside')).toBe(true);
     expect(joint('sheets: [own, hard, skin]').value('joint.thin_outside')).toBe(true);
     expect(joint('sheets: [own, skin, hard]').value('joint.thin_outside')).toBe(false);
-    expect(joint('sheets: [skin, skin, hard]').value('joint.thin_outside')).toBe(false);
-    expect(joint('sheets: [skin, hard]').fact('joint.thin_outside').known).toBe(false);
+    expect(joint('sheets: [skin, skin, own]').value('joint.thin_outside')).toBe(false);
+    expect(joint('sheets: [own, hard]').fact('joint.thin_outside').known).toBe(false);
   });
 
   test('the strongest sheet is known when all are', () => {

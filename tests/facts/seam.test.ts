@@ -138,7 +138,7 @@ function isOfType(value: unknown, type: string): boolean {
 // Facts that no rule of the general pack reads: for vehicle packs and for reports. A fact that is neither read nor named here is
 // one that nobody needs.
 const informative = new Set([
-  ...['plan.job_number', 'plan.author', 'plan.signed', 'plan.vehicle_pack'],
+  ...['plan.job_number', 'plan.signed', 'plan.vehicle_pack'],
   ...['reference.kind', 'reference.cited'],
   ...['reference.covers_vehicle', 'reference.id_repeated', 'part.id', 'part.tensile', 'part.yield'],
   ...['part.hidden_by', 'part.id_repeated', 'operation.extent'],

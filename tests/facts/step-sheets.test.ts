@@ -34,6 +34,7 @@ test('every step has its sheet, stated or not', () => {
     'restraints made safe',
     'road test',
     'scan after the repair',
+    'scan before the repair',
     'sensor calibration',
     'wheel alignment',
   ]);

@@ -42,6 +42,10 @@ describe('of what a part is', () => {
     expect(classOf('strength: 339 MPa')).toBe('mild');
     // 980 MPa is 142.1 ksi and 590 MPa 85.6 (NIST SP 811); the trade drops the decimal.
     expect(classOf('strength: 85 ksi')).toBe('advanced high-strength');
+    // A step of five is rounded, and 980 MPa is spoken 140 ksi.
+    expect(classOf('strength: 140 ksi')).toBe('ultra-high-strength');
+    expect(classOf('strength: 139 ksi')).toBe('advanced high-strength');
+    expect(classOf('strength: 140.0 ksi')).toBe('advanced high-strength');
     expect(classOf('strength: 84 ksi')).toBe('high-strength');
     expect(classOf('strength: 60 kgf/mm2')).toBe('advanced high-strength');
     expect(classOf('strength: 59 kgf/mm2')).toBe('high-strength');

@@ -147,3 +147,22 @@ describe('single points', () => {
     }
   });
 });
+
+describe('a point beside the origin of the data sheet', () => {
+  test('that was read far off is no slip of the unit: a thousandth of anything lies there', () => {
+    // Nominal of the first is the origin.
+    const pairs = pairsOf(body, (place) => place);
+    const [first, ...rest] = pairs;
+    if (first === undefined) throw new Error('a body has points');
+    const read: readonly PointPair[] = [{ ...first, nominal: [0, 0, 0], measured: [900, 500, 4] }, ...rest];
+    expect(misreadPoints(read, [1, 2, 3]).get(0)?.kind).not.toBe('unit');
+  });
+
+  test('and one that belongs a metre away is', () => {
+    const pairs = pairsOf(body, (place) => place);
+    const read = pairs.map((pair, index): PointPair =>
+      index === 4 ? { ...pair, measured: [1412 / 25.4, -702 / 25.4, 611 / 25.4] } : pair,
+    );
+    expect(misreadPoints(read, zero).get(4)).toEqual({ kind: 'unit', factor: 25.4 });
+  });
+});

@@ -7,7 +7,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { dictionary } from '../../src/cli/dictionary.ts';
 import { builtInDigests, builtInPacks } from '../../src/generated/built-in-packs.ts';
-import { canonicalJson } from '../../src/packs/canonical-json.ts';
+import { canonicalJson } from '../../src/plan/canonical-json.ts';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';
 import { sourcePacks } from '../../.build/built-in-packs.ts';
 

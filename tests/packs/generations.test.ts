@@ -13,8 +13,8 @@ import type { Change } from '../one-change.ts';
 const pack = 'examples/rules/corvane-tarn';
 const oldBody = readFileSync('examples/plans/ring-end-piece-by-drawn-cut.yaml', 'utf8');
 const newBody = readFileSync('examples/plans/ring-replaced-whole.yaml', 'utf8').replace(
-  'rules: [general@2]',
-  'rules: [general@2, corvane-tarn@2026]',
+  'rules: [general@3]',
+  'rules: [general@3, corvane-tarn@2026]',
 );
 
 const folders: string[] = [];
@@ -95,8 +95,8 @@ describe('two generations of one model', () => {
 
   test('the version of before knows nothing of the new body', () => {
     const section = readFileSync('examples/plans/ring-sectioned-by-old-document.yaml', 'utf8').replace(
-      'rules: [general@2]',
-      'rules: [general@2, corvane-tarn@2025]',
+      'rules: [general@3]',
+      'rules: [general@3, corvane-tarn@2025]',
     );
     const report = judgeText(section, pack);
     expect(ruleIds(report, ['stop'])).not.toContain('provision-forbids');

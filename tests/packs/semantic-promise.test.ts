@@ -13,6 +13,7 @@ import { faultsOfPapers } from '../faults-of-papers.ts';
 import { faultsOfRecords } from '../faults-of-records.ts';
 import { faultsOfRelease } from '../faults-of-release.ts';
 import { faultsOfSafety } from '../faults-of-safety.ts';
+import { faultsOfTheWholeJob } from '../faults-of-the-whole-job.ts';
 import { faultsOfWork } from '../faults-of-work.ts';
 import { judgeText, ruleIds } from '../judge-text.ts';
 import { rule } from '../judge/invented-pack.ts';
@@ -24,7 +25,13 @@ const general = builtInPacks().find(({ name }) => name === 'general');
 const versions = (general?.releases ?? []).map(({ version }) => version);
 
 const faults = [...faultsOfWork, ...faultsOfPapers, ...faultsOfSafety, ...faultsOfMakingSafe]
-  .concat([...faultsOfRelease, ...faultsOfMeasuring, ...faultsOfRecords, ...faultsOfEvasion])
+  .concat([
+    ...faultsOfRelease,
+    ...faultsOfMeasuring,
+    ...faultsOfRecords,
+    ...faultsOfEvasion,
+    ...faultsOfTheWholeJob,
+  ])
   .map((fault) => [fault.name, changed(fault.plan, fault.changes)] as const);
 const examples = readdirSync('examples/plans').map(
   (name) => [name, readFileSync(`examples/plans/${name}`, 'utf8')] as const,

@@ -40,7 +40,9 @@ describe('class by family', () => {
     ['HR500LA', 'low-alloy, only the yield of 500 MPa is in the table', 'high-strength'],
     ['SPFC590', 'low-alloy at 590 MPa', 'advanced high-strength'],
     ['JSC590R', 'recovery or precipitation hardened at 590 MPa', 'advanced high-strength'],
-    ['HDT580F', 'ferrite-bainite is no multiphase floor', 'high-strength'],
+    // The definitions of the steel industry count ferrite-bainite among the multiphase steels, advanced from 440 MPa [seen].
+    ['HDT580F', 'ferrite-bainite at 580 MPa', 'advanced high-strength'],
+    ['HDT450F', 'ferrite-bainite at 450 MPa', 'advanced high-strength'],
     ['HCT450X', 'dual-phase at 450 MPa', 'advanced high-strength'],
     ['CR330Y590T-DH', 'dual-phase of high ductility', 'advanced high-strength'],
     ['TRIP 590T/380Y', 'TRIP', 'advanced high-strength'],

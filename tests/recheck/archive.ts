@@ -16,7 +16,7 @@ export const signed = (planish: string, facts: number, date = '2026-10-20'): str
 sign_off:
   by: { name: R. Amsel, role: estimator }
   date: ${date}
-  checked_with: { planish: ${planish}, facts: ${String(facts)}, rules: [general@1.0.0] }
+  digests: { planish: ${planish}, facts: ${String(facts)}, packs: [{ pack: general, version: 1.0.0 }] }
 `;
 
 export { ring, rail, skin };

@@ -28,6 +28,11 @@ const otherAlloys: ReadonlySet<string> = new Set([
   ...['4047', '4343', '8006', '8011', '8014', '8021', '8079', '8090', '8176'],
 ]);
 
+/** Whether four figures are a registered alloy of the body series, 5754 or 6016. */
+export function isBodyAlloy(text: string): boolean {
+  return bodyAlloys.has(text);
+}
+
 /** Series whose numbers are also strengths of steel or tensile steps: there only a registered alloy is one. */
 const likeStrengths = /^[12348]/;
 

@@ -19,6 +19,11 @@ export const aluminiumSymbols: readonly NameForm[] = [
     read: () => ({ familyKey: 'aluminium_casting', sure: true }),
   },
   {
+    standards: ['EN 1706'],
+    form: new RegExp(`^${symbol}${temper}$`),
+    read: ({ symbol: of = '' }) => (isCast(of) ? { familyKey: 'aluminium_casting', sure: true } : undefined),
+  },
+  {
     standards: ['EN 573-3'],
     form: new RegExp(`^(?:(?:EN)?AW)?${symbol}${temper}$`),
     read: bySymbol,
@@ -36,15 +41,28 @@ export const aluminiumSymbols: readonly NameForm[] = [
   },
 ];
 
-/** By the first element of the symbol and its per cent: from 5 % silicon aluminium is cast, below it is wrought 6xxx. */
+/**
+ * By the elements of the symbol and their per cent. No wrought alloy of bodies has 5 % silicon, magnesium from 2 % with silicon from
+ * 1 %, 7 % magnesium, or copper beside titanium: AlSi10MnMg, AlMg5Si2Mn, AlMg9, AlCu4MgTi are of EN 1706. From memory.
+ */
+function isCast(symbol: string): boolean {
+  const percent = (element: string): number =>
+    Number(new RegExp(`${element}(\\d{1,2}(?:\\.\\d{1,2})?)`).exec(symbol)?.[1] ?? 0);
+  const [silicon, magnesium] = [percent('SI'), percent('MG')];
+  return (
+    /\d/.test(symbol) &&
+    (silicon >= 5 || magnesium >= 7 || (magnesium >= 2 && silicon >= 1) || /^CU\d.*TI/.test(symbol))
+  );
+}
+
+/** By the first element of the symbol: zinc is of the 7000 series, magnesium with silicon of the 6000, magnesium alone of the 5000. */
 function bySymbol({ symbol = '' }: NameParts): NameContent | undefined {
   if (!/\d/.test(symbol)) return undefined;
   return { familyKey: familyOfSymbol(symbol), sure: true };
 }
 
 function familyOfSymbol(symbol: string): string {
-  const silicon = /^SI(\d{1,2})/.exec(symbol)?.[1];
-  if (silicon !== undefined && Number(silicon) >= 5) return 'aluminium_casting';
+  if (isCast(symbol)) return 'aluminium_casting';
   if (symbol.startsWith('ZN')) return 'aluminium_7xxx';
   if (/^(?:MG[01]?(?:\.\d+)?SI|SI\d?(?:\.\d+)?MG|MGSI)/.test(symbol)) return 'aluminium_6xxx';
   return /^MG\d(?:\.\d)?(?!SI)/.test(symbol) && !symbol.includes('SI') ? 'aluminium_5xxx' : 'aluminium';

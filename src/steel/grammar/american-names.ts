@@ -23,6 +23,17 @@ const tensileLetters = {
   M: 'martensitic',
 };
 
+/** Letters of SAE J1392: carbon and manganese with nothing, nitrogen, phosphorus or either; weathering; low-alloy by its spread. */
+const oldLetters = {
+  ...{ A: 'structural', B: 'structural', C: 'structural', S: 'structural', W: 'structural' },
+  ...{ X: 'hsla', Y: 'hsla', Z: 'hsla' },
+};
+
+/** Its seven levels, in ksi and as it gives them in MPa. */
+const oldYields = {
+  ...{ '035': '240', '040': '280', '045': '310', '050': '340', '060': '410', '070': '480', '080': '550' },
+};
+
 const gradeWords = {
   HSLAS: 'hsla',
   HSLASF: 'hsla',
@@ -105,6 +116,12 @@ export const americanNames: readonly NameForm[] = [
     form: new RegExp(String.raw`^(?:CR|HR)?(?<n>\d{3,4})(?<t>DH|DL[12]?|A|B|S|X|Y|R|M)[KFO]?${saeCoat}$`),
     read: ofLetter,
     onlyNamed: true,
+  },
+  {
+    // Superseded by J2340: the yield in ksi, the letter, then carbon (H, L) and how it was killed (K, F, O).
+    standards: ['SAE J1392'],
+    form: new RegExp(String.raw`^(?<ksi>0(?:35|4[05]|[5-8]0))(?<t>[ABCSWXYZ])[HL]?[KFO]?${saeCoat}$`),
+    read: ({ ksi, t }) => ofYield(entry(oldLetters, t), entry(oldYields, ksi)),
   },
   {
     standards: sheetStandards,

@@ -6,7 +6,7 @@ export const boronNames: readonly NameForm[] = [
   {
     standards: ['EN 10083-3'],
     form: new RegExp(
-      String.raw`^(?:[1-4]\d|[6-9])(?:MNB|MNCRB|MNSIB|MNCRMOB|MNMOB)\d(?:[-.]?\d)?${europeanCoat}$`,
+      String.raw`^(?:[1-4]\d|[6-9])(?:MNB|MNCRB|MNSIB|MNCRMOB|MNMOB)\d(?:[-.]?\d)?V?${europeanCoat}$`,
     ),
     read: () => ({ familyKey: 'press_hardening', state: 'hardened' }),
   },

@@ -53,7 +53,13 @@ export const europeanNames: readonly NameForm[] = [
   },
   {
     standards: ['EN 10268:1998'],
-    form: new RegExp(String.raw`^H(?<re>\d{3})(?<t>LA|P|B|Y)D?${europeanCoat}$`),
+    form: new RegExp(String.raw`^H(?<re>\d{3})(?<t>LA|P|B|Y)${europeanCoat}$`),
+    read: ({ re, t }) => ofYield(entry(yieldLetters, t), re),
+  },
+  {
+    // Hot-dip coated, before EN 10346 took its place in 2009 and wrote HX for H.
+    standards: ['EN 10292'],
+    form: new RegExp(String.raw`^H(?<re>\d{3})(?<t>LA|P|B|Y)D${europeanCoat}$`),
     read: ({ re, t }) => ofYield(entry(yieldLetters, t), re),
   },
   {

@@ -7,7 +7,7 @@ export const phaseLetters: Readonly<Record<string, string>> = {
   TBF: 'trip',
   CP: 'complex_phase',
   CH: 'complex_phase',
-  MS: 'martensitic',
+  ...{ MS: 'martensitic', MART: 'martensitic' },
   FB: 'ferrite_bainite',
   QP: 'quench_partition',
   TWIP: 'twip',

@@ -11,9 +11,13 @@ export interface NameContent {
   readonly familyKey: string;
   readonly yieldMinMpa?: number;
   readonly tensileMinMpa?: number;
+  /** What is usual, not promised: the nominal class of a press-hardened name. */
+  readonly tensileTypicalMpa?: number;
   readonly state?: GradeState;
   /** The coating that the letters of the product tell: JAC is galvannealed. */
   readonly coating?: Coating;
+  /** True where speakers differ whether the one number is the yield or the tensile strength. */
+  readonly either?: true;
   /** Nothing but the family hangs on the name, so a name without a row of the table is as sure as one with it. */
   readonly sure?: boolean;
 }
@@ -51,6 +55,14 @@ export function ofTensile(familyKey: string | undefined, text: string | undefine
 export function ofYield(familyKey: string | undefined, text: string | undefined): NameContent | undefined {
   const yieldMinMpa = figure(text, 100, 1500);
   return familyKey === undefined || yieldMinMpa === undefined ? undefined : { familyKey, yieldMinMpa };
+}
+
+/** A press-hardened name: its number is a nominal class after hardening, so it gives no minimum. */
+export function ofNominal(text: string | undefined): NameContent | undefined {
+  const tensileTypicalMpa = figure(text, 400, 2200);
+  return tensileTypicalMpa === undefined
+    ? undefined
+    : { familyKey: 'press_hardening', tensileTypicalMpa, state: 'hardened' };
 }
 
 /** Dual-phase sheet of the standards has at least 1.35 times its minimum yield; below this a figure is misprinted. */

@@ -27,6 +27,8 @@ export type NameAnswer =
       readonly sure: boolean;
       /** True where no sheet of the family has such strengths. */
       readonly outside: boolean;
+      /** The same name with its number taken as the tensile strength, where speakers differ. */
+      readonly other?: GradeRow;
     }
   | { readonly fault: string };
 
@@ -59,24 +61,31 @@ export function readName(key: string, standard: string | undefined): NameAnswer 
     const content = read(match.groups ?? {});
     if (content === undefined) continue;
     if ('fault' in content) return content;
-    const { coating, sure, ...strengths } = content;
+    const { coating, sure, either, ...strengths } = content;
     const coat = coatOf(match.groups ?? {}, mass ?? 'european');
     const trade = standards.length === 0;
     const own = standard === undefined ? standards : standards.filter((one) => isStandard(one, standard));
+    const row: GradeRow = {
+      designation: key,
+      standard: trade ? 'trade name' : own.join(' / '),
+      ...strengths,
+      state: strengths.state ?? (trade ? 'unknown' : 'as delivered'),
+      mark: trade ? 'practice' : 'memory',
+    };
+    const other = either === true ? asTensile(row) : undefined;
     return {
-      row: {
-        designation: key,
-        standard: trade ? 'trade name' : own.join(' / '),
-        ...strengths,
-        state: strengths.state ?? (trade ? 'unknown' : 'as delivered'),
-        mark: trade ? 'practice' : 'memory',
-      },
+      row,
       coat: coating === undefined ? coat : { coating, ...coat },
       sure: trade || sure === true,
-      outside: outsideFamily(strengths),
+      outside: outsideFamily(strengths) && (other === undefined || outsideFamily(other)),
+      ...(other === undefined ? {} : { other }),
     };
   }
   return undefined;
+}
+
+function asTensile({ yieldMinMpa, ...row }: GradeRow): GradeRow {
+  return yieldMinMpa === undefined ? row : { ...row, tensileMinMpa: yieldMinMpa };
 }
 
 function isOneOf(standards: readonly string[], named: string): boolean {

@@ -1,7 +1,7 @@
 import { vdaCoat } from '../coat.ts';
 import { only, phaseLetters, yieldLetters } from './family-letters.ts';
 import type { NameForm } from './name-form.ts';
-import { entry, figure, ofPair, ofTensile, ofYield } from './name-form.ts';
+import { entry, ofNominal, ofPair, ofTensile, ofYield } from './name-form.ts';
 
 const phases = only(phaseLetters, 'DP', 'DH', 'TR', 'CP', 'CH', 'MS', 'FB', 'QP');
 
@@ -35,11 +35,9 @@ export const vdaNames: readonly NameForm[] = [
     mass: 'each side',
   },
   {
-    // The number is a nominal class after hardening, so it gives no minimum.
     standards: ['VDA 239-500'],
     form: new RegExp(String.raw`^(?:CR|HR)(?<rm>\d{3,4})T(?:MB|PS|MS|LA)(?:DS|IS)?${vdaCoat}$`),
-    read: ({ rm }) =>
-      figure(rm, 400, 2200) === undefined ? undefined : { familyKey: 'press_hardening', state: 'hardened' },
+    read: ({ rm }) => ofNominal(rm),
     mass: 'each side',
   },
 ];

@@ -1,7 +1,7 @@
 /**
  * JSON as RFC 8785 (JSON Canonicalization Scheme) writes it: the keys of objects sorted by UTF-16 code units, no white space,
  * numbers and texts as ECMAScript writes them. Of plain data; a number that JSON does not have is a RangeError, since two
- * packs that differ would come out alike.
+ * that differ would come out alike.
  */
 export function canonicalJson(value: unknown): string {
   if (typeof value === 'number' && !Number.isFinite(value)) throw new RangeError('JSON has no such number');
