@@ -22,6 +22,8 @@ export function heatPlansText(
 ): string {
   const paint = paintWith(colour);
   const blocks = plans.flatMap((plan) => planBlocks(plan, columns, paint));
+  // Where no heat is shown there is nothing to be sure of, and nobody to warn.
+  if (plans.every(({ heats }) => heats.length === 0)) return `${blocks.join('\n\n')}\n`;
   const sure = wrapText(`How sure: ${howSure}`, columns, '').join('\n');
   const care = cautions.flatMap((one) => wrapText(one, columns, '')).join('\n');
   return `${[...blocks, sure, care].join('\n\n')}\n`;
