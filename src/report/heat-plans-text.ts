@@ -6,6 +6,7 @@ import { plannedPicture, seamWords } from './heat-pictures.ts';
 import { heatPlot } from './heat-plot.ts';
 import { howSure } from './heat-report.ts';
 import type { HeatPlanReport, PlacedHeat } from './heat-report.ts';
+import { strengthRange } from './heat-text.ts';
 import type { HeatTextOptions } from './heat-text.ts';
 import { heatWords } from './heat-words.ts';
 import { paintWith } from './paint.ts';
@@ -89,9 +90,7 @@ function neighbourLines(one: HeatedNeighbour, columns: number, paint: Paint): re
     one.secondsAboveLimit === undefined || one.secondsAboveLimit === 0
       ? undefined
       : `${formatQuantity(one.secondsAboveLimit, 's')} above the limit`,
-    tensileLeft === undefined
-      ? undefined
-      : `at least ${formatQuantity(tensileLeft, '%')} of its strength left`,
+    tensileLeft === undefined ? undefined : `${strengthRange(one)} of its strength left`,
   ].filter((word) => word !== undefined);
   const away = clear.ok
     ? clear.rule === undefined
