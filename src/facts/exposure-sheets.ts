@@ -43,10 +43,7 @@ export function exposureFacts(
 ): ExposureFacts {
   const { near, at } = neighbour;
   const limit = limitOf(survey.context.limits, neighbour);
-  const heat: NeighbourHeat = neighbour.listed
-    ? neighbourHeat(survey.context, one, source, neighbour)
-    : { ok: false, reason: `${neighbour.name} is not listed under \`near\` with its distance.` };
-  const whole = settledHeat(withOtherHeats(survey, one, { source, neighbour }, heat), limit);
+  const whole = settledHeat(wholeHeat(survey, one, { source, neighbour }), limit);
   return {
     'exposure.victim':
       neighbour.victim === undefined
@@ -74,6 +71,18 @@ export function exposureFacts(
     ...strengthFacts(neighbour, whole, at),
     ...clearFacts(survey, one, { source, neighbour }, whole),
   };
+}
+
+/** What the neighbour goes through by this heat and the others that reach it without a pause. */
+export function wholeHeat(
+  survey: Survey,
+  one: OperationSurvey,
+  { source, neighbour }: Exposed,
+): NeighbourHeat {
+  const heat: NeighbourHeat = neighbour.listed
+    ? neighbourHeat(survey.context, one, source, neighbour)
+    : { ok: false, reason: `${neighbour.name} is not listed under \`near\` with its distance.` };
+  return withOtherHeats(survey, one, { source, neighbour }, heat);
 }
 
 /** From where on the limits of temperature and time are kept, and how sure the computation is. */

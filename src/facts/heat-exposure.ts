@@ -1,6 +1,6 @@
 import { highestTemperature, longestHold } from '../heat/stay-clear.ts';
 import type { HeldHeat, KeptLimit, Sought } from '../heat/stay-clear.ts';
-import type { PointHistory } from '../heat/point-history.ts';
+import type { PointHistory, TemperatureHistory } from '../heat/point-history.ts';
 import type { DerivationContext, HeatLimit } from './context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 import { strengthLeftOf } from './strength-kind.ts';
@@ -14,8 +14,11 @@ export interface HeatExposure {
   readonly peakCelsius?: number;
   readonly peakAtSeconds?: number;
   readonly secondsAboveLimit?: number;
-  /** %. */
+  /** The safe end of what is left, %. */
   readonly tensileLeft?: number;
+  /** The other end, %. */
+  readonly tensileLeftAtMost?: number;
+  readonly history?: TemperatureHistory;
   readonly verdict: ExposureVerdict;
   readonly reasons: readonly string[];
   /** Why no strength left is named. */
@@ -60,7 +63,10 @@ export function exposureAt(
     distanceMm,
     ...(point === undefined ? {} : { peakCelsius: point.peakCelsius, peakAtSeconds: point.peakAtSeconds }),
     ...(above === undefined || !Number.isFinite(above) ? {} : { secondsAboveLimit: above }),
-    ...(percent === undefined ? {} : { tensileLeft: percent }),
+    ...(strength !== undefined && 'percent' in strength
+      ? { tensileLeft: strength.percent, tensileLeftAtMost: strength.mostPercent }
+      : {}),
+    ...(point === undefined ? {} : { history: point }),
     verdict,
     reasons,
     ...(strength !== undefined && 'reason' in strength ? { strengthReason: strength.reason } : {}),
@@ -70,10 +76,12 @@ export function exposureAt(
 function strengthOf(
   neighbour: Neighbour,
   point: PointHistory,
-): { readonly percent: number } | { readonly reason: string } {
+): { readonly percent: number; readonly mostPercent: number } | { readonly reason: string } {
   const left = strengthLeftOf(neighbour, point);
   if (left === undefined) return { reason: 'No model tells what strength such a part keeps.' };
-  return 'leastPercent' in left ? { percent: left.leastPercent } : { reason: sentence(left.reason) };
+  return 'leastPercent' in left
+    ? { percent: left.leastPercent, mostPercent: left.mostPercent }
+    : { reason: sentence(left.reason) };
 }
 
 /** The longest hold and the highest temperature with which a place keeps its limit: up to twenty solves. */

@@ -35,6 +35,12 @@ export function neighbourHeat(
   if (neighbour.distanceMm === undefined) {
     return { ok: false, reason: `The distance from the heat to ${neighbour.name} is not stated.` };
   }
+  if (neighbour.path === undefined && neighbour.near?.path === 'through air') {
+    return {
+      ok: false,
+      reason: `${neighbour.name} is joined to the heated part: heat reaches it in the metal, not \`through air\`. State \`joined\` or \`same sheet\`.`,
+    };
+  }
   if (neighbour.path === undefined) {
     return {
       ok: false,

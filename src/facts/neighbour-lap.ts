@@ -3,6 +3,7 @@ import type { Neighbour } from './exposed-neighbour.ts';
 import type { NeighbourStrip } from './neighbour-strip.ts';
 import { metalOf } from './neighbour-strip.ts';
 import { quantityOf } from './quantity-of.ts';
+import { thinnerBeyond } from './thinner-beyond.ts';
 
 type Strip = Extract<NeighbourStrip, { readonly ok: true }>;
 
@@ -22,13 +23,17 @@ export type LapReading =
  */
 export function readLap(
   neighbour: Neighbour,
-  { strip, sink }: Strip,
+  held: Strip,
   distanceMm: number,
   freeEndStated: boolean,
 ): LapReading {
+  const { strip, sink } = held;
   const { near, part, path, name } = neighbour;
   const stated = near?.lap;
-  if (stated === undefined) return { kind: 'strip', notes: [] };
+  if (stated === undefined) {
+    const beyond = thinnerBeyond(neighbour, held, distanceMm);
+    return beyond === undefined ? { kind: 'strip', notes: [] } : { kind: 'lap', ...beyond };
+  }
   const leftOut = (why: string): LapReading => ({
     kind: 'strip',
     notes: [`The lap is not counted: ${why}.`],

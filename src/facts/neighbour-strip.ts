@@ -23,6 +23,8 @@ export type NeighbourStrip =
       readonly notes: readonly string[];
       /** Nobody says where the sheet ends: whatever place is asked about, it ends there. */
       readonly endsAtNeighbour?: true;
+      /** The neighbour lies on the heated sheet as a layer and is heated with it. */
+      readonly sharesHeat?: true;
       /** The measure that takes heat out on the way, where one is counted; `strip` holds it. */
       readonly sink?: CountedSink;
       /** What was added to the stated temperature, K; absent where the source is not made from it. */
@@ -105,6 +107,7 @@ export function neighbourStrip(
     assumed,
     notes,
     ...(endsAtNeighbour ? { endsAtNeighbour } : {}),
+    ...(sum === thicknessMm ? {} : { sharesHeat: true as const }),
     ...(sink === undefined ? {} : { sink }),
     ...(allowanceKelvin === undefined ? {} : { allowanceKelvin }),
   };

@@ -2,11 +2,12 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { Plan } from '../generated/plan-types.ts';
 import { heatCurve } from '../heat/heat-curve.ts';
 import type { HeatCurve } from '../heat/heat-curve.ts';
+import type { TemperatureHistory } from '../heat/point-history.ts';
 import type { HeldHeat } from '../heat/stay-clear.ts';
 import { bakeExposures } from './bake-exposure.ts';
 import type { DerivationContext } from './context.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
-import { exposureFacts } from './exposure-sheets.ts';
+import { exposureFacts, wholeHeat } from './exposure-sheets.ts';
 import type { ExposureFacts } from './exposure-sheets.ts';
 import { exposureVerdict } from './exposure-verdict.ts';
 import type { ExposureVerdict } from './exposure-verdict.ts';
@@ -20,7 +21,7 @@ import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { clearByLimit } from './stay-clear.ts';
 import { seamCurve } from './seam-curve.ts';
-import { strengthKind } from './strength-kind.ts';
+import { strengthKind, strengthLeftOf } from './strength-kind.ts';
 import type { FactSheet } from './sheet.ts';
 import { surveyPlan } from './survey-plan.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
@@ -68,7 +69,10 @@ export interface HeatedNeighbour {
   readonly limitCelsius?: number;
   readonly stopLimitCelsius?: number;
   readonly secondsAboveLimit?: number;
+  /** The safe end of what is left, and the other, %. */
   readonly tensileLeft?: number;
+  readonly tensileLeftAtMost?: number;
+  readonly history?: TemperatureHistory;
   readonly verdict: ExposureVerdict;
   readonly clear: ClearDistance;
   /** Why something of it is not known. */
@@ -125,6 +129,22 @@ function heatedNeighbour(
     at: neighbour.at,
     name: neighbour.name,
     clear: clearOf(survey, one, exposed, keepOff || undefined, least),
+    ...historyOf(survey, one, exposed),
+  };
+}
+
+/** What it goes through over time, and the better end of the strength that it keeps: shown, never judged. */
+function historyOf(
+  survey: Survey,
+  one: OperationSurvey,
+  exposed: Exposed,
+): Pick<HeatedNeighbour, 'history' | 'tensileLeftAtMost'> {
+  const heat = wholeHeat(survey, one, exposed);
+  if (!heat.ok || heat.history === undefined) return {};
+  const left = strengthLeftOf(exposed.neighbour, heat.history);
+  return {
+    history: heat.history,
+    ...(left !== undefined && 'mostPercent' in left ? { tensileLeftAtMost: left.mostPercent } : {}),
   };
 }
 

@@ -8,7 +8,7 @@ export function heatCsv({ answer, near }: HeatAnswerReport): string {
   const head = [
     ...['near', 'victim', 'source', 'counted_celsius', 'hold_s', 'times', 'sheet_mm', 'metal'],
     ...['stay_clear_mm', 'limit_celsius', 'distance_mm', 'peak_celsius', 'peak_at_s', 'time_above_limit_s'],
-    ...['tensile_left_percent', 'verdict', 'reason'],
+    ...['tensile_left_percent', 'verdict', 'reason', 'tensile_left_at_most_percent'],
   ];
   const rows = answer.exposures.map((one) => [
     near,
@@ -28,6 +28,7 @@ export function heatCsv({ answer, near }: HeatAnswerReport): string {
     rounded(one.tensileLeft),
     one.verdict,
     [...(clear.ok ? [] : [clear.reason]), ...one.reasons, one.strengthReason ?? ''].join(' ').trim(),
+    rounded(one.tensileLeftAtMost),
   ]);
   return csv([head, ...rows]);
 }

@@ -84,6 +84,7 @@ function exposureAsJson(exposure: HeatExposure): object {
     peak_at: quantity(exposure.peakAtSeconds, 's'),
     time_above_limit: quantity(exposure.secondsAboveLimit, 's'),
     tensile_left: rounded(exposure.tensileLeft),
+    tensile_left_at_most: rounded(exposure.tensileLeftAtMost),
     verdict: exposure.verdict,
     ...(longestHold === undefined ? {} : { longest_hold: soughtAsJson(longestHold, 's') }),
     ...(highestTemperature === undefined
@@ -160,6 +161,7 @@ function neighbourAsJson(one: HeatedNeighbour): object {
     peak_at: quantity(one.peakAtSeconds, 's'),
     time_above_limit: quantity(one.secondsAboveLimit, 's'),
     tensile_left: rounded(one.tensileLeft),
+    tensile_left_at_most: rounded(one.tensileLeftAtMost),
     limit: { hold_above: quantity(one.limitCelsius, '°C'), stop_above: quantity(one.stopLimitCelsius, '°C') },
     stay_clear: one.clear.ok ? quantity(one.clear.distanceMm, 'mm', 0) : null,
     verdict: one.verdict,

@@ -1,3 +1,4 @@
+import type { TemperatureHistory } from '../heat/point-history.ts';
 import type { HeatCurve } from '../heat/heat-curve.ts';
 
 /** What a picture of temperature against distance shows, for the terminal and for SVG alike. */
@@ -10,8 +11,15 @@ export interface HeatPicture {
   readonly from?: 'heated zone' | 'fused metal';
   /** What takes heat on the way and was counted. */
   readonly sinks?: readonly PictureSink[];
+  /** What single places go through, one curve each; where no history is computed there is none. */
+  readonly times?: readonly PictureTime[];
   /** Drawn as an upright line where given, mm. */
   readonly clearMm?: number;
+}
+
+export interface PictureTime {
+  readonly label: string;
+  readonly history: TemperatureHistory;
 }
 
 export interface PictureSink {
@@ -63,7 +71,7 @@ export function scaleOf({ curves, limits, marks }: HeatPicture, gaps: number): P
 }
 
 /** The next of 1, 2, 5, 10 … that is no smaller. */
-function roundStep(least: number): number {
+export function roundStep(least: number): number {
   const power = 10 ** Math.floor(Math.log10(least));
   const digit = [1, 2, 5].find((one) => one * power >= least * (1 - 1e-9));
   return (digit ?? 10) * power;

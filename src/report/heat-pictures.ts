@@ -37,6 +37,9 @@ export function answerPicture({
             ].join(', '),
           })),
     sinks: sinksOf([heat]),
+    times: exposures.flatMap(({ distanceMm, history }) =>
+      history === undefined ? [] : [{ label: `at ${formatQuantity(distanceMm, 'mm')}`, history }],
+    ),
     ...(clear.ok && clear.distanceMm > 0 ? { clearMm: clear.distanceMm } : {}),
   };
 }
@@ -123,6 +126,9 @@ export function plannedPicture(heat: PlannedHeat, file: string): HeatPicture {
               label: neighbourLabel(one),
             },
           ],
+    ),
+    times: neighbours.flatMap((one) =>
+      one.history === undefined ? [] : [{ label: neighbourLabel(one), history: one.history }],
     ),
     // Of several neighbours each has its own; only one can be the line of the picture.
     ...(clears.length === 1 && clearMm !== undefined && clearMm > 0 ? { clearMm } : {}),

@@ -6,6 +6,7 @@ import { plannedPicture, seamWords } from './heat-pictures.ts';
 import { heatPlot } from './heat-plot.ts';
 import { howSure } from './heat-report.ts';
 import type { HeatPlanReport, PlacedHeat } from './heat-report.ts';
+import { strengthRange } from './heat-text.ts';
 import type { HeatTextOptions } from './heat-text.ts';
 import { heatWords } from './heat-words.ts';
 import { paintWith } from './paint.ts';
@@ -22,6 +23,8 @@ export function heatPlansText(
 ): string {
   const paint = paintWith(colour);
   const blocks = plans.flatMap((plan) => planBlocks(plan, columns, paint));
+  // Where no heat is shown there is nothing to be sure of, and nobody to warn.
+  if (plans.every(({ heats }) => heats.length === 0)) return `${blocks.join('\n\n')}\n`;
   const sure = wrapText(`How sure: ${howSure}`, columns, '').join('\n');
   const care = cautions.flatMap((one) => wrapText(one, columns, '')).join('\n');
   return `${[...blocks, sure, care].join('\n\n')}\n`;
@@ -87,9 +90,7 @@ function neighbourLines(one: HeatedNeighbour, columns: number, paint: Paint): re
     one.secondsAboveLimit === undefined || one.secondsAboveLimit === 0
       ? undefined
       : `${formatQuantity(one.secondsAboveLimit, 's')} above the limit`,
-    tensileLeft === undefined
-      ? undefined
-      : `at least ${formatQuantity(tensileLeft, '%')} of its strength left`,
+    tensileLeft === undefined ? undefined : `${strengthRange(one)} of its strength left`,
   ].filter((word) => word !== undefined);
   const away = clear.ok
     ? clear.rule === undefined

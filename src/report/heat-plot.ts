@@ -116,7 +116,7 @@ function legend(picture: HeatPicture, columns: number): readonly string[] {
     ...wrapText(visibleText(entries.join('; ')), columns, `${indent}${indent}`),
     ...marks.flatMap(({ label }, index) =>
       wrapText(
-        visibleText(`${markSign(index)} ${label}`),
+        visibleText(`${markSign(index)}: ${label}`),
         columns,
         `${indent}${indent}${indent}`,
         `${indent}${indent}`,

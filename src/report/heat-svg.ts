@@ -1,35 +1,26 @@
 import { escaped } from './escaped.ts';
 import { axisWords, markSign, scaleOf, showsOneTime } from './heat-picture.ts';
-import type { HeatPicture, PictureLimit, PictureMark, PictureScale, PictureSink } from './heat-picture.ts';
+import type { HeatPicture, PictureMark, PictureScale, PictureSink } from './heat-picture.ts';
 import { line, n, pieces, polyline, text } from './svg-elements.ts';
 import type { Along } from './svg-elements.ts';
-
-const width = 860;
-const left = 70;
-const right = 210;
-const top = 60;
-const plotWidth = width - left - right;
-const plotHeight = 300;
-const listLine = 20;
-const fontSize = 14;
-/** Letters that fit a line across the whole picture, in bold and in plain type. */
-const titleLetters = 84;
-const listLetters = 92;
-const markRadius = 10;
-
-/** Colours of a set that colour-blind readers tell apart (Okabe and Ito, from memory); form tells everything once more. */
-const ink = {
-  peak: '#0072b2',
-  hold: '#000000',
-  limit: '#d55e00',
-  clear: '#009e73',
-  sink: '#56b4e9',
-  text: '#111111',
-  grid: '#cccccc',
-};
-
-/** Dash patterns of the second and further curves, so that they differ without colour. */
-const peakDashes = ['', '14 4', '10 3 2 3', '5 2'];
+import {
+  axes,
+  dashes,
+  degrees,
+  fontSize,
+  ink,
+  left,
+  limitLines,
+  listLetters,
+  listLine,
+  markRadius,
+  plotHeight,
+  plotWidth,
+  titleLetters,
+  top,
+  width,
+} from './svg-plot.ts';
+import { describeTimes, timePanel } from './heat-time-svg.ts';
 
 /**
  * Pictures of heats, one below the other, as one SVG document that needs nothing else: no script, no style sheet, no font file.
@@ -45,7 +36,11 @@ export function heatDrawing(title: string, pictures: readonly HeatPicture[], own
   const panels = pictures.map((picture) => {
     const panel = `<g transform="translate(0 ${n(offset)})">${panelOf(picture)}</g>`;
     offset += panelHeight(picture);
-    return panel;
+    const times = timePanel(picture);
+    if (times === undefined) return panel;
+    const below = `<g transform="translate(0 ${n(offset)})">${times.drawn}</g>`;
+    offset += times.height;
+    return `${panel}\n${below}`;
   });
   const height = offset + 10;
   const described = pictures.map(describe).join(' ');
@@ -90,6 +85,7 @@ function describe(picture: HeatPicture): string {
     ...(picture.sinks ?? []).map(({ label }) => `Counted heat sink: ${label}.`),
     ...marks.map(({ label }, index) => `Neighbour ${markSign(index)}: ${label}.`),
     ...(clearMm === undefined ? [] : [`Stay-clear distance ${n(clearMm)} mm.`]),
+    describeTimes(picture),
   ];
   return parts.filter((part) => part !== '').join(' ');
 }
@@ -104,7 +100,12 @@ function panelOf(picture: HeatPicture): string {
     ...pieces(title, titleLetters).map((words, index) =>
       text(left, 12 + index * listLine, words, 'font-weight="bold"'),
     ),
-    axes(scale, x, y, axisWords(picture)),
+    axes(
+      scale,
+      { most: scale.mostMm, step: scale.stepMm, words: `Distance ${axisWords(picture)}, mm` },
+      x,
+      y,
+    ),
     ...limitLines(limits, y),
     clearMm === undefined || clearMm > scale.mostMm ? '' : clearLine(clearMm, x, foot),
     ...curves.flatMap(({ curve }, index) => [
@@ -131,62 +132,6 @@ function panelOf(picture: HeatPicture): string {
   ]
     .filter((piece) => piece !== '')
     .join('\n');
-}
-
-function axes(
-  { mostMm, mostCelsius, stepMm, stepCelsius }: PictureScale,
-  x: Along,
-  y: Along,
-  words: string,
-): string {
-  const lines: string[] = [];
-  for (let k = 0; k * stepCelsius <= mostCelsius * (1 + 1e-9); k += 1) {
-    const at = y(k * stepCelsius);
-    lines.push(line(left, at, left + plotWidth, at, `stroke="${ink.grid}"`));
-    lines.push(text(left - 8, at + 5, n(k * stepCelsius), 'text-anchor="end"'));
-  }
-  for (let k = 0; k * stepMm <= mostMm * (1 + 1e-9); k += 1) {
-    const at = x(k * stepMm);
-    lines.push(line(at, y(0), at, y(0) + 6, `stroke="${ink.text}"`));
-    lines.push(text(at, y(0) + 22, n(k * stepMm), 'text-anchor="middle"'));
-  }
-  lines.push(
-    line(left, y(0), left + plotWidth, y(0), `stroke="${ink.text}"`),
-    line(left, y(0), left, y(mostCelsius), `stroke="${ink.text}"`),
-    text(left + plotWidth / 2, y(0) + 44, `Distance ${words}, mm`, 'text-anchor="middle"'),
-    text(
-      0,
-      0,
-      'Temperature, °C',
-      `text-anchor="middle" transform="translate(18 ${n(y(mostCelsius / 2))}) rotate(-90)"`,
-    ),
-  );
-  return lines.join('\n');
-}
-
-/** Labels at the right of their line, pushed apart where the lines lie close. */
-function limitLines(limits: readonly PictureLimit[], y: Along): readonly string[] {
-  let lowest = Infinity;
-  return [...limits]
-    .sort((a, b) => a.celsius - b.celsius)
-    .flatMap(({ celsius, label }) => {
-      const at = y(celsius);
-      const words = pieces(`${degrees(celsius)} ${label}`, 26);
-      const labelAt = Math.min(at + 4, lowest - fontSize * words.length);
-      lowest = labelAt - 2;
-      return [
-        line(
-          left,
-          at,
-          left + plotWidth,
-          at,
-          `stroke="${ink.limit}" stroke-width="2" stroke-dasharray="10 4 2 4"`,
-        ),
-        ...words.map((word, index) =>
-          text(left + plotWidth + 8, labelAt + index * fontSize, word, `fill="#8a3c00"`),
-        ),
-      ];
-    });
 }
 
 function clearLine(clearMm: number, x: Along, foot: number): string {
@@ -244,7 +189,7 @@ function marksOf(
 
 function markLines(marks: readonly PictureMark[]): readonly string[] {
   return marks.flatMap(({ label }, index) =>
-    pieces(label, listLetters).map((words, row) => `${row === 0 ? markSign(index) : ' '} ${words}`),
+    pieces(label, listLetters).map((words, row) => `${row === 0 ? `${markSign(index)}:` : '  '} ${words}`),
   );
 }
 
@@ -284,13 +229,4 @@ function lists(picture: HeatPicture, start: number): readonly string[] {
       text(left, start + (keys.length + index) * listLine, words, 'xml:space="preserve"'),
     ),
   ];
-}
-
-function dashes(index: number): string {
-  const dash = peakDashes[index % peakDashes.length] ?? '';
-  return dash === '' ? '' : ` stroke-dasharray="${dash}"`;
-}
-
-function degrees(celsius: number): string {
-  return `${n(Math.round(celsius))} °C`;
 }

@@ -39,6 +39,7 @@ export function heatText(report: HeatAnswerReport, { colour, columns }: HeatText
     table(answer),
     softenedSentence(answer) === undefined ? '' : wrapped(softenedSentence(answer) ?? ''),
     listed('Not computed', reasonsOf(answer)),
+    searchTable(answer),
     answer.question.distancesMm === undefined ? '' : wrapped(searched),
     heatPlot(answerPicture(answer), columns).join('\n'),
     listed('Read as', report.readings),
@@ -55,9 +56,12 @@ const searched =
 
 /** Of what the table shows; that a strength is computed for hardened steel alone is seen from the missing column. */
 function reasonsOf({ exposures, leastTensileLeft }: HeatAnswer): readonly string[] {
-  const all = exposures.flatMap(({ reasons, strengthReason }) =>
-    leastTensileLeft === undefined || strengthReason === undefined ? reasons : [...reasons, strengthReason],
-  );
+  const all = exposures.flatMap(({ reasons, strengthReason, longestHold, highestTemperature }) => [
+    ...reasons,
+    ...(leastTensileLeft === undefined || strengthReason === undefined ? [] : [strengthReason]),
+    ...(longestHold?.ok === false ? [`Longest hold: ${longestHold.reason}`] : []),
+    ...(highestTemperature?.ok === false ? [`Hottest: ${highestTemperature.reason}`] : []),
+  ]);
   return [...new Set(all)];
 }
 
@@ -96,14 +100,27 @@ function table(answer: HeatAnswer): string {
         ]),
     ...(leastTensileLeft === undefined
       ? []
-      : [['strength', ({ tensileLeft }: HeatExposure) => quantity(tensileLeft, '%')] as const]),
-    ...(exposures.some(({ longestHold }) => longestHold !== undefined)
-      ? ([
-          ['longest hold', (one: HeatExposure) => sought(one.longestHold, 's')],
-          ['hottest', (one: HeatExposure) => sought(one.highestTemperature, '°C')],
-        ] as const)
-      : []),
+      : [['strength', (one: HeatExposure) => strengthRange(one)] as const]),
   ];
+  return laidOut(columns, exposures, ({ verdict }) => verdict);
+}
+
+/** What would keep the limit; a table of its own, since both together are wider than a terminal. */
+function searchTable({ exposures }: HeatAnswer): string {
+  if (exposures.every(({ longestHold }) => longestHold === undefined)) return '';
+  const columns: readonly Column[] = [
+    ['at', ({ distanceMm }) => formatQuantity(distanceMm, 'mm')],
+    ['longest hold', (one) => sought(one.longestHold, 's')],
+    ['hottest', (one) => sought(one.highestTemperature, '°C')],
+  ];
+  return laidOut(columns, exposures, () => '');
+}
+
+function laidOut(
+  columns: readonly Column[],
+  exposures: readonly HeatExposure[],
+  tail: (exposure: HeatExposure) => string,
+): string {
   const rows = [
     columns.map(([head]) => head),
     ...exposures.map((exposure) => columns.map(([, cell]) => cell(exposure))),
@@ -112,10 +129,23 @@ function table(answer: HeatAnswer): string {
   return rows
     .map((row, index) => {
       const cells = row.map((cell, column) => cell.padStart(widths[column] ?? 0)).join('  ');
-      const verdict = index === 0 ? '' : `  ${exposures[index - 1]?.verdict ?? ''}`;
-      return `${indent}${cells}${verdict}`.trimEnd();
+      const exposure = exposures[index - 1];
+      return `${indent}${cells}${exposure === undefined ? '' : `  ${tail(exposure)}`}`.trimEnd();
     })
     .join('\n');
+}
+
+/** The safe end first; one figure where both round to the same. */
+export function strengthRange({
+  tensileLeft: least,
+  tensileLeftAtMost: most,
+}: Pick<HeatExposure, 'tensileLeft' | 'tensileLeftAtMost'>): string {
+  if (least === undefined) return '?';
+  // Outwards, so that the range never looks narrower than it is.
+  const [low, high] = [Math.floor(least), Math.ceil(most ?? least)];
+  return most === undefined || low === high
+    ? formatQuantity(least, '%')
+    : `${String(low)} to ${formatQuantity(high, '%')}`;
 }
 
 function quantity(value: number | undefined, unit: string): string {
@@ -123,6 +153,7 @@ function quantity(value: number | undefined, unit: string): string {
 }
 
 function sought(found: HeatExposure['longestHold'], unit: string): string {
-  if (found?.ok !== true) return 'none';
+  // Why there is none stands below the table.
+  if (found?.ok !== true) return '-';
   return `${found.atEnd === true ? 'any up to ' : ''}${formatQuantity(found.rounded, unit)}`;
 }

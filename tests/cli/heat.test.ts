@@ -223,7 +223,7 @@ describe('planish heat without a plan', () => {
     expect(rows).toHaveLength(4);
     expect(rows[3]).toBe('');
     expect(rows[0]?.split(',')).toContain('stay_clear_mm');
-    for (const row of rows.slice(0, 3)) expect(row.split(',')).toHaveLength(17);
+    for (const row of rows.slice(0, 3)) expect(row.split(',')).toHaveLength(18);
   });
 
   test('the answer is the same to the byte from run to run', () => {

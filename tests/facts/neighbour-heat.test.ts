@@ -100,7 +100,10 @@ describe('a held heat', () => {
     ['class: stainless', 'stainless'],
   ])('the metal of %s is %s', (material, metal) => {
     const operation = measured.replace('600', '400');
-    expect(heatOf({ heated: `${material}, thickness: 1.2 mm`, operation }).strips[0]?.metal).toBe(metal);
+    const near = 'part: n, distance: 40 mm, path: same sheet';
+    expect(heatOf({ near, heated: `${material}, thickness: 1.2 mm`, operation }).strips[0]?.metal).toBe(
+      metal,
+    );
   });
 
   test('a strength alone does not tell the alloy: the best conductor among steels is taken, however strong', () => {

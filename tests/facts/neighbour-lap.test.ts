@@ -56,3 +56,33 @@ describe('a neighbour that lies on the heated sheet', () => {
     expect(at(clear - 4)).toBeGreaterThan(0);
   });
 });
+
+describe('heat that runs on into a joined part without a stated lap', () => {
+  const runsOn = { more: ', free_end: runs on' } as const;
+
+  // A step from thick to thin sheet throws back part of the heat that comes to it, so the step is hotter than sheet that goes on,
+  // and cooler than an end, which throws back all of it.
+  test('a thinner one is hotter than one as thick, and cooler than a sheet that ends there', () => {
+    const asThick = peakOf(beside('', { ...runsOn, other: 'grade: 22MnB5, thickness: 1.2 mm' }));
+    const thin = beside('', { ...runsOn, other: 'grade: 22MnB5, thickness: 0.8 mm' });
+    const ending = peakOf(beside('', { other: 'grade: 22MnB5, thickness: 0.8 mm' }));
+    expect(peakOf(thin)).toBeGreaterThan(asThick + 5);
+    expect(peakOf(thin)).toBeLessThan(ending);
+    expect(noteOf(thin)).toContain('n carries less heat than the heated sheet.');
+  });
+
+  test('a thickness that is not stated is never a better answer than a stated one', () => {
+    const unstated = beside('', { ...runsOn, other: 'grade: 22MnB5' });
+    expect(noteOf(unstated)).toContain('The thickness of n is not stated: 0.5 mm is taken.');
+    for (const mm of ['0.6', '1.2', '2'])
+      expect(peakOf(unstated)).toBeGreaterThan(
+        peakOf(beside('', { ...runsOn, other: `grade: 22MnB5, thickness: ${mm} mm` })),
+      );
+  });
+
+  test('one as thick or thicker leaves the heated sheet as it is', () => {
+    const alone = peakOf(beside('', { ...runsOn, path: 'same sheet' }));
+    for (const mm of ['1.2', '2'])
+      expect(peakOf(beside('', { ...runsOn, other: `grade: 22MnB5, thickness: ${mm} mm` }))).toBe(alone);
+  });
+});

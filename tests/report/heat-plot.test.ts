@@ -43,7 +43,7 @@ describe('the picture of a heat in the terminal', () => {
       '. at the end',
       '- 300 °C, limit of steel',
       ': stay-clear distance, 50 mm',
-      '1 Pillar',
+      '1: Pillar',
     ])
       expect(words).toContain(told);
   });

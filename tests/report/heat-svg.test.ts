@@ -92,7 +92,7 @@ describe('the picture of a heat as SVG', () => {
     expect(numbers(svg, 'circle', 'cx')).toHaveLength(3);
     expect(Math.abs(first - second)).toBeGreaterThan(20);
     expect(third).toBeGreaterThan(first);
-    expect(svg).toContain('3 Airbag: 900 mm');
+    expect(svg).toContain('3: Airbag: 900 mm');
   });
 
   test('nothing is drawn outside of the picture', () => {
