@@ -75,6 +75,7 @@ function rank(joint: object, pitchMm: number | undefined, isHard: boolean): numb
     to: 'sill-inner-l',
     form: 'flange',
     sheets: ['ring-l', 'sill-inner-l'],
+    flange_coat: 'factory coat left whole',
     ...joint,
     ...(pitchMm === undefined ? {} : { pitch: mm(pitchMm) }),
   };
