@@ -13,6 +13,9 @@ const bundle = path.join(root, 'bin/planish.bundle.cjs');
 const entry = process.env.PLANISH_BUNDLE_ENTRY ?? path.join(root, 'src/cli/main.ts');
 const steelBundle = bundle.replace(/cjs$/, 'steel.cjs');
 
+/** Stands in the code where its own digest is to stand; see src/cli/build-id.ts. */
+const buildIdMark = 'the build'.padEnd(64, '.');
+
 /** Nobody reads a compiled schema: with short names it is half as long, and each start reads it. */
 const shortValidators = {
   name: 'short validators',
@@ -47,7 +50,11 @@ async function bundled(from, outfile) {
     format: 'cjs',
     // Some packages ask for import.meta.url, which CommonJS does not have.
     // Package yaml looks LOG_TOKENS up for every token, a tenth of its time, and would print its tokens on stdout.
-    define: { 'import.meta.url': 'bundleUrl', 'process.env.LOG_TOKENS': 'undefined' },
+    define: {
+      'import.meta.url': 'bundleUrl',
+      'process.env.LOG_TOKENS': 'undefined',
+      'process.env.PLANISH_BUILD_ID': JSON.stringify(buildIdMark),
+    },
     banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
     // Its package gives the modules it is made of only to browsers' bundlers; taken whole, two thirds of it are never called.
     alias: { 'ml-matrix': path.join(root, 'node_modules/ml-matrix/src/index.js') },
@@ -62,7 +69,7 @@ async function bundled(from, outfile) {
   });
   const [output] = result.outputFiles;
   if (output === undefined) throw new Error('esbuild gave no output');
-  const code = ascii(output.text);
+  const code = withBuildId(ascii(output.text));
   const digest = createHash('sha256').update(code).digest('hex');
   writeFileSync(outfile, `${code}// sha256 ${digest}\n`);
   return Object.keys(result.metafile.inputs);
@@ -82,6 +89,13 @@ function writeCache(of) {
   if (made.error ?? made.status === null) {
     process.stderr.write('planish: no code cache was made; planish starts without one, a little later.\n');
   }
+}
+
+/** The digest of everything but itself, once, in the place of the mark; a bundle that keeps no packs has none. */
+function withBuildId(text) {
+  const pieces = text.split(buildIdMark);
+  if (pieces.length > 2) throw new Error('the mark of the build stands in the bundle more than once');
+  return pieces.join(createHash('sha256').update(text).digest('hex'));
 }
 
 /**

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { builtInPacksSource } from './built-in-packs.ts';
 import { draft07Source } from './draft-07.ts';
+import { factReference } from './fact-reference.ts';
 import { factNames } from './fact-names.ts';
 import type { GeneratedFile } from './generated-file.ts';
 import { root } from './json-schema.ts';
@@ -71,6 +72,7 @@ export const generatedFiles: readonly GeneratedFile[] = [
     madeFrom: [factsSchema, planSchema],
     make: () => factNames(factsSchema, planSchema),
   },
+  { path: 'rules/FACTS.md', madeFrom: [factsSchema, planSchema], make: () => factReference(factsSchema) },
   {
     path: 'src/generated/steel-table.ts',
     madeFrom: [grades, steelNumbers],

@@ -74,9 +74,7 @@ function rank(joint: object, pitchMm: number | undefined, isHard: boolean): numb
   const stated = {
     to: 'sill-inner-l',
     form: 'flange',
-    flange_coat: 'factory coat left whole',
     sheets: ['ring-l', 'sill-inner-l'],
-    flange_coat: 'factory coat left whole',
     ...joint,
     ...(pitchMm === undefined ? {} : { pitch: mm(pitchMm) }),
   };

@@ -6,6 +6,7 @@ import type { Shard } from '../report/plan-report.ts';
 import { check } from './check.ts';
 import { fix } from './fix.ts';
 import type { FixOptions } from './fix.ts';
+import { explain } from './explain.ts';
 import { progressOf } from './progress.ts';
 import { addReportOptions, outputOptions } from './report-options.ts';
 import type { ReportFlags } from './report-options.ts';
@@ -22,6 +23,7 @@ interface CheckFlags extends ReportFlags {
   readonly fix: boolean;
   readonly yes: boolean;
   readonly watch: boolean;
+  readonly explain?: string;
 }
 
 /** Words and options of `planish check`. */
@@ -59,6 +61,10 @@ export function addCheckCommand(planish: Command, today: () => number): void {
     .option('--fix', 'first mend misspelt keys in the files, as far as each can only mean one', false)
     .option('--watch', 'judge again whenever a plan or a pack changes, until Ctrl-C', false)
     .option('--yes', 'with --fix: write without a question', false)
+    .option(
+      '--explain <part[/operation]>',
+      'show each rule that was asked of a part or operation of one plan, and what it saw',
+    )
     .addHelpText('after', help)
     .exitOverride()
     .action(async (plans: string[], flags: CheckFlags) => {
@@ -67,6 +73,14 @@ export function addCheckCommand(planish: Command, today: () => number): void {
       const isMended = !flags.fix || (await fix(plans, fixOptions(flags)));
       const { asOf, stage, rules, locked, changedSince, shard } = flags;
       const options = outputOptions(flags);
+      if (flags.explain !== undefined) {
+        process.exitCode = explain(plans, flags.explain, {
+          asOfDay: asOf ?? today(),
+          ...(stage === undefined ? {} : { stage }),
+          ...{ rules, locked, format: options.format, columns: options.columns },
+        });
+        return;
+      }
       // Where the report itself runs down the same screen it shows how far it has come.
       const isBarSeen =
         process.stderr.isTTY && (!process.stdout.isTTY || options.quiet || options.format === 'markdown');
@@ -93,6 +107,9 @@ function whyWrong(plans: readonly string[], flags: CheckFlags): string | undefin
   if (flags.yes && !flags.fix) return '--yes belongs to --fix';
   const isPart = flags.changedSince !== undefined || flags.shard !== undefined;
   if (flags.fix && isPart) return '--fix mends all that is named; leave --changed-since and --shard out';
+  const isMore = flags.fix || flags.watch || flags.quiet || flags.summary || flags.output.length > 0;
+  if (flags.explain !== undefined && (isPart || isMore))
+    return '--explain answers for one plan, on its own; --format, --rules, --as-of, --stage and --locked may stand beside it';
   if (!flags.watch) return undefined;
   if (plans.includes('-')) return '--watch watches files, and standard input is none';
   if (flags.fix) return '--watch changes no file; run --fix before it';
@@ -142,4 +159,5 @@ Examples:
   planish check --fix jobs/K-2207.yaml
   planish check --watch --rules rules/ jobs/K-2207.yaml
   planish check --changed-since origin/main jobs/
+  planish check --explain ring-l/section jobs/K-2207.yaml
   planish check --shard 3/16 --format ndjson jobs/ > part-3.ndjson`;

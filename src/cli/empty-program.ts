@@ -15,6 +15,8 @@ export function emptyProgram(): Command {
         writeOut: (text) => void writeOut(text),
         writeErr: (text) => void writeOut(text, 'complaints'),
       })
+      // The options of `packs` itself are not those of the commands below it.
+      .enablePositionalOptions()
       .exitOverride()
   );
 }

@@ -5,6 +5,7 @@ import type { Pack } from '../packs/pack.ts';
 import type { FoundPack } from '../packs/read-packed.ts';
 import { readPackSources } from '../packs/read-pack-sources.ts';
 import { dictionary } from './dictionary.ts';
+import { packCache } from './pack-cache.ts';
 
 export type GivenPacks =
   | { readonly ok: true; readonly packs: readonly Pack[] }
@@ -17,6 +18,7 @@ export type GivenPacks =
 export function loadGivenPacks(given: readonly string[]): GivenPacks {
   const packs: Pack[] = [];
   const lines: string[] = [];
+  const cache = packCache();
   for (const one of given) {
     const found = readPackSources(one, process.cwd());
     if (!found.ok) {
@@ -24,9 +26,16 @@ export function loadGivenPacks(given: readonly string[]): GivenPacks {
       continue;
     }
     for (const pack of found.packs) {
+      const kept = cache.read(pack);
+      if (kept !== undefined) {
+        packs.push(kept);
+        continue;
+      }
       const { pack: loaded, lines: faults } = loadFound(pack);
       lines.push(...faults);
-      if (loaded !== undefined) packs.push(loaded);
+      if (loaded === undefined) continue;
+      packs.push(loaded);
+      if (faults.length === 0) cache.keep(pack, loaded);
     }
   }
   return lines.length === 0 ? { ok: true, packs } : { ok: false, lines };

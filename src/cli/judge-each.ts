@@ -33,7 +33,7 @@ export function answerTo(run: JudgingRun, source: PlanSource, shard: Shard | und
 }
 
 /** Where the lock of a plan is looked for. */
-function folderOf(source: PlanSource): string {
+export function folderOf(source: PlanSource): string {
   return source.kind === 'file' ? path.dirname(source.path) : process.cwd();
 }
 

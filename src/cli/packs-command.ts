@@ -1,13 +1,29 @@
 import type { Command } from 'commander';
+import { nearestWords } from '../plan/nearest-word.ts';
+import { complain } from './complain.ts';
 import { canonical } from './packs-canonical.ts';
+import { addAuthorCommands, formOption } from './packs-author-commands.ts';
+import { listPacks } from './packs-list.ts';
 import { lock } from './packs-lock.ts';
 
 /** The command `packs` with its words; what they do is in the file of each. */
-export function addPacksCommand(planish: Command): void {
+export function addPacksCommand(planish: Command, today: () => number): void {
   const packs = planish
     .command('packs')
-    .description('look at rule packs, and fix their versions')
-    .addHelpText('after', help);
+    .description('look at rule packs, write and release them, and fix their versions')
+    // Options before a command below are those of `packs`, behind it those of the command.
+    .enablePositionalOptions()
+    .option('--rules <pack>', 'a further rule pack, as for check; may be given again', collect, [])
+    .addOption(formOption())
+    .addHelpText('after', help)
+    .allowExcessArguments()
+    .exitOverride()
+    .action(({ rules, format }: ListArguments) => {
+      const [word] = packs.args;
+      process.exitCode = word === undefined ? listPacks(rules, format, 80) : refuseWord(packs, word);
+    });
+
+  addAuthorCommands(packs, today);
 
   packs
     .command('canonical')
@@ -43,13 +59,41 @@ export function addPacksCommand(planish: Command): void {
     });
 }
 
+function collect(one: string, before: readonly string[]): readonly string[] {
+  return [...before, one];
+}
+
+/** Whatever stands where a command of `packs` should. */
+function refuseWord(packs: Command, word: string): 2 {
+  const known = packs.commands.map((command) => command.name());
+  const nearest = nearestWords(word, known);
+  const hint =
+    nearest.length > 0 ? `Nearest known: ${nearest.join(', ')}.` : `There are ${known.join(', ')}.`;
+  complain(`\`packs\` has no command \`${word}\`. ${hint}`);
+  return 2;
+}
+
+interface ListArguments {
+  readonly rules: readonly string[];
+  readonly format: 'text' | 'json';
+}
+
 interface LockArguments {
   readonly rules: readonly string[];
   readonly pin: readonly string[];
 }
 
 const help = `
+Without a command of its own: what is installed, with versions, digests, and
+the makers, models and years that it is for. Exit status: 0, or 2 when one of
+the packs given cannot be loaded.
+
 Examples:
+  planish packs
+  planish packs --rules packs/ --format json
+  planish packs check packs/corvane-tarn
+  planish packs new --from jobs/K-2207.yaml packs/corvane-tarn
+  planish packs diff general@1 general@2
   planish packs lock jobs/
   planish packs canonical rules/general 2.0.0`;
 

@@ -1,4 +1,3 @@
-import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { builtInPacks } from '../generated/built-in-packs.ts';
 import { lockName, readLock } from '../packs/read-lock.ts';
@@ -6,6 +5,7 @@ import { resolvePacks } from '../packs/resolve-packs.ts';
 import { lockText } from '../packs/write-lock.ts';
 import { visibleText } from '../report/visible-text.ts';
 import { faultLine, loadGivenPacks } from './given-packs.ts';
+import { openOutputFile } from './output-file.ts';
 import { writeOut } from './write-out.ts';
 
 /** The command `packs lock`: writes the lock of a folder of jobs, tells what changes in it, and gives the exit status. */
@@ -18,11 +18,10 @@ export function lock(folder: string, rules: readonly string[], pins: readonly st
   const file = path.join(folder, lockName);
   const old = readLock(file);
   const before = old.ok ? old.versions : new Map<string, never>();
-  try {
-    writeFileSync(file, lockText(layers));
-  } catch {
-    return refuse([`${file} cannot be written.`]);
-  }
+  const opened = openOutputFile(file, true);
+  if (!opened.ok) return refuse([opened.sentence]);
+  const wrong = opened.file.write(lockText(layers)) ?? opened.file.finish();
+  if (wrong !== undefined) return refuse([wrong]);
   for (const { name, version, digest, released } of layers) {
     const was = before.get(name);
     const change =

@@ -8,6 +8,7 @@ import { addMergeCommand } from './merge-command.ts';
 import { addPacksCommand } from './packs-command.ts';
 import { addRecheckCommand } from './recheck-command.ts';
 import { addSheetCommand } from './sheet-command.ts';
+import { addRulesCommand } from './rules-command.ts';
 import { addShellCommands } from './shell-commands.ts';
 import { addSignCommand } from './sign-command.ts';
 import { addSteelCommand } from './steel-command.ts';
@@ -20,7 +21,8 @@ export function program(): Command {
 
   addCheckCommand(planish, today);
   addSteelCommand(planish);
-  addPacksCommand(planish);
+  addRulesCommand(planish);
+  addPacksCommand(planish, today);
   addHeatCommand(planish, today);
   addMarkCommand(planish, today);
   addSheetCommand(planish, today);
@@ -42,6 +44,7 @@ Examples:
   planish check jobs/K-2207.yaml          may work begin, and if not, why
   planish check --quiet --summary jobs/   every plan below a folder
   planish sheet jobs/K-2207.yaml -o K-2207.html   the plan to print and pin up
+  planish rules section                   the rules on one topic
   planish steel "DP 980"                  what a material name stands for
   planish heat --source torch --temperature 600C --hold 30s --sheet 1.2mm \\
     --near press-hardened                 how far to stay away

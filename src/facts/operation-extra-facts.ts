@@ -62,6 +62,9 @@ function isSecondCut(survey: Survey, { part, operation, cutsPartWay }: Operation
   if (cutsPartWay !== true) return false;
   // A cut and its weld are often two operations; only two places make two cuts.
   const isElsewhere = ({ operation: other, cutsPartWay: cuts }: OperationSurvey): boolean =>
-    cuts === true && other.at !== undefined && operation.at !== undefined && !sameName(other.at, operation.at);
+    cuts === true &&
+    other.at !== undefined &&
+    operation.at !== undefined &&
+    !sameName(other.at, operation.at);
   return part.operations.some(isElsewhere) || wasRepaired(survey, part);
 }

@@ -287,6 +287,12 @@ export interface Provision {
   readonly shall_not?: readonly Provided[];
   /** What is permitted. */
   readonly may?: readonly Provided[];
+  /** The one operation that `says` speaks of; the other way of writing `shall`, `shall_not` or `may`, made by `packs new --from`. */
+  readonly operation?: Provided;
+  /** What the document says of `operation`. With ? nobody has read it yet: it permits, prescribes and forbids nothing. */
+  readonly says?: '?' | 'may' | 'shall' | 'shall not';
+  /** Who read the document and filled `says` in; a name, needed as soon as `says` is no longer ?. */
+  readonly filled_by?: string;
   /** Conditions under which shall and may hold. */
   readonly conditions?: readonly string[];
   /** First version that holds it; the first of all when left out. */

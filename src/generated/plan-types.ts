@@ -632,7 +632,7 @@ export interface PlanSignOffDigests {
   readonly plan?: string;
   /** Version of planish that judged it, such as 0.1.0. Not judged: recheck tells by it what is computed otherwise since. */
   readonly planish?: string;
-  /** Number of its fact schema. Not judged; see planish. */
+  /** Number of its fact schema; see planish. */
   readonly facts?: number;
   /** Rule packs that the signed plan was judged by. */
   readonly packs?: readonly PlanSignOffDigestsPacksItem[];

@@ -1704,7 +1704,7 @@ function validate138(data, { instancePath = "", parentData, parentDataProperty, 
   return validate138.errors = vErrors, errors === 0;
 }
 validate138.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema48 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, vins: { $ref: "#/$defs/vins" } } };
+var schema48 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 }, shall: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, shall_not: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, may: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/provided" } }, operation: { $ref: "#/$defs/provided" }, says: { enum: ["?", "may", "shall", "shall not"] }, filled_by: { type: "string", minLength: 1, maxLength: 100 }, conditions: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 400 } }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, vins: { $ref: "#/$defs/vins" } } };
 function validate154(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate154.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -1946,50 +1946,73 @@ function validate152(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
       }
     }
-    if (data.conditions !== void 0) {
-      let data16 = data.conditions;
-      if (Array.isArray(data16)) {
-        if (data16.length > 50) {
-          let err40 = { instancePath: instancePath + "/conditions", schemaPath: "#/properties/conditions/maxItems", keyword: "maxItems", params: { limit: 50 } };
-          vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
-        }
-        if (data16.length < 1) {
-          let err41 = { instancePath: instancePath + "/conditions", schemaPath: "#/properties/conditions/minItems", keyword: "minItems", params: { limit: 1 } };
+    if (data.operation !== void 0 && (validate154(data.operation, { instancePath: instancePath + "/operation", parentData: data, parentDataProperty: "operation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length)), data.says !== void 0) {
+      let data17 = data.says;
+      if (!(data17 === "?" || data17 === "may" || data17 === "shall" || data17 === "shall not")) {
+        let err40 = { instancePath: instancePath + "/says", schemaPath: "#/properties/says/enum", keyword: "enum", params: { allowedValues: schema48.properties.says.enum } };
+        vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+      }
+    }
+    if (data.filled_by !== void 0) {
+      let data18 = data.filled_by;
+      if (typeof data18 == "string") {
+        if (func2(data18) > 100) {
+          let err41 = { instancePath: instancePath + "/filled_by", schemaPath: "#/properties/filled_by/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
         }
-        let len5 = data16.length;
+        if (func2(data18) < 1) {
+          let err42 = { instancePath: instancePath + "/filled_by", schemaPath: "#/properties/filled_by/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+        }
+      } else {
+        let err43 = { instancePath: instancePath + "/filled_by", schemaPath: "#/properties/filled_by/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+      }
+    }
+    if (data.conditions !== void 0) {
+      let data19 = data.conditions;
+      if (Array.isArray(data19)) {
+        if (data19.length > 50) {
+          let err44 = { instancePath: instancePath + "/conditions", schemaPath: "#/properties/conditions/maxItems", keyword: "maxItems", params: { limit: 50 } };
+          vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+        }
+        if (data19.length < 1) {
+          let err45 = { instancePath: instancePath + "/conditions", schemaPath: "#/properties/conditions/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+        }
+        let len5 = data19.length;
         for (let i5 = 0; i5 < len5; i5++) {
-          let data17 = data16[i5];
-          if (typeof data17 == "string") {
-            if (func2(data17) > 400) {
-              let err42 = { instancePath: instancePath + "/conditions/" + i5, schemaPath: "#/properties/conditions/items/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+          let data20 = data19[i5];
+          if (typeof data20 == "string") {
+            if (func2(data20) > 400) {
+              let err46 = { instancePath: instancePath + "/conditions/" + i5, schemaPath: "#/properties/conditions/items/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
-            if (func2(data17) < 1) {
-              let err43 = { instancePath: instancePath + "/conditions/" + i5, schemaPath: "#/properties/conditions/items/minLength", keyword: "minLength", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+            if (func2(data20) < 1) {
+              let err47 = { instancePath: instancePath + "/conditions/" + i5, schemaPath: "#/properties/conditions/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
           } else {
-            let err44 = { instancePath: instancePath + "/conditions/" + i5, schemaPath: "#/properties/conditions/items/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+            let err48 = { instancePath: instancePath + "/conditions/" + i5, schemaPath: "#/properties/conditions/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
       } else {
-        let err45 = { instancePath: instancePath + "/conditions", schemaPath: "#/properties/conditions/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+        let err49 = { instancePath: instancePath + "/conditions", schemaPath: "#/properties/conditions/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
       }
     }
     data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.vins !== void 0 && (validate61(data.vins, { instancePath: instancePath + "/vins", parentData: data, parentDataProperty: "vins", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length));
   } else {
-    let err46 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+    let err50 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
   }
   return validate152.errors = vErrors, errors === 0;
 }
 validate152.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema50 = { type: "object", additionalProperties: !1, required: ["of", "at_most", "source"], properties: { of: { enum: ["point", "opening"] }, at_most: { $ref: "#/$defs/bound" }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
-function validate162(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate162.evaluated;
+function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.of === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "of" } };
@@ -2036,12 +2059,12 @@ function validate162(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate162.errors = vErrors, errors === 0;
+  return validate163.errors = vErrors, errors === 0;
 }
-validate162.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate163.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema51 = { type: "object", additionalProperties: !1, required: ["asks_for", "source"], properties: { asks_for: { enum: ["scan after the repair", "wheel alignment", "sensor calibration", "restraint completion", "road test"] }, sensor: { type: "array", minItems: 1, maxItems: 10, items: { type: "string", minLength: 1, maxLength: 60 } }, kinds: { type: "array", minItems: 1, maxItems: 60, items: { type: "string", minLength: 1, maxLength: 60 } }, named: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, unless_named: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, holds: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, was: { type: "array", minItems: 1, maxItems: 4, items: { enum: ["hit", "worked on", "taken off", "painted"] } }, work: { type: "array", minItems: 1, maxItems: 6, items: { enum: ["electric welding", "structural work", "restraint unit off", "restraint unit deployed", "high voltage isolated", "wheels aligned"] } }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
-function validate168(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate168.evaluated;
+function validate169(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate169.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.asks_for === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "asks_for" } };
@@ -2297,12 +2320,12 @@ function validate168(data, { instancePath = "", parentData, parentDataProperty, 
     let err45 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
   }
-  return validate168.errors = vErrors, errors === 0;
+  return validate169.errors = vErrors, errors === 0;
 }
-validate168.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate169.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema52 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { $ref: "#/$defs/vins" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, grade: { type: "string", minLength: 1, maxLength: 100 }, strength: { type: "string", minLength: 1, maxLength: 60 }, class: { type: "string", minLength: 1, maxLength: 60 }, thickness: { type: "string", minLength: 1, maxLength: 60 }, one_piece: { type: "boolean" }, under: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 } } };
-function validate173(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate173.evaluated;
+function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -2572,11 +2595,11 @@ function validate173(data, { instancePath = "", parentData, parentDataProperty, 
     let err50 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
   }
-  return validate173.errors = vErrors, errors === 0;
+  return validate174.errors = vErrors, errors === 0;
 }
-validate173.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate179(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate179.evaluated;
+validate174.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate180(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate180.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.document === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "document" } };
@@ -2692,12 +2715,12 @@ function validate179(data, { instancePath = "", parentData, parentDataProperty, 
     let err21 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
   }
-  return validate179.errors = vErrors, errors === 0;
+  return validate180.errors = vErrors, errors === 0;
 }
-validate179.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate180.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema54 = { type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { $ref: "#/$defs/name" }, to: { enum: ["hold", "stop"] }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, why: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
-function validate183(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate183.evaluated;
+function validate184(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate184.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" } };
@@ -2748,9 +2771,9 @@ function validate183(data, { instancePath = "", parentData, parentDataProperty, 
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate183.errors = vErrors, errors === 0;
+  return validate184.errors = vErrors, errors === 0;
 }
-validate183.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate184.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2890,7 +2913,7 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len6 = data13.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate162(data13[i6], { instancePath: instancePath + "/tolerances/" + i6, parentData: data13, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length);
+          validate163(data13[i6], { instancePath: instancePath + "/tolerances/" + i6, parentData: data13, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length);
       } else {
         let err22 = { instancePath: instancePath + "/tolerances", schemaPath: "#/properties/tolerances/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
@@ -2909,7 +2932,7 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len7 = data15.length;
         for (let i7 = 0; i7 < len7; i7++)
-          validate168(data15[i7], { instancePath: instancePath + "/triggers/" + i7, parentData: data15, parentDataProperty: i7, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length);
+          validate169(data15[i7], { instancePath: instancePath + "/triggers/" + i7, parentData: data15, parentDataProperty: i7, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/triggers", schemaPath: "#/properties/triggers/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -2928,7 +2951,7 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len8 = data17.length;
         for (let i8 = 0; i8 < len8; i8++)
-          validate173(data17[i8], { instancePath: instancePath + "/parts/" + i8, parentData: data17, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate173.errors : vErrors.concat(validate173.errors), errors = vErrors.length);
+          validate174(data17[i8], { instancePath: instancePath + "/parts/" + i8, parentData: data17, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length);
       } else {
         let err28 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
@@ -2947,7 +2970,7 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len9 = data19.length;
         for (let i9 = 0; i9 < len9; i9++)
-          validate179(data19[i9], { instancePath: instancePath + "/documents/" + i9, parentData: data19, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length);
+          validate180(data19[i9], { instancePath: instancePath + "/documents/" + i9, parentData: data19, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length);
       } else {
         let err31 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
@@ -2966,7 +2989,7 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len10 = data21.length;
         for (let i10 = 0; i10 < len10; i10++)
-          validate183(data21[i10], { instancePath: instancePath + "/raises/" + i10, parentData: data21, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length);
+          validate184(data21[i10], { instancePath: instancePath + "/raises/" + i10, parentData: data21, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length);
       } else {
         let err34 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;

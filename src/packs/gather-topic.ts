@@ -7,6 +7,7 @@ import { placeKey } from './pack.ts';
 import type {
   Allowance,
   Limit,
+  OpenProvision,
   PackPart,
   Provision,
   Raise,
@@ -21,7 +22,7 @@ import type { PackPlace } from './pack-fault.ts';
 import { readAllowance, readReach } from './heat-practice.ts';
 import { readLimit } from './read-limit.ts';
 import { readPackPart } from './read-pack-part.ts';
-import { readProvision } from './read-provision.ts';
+import { isOpen, readProvision } from './read-provision.ts';
 import { readRaise, readSuperseded } from './read-small-items.ts';
 import { readRule } from './read-rule.ts';
 import { overlaps } from './version-span.ts';
@@ -46,6 +47,7 @@ export interface Gathered {
   readonly tolerances: Tolerance[];
   readonly triggers: Trigger[];
   readonly provisions: Provision[];
+  readonly open: OpenProvision[];
   readonly parts: PackPart[];
   readonly documents: SupersededDocument[];
   readonly raises: Raise[];
@@ -67,6 +69,7 @@ export function emptyGathered(): Gathered {
     tolerances: [],
     triggers: [],
     provisions: [],
+    open: [],
     parts: [],
     documents: [],
     raises: [],
@@ -159,6 +162,11 @@ export function gatherTopic(
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
       if (provision === undefined) continue;
+      if (isOpen(stated)) {
+        const { part, operation } = stated;
+        into.open.push({ part, operation: operation ?? '', place: list.placeAt(at) });
+        continue;
+      }
       into.places[placeKey('provision', into.provisions.length)] = list.placeAt(at);
       into.provisions.push(provision);
       into.stated.provisions.push(stated);

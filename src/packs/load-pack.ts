@@ -98,12 +98,13 @@ export function loadPackFiles(
     return { ok: false, faults, rules: gathered.rules, placeOfCase };
   }
   const form = (version: string, facts: number): string => canonicalForm(stated, version, facts);
-  const { places, ids: _, stated: _stated, ...items } = gathered;
+  const { places, ids: _, stated: _stated, open, ...items } = gathered;
   if (manifestFile !== undefined) places['pack'] = manifestFile.list.placeAt('/pack');
   const pack: Pack = {
     ...head,
     released: releases.some(({ version }) => version === head.version),
     ...items,
+    ...(open.length === 0 ? {} : { open }),
     releases,
     digest: textDigest(form(head.version, head.facts)),
     places,

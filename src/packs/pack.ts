@@ -231,6 +231,15 @@ export interface Provision extends Applies, Cited, History {
   readonly conditions: readonly string[];
 }
 
+/** A statement that nobody has read in the maker's document yet (`says: ?`). It takes part in nothing. */
+export interface OpenProvision {
+  /** Kind of part. */
+  readonly part: string;
+  /** As it is written: `section at B`. */
+  readonly operation: string;
+  readonly place: PackPlace;
+}
+
 /**
  * A loaded rule pack with its whole history. Plain data: it goes into the bundle as JSON and comes out the same. What
  * one version of it holds, `packAt` says.
@@ -262,6 +271,8 @@ export interface Pack {
   /** Left out when the pack states none. */
   readonly triggers?: readonly Trigger[];
   readonly provisions: readonly Provision[];
+  /** Left out when every statement is filled in. */
+  readonly open?: readonly OpenProvision[];
   readonly parts?: readonly PackPart[];
   readonly documents?: readonly SupersededDocument[];
   readonly raises?: readonly Raise[];

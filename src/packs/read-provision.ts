@@ -24,18 +24,19 @@ export function readProvision(
       if (read !== undefined) return [read];
       const first = text.split(/ at /u)[0] ?? text;
       faults.at(
-        `${at}/${key}/${String(index)}`,
+        key === 'operation' ? `${at}/operation` : `${at}/${key}/${String(index)}`,
         `\`${text}\` is not an operation, such as \`replace whole\` or \`section at B\`.`,
         faults.nearest(first, words, entry?.synonyms),
       );
       return [];
     });
-  const shall = operations(stated.shall, 'shall');
-  const shallNot = operations(stated.shall_not, 'shall_not');
-  const may = operations(stated.may, 'may');
-  if (stated.shall === undefined && stated.shall_not === undefined && stated.may === undefined) {
-    faults.at(at, 'A statement says what `shall`, `shall_not` or `may` be done.');
-  }
+  checkFilledIn(stated, at, faults);
+  const single = stated.operation === undefined ? [] : operations([stated.operation], 'operation');
+  const said = (word: StatedProvision['says']): readonly ProvidedOperation[] =>
+    stated.says === word ? single : [];
+  const shall = [...operations(stated.shall, 'shall'), ...said('shall')];
+  const shallNot = [...operations(stated.shall_not, 'shall_not'), ...said('shall not')];
+  const may = [...operations(stated.may, 'may'), ...said('may')];
   may.forEach((permitted, index) => {
     if (!shallNot.some((forbidden) => isSame(permitted, forbidden))) return;
     faults.at(
@@ -52,6 +53,45 @@ export function readProvision(
     may,
     conditions: stated.conditions ?? [],
   };
+}
+
+/** Whether nobody has read the document yet. */
+export function isOpen({ says }: StatedProvision): boolean {
+  return says === '?';
+}
+
+/**
+ * The two ways of writing a statement do not mix, and what was an open question counts only when a named person read the answer
+ * in a document that is named as well.
+ */
+function checkFilledIn(stated: StatedProvision, at: string, faults: FaultList): void {
+  const { shall, shall_not: shallNot, may, says, operation, filled_by: filledBy } = stated;
+  const isLists = shall !== undefined || shallNot !== undefined || may !== undefined;
+  if (says === undefined) {
+    if (operation !== undefined) faults.at(at, 'An `operation` needs what the document `says` of it.');
+    else if (!isLists) faults.at(at, 'A statement says what `shall`, `shall_not` or `may` be done.');
+    return;
+  }
+  if (operation === undefined) faults.at(`${at}/says`, '`says` needs the `operation` of which it is said.');
+  if (isLists)
+    faults.at(`${at}/says`, 'Either `says`, or `shall`, `shall_not` and `may`: not both.', [], true);
+  if (says === '?') return;
+  if (filledBy === undefined || isBlank(filledBy)) {
+    faults.at(
+      filledBy === undefined ? `${at}/says` : `${at}/filled_by`,
+      '`filled_by` names the person who read the document; without a name nothing is permitted by it.',
+    );
+  }
+  for (const key of ['document', 'revision', 'page'] as const) {
+    const text = stated[key];
+    if (text !== undefined && isBlank(text)) {
+      faults.at(`${at}/${key}`, `The \`${key}\` is still to be filled in.`);
+    }
+  }
+}
+
+function isBlank(text: string): boolean {
+  return /^[\s?]*$/u.test(text);
 }
 
 function isSame(one: ProvidedOperation, other: ProvidedOperation): boolean {

@@ -16,16 +16,17 @@ export interface MarkdownOptions {
 const mostOfPlans = 40_000;
 const mostRows = 50;
 
-const order = ['stopped', 'not judged', 'held'] as const;
+const order = ['stopped', 'not judged', 'held', 'cleared'] as const;
 
 /**
- * A summary in Markdown for the page of a CI run or a comment. Cleared plans are only counted; of the others the worst come first,
- * and what has no room is counted too.
+ * A summary in Markdown for the page of a CI run or a comment. The worst plans come first; of a cleared one only the holds
+ * that a deviation accepts are shown, and what has no room is counted.
  */
 export function markdownForm({ mostFindings }: MarkdownOptions): ReportForm {
   const summary = runSummary();
   const buckets = new Map<Verdict, Bucket>(order.map((verdict) => [verdict, { texts: [], length: 0 }]));
   let head: RunHead | undefined;
+  let accepted = 0;
   return {
     begin: (given) => {
       head = given;
@@ -33,10 +34,13 @@ export function markdownForm({ mostFindings }: MarkdownOptions): ReportForm {
     },
     plan: (plan) => {
       summary.add(plan);
+      const shown = plan.verdict === 'cleared' ? acceptedOnly(plan) : plan;
+      if (shown === undefined) return '';
+      if (plan.verdict === 'cleared') accepted += 1;
       const bucket = buckets.get(plan.verdict);
       // A bucket that is full alone fills the page: what follows in it is only counted.
       if (bucket === undefined || bucket.length > mostOfPlans) return '';
-      const text = section(plan, mostFindings);
+      const text = section(shown, mostFindings);
       bucket.texts.push(text);
       bucket.length += text.length;
       return '';
@@ -44,12 +48,25 @@ export function markdownForm({ mostFindings }: MarkdownOptions): ReportForm {
     end: (tail) =>
       [
         `## planish: ${tail.plans === 0 ? 'no plan was judged' : `${countOf(tail.plans, 'plan')}, ${verdictCounts(tail.verdicts)}`}`,
-        ...shownSections(tail, buckets),
+        ...shownSections({ ...tail.verdicts, cleared: accepted }, buckets),
         ...tables(summary, tail),
         ...about(head),
       ].join('\n\n') + '\n',
   };
 }
+
+/** What of a cleared plan stays visible; undefined when nobody had to accept anything. */
+function acceptedOnly(plan: PlanReport): PlanReport | undefined {
+  const findings = plan.findings.filter(({ finding }) => finding.deviation !== undefined);
+  return findings.length === 0 ? undefined : { ...plan, findings };
+}
+
+const leftWords = {
+  stopped: 'stopped',
+  'not judged': 'not judged',
+  held: 'held',
+  cleared: 'cleared with accepted holds',
+} as const;
 
 interface Bucket {
   readonly texts: string[];
@@ -82,7 +99,10 @@ function findingLine({ finding, place }: PlacedFinding): string {
   return `- **${severity.toUpperCase()}** (${where}) ${markdownText(message)} _Instead:_ ${markdownText(instead)} (rule ${markdownText(rule)})${accepted}`;
 }
 
-function shownSections({ verdicts }: RunTail, buckets: ReadonlyMap<Verdict, Bucket>): readonly string[] {
+function shownSections(
+  verdicts: RunTail['verdicts'],
+  buckets: ReadonlyMap<Verdict, Bucket>,
+): readonly string[] {
   const shown: string[] = [];
   const left: string[] = [];
   let room = mostOfPlans;
@@ -94,7 +114,7 @@ function shownSections({ verdicts }: RunTail, buckets: ReadonlyMap<Verdict, Buck
       room -= text.length;
       count += 1;
     }
-    if (verdicts[verdict] > count) left.push(`${String(verdicts[verdict] - count)} ${verdict}`);
+    if (verdicts[verdict] > count) left.push(`${String(verdicts[verdict] - count)} ${leftWords[verdict]}`);
     // A milder plan is never shown in the place of a worse one.
     if (left.length > 0) room = 0;
   }

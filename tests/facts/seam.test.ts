@@ -141,7 +141,7 @@ const informative = new Set([
   ...['plan.job_number', 'plan.signed', 'plan.vehicle_pack'],
   ...['reference.kind', 'reference.cited'],
   ...['reference.covers_vehicle', 'reference.id_repeated', 'part.id', 'part.tensile', 'part.yield'],
-  ...['part.hidden_by', 'part.id_repeated', 'operation.extent'],
+  ...['part.hidden_by', 'part.id_repeated'],
   ...['part.hardened', 'part.weldability', 'part.carbon_equivalent'],
   ...['provision.says', 'provision.by'],
   ...['exposure.path', 'exposure.peak_at', 'exposure.time_above_limit'],

@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
+import { runPlanish } from '../cli/run-planish.ts';
 import { dictionary } from '../../src/cli/dictionary.ts';
 import { checkCases } from '../../src/judge/check-cases.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
@@ -45,4 +46,38 @@ test('its list of releases is of the right form; only the digest is made up', ()
   const digest = /^The files give (sha256:[0-9a-f]{64}) for 1\.0\.0\./u.exec(told[0] ?? '')?.[1];
   expect(digest).toBeDefined();
   expect(load([], digest).ok).toBe(true);
+});
+
+test('the commands of the ten minutes run, in their order, in an empty folder', () => {
+  const section = /## A rule, its cases[^]*?(?=\n## )/u.exec(readme)?.[0] ?? '';
+  const commands = [...section.matchAll(/```sh\n([^]*?)```/gu)].flatMap(([, text = '']) =>
+    text.trim().split('\n'),
+  );
+  expect(commands.length).toBeGreaterThan(4);
+  const folder = mkdtempSync(path.join(tmpdir(), 'planish-guide-'));
+  try {
+    for (const command of commands) {
+      const words = [...command.matchAll(/"([^"]*)"|(\S+)/gu)].map(
+        ([, quoted, word]) => quoted ?? word ?? '',
+      );
+      expect(words.shift()).toBe('planish');
+      const { status, stderr } = runPlanish(words, { folder });
+      expect([command, status, stderr]).toEqual([command, 0, '']);
+    }
+    const again = runPlanish(['packs', 'diff', 'house@1.0.0', 'house'], { folder });
+    expect([again.status, again.stdout]).toEqual([0, expect.stringContaining('nothing that judges differs')]);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});
+
+test('what nobody has read takes part in nothing; what a named person filled in does', () => {
+  const loaded = load(['releases.yaml']);
+  if (!loaded.ok) throw new Error('the pack does not load');
+  expect(loaded.pack.open?.map(({ part, operation }) => [part, operation])).toEqual([
+    ['sill', 'section at B'],
+  ]);
+  const sills = loaded.pack.provisions.filter(({ part }) => part === 'sill');
+  expect(sills.map(({ may, years }) => [may, years.from])).toEqual([[[{ do: 'section', at: 'B' }], 2022]]);
+  expect(loaded.canonicalForm('1.1.0', 1)).not.toContain('"?"');
 });

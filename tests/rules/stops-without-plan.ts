@@ -67,4 +67,9 @@ export const stopsWithoutPlan: readonly string[] = [
   'straighten-magnesium-or-composite',
   'straighten-aluminium-casting-or-7000',
   'running-gear-reworked',
+  'straighten-sharp-bend',
+  'line-left-after-straightening',
+  'one-time-bolts-used-again',
+  'second-cut-in-one-member',
+  'filler-before-radar',
 ];
