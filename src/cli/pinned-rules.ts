@@ -3,6 +3,7 @@ import type { Plan } from '../generated/plan-types.ts';
 import { compileRules } from '../judge/compile-rules.ts';
 import type { CompiledRules } from '../judge/compile-rules.ts';
 import type { FactDictionary } from '../packs/fact-dictionary.ts';
+import { leastTensileLeft } from '../packs/heat-rules.ts';
 import type { Pack } from '../packs/pack.ts';
 import { lockName } from '../packs/read-lock.ts';
 import { resolvePacks } from '../packs/resolve-packs.ts';
@@ -63,11 +64,13 @@ export function contextOf(
   packs: ResolvedPacks,
   { plan, root }: Pick<ReadPlan, 'plan' | 'root'>,
 ): DerivationContext {
+  const least = leastTensileLeft(packs.layers);
   return {
     asOfDay: run.asOfDay,
     stage,
     limits: packs.limits,
     practice: packs.practice,
+    ...(least === undefined ? {} : { leastTensileLeft: least }),
     windows: packs.windows,
     tolerances: packs.tolerances,
     triggers: packs.triggers,

@@ -3,6 +3,7 @@ import { deriveFacts } from '../facts/derive-facts.ts';
 import type { DerivedFacts } from '../facts/derive-facts.ts';
 import type { Plan } from '../generated/plan-types.ts';
 import { judgePlan } from '../judge/judge-plan.ts';
+import { leastTensileLeft } from '../packs/heat-rules.ts';
 import type { ResolvedPacks } from '../packs/resolve-packs.ts';
 import { formatDay } from '../quantity/format-day.ts';
 import { readDate } from '../quantity/iso-date.ts';
@@ -158,8 +159,15 @@ function derivesTheSame(run: RecheckRun, one: ResolvedPacks, other: ResolvedPack
   return answer;
 }
 
-function factsFrom({ limits, practice, windows, tolerances, makers }: ResolvedPacks): readonly unknown[] {
-  return [limits, practice, windows, tolerances, makers];
+function factsFrom({
+  limits,
+  practice,
+  windows,
+  tolerances,
+  makers,
+  layers,
+}: ResolvedPacks): readonly unknown[] {
+  return [limits, practice, windows, tolerances, makers, leastTensileLeft(layers)];
 }
 
 function without({ source: { path }, digest }: ReadPlan, sentences: readonly string[]): PlanNotJudged {

@@ -127,6 +127,8 @@ export interface DerivationContext {
   readonly stage: PlanStage;
   readonly limits: ReadonlyMap<string, HeatLimit>;
   readonly practice: HeatPractice;
+  /** Tensile strength, %, that hardened steel beside heat must keep by the rules of the packs. Left out: no rule asks it. */
+  readonly leastTensileLeft?: number;
   readonly windows: WeldWindows;
   /** Tolerance of a point by axis and of a diagonal where the plan states none, mm; a pack sets it. Left out: nobody does. */
   readonly tolerances?: ReadonlyMap<'point' | 'opening', number>;

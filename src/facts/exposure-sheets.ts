@@ -85,7 +85,7 @@ export function wholeHeat(
   return withOtherHeats(survey, one, { source, neighbour }, heat);
 }
 
-/** From where on the limits of temperature and time are kept, and how sure the computation is. */
+/** From where on the limits of temperature, time and strength are kept, and how sure the computation is. */
 function clearFacts(
   survey: Survey,
   one: OperationSurvey,
@@ -94,7 +94,7 @@ function clearFacts(
 ): Pick<ExposureFacts, 'exposure.stay_clear' | 'exposure.how_sure'> {
   const { at } = exposed.neighbour;
   const clear = isAskedFor(survey, one, exposed, heat)
-    ? clearByLimit(survey, one, exposed)
+    ? clearByLimit(survey, one, exposed, survey.context.leastTensileLeft)
     : ({ ok: false, reason: 'It keeps its limit at its place, or its distance is not stated.' } as const);
   return {
     'exposure.stay_clear': clear.ok

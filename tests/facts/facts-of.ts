@@ -38,6 +38,7 @@ export interface Deriving {
   readonly documents?: readonly SupersededDocument[];
   readonly ruleStanding?: DerivationContext['ruleStanding'];
   readonly found?: readonly FoundSoFar[];
+  readonly leastTensileLeft?: number;
   readonly solveStrip?: DerivationContext['solveStrip'];
 }
 
@@ -164,6 +165,7 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
           ],
     ...(given.ruleStanding === undefined ? {} : { ruleStanding: given.ruleStanding }),
     practice,
+    ...(given.leastTensileLeft === undefined ? {} : { leastTensileLeft: given.leastTensileLeft }),
     signed: {
       planDigest: 'sha256:1',
       packs: [{ pack: 'general', version: '2.0.0', digest: 'sha256:1' }],
