@@ -15,10 +15,7 @@ export function isBatteryFitted({ operation, part }: OperationSurvey): boolean {
 }
 
 /** When the traction battery goes in again, and who does it. */
-export function batteryFittedFacts(
-  survey: Survey,
-  one: OperationSurvey,
-): Readonly<Record<FittedFact, Fact>> {
+export function batteryFittedFacts(survey: Survey, one: OperationSurvey): Readonly<Record<FittedFact, Fact>> {
   const { operation, at } = one;
   const before = isBatteryFitted(one) ? [...heatsAfter(survey, one), ...bakeAfter(survey, one)] : [];
   const { by } = operation;

@@ -18,7 +18,13 @@ export function entrySheets(
   faults: readonly EntryFault[],
   planSheet: FactSheet,
 ): readonly FactSheet[] {
-  return [...faults, ...repeatedIds(survey), ...danglingIds(survey), ...namedAgain(survey), ...daysAhead(survey)].map((fault) => ({
+  return [
+    ...faults,
+    ...repeatedIds(survey),
+    ...danglingIds(survey),
+    ...namedAgain(survey),
+    ...daysAhead(survey),
+  ].map((fault) => ({
     kind: 'entry',
     at: fault.pointer,
     facts: {

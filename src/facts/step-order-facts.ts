@@ -79,11 +79,11 @@ function restsOnLater({ plan, operations }: Survey, { what, step }: StepDraft): 
         : what === 'high-voltage re-commissioning'
           ? fitted.map((done) => ['the fitting of the traction battery', done] as const)
           : what === 'road test'
-          ? [
-              ['the wheel alignment', alignment?.done],
-              ['the completion of the restraint system', restraints?.done],
-              ['the re-commissioning of the traction voltage', high?.done],
-            ]
-          : [];
+            ? [
+                ['the wheel alignment', alignment?.done],
+                ['the completion of the restraint system', restraints?.done],
+                ['the re-commissioning of the traction voltage', high?.done],
+              ]
+            : [];
   return before.filter(([, done]) => isNotAfter(done, step?.done) === false).map(([name]) => name);
 }

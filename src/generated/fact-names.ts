@@ -63,6 +63,8 @@ export interface FactNames {
     | 'plan.fit_checked'
     | 'plan.fit_checked_late'
     | 'plan.sealer'
+    | 'plan.sealed_before_joints'
+    | 'plan.primed_before_joints'
     | 'plan.bared_primer'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
@@ -158,6 +160,7 @@ export interface FactNames {
     | 'part.thickness_range'
     | 'part.twin_differs'
     | 'part.twin_difference'
+    | 'part.damage_not_looked_at'
     | 'part.damage'
     | 'part.damaged'
     | 'part.skin'
@@ -608,6 +611,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fit_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fit of the clamped parts was measured before they were welded.' },
   'plan.fit_checked_late': { kind: 'plan', type: 'yes-no', description: 'Whether that measurement is later than the first joint that holds a structural part.' },
   'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
+  'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint was made. False where the days or times do not tell.' },
+  'plan.primed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed before every weld. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
@@ -700,6 +705,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.thickness_range': { kind: 'part', type: 'text', description: 'Range of thickness for which the standard of the grade is written, in words.' },
   'part.twin_differs': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side, earlier in the plan, is stated with another material or thickness.' },
   'part.twin_difference': { kind: 'part', type: 'text', description: 'What differs from the same part of the other side.' },
+  'part.damage_not_looked_at': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether damage, or that there is none, is stated and said to be found by not looking.' },
   'part.damage': { kind: 'part', type: 'words', words: ['none', 'scratch', 'dent', 'crease', 'bend', 'kink', 'tear', 'crack', 'burn', 'surface rust', 'rusted through', 'split spot welds', 'deployed', 'not yet seen'], description: 'Kinds of damage.' },
   'part.damaged': { kind: 'part', type: 'yes-no', description: 'Whether it is damaged.' },
   'part.skin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is an outer skin that may hide structure.' },
