@@ -69,6 +69,11 @@ test.each([
     '3:17 This is not one of the words known here: scan after the repair, wheel alignment, sensor calibration, restraint completion, road test. Nearest known: `road test`.',
   ],
   [
+    'that stands there already, its words in another order',
+    `  - { asks_for: road test, kinds: [subframe, wheel], ${source} }\n  - { asks_for: road test, kinds: [wheel, subframe], ${source} }\n`,
+    '4:5 A trigger of this pack asks for the same check for the same reason already.',
+  ],
+  [
     'that ends before it begins',
     `  - { asks_for: road test, kinds: [subframe], since: 1.1.0, until: 1.0.0, ${source} }\n`,
     '3:68 The trigger ends with 1.0.0, which does not come after 1.1.0.',
@@ -76,6 +81,28 @@ test.each([
 ])('a trigger %s is refused at its place', (_name, yaml, expected) => {
   withPack(yaml, (folder) => {
     expect(sentencesOf(loadPackFolder(folder, dictionary))).toEqual([expected]);
+  });
+});
+
+test.each([
+  [
+    'for another sensor',
+    'asks_for: sensor calibration, sensor: [radar], kinds: [wheel]',
+    'asks_for: sensor calibration, sensor: [camera], kinds: [wheel]',
+  ],
+  [
+    'for what else befell',
+    'asks_for: road test, kinds: [wheel], was: [hit]',
+    'asks_for: road test, kinds: [wheel], was: [taken off]',
+  ],
+  [
+    'in the version after',
+    'asks_for: road test, kinds: [wheel], until: 1.1.0',
+    'asks_for: road test, kinds: [wheel], since: 1.1.0',
+  ],
+])('two triggers are no repetition: %s', (_name, one, other) => {
+  withPack(`  - { ${one}, ${source} }\n  - { ${other}, ${source} }\n`, (folder) => {
+    expect(sentencesOf(loadPackFolder(folder, dictionary))).toEqual([]);
   });
 });
 
