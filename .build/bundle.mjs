@@ -1,5 +1,5 @@
 // Makes bin/planish.bundle.cjs (everything that planish needs, in one file), the notices of the packages in it, the same for the
-// command `steel` alone (bin/planish.bundle.steel.cjs), and a V8 code cache beside each. Run by `npm ci` and `npm run prepare`.
+// command `steel` alone (bin/planish.bundle.steel.cjs), a V8 code cache beside each, and the manual page. Run by `npm ci` and `npm run prepare`.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -38,6 +38,7 @@ for (const suffix of ['cache', 'cjs', 'steel.cache', 'steel.cjs', 'licenses.txt'
 writeFileSync(bundle.replace(/cjs$/, 'licenses.txt'), notices(await bundled(entry, bundle)));
 await bundled(path.join(root, 'src/cli/steel-main.ts'), steelBundle);
 for (const made of [bundle, steelBundle]) writeCache(made);
+writeManual();
 
 /** Writes what an entry needs in one file and gives the files it is made of. */
 async function bundled(from, outfile) {
@@ -89,6 +90,16 @@ function writeCache(of) {
   if (made.error ?? made.status === null) {
     process.stderr.write('planish: no code cache was made; planish starts without one, a little later.\n');
   }
+}
+
+/** The manual page that npm installs; it is printed by the command line that it tells of. */
+function writeManual() {
+  const manual = spawnSync(process.execPath, [path.join(root, 'bin/planish.js'), 'man'], {
+    encoding: 'utf8',
+    timeout: 60_000,
+  });
+  if (manual.status === 0) writeFileSync(path.join(root, 'bin/planish.1'), manual.stdout);
+  else process.stderr.write('planish: no manual page was made.\n');
 }
 
 /** The digest of everything but itself, once, in the place of the mark; a bundle that keeps no packs has none. */
