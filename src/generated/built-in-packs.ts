@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:a29faf7808c27eccb6a2f8b11f301277e01aec99e06f1b126f0b7a675340255b":{"pack":"general","version":"1.0.0"},"sha256:5da6e83bb57a3718f0526b111533a14533c1005af3cc24e3b941e3404cc21049":{"pack":"general","version":"1.1.0"},"sha256:db775e45d06e591098684e799d8a4b4a7da5819de51473fdb5aae2bdc407144e":{"pack":"general","version":"2.0.0"},"sha256:30c21793bd79fcb1535b98786e1f38ee930accea3f99008579301fc5e9cdbad3":{"pack":"general","version":"3.0.0"}};
+  {"sha256:8c792520d6411ee0bf5c1b39d9f84fa495c03fb6365c11596fe31f578a3473b0":{"pack":"general","version":"1.0.0"},"sha256:0d95a21c3133c8b08bf1e7684236ba5e91b01fbae15f5dee233fa7524bc49f75":{"pack":"general","version":"1.1.0"},"sha256:c687e548c537124fada0bd7e2c635b3f7bb7f63cbc8b0567c29e6ca31fedd5c6":{"pack":"general","version":"2.0.0"},"sha256:9ec1a6ad18bb08cded66046c07d72bd42e317d58be5dde14ad3eed93c560792e":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7874fedceb8919f5783abe9955f9970fdd93ed83f62c0a49e2160166aa8dcb12');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '38c4806c8fc0006c03c9508bb5866b2ea0acf0c27a5aef6decd4e3d80b27e1d8');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '6b70be0d197f573316c646e437f958809a1470ca9aef3d2d3ad5e4a9ababf324');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'cfef75e7874a5a3ea5a834a11eade9e809b77bbae4585216583183d01988a508');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
