@@ -14,6 +14,7 @@ import { answerTo } from './judge-each.ts';
 import { unread } from './judge-source.ts';
 import type { JudgingRun } from './judge-source.ts';
 import { lockFinder } from './lock-finder.ts';
+import { filesAmong } from './plan-source.ts';
 import type { Progress } from './progress.ts';
 import { openOutputs } from './report-outputs.ts';
 import type { OutputOptions, ReportOutputs } from './report-outputs.ts';
@@ -45,7 +46,7 @@ export async function check(args: readonly string[], options: CheckOptions): Pro
   const interruption = listenForInterruption();
   const choice = chooseSources(args, process.cwd(), options.rules, options.changedSince);
   if (!choice.ok) return refuse([choice.sentence]);
-  const opened = openOutputs(options, complain);
+  const opened = openOutputs(options, filesAmong(choice.sources), complain);
   if (!opened.ok) return refuse(opened.sentences);
   const { outputs } = opened;
   for (const remark of choice.remarks) complain(remark);
