@@ -21,6 +21,7 @@ import type { OutputOptions, ReportOutputs } from './report-outputs.ts';
 import { runHead } from './run-head.ts';
 import { runTally } from './run-tally.ts';
 import type { RunTally } from './run-tally.ts';
+import { tellNoPlans } from './tell-few.ts';
 
 export interface CheckOptions extends OutputOptions {
   readonly asOfDay: number;
@@ -87,6 +88,7 @@ async function judgeAll(
   const tally = runTally();
   const progress = options.progress(sources.length);
   let skipped = 0;
+  const noPlans = tellNoPlans(complain);
   let done = 0;
   const told = new Set<string>();
   const report = (plan: ReturnType<typeof unread>): void => {
@@ -120,7 +122,7 @@ async function judgeAll(
         break;
       case 'not a plan':
         progress.clear();
-        complain(`${source.shown}: not a plan.`);
+        noPlans.add(`${source.shown}: not a plan.`);
         break;
       case 'remark':
         progress.clear();
@@ -130,6 +132,7 @@ async function judgeAll(
     }
   }
   progress.clear();
+  noPlans.end();
   if (skipped > 0)
     complain(`${String(skipped)} ${skipped === 1 ? 'file' : 'files'} skipped: rule packs or scenarios.`);
   return tally;

@@ -21,7 +21,8 @@ export function tellKeyErrors(
         list.at(
           pointer,
           `\`${String(extra)}\` is not a word that a key has here.`,
-          list.nearest(String(extra), keyWords),
+          // A word of another place in the key is no nearer for being itself.
+          list.nearest(String(extra), keyWords).filter((word) => word !== extra),
           true,
         );
         break;

@@ -30,6 +30,18 @@ function faultsOf(text: string): readonly string[] {
     : reading.faults.map(({ line, column, sentence }) => `${String(line)}:${String(column)} ${sentence}`);
 }
 
+test('a plan in the place of the key is told in one sentence', () => {
+  expect(faultsOf('format: 1\nvehicle: { maker: Corvane }\nparts: [{ id: a, kind: sill }]\n')).toEqual([
+    '1:1 This is a repair plan, not a key: a key has a `scenario`, and for each part its `decisions`.',
+  ]);
+});
+
+test('a word that a key has elsewhere is not named as the nearest to itself', () => {
+  expect(faultsOf(whole.replace('pass: 50 %', 'pass: 50 %\nstage: start')).join('\n')).not.toContain(
+    'Nearest known: `stage`',
+  );
+});
+
 describe('a key', () => {
   it('is read whole', () => {
     const reading = readKey('key.yaml', new TextEncoder().encode(whole), topics);
