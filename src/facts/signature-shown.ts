@@ -1,4 +1,4 @@
-import type { Facts } from './plan-shown.ts';
+import type { Fact } from './fact.ts';
 import { signedDigestFacts } from './signed-digests.ts';
 import type { Survey } from './survey.ts';
 
@@ -10,7 +10,7 @@ export interface SignatureShown {
   readonly planish?: string;
   readonly packs: readonly SignedPackShown[];
   /** Whether plan and packs are those that were signed. */
-  readonly facts: Facts;
+  readonly facts: Readonly<Record<string, Fact>>;
 }
 
 export interface SignedPackShown {

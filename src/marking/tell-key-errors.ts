@@ -45,6 +45,10 @@ export function tellKeyErrors(
       case 'maximum':
         list.at(pointer, 'Points lie above 0 and go up to 1000; a year from 1980 to 2100.');
         break;
+      case 'minItems':
+      case 'minLength':
+        list.at(pointer, 'Nothing is written here; take the key out, or say what is meant.');
+        break;
       default:
         list.at(pointer, 'Too little or too much is written here.');
     }

@@ -179,7 +179,7 @@ describe('planish packs canonical', () => {
       const { stdout } = packs('canonical', 'general', version);
       expect(`sha256:${createHash('sha256').update(stdout).digest('hex')}`).toBe(digest);
     }
-  });
+  }, 60_000);
 });
 
 describe('planish packs diff', () => {

@@ -84,7 +84,7 @@ describe('planish sheet', () => {
 
     expect(words(page())).toContain('The plan is as it was signed: its digest agrees.');
     expect(words(page())).toContain('The rule packs are those of the signature.');
-    expect(page()).toContain(`The plan: <code>${digest}</code>`);
+    expect(page()).toContain(`The plan as signed: <code>${digest}</code>`);
     expect(page()).toMatch(/Pack general \d+\.\d+\.\d+: <code>sha256:[0-9a-f]{64}<\/code>/u);
     expect(await conformance(page())).toEqual([]);
 

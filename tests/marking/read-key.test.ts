@@ -36,6 +36,35 @@ test('a plan in the place of the key is told in one sentence', () => {
   ]);
 });
 
+test('a part that stands in the key twice, and one decision with two prices', () => {
+  const twice = whole.replace(
+    'completeness:',
+    '  - { name: Door ring left, kind: door ring, decisions: [{ do: heat, points: 1 }] }\ncompleteness:',
+  );
+  expect(faultsOf(twice)).toEqual([
+    '18:13 `Door ring left` is also a name of `Door ring, left`: a student’s part would fit both.',
+  ]);
+  expect(faultsOf(twice.replace('Door ring left', "'Door ring, left'"))).toEqual([
+    '18:13 `Door ring, left` stands in this key already: a student’s part would fit both.',
+  ]);
+  const priced = (more: string): string =>
+    whole.replace(
+      'decisions: [{ do: replace, points: 2 }]',
+      `decisions: [{ do: replace, points: 2 }, ${more}]`,
+    );
+  expect(faultsOf(priced('{ do: replace, points: 3 }'))).toEqual([
+    '10:62 The same decision is worth 2 points above and 3 here.',
+  ]);
+  // Whole or in part is another decision.
+  expect(faultsOf(priced('{ do: replace, extent: whole, points: 3 }'))).toEqual([]);
+});
+
+test('an empty list is told as nothing', () => {
+  expect(faultsOf(whole.replace('documents: [A-1]', 'documents: []'))).toEqual([
+    '12:28 Nothing is written here; take the key out, or say what is meant.',
+  ]);
+});
+
 test('a word that a key has elsewhere is not named as the nearest to itself', () => {
   expect(faultsOf(whole.replace('pass: 50 %', 'pass: 50 %\nstage: start')).join('\n')).not.toContain(
     'Nearest known: `stage`',

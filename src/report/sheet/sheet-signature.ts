@@ -8,7 +8,7 @@ export function signatureState({ planDigest, planish, packs, facts }: SignatureS
   if (planDigest === undefined && packs.length === 0)
     return html`<p>The signature bears no digest: whether the plan was changed after it does not show.</p>`;
   const digests = [
-    ...(planDigest === undefined ? [] : [{ name: 'The plan', digest: planDigest }]),
+    ...(planDigest === undefined ? [] : [{ name: 'The plan as signed', digest: planDigest }]),
     ...packs.map(({ name, digest }) => ({ name: `Pack ${name}`, digest: digest ?? 'no digest' })),
   ];
   return html`<p>${planWords(facts)} ${packWords(facts, packs.length)}</p>
