@@ -42,10 +42,10 @@ test('a part that stands in the key twice, and one decision with two prices', ()
     '  - { name: Door ring left, kind: door ring, decisions: [{ do: heat, points: 1 }] }\ncompleteness:',
   );
   expect(faultsOf(twice)).toEqual([
-    '18:13 `Door ring left` is also a name of `Door ring, left`: a student’s part would fit both.',
+    '17:13 `Door ring left` is also a name of `Door ring, left`: a student’s part would fit both.',
   ]);
   expect(faultsOf(twice.replace('Door ring left', "'Door ring, left'"))).toEqual([
-    '18:13 `Door ring, left` stands in this key already: a student’s part would fit both.',
+    '17:13 `Door ring, left` stands in this key already: a student’s part would fit both.',
   ]);
   const priced = (more: string): string =>
     whole.replace(
@@ -139,7 +139,7 @@ describe('a key', () => {
       'no parts',
       whole.slice(whole.indexOf('  - name'), whole.indexOf('completeness')),
       '  []\n',
-      /Too little/,
+      /Nothing is written here/,
     ],
     ['another format', 'format: 1', 'format: 2', /^1:9 This planish reads keys/],
     ['text that is no YAML', '{ maker:', '{{ maker:', /^\d+:\d+ /],
