@@ -53,7 +53,7 @@ test('a part that stands in the key twice, and one decision with two prices', ()
       `decisions: [{ do: replace, points: 2 }, ${more}]`,
     );
   expect(faultsOf(priced('{ do: replace, points: 3 }'))).toEqual([
-    '10:62 The same decision is worth 2 points above and 3 here.',
+    '10:68 The same decision is worth 2 points above and 3 here.',
   ]);
   // Whole or in part is another decision.
   expect(faultsOf(priced('{ do: replace, extent: whole, points: 3 }'))).toEqual([]);
