@@ -96,6 +96,11 @@ export const generatedFiles: readonly GeneratedFile[] = [
     madeFrom: [planSchema],
     make: () => draft07Source(planSchema),
   },
+  {
+    path: 'schemas/pack.draft-07.schema.json',
+    madeFrom: [packSchema],
+    make: () => draft07Source(packSchema),
+  },
   { path: 'schemas/report.d.ts', madeFrom: [reportSchema], make: () => typesModule(reportSchema, 'Report') },
 ];
 

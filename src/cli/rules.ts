@@ -34,7 +34,7 @@ export function rules(word: string | undefined, options: RulesOptions): 0 | 2 {
   const nearest = nearestWords(word, known);
   const hint =
     nearest.length === 0
-      ? ' planish rules lists them all.'
+      ? ` The topics are ${[...new Set(pages.map(({ topic }) => topic))].sort().join(', ')}.`
       : ` Nearest known: ${nearest.map((one) => `\`${one}\``).join(', ')}.`;
   return refuse([`There is no rule and no topic \`${word}\`.${hint}`]);
 }
