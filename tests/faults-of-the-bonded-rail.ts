@@ -198,4 +198,25 @@ export const faultsOfTheBondedRail: readonly Fault[] = [
     rule: 'work-against-fitted-restraint-unit',
     on: '- do: section',
   },
+  {
+    ...hold,
+    name: 'joint: no rivet set on trial',
+    changes: [['            coupon: { result: passed, date: 2026-09-04 }\n', '']],
+    rule: 'no-rivet-set-on-trial',
+    on: '- to: tower-l',
+  },
+  {
+    ...hold,
+    name: 'joint: the trial piece has no result',
+    changes: [['coupon: { result: passed, date: 2026-09-04 }', 'coupon: planned']],
+    rule: 'rivet-set-on-trial-without-result',
+    on: 'coupon: planned',
+  },
+  {
+    ...hold,
+    name: 'part: named left, and its side is stated as right',
+    changes: [['kind: strut tower\n    side: left', 'kind: strut tower\n    side: right']],
+    rule: 'part-named-for-the-other-side',
+    on: 'side: right',
+  },
 ];

@@ -21,6 +21,7 @@ import { partStrengthFacts } from './part-strength-facts.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { makerShall } from './maker-statements.ts';
 import { layerBelow, hidesStructure } from './part-layers.ts';
+import { isNamedForOtherSide } from './side-named.ts';
 import { undeployedUnitStays, unitsQuestion } from './restraint-units.ts';
 import { listOf } from './quantity-of.ts';
 import type { PartSurvey, Survey } from './survey.ts';
@@ -34,6 +35,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
   return {
     'part.id': statedOr(part.id, at, 'The part has no id.'),
     'part.name': computed(one.name, at),
+    'part.named_for_other_side': computed(isNamedForOtherSide(part), `${at}/side`),
     'part.kind': kindFact(one),
     'part.structural': structuralFact(one),
     'part.declared_cosmetic': computed(

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:8c792520d6411ee0bf5c1b39d9f84fa495c03fb6365c11596fe31f578a3473b0":{"pack":"general","version":"1.0.0"},"sha256:0d95a21c3133c8b08bf1e7684236ba5e91b01fbae15f5dee233fa7524bc49f75":{"pack":"general","version":"1.1.0"},"sha256:c687e548c537124fada0bd7e2c635b3f7bb7f63cbc8b0567c29e6ca31fedd5c6":{"pack":"general","version":"2.0.0"},"sha256:9ec1a6ad18bb08cded66046c07d72bd42e317d58be5dde14ad3eed93c560792e":{"pack":"general","version":"3.0.0"}};
+  {"sha256:8c792520d6411ee0bf5c1b39d9f84fa495c03fb6365c11596fe31f578a3473b0":{"pack":"general","version":"1.0.0"},"sha256:0d95a21c3133c8b08bf1e7684236ba5e91b01fbae15f5dee233fa7524bc49f75":{"pack":"general","version":"1.1.0"},"sha256:c687e548c537124fada0bd7e2c635b3f7bb7f63cbc8b0567c29e6ca31fedd5c6":{"pack":"general","version":"2.0.0"},"sha256:6f88890c07f2e7f6ffcddedc8f295bb93f0ef1467834f622d7f85e22fdc77574":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'ca77642e6e738733156095e3c7785b608d17cc7e76e9465e706de7dbefc6a932');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '4e1dc3965954df3df7ccfef92dee313c0009be48f80f9eb5acee8955ecd868cb');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'cfef75e7874a5a3ea5a834a11eade9e809b77bbae4585216583183d01988a508');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ad1c4b58f8c9954d977cb6e6660afbcfe3490c81ac153bbada3eb136bc8103ad');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

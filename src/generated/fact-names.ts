@@ -118,6 +118,7 @@ export interface FactNames {
   readonly 'part':
     | 'part.id'
     | 'part.name'
+    | 'part.named_for_other_side'
     | 'part.kind'
     | 'part.structural'
     | 'part.declared_cosmetic'
@@ -663,6 +664,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.id_repeated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether another reference bears the same id.' },
   'part.id': { kind: 'part', type: 'text', description: 'Its id.' },
   'part.name': { kind: 'part', type: 'text', alwaysKnown: true, description: 'What the shop calls it.' },
+  'part.named_for_other_side': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the name says left and `side` says right, or the other way round. False where the name says both or neither.' },
   'part.kind': { kind: 'part', type: 'word', words: ['door ring', 'a-pillar', 'b-pillar', 'c-pillar', 'd-pillar', 'sill', 'sill reinforcement', 'roof rail', 'roof bow', 'front rail', 'rear rail', 'apron', 'strut tower', 'crossmember', 'bulkhead', 'floor', 'tunnel', 'wheelhouse', 'reinforcement', 'bumper beam', 'door beam', 'battery tray', 'subframe', 'radiator support', 'back panel', 'side panel', 'quarter panel', 'sill skin', 'roof skin', 'door', 'door skin', 'fender', 'bonnet', 'boot lid', 'tailgate', 'bumper cover', 'bracket', 'suspension part', 'steering part', 'wheel', 'glass', 'lamp', 'trim', 'seat', 'restraint unit', 'traction battery', 'other'], synonyms: { 'rocker': 'sill', 'rocker panel': 'sill', 'wing': 'fender', 'hood': 'bonnet', 'trunk': 'boot lid', 'trunk lid': 'boot lid', 'decklid': 'boot lid', 'frame': 'front rail', 'frame rail': 'front rail', 'side member': 'front rail', 'longitudinal': 'front rail', 'firewall': 'bulkhead', 'dash': 'bulkhead', 'ring': 'door ring', 'door aperture': 'door ring', 'cant': 'roof rail', 'cant rail': 'roof rail', 'liftgate': 'tailgate', 'hatch': 'tailgate', 'shock tower': 'strut tower', 'side skin': 'side panel', 'uniside': 'side panel', 'bumper': 'bumper cover', 'windscreen': 'glass', 'windshield': 'glass', 'upper rail': 'apron', 'pillar': 'b-pillar' }, description: 'What it is.' },
   'part.structural': { kind: 'part', type: 'yes-no', description: 'Whether it carries load or energy in a crash: as stated, and always for a kind that does.' },
   'part.declared_cosmetic': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan calls it not structural although its kind carries crash load.' },
