@@ -15,7 +15,7 @@ export function builtInPacks(): readonly Pack[] {
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ad1c4b58f8c9954d977cb6e6660afbcfe3490c81ac153bbada3eb136bc8103ad');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '36e6096ea020c0480eb73fcfb1fee38d01e13d3820b782513bdee7a2e6f277aa');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
