@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { builtInPacksSource } from './built-in-packs.ts';
+import { builtInCasesJson, builtInPacksJson, builtInPacksSource } from './built-in-packs.ts';
 import { draft07Source } from './draft-07.ts';
 import { factReference } from './fact-reference.ts';
 import { factNames } from './fact-names.ts';
@@ -78,6 +78,8 @@ export const generatedFiles: readonly GeneratedFile[] = [
     madeFrom: [grades, steelNumbers],
     make: () => steelTableSource(readText(grades), readText(steelNumbers)),
   },
+  { path: 'src/generated/built-in-packs.json', madeFrom: ['rules'], make: () => builtInPacksJson() },
+  { path: 'src/generated/built-in-cases.json', madeFrom: ['rules'], make: () => builtInCasesJson() },
   { path: 'src/generated/built-in-packs.ts', madeFrom: ['rules'], make: () => builtInPacksSource() },
   {
     path: 'src/generated/validate-report.js',

@@ -1,4 +1,4 @@
-import { builtInPacks } from '../generated/built-in-packs.ts';
+import { builtInPacksWithCases } from '../generated/built-in-packs.ts';
 import { resolvePacks } from '../packs/resolve-packs.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
 import type { RulePage } from '../report/rule-page.ts';
@@ -21,7 +21,7 @@ export interface RulesOptions {
 export function rules(word: string | undefined, options: RulesOptions): 0 | 2 {
   const given = loadGivenPacks(options.rules);
   if (!given.ok) return refuse(given.lines);
-  const packs = [...builtInPacks(), ...given.packs];
+  const packs = [...builtInPacksWithCases(), ...given.packs];
   const resolved = resolvePacks(packs, undefined);
   if (!resolved.ok) return refuse([faultLine(resolved.sentence, resolved.place)]);
   const pages = pagesInForce(packs, resolved.packs);
