@@ -136,4 +136,5 @@ test.skipIf(!hasTerminal)(
     expect(text).toContain('  model_year: 2021\n');
     expect(text).toContain('    kind: door ring\n');
   },
+  30_000,
 );
