@@ -12,6 +12,11 @@ export function askAtTerminal(): Asker {
   const { createInterface } = process.getBuiltinModule('node:readline/promises');
   const terminal: Interface = createInterface({ input: process.stdin, output: process.stderr });
   let isOver = false;
+  // Lines that are pasted, or typed before their question, come while nobody waits for them.
+  const early: string[] = [];
+  terminal.on('line', (line) => {
+    early.push(line);
+  });
   const over = new Promise<undefined>((resolve) => {
     terminal.once('close', () => {
       isOver = true;
@@ -20,6 +25,11 @@ export function askAtTerminal(): Asker {
   });
   return {
     ask: async (question) => {
+      const waiting = early.shift();
+      if (waiting !== undefined) {
+        process.stderr.write(`${question}${waiting}\n`);
+        return waiting.trim();
+      }
       if (isOver) return undefined;
       const answer = await Promise.race([terminal.question(question).catch(() => undefined), over]);
       // What comes next begins a line of its own.

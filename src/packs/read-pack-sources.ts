@@ -81,5 +81,5 @@ function namesIn(folder: string): readonly string[] | undefined {
 }
 
 function refuse(given: string, what: string): FoundPacks {
-  return { ok: false, sentence: `${given}: ${what.endsWith('.') ? what : `${what}.`}` };
+  return { ok: false, sentence: `${given}: ${/[.?]$/u.test(what) ? what : `${what}.`}` };
 }

@@ -99,7 +99,9 @@ function differs({ isOther, moved, gone, come, remarks, verdictThen, verdictAgai
   );
 }
 
-/** The rules behind one kind of change, those that change most plans first. */
+const ranks = { stop: 0, hold: 1, note: 2 } as const;
+
+/** The rules behind one kind of change: those that change most plans first, of them the most serious. */
 export function byRule({ changed, historyOf }: RecheckReport, change: Change): readonly RuleGroup[] {
   const groups = new Map<string, RuleGroup & { readonly plans: RecheckedPlan[] }>();
   for (const plan of changed) {
@@ -117,6 +119,9 @@ export function byRule({ changed, historyOf }: RecheckReport, change: Change): r
     }
   }
   return [...groups.values()].sort(
-    (a, b) => b.plans.length - a.plans.length || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0),
+    (a, b) =>
+      b.plans.length - a.plans.length ||
+      ranks[a.severity] - ranks[b.severity] ||
+      (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0),
   );
 }

@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -117,3 +118,23 @@ describe('bad input: one clear sentence, nothing written, status 2', () => {
     refused(runPlanish(['draft', '-', '-o', file()], { input: '' }), 'empty');
   });
 });
+
+// `script` of util-linux lends a terminal.
+const hasTerminal = spawnSync('script', ['--version']).status === 0;
+
+test.skipIf(!hasTerminal)(
+  'answers that are pasted, all before their questions, are each taken for theirs',
+  () => {
+    const answers = ['K-9', '2026-10-05', 'A. Fox', 'estimator', 'Corvane', 'Tarn', 'wagon', '2021'];
+    const pasted = [...answers, '', '', '', '', '', 'door ring, left, kink', '']
+      .map((one) => `${one}\n`)
+      .join('');
+    const command = `'${process.execPath}' '${path.resolve('bin/planish.js')}' draft -o pasted.yaml`;
+    spawnSync('script', ['-qec', command, '/dev/null'], { cwd: folder, input: pasted, timeout: 20_000 });
+    const text = readFileSync(path.join(folder, 'pasted.yaml'), 'utf8');
+    expect(text).toContain('  number: K-9\n');
+    expect(text).toContain('  model_year: 2021\n');
+    expect(text).toContain('    kind: door ring\n');
+  },
+  30_000,
+);
