@@ -55,7 +55,7 @@ export function neighbourHeat(
       return heldHeat(context, operation, neighbour, neighbour.distanceMm);
     case 'arc':
     case 'brazing': {
-      const heat = seamHeat(operation, source, neighbour.distanceMm);
+      const heat = seamHeat(operation, source, neighbour.distanceMm, neighbour);
       const hasSink = neighbour.near?.sink !== undefined;
       return heat.ok && hasSink
         ? { ...heat, notes: [...heat.notes, 'A heat sink beside a seam is not counted.'] }
