@@ -62,12 +62,14 @@ function factsOfNeighbour(survey: Survey, one: BakedNeighbour): ExposureFacts {
 
 const noTemperature = 'The bake temperature is not stated.';
 
-function bakeHeat({ celsius }: Bake): NeighbourHeat {
+function bakeHeat({ celsius, seconds }: Bake): NeighbourHeat {
   return celsius === undefined
     ? { ok: false, reason: noTemperature }
     : {
         ok: true,
         peakCelsius: celsius,
+        // Without its time a bake has no end.
+        secondsAbove: (limit) => (celsius <= limit ? 0 : (seconds ?? Infinity)),
         assumed: false,
         notes: ['What is baked takes the temperature of the bake.'],
       };
@@ -84,7 +86,8 @@ type CommonFact = Exclude<
 >;
 
 function commonFacts(one: Bake, heat: NeighbourHeat, limit: HeatLimit): Pick<ExposureFacts, CommonFact> {
-  const { at, celsius } = one;
+  const { at, celsius, seconds } = one;
+  const limits = limitFacts(limit, heat, one.temperatureAt);
   return {
     'exposure.listed': computed(true, at),
     'exposure.from': computed('bake', at),
@@ -95,7 +98,11 @@ function commonFacts(one: Bake, heat: NeighbourHeat, limit: HeatLimit): Pick<Exp
         ? unknown(noTemperature, one.temperatureAt)
         : known(celsius, 'stated', one.temperatureAt),
     'exposure.peak_at': unknown('A bake has no such time here.', at),
-    ...limitFacts(limit, heat, one.temperatureAt),
+    ...limits,
+    'exposure.time_above_limit':
+      seconds === undefined
+        ? unknown('The bake time is not stated.', at)
+        : limits['exposure.time_above_limit'],
     'exposure.tensile_left': unknown('No model tells what such a part keeps.', at),
     'exposure.loss': unknown('No model tells what such a part keeps.', at),
     'exposure.strength_open': computed(false, at),

@@ -152,9 +152,6 @@ type LimitFact =
   | 'exposure.time_above_limit'
   | 'exposure.over_time';
 
-/** A seam's heat passes a place within minutes; this long is taken where no history is computed, s. */
-const seamSeconds = 300;
-
 /**
  * The facts about limits; also for heat that is not conducted, as in the booth. Without a limit nothing can be over it, which
  * is an answer and no open question: the margin is then minus infinity. `limit` is undefined when it is not known what
@@ -195,9 +192,7 @@ function noMargin(at: string): Fact {
 }
 
 function secondsAbove(heat: NeighbourHeat, celsius: number): number | undefined {
-  if (!heat.ok) return undefined;
-  if (heat.history !== undefined) return heat.history.secondsAbove(celsius);
-  return heat.peakCelsius <= celsius ? 0 : seamSeconds;
+  return heat.ok ? heat.secondsAbove(celsius) : undefined;
 }
 
 function reasonOf(heat: NeighbourHeat): string {

@@ -804,7 +804,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.stop_limit': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Temperature above which the work must not be done, by the pack.' },
   'exposure.over_limit': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Peak minus limit.' },
   'exposure.over_stop_limit': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Peak minus stop limit.' },
-  'exposure.time_above_limit': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'Time above the limit.' },
+  'exposure.time_above_limit': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'Time above the limit in all heats and seams that reach the neighbour, at most: of several heatings the time after all in one as often as there are heatings, of a seam 300 s for each pass.' },
   'exposure.over_time': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'Time at the time-limit’s temperature minus the time allowed.' },
   'exposure.tensile_left': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Least tensile strength left after the history, of before: by the tempering curve with its scatter for press-hardened and martensitic steel, by published bounds for multi-phase steel.' },
   'exposure.loss': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Greatest loss of tensile strength that must be reckoned with: what is left taken from 100 %.' },
