@@ -23,7 +23,8 @@ export type NeighbourHeat =
       /** The measure on the way that was counted, in words, and what the place would go through without it. */
       readonly sink?: { readonly words: string; readonly without?: PointHistory };
     }
-  | { readonly ok: false; readonly reason: string };
+  /** `at` is the entry of the plan that it hangs on, where that is not the neighbour's own. */
+  | { readonly ok: false; readonly reason: string; readonly at?: string };
 
 type Solvers = Pick<DerivationContext, 'practice' | 'stage' | 'solveStrip' | 'solveLap'>;
 
@@ -94,7 +95,15 @@ function heldHeat(
   const freeEndStated = operation.operation.free_end !== undefined;
   const lap = readLap(neighbour, held, distanceMm, freeEndStated);
   const solved = lap.kind === 'lap' ? lapHistory(context, lap.lap) : context.solveStrip(strip);
-  if (!solved.ok) return solved;
+  if (!solved.ok) {
+    const { allowanceKelvin } = held;
+    // A number that the plan does not hold is told with how it came about.
+    const withAllowance =
+      allowanceKelvin === undefined || allowanceKelvin === 0
+        ? ''
+        : ` (the heat is counted with ${String(allowanceKelvin)} K for the instrument)`;
+    return { ok: false, reason: `${solved.reason}${withAllowance}`, at: operation.at };
+  }
   const point = solved.history.at(distanceMm);
   if (!point.ok) return point;
   const method = `Conduction along ${lap.kind === 'lap' ? 'two sheets' : 'a strip'} with its cool-down, bright surface in still air.`;

@@ -63,6 +63,8 @@ export interface HeatedNeighbour {
   readonly at: string;
   readonly name: string;
   readonly victim?: string;
+  /** What the temperature rests on. */
+  readonly howSure?: string;
   readonly distanceMm?: number;
   readonly peakCelsius?: number;
   readonly peakAtSeconds?: number;
@@ -160,6 +162,7 @@ function described(
     return value === undefined || !Number.isFinite(value) ? {} : { [key]: value };
   };
   const { 'exposure.victim': victim, 'exposure.stays': stays, 'exposure.peak': peak } = facts;
+  const howSure = facts['exposure.how_sure'];
   const verdict = exposureVerdict({
     stays: stays.known ? stays.value === true : undefined,
     distanceMm: number('exposure.distance'),
@@ -173,6 +176,7 @@ function described(
   const open = [victim, stays, peak, facts['exposure.over_time']];
   return {
     ...(victim.known ? { victim: String(victim.value) } : {}),
+    ...(peak.known && howSure.known ? { howSure: String(howSure.value) } : {}),
     ...optional('distanceMm', 'exposure.distance'),
     ...optional('peakCelsius', 'exposure.peak'),
     ...optional('peakAtSeconds', 'exposure.peak_at'),
