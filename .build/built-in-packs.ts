@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { checkCases } from '../src/judge/check-cases.ts';
@@ -11,7 +12,7 @@ import { root } from './json-schema.ts';
 const rules = 'rules';
 
 /**
- * The packs that come with planish, loaded and proved ahead, in a function that makes them when they are asked for, and the digests
+ * The code that reads the packs that come with planish from the two texts below, which were loaded and proved ahead, and the digests
  * of all their versions. Throws with every fault of a pack that is not right.
  */
 export async function builtInPacksSource(): Promise<string> {
@@ -19,18 +20,75 @@ export async function builtInPacksSource(): Promise<string> {
   const digests = packs.flatMap((pack) =>
     versionsOf(pack).map(({ version, digest }) => [digest, { pack: pack.name, version }] as const),
   );
-  return `${header([rules])}import type { Pack } from '../packs/pack.ts';
+  return `${header([rules])}import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
   ${JSON.stringify(Object.fromEntries(digests))};
 
+/** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  return [
-${packs.map((pack) => `    ${JSON.stringify(pack)},`).join('\n')}
-  ];
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '${digestOf(packsText(packs))}');
+  return packs;
+}
+
+/** The same with the cases of their rules. */
+export function builtInPacksWithCases(): readonly Pack[] {
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '${digestOf(casesText(packs))}');
+  return builtInPacks().map((pack) => ({
+    ...pack,
+    rules: pack.rules.map((rule, index) => {
+      const own = cases[pack.name]?.[index];
+      return own === undefined ? rule : { ...rule, cases: own };
+    }),
+  }));
+}
+
+/** The JSON of a file that was made with this code; throws where it is another, so that nothing is judged by rules of another build. */
+function readJson(file: URL, digest: string): any {
+  const text = readFileSync(file, 'latin1');
+  if (createHash('sha256').update(text, 'latin1').digest('hex') !== digest)
+    throw new Error(\`\${file.pathname} does not belong to this build; install planish anew\`);
+  return JSON.parse(text);
 }
 `;
+}
+
+/** The packs as JSON, in a file of its own: a start reads it sooner than as a part of the code, whose cache would hold it twice. */
+export async function builtInPacksJson(): Promise<string> {
+  return packsText(await sourcePacks());
+}
+
+/** The cases of their rules, which only authors look at. */
+export async function builtInCasesJson(): Promise<string> {
+  return casesText(await sourcePacks());
+}
+
+function packsText(packs: readonly Pack[]): string {
+  return ascii(
+    packs.map((pack) => ({ ...pack, rules: pack.rules.map(({ cases: _cases, ...rule }) => rule) })),
+  );
+}
+
+function casesText(packs: readonly Pack[]): string {
+  return ascii(
+    Object.fromEntries(packs.map(({ name, rules: own }) => [name, own.map(({ cases }) => cases)])),
+  );
+}
+
+/** JSON of ASCII alone, which is read as Latin-1. */
+function ascii(value: unknown): string {
+  const text = JSON.stringify(value).replaceAll(
+    /[^\0-\x7f]/g,
+    (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+  return `${text}\n`;
+}
+
+function digestOf(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
 }
 
 /** The packs below `rules`, read from their sources; without places, which only show as wrong beside other packs. */

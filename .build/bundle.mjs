@@ -1,8 +1,8 @@
 // Makes bin/planish.bundle.cjs (everything that planish needs, in one file), the notices of the packages in it, the same for the
-// command `steel` alone (bin/planish.bundle.steel.cjs), and a V8 code cache beside each. Run by `npm ci` and `npm run prepare`.
+// commands that are started most often, each alone (bin/planish.bundle.check.cjs …), a V8 code cache beside each, the packs that come with planish, and the manual page. Run by `npm ci` and `npm run prepare`.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { build, transform } from 'esbuild';
 import { eagerYaml } from './eager-yaml.mjs';
@@ -11,7 +11,8 @@ import { onePicomatch } from './one-picomatch.mjs';
 const root = path.dirname(import.meta.dirname);
 const bundle = path.join(root, 'bin/planish.bundle.cjs');
 const entry = process.env.PLANISH_BUNDLE_ENTRY ?? path.join(root, 'src/cli/main.ts');
-const steelBundle = bundle.replace(/cjs$/, 'steel.cjs');
+/** Commands that have a bundle of their own as well; see bin/start.js. */
+const alone = ['check', 'steel'];
 
 /** Stands in the code where its own digest is to stand; see src/cli/build-id.ts. */
 const buildIdMark = 'the build'.padEnd(64, '.');
@@ -32,12 +33,20 @@ const shortValidators = {
 };
 
 // A half-made set must not be found: an old cache goes before the new bundle comes.
-for (const suffix of ['cache', 'cjs', 'steel.cache', 'steel.cjs', 'licenses.txt'])
+for (const suffix of [
+  'licenses.txt',
+  ...['', ...alone.map((word) => `${word}.`)].flatMap((name) => [`${name}cache`, `${name}cjs`]),
+])
   rmSync(bundle.replace(/cjs$/, suffix), { force: true });
 
 writeFileSync(bundle.replace(/cjs$/, 'licenses.txt'), notices(await bundled(entry, bundle)));
-await bundled(path.join(root, 'src/cli/steel-main.ts'), steelBundle);
-for (const made of [bundle, steelBundle]) writeCache(made);
+const own = alone.map((word) => bundle.replace(/cjs$/, `${word}.cjs`));
+for (const [index, word] of alone.entries())
+  await bundled(path.join(root, `src/cli/${word}-main.ts`), own[index]);
+for (const name of ['built-in-packs.json', 'built-in-cases.json'])
+  copyFileSync(path.join(root, 'src/generated', name), path.join(root, 'bin', name));
+for (const made of [bundle, ...own]) writeCache(made);
+writeManual();
 
 /** Writes what an entry needs in one file and gives the files it is made of. */
 async function bundled(from, outfile) {
@@ -89,6 +98,16 @@ function writeCache(of) {
   if (made.error ?? made.status === null) {
     process.stderr.write('planish: no code cache was made; planish starts without one, a little later.\n');
   }
+}
+
+/** The manual page that npm installs; it is printed by the command line that it tells of. */
+function writeManual() {
+  const manual = spawnSync(process.execPath, [path.join(root, 'bin/planish.js'), 'man'], {
+    encoding: 'utf8',
+    timeout: 60_000,
+  });
+  if (manual.status === 0) writeFileSync(path.join(root, 'bin/planish.1'), manual.stdout);
+  else process.stderr.write('planish: no manual page was made.\n');
 }
 
 /** The digest of everything but itself, once, in the place of the mark; a bundle that keeps no packs has none. */

@@ -53,7 +53,9 @@ function asSchema(schema: unknown): Json {
 
 function mapped(value: unknown): Json {
   if (!isObject(value)) throw new Error('named schemas are an object');
-  return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, asSchema(one)]));
+  return Object.fromEntries(
+    Object.entries(value).map(([name, one]) => [name, typeof one === 'boolean' ? one : asSchema(one)]),
+  );
 }
 
 function isObject(value: unknown): value is Json {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { builtInPacksSource } from './built-in-packs.ts';
+import { builtInCasesJson, builtInPacksJson, builtInPacksSource } from './built-in-packs.ts';
 import { draft07Source } from './draft-07.ts';
 import { factReference } from './fact-reference.ts';
 import { factNames } from './fact-names.ts';
@@ -78,6 +78,8 @@ export const generatedFiles: readonly GeneratedFile[] = [
     madeFrom: [grades, steelNumbers],
     make: () => steelTableSource(readText(grades), readText(steelNumbers)),
   },
+  { path: 'src/generated/built-in-packs.json', madeFrom: ['rules'], make: () => builtInPacksJson() },
+  { path: 'src/generated/built-in-cases.json', madeFrom: ['rules'], make: () => builtInCasesJson() },
   { path: 'src/generated/built-in-packs.ts', madeFrom: ['rules'], make: () => builtInPacksSource() },
   {
     path: 'src/generated/validate-report.js',
@@ -93,6 +95,11 @@ export const generatedFiles: readonly GeneratedFile[] = [
     path: 'schemas/plan.draft-07.schema.json',
     madeFrom: [planSchema],
     make: () => draft07Source(planSchema),
+  },
+  {
+    path: 'schemas/pack.draft-07.schema.json',
+    madeFrom: [packSchema],
+    make: () => draft07Source(packSchema),
   },
   { path: 'schemas/report.d.ts', madeFrom: [reportSchema], make: () => typesModule(reportSchema, 'Report') },
 ];

@@ -10,7 +10,7 @@ cd "$root"
 npm pack --silent --pack-destination "$work" >/dev/null
 tarball=$(echo "$work"/planish-*.tgz)
 content=$(tar -tzf "$tarball")
-for file in bin/planish.js bin/start.js bin/package.json bin/planish.1 bin/planish.bundle.cjs bin/planish.bundle.steel.cjs bin/planish.bundle.licenses.txt \
+for file in bin/planish.js bin/start.js bin/package.json bin/planish.1 bin/built-in-packs.json bin/built-in-cases.json bin/planish.bundle.cjs bin/planish.bundle.check.cjs bin/planish.bundle.steel.cjs bin/planish.bundle.licenses.txt \
   LICENSE README.md package.json schemas/plan.schema.json schemas/report.d.ts; do
   grep -qx "package/$file" <<<"$content" || { echo "the package lacks $file"; exit 1; }
 done

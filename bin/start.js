@@ -23,10 +23,12 @@ function start(folder) {
   load(bundle).runInThisContext()({}, require, module, bundle, folder);
 }
 
-/** `steel` needs a third of the code, and a start takes as long as what it reads, so it has a bundle of its own. */
+/** A start takes as long as what it reads, so the commands that are started most often have a bundle of their own as well. */
 function bundleFor(folder, command) {
-  const own = path.join(folder, 'planish.bundle.steel.cjs');
-  return command === 'steel' && existsSync(own) ? own : path.join(folder, 'planish.bundle.cjs');
+  const own = path.join(folder, `planish.bundle.${command}.cjs`);
+  return ['check', 'steel'].includes(command) && existsSync(own)
+    ? own
+    : path.join(folder, 'planish.bundle.cjs');
 }
 
 /** The bundle as a script: from the code cache beside it where that is whole and made from this bundle by this Node. */

@@ -8,6 +8,8 @@ import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { faultsOfRows } from './faults-of-rows.ts';
+import { faultsOfTheBatteryOut } from './faults-of-the-battery-out.ts';
+import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
 import { faultsOfWork } from './faults-of-work.ts';
@@ -26,4 +28,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfJoints,
   ...faultsOfRows,
   ...faultsOfTheWholeJob,
+  ...faultsOfTheBatteryOut,
+  ...faultsOfTheBondedRail,
 ];

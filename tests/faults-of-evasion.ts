@@ -7,7 +7,7 @@ const ringSpots = `            method: resistance spot
             sheets: [ring-l, sill-inner-l]`;
 const near = 'distance: 60 mm, path: same sheet }';
 const isolation =
-  'isolation: { planned: true, by: { name: L. Brandt, qualification: high-voltage level 2 }, cite: { reference: hv, at: p. 3-8 } }';
+  'isolation: { planned: true, wait: 5 min, wait_asked: 5 min, by: { name: L. Brandt, qualification: high-voltage level 2 }, cite: { reference: hv, at: p. 3-8 } }';
 
 /** Work under a milder word, claims that nothing in the plan bears out, blanks in the place of answers. */
 export const faultsOfEvasion: readonly Fault[] = [

@@ -17,7 +17,7 @@ describe('near misses of safety stay cleared', () => {
       releasedElectric,
       [['reading: 0.2 V', 'reading: -0.3 V']],
     ],
-    ['proved the minute it was isolated', releasedElectric, [['T09:30', 'T09:00']]],
+    ['proved as the wait is over', releasedElectric, [['T09:30', 'T09:05']]],
     [
       'isolated and proved the day before',
       releasedElectric,

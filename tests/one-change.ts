@@ -9,8 +9,8 @@ export const rail = readFileSync('examples/plans/rail-heated-near-pillar.yaml', 
 );
 export const skin = readFileSync('examples/plans/door-skin-cosmetic.yaml', 'utf8');
 export const electric = readFileSync('examples/plans/electric-sill.yaml', 'utf8').replace(
-  'isolation: { planned: true, cite: { reference: hv, at: p. 3-8 } }',
-  `isolation: { planned: true, by: { name: L. Brandt, qualification: high-voltage level 2 }, cite: { reference: hv, at: p. 3-8 } }
+  'isolation: { planned: true, wait: 5 min, wait_asked: 5 min, cite: { reference: hv, at: p. 3-8 } }',
+  `isolation: { planned: true, wait: 5 min, wait_asked: 5 min, by: { name: L. Brandt, qualification: high-voltage level 2 }, cite: { reference: hv, at: p. 3-8 } }
     proof_of_absence: { planned: true }`,
 );
 

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { allFaults } from './all-faults.ts';
 import { blanksIn } from './blanks-in.ts';
 import { pluggedRing, rivetedSill, softRing } from './faults-of-joints.ts';
+import { batteryOut } from './faults-of-the-battery-out.ts';
+import { bondedRail } from './faults-of-the-bonded-rail.ts';
 import { wholeJob } from './faults-of-the-whole-job.ts';
 import { measuredRing } from './measured-ring.ts';
 import { coldRail } from './faults-of-work.ts';
@@ -28,6 +30,8 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['riveted sill', rivetedSill],
     ['measured ring', measuredRing],
     ['whole job', wholeJob],
+    ['battery out', batteryOut],
+    ['bonded rail', bondedRail],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });

@@ -14,12 +14,14 @@ import { answerTo } from './judge-each.ts';
 import { unread } from './judge-source.ts';
 import type { JudgingRun } from './judge-source.ts';
 import { lockFinder } from './lock-finder.ts';
+import { filesAmong } from './plan-source.ts';
 import type { Progress } from './progress.ts';
 import { openOutputs } from './report-outputs.ts';
 import type { OutputOptions, ReportOutputs } from './report-outputs.ts';
 import { runHead } from './run-head.ts';
 import { runTally } from './run-tally.ts';
 import type { RunTally } from './run-tally.ts';
+import { tellNoPlans } from './tell-few.ts';
 
 export interface CheckOptions extends OutputOptions {
   readonly asOfDay: number;
@@ -45,7 +47,7 @@ export async function check(args: readonly string[], options: CheckOptions): Pro
   const interruption = listenForInterruption();
   const choice = chooseSources(args, process.cwd(), options.rules, options.changedSince);
   if (!choice.ok) return refuse([choice.sentence]);
-  const opened = openOutputs(options, complain);
+  const opened = openOutputs(options, filesAmong(choice.sources), complain);
   if (!opened.ok) return refuse(opened.sentences);
   const { outputs } = opened;
   for (const remark of choice.remarks) complain(remark);
@@ -86,6 +88,7 @@ async function judgeAll(
   const tally = runTally();
   const progress = options.progress(sources.length);
   let skipped = 0;
+  const noPlans = tellNoPlans(complain);
   let done = 0;
   const told = new Set<string>();
   const report = (plan: ReturnType<typeof unread>): void => {
@@ -119,7 +122,7 @@ async function judgeAll(
         break;
       case 'not a plan':
         progress.clear();
-        complain(`${source.shown}: not a plan.`);
+        noPlans.add(`${source.shown}: not a plan.`);
         break;
       case 'remark':
         progress.clear();
@@ -129,6 +132,7 @@ async function judgeAll(
     }
   }
   progress.clear();
+  noPlans.end();
   if (skipped > 0)
     complain(`${String(skipped)} ${skipped === 1 ? 'file' : 'files'} skipped: rule packs or scenarios.`);
   return tally;

@@ -54,7 +54,7 @@ export async function draft(options: DraftOptions): Promise<0 | 2> {
     const text = draftText(reading.answers, {
       makers,
       pins: layers.map(({ name, version }) => `${name}@${majorOf(version)}`),
-      schema: schemaForEditors(output === undefined ? '.' : path.dirname(output)),
+      schema: schemaForEditors('plan', output === undefined ? '.' : path.dirname(output)),
     });
     if (opened === undefined) {
       writeOut(text);

@@ -23,9 +23,12 @@ import { seamJson } from '../report/seam-json.ts';
 import { seamText } from '../report/seam-text.ts';
 import type { UsedPack } from '../report/plan-report.ts';
 import { visibleText } from '../report/visible-text.ts';
+import { findPlans } from './find-plans.ts';
 import { faultLine, loadGivenPacks } from './given-packs.ts';
 import { readHeatOptions } from './heat-options.ts';
 import { heatsOfPlans } from './heat-plans.ts';
+import { overwrittenInput, overwrittenSentence } from './overwritten-input.ts';
+import { filesAmong } from './plan-source.ts';
 import { readSeamOptions, strayOptions } from './seam-options.ts';
 import type { SeamArguments } from './seam-options.ts';
 import { version } from './version.ts';
@@ -160,6 +163,11 @@ function shown({ options }: Asking, { title, picture, forms }: Shown): 0 | 2 {
   return 0;
 }
 
+function overPlan(svg: string, args: readonly string[]): string | undefined {
+  const input = overwrittenInput([svg], filesAmong(findPlans(args, process.cwd())));
+  return input === undefined ? undefined : overwrittenSentence(input);
+}
+
 function showPlans(
   args: readonly string[],
   packs: readonly Pack[],
@@ -178,7 +186,8 @@ function showPlans(
       ? undefined
       : pictures.length === 0
         ? 'these plans hold no heat of which a picture can be drawn.'
-        : writeNewFile(options.svg, heatSvg('planish heat: heats of plans', pictures), options.force);
+        : (overPlan(options.svg, args) ??
+          writeNewFile(options.svg, heatSvg('planish heat: heats of plans', pictures), options.force));
   switch (options.format) {
     case 'json':
       writeOut(plansJson(plans, { planish: version, packs: usedPacks(layers) }));

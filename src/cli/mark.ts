@@ -12,11 +12,13 @@ import type { StudentNumber } from '../marking/student-numbers.ts';
 import { resolvePacks } from '../packs/resolve-packs.ts';
 import { readPlanFile } from '../plan/read-file.ts';
 import { formatDay } from '../quantity/format-day.ts';
+import { countOf } from '../report/count-words.ts';
 import { csv } from '../report/csv.ts';
 import { visibleText } from '../report/visible-text.ts';
 import { dictionary } from './dictionary.ts';
 import { loadGivenPacks } from './given-packs.ts';
 import type { JudgingRun } from './judge-source.ts';
+import { overwrittenInput, overwrittenSentence } from './overwritten-input.ts';
 import { submissionsFrom } from './submissions.ts';
 import { version } from './version.ts';
 import { writeNewFile } from './write-new-file.ts';
@@ -73,6 +75,9 @@ export function mark(args: readonly string[], options: MarkOptions): 0 | 2 {
   };
   const handedIn = submissionsFrom(args, run, topics);
   if (!handedIn.ok) return refuse([handedIn.sentence]);
+  const toWrite = [options.output, options.numbers].filter((name) => name !== undefined);
+  const input = overwrittenInput(toWrite, [options.key, ...handedIn.files]);
+  if (input !== undefined) return refuse([overwrittenSentence(input)]);
   const marked = markSubmissions(key, handedIn.plans, {
     reveal: options.reveal,
     withNumbers: options.numbers !== undefined,
@@ -98,10 +103,19 @@ export function mark(args: readonly string[], options: MarkOptions): 0 | 2 {
       : writeNumbers(marked.numbers, options.numbers, options.force)) ??
     write(written(report, options), options);
   if (fault !== undefined) return refuse([fault]);
+  if (options.output !== undefined && options.output !== '-')
+    writeOut(`${visibleText(`${options.output}: written. ${classWords(report)}`)}\n`);
   for (const line of handedIn.leftOut) complain(line);
   const { notPlans } = handedIn;
   if (notPlans > 0) complain(`${String(notPlans)} ${notPlans === 1 ? 'file is' : 'files are'} no plan.`);
   return handedIn.leftOut.length > 0 || report.class.notMarked > 0 ? 2 : 0;
+}
+
+/** How the class did, for somebody who does not see the marks themselves. */
+function classWords({ students, class: { passed, notMarked } }: MarkReport): string {
+  const unmarked = students.filter(({ marks }) => !marks.judged).map(({ marks }) => marks.name);
+  const rest = notMarked === 0 ? '' : ` Could not be marked: ${unmarked.join(', ')}.`;
+  return `${countOf(students.length, 'plan')}, ${String(passed)} passed.${rest}`;
 }
 
 function written(report: MarkReport, { format, colour, columns, output }: MarkOptions): string {

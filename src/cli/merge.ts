@@ -12,7 +12,7 @@ import { runTally } from './run-tally.ts';
  * part must never look like a pass. Gives the status that `check` of all would give.
  */
 export function merge(files: readonly string[], options: OutputOptions): 0 | 1 | 2 {
-  const opened = openOutputs(options, complain);
+  const opened = openOutputs(options, files, complain);
   if (!opened.ok) {
     for (const line of opened.sentences) complain(line);
     return 2;

@@ -128,7 +128,9 @@ Examples:
 const releaseHelp = `
 A patch worsens no verdict, a minor version may add notes and holds, and only a
 major one may stop what was cleared. A pack that breaks this, or whose rules do
-not prove themselves, is not released. Exit status: 0 written; 2 not.
+not prove themselves, is not released. What shows in no single entry, such as a
+rule that finds more than the one whose place it takes, or a pack that is now
+for more vehicles, --plans shows. Exit status: 0 written; 2 not.
 
 Examples:
   planish packs release packs/house --reason "No open flame on structure."

@@ -61,8 +61,7 @@ function shown({ file, line, column }: PackPlace): string {
 }
 
 function casesOf(rules: readonly Rule[]): number {
-  return rules.reduce(
-    (sum, { cases }) => sum + cases.finds.length + cases.passes.length + cases.asks.length,
-    0,
-  );
+  return rules
+    .flatMap(({ cases }) => (cases === undefined ? [] : [cases.finds, cases.passes, cases.asks]))
+    .reduce((sum, { length }) => sum + length, 0);
 }

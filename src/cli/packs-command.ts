@@ -28,7 +28,7 @@ export function addPacksCommand(planish: Command, today: () => number): void {
   packs
     .command('canonical')
     .description('print the canonical form of a pack, of which its digest is the SHA-256')
-    .argument('<pack>', 'its folder, a packed file (.tgz) or an npm package')
+    .argument('<pack>', 'its folder, a packed file (.tgz), an npm package, or a built-in one')
     .argument('[version]', 'a released version; the newest when left out')
     .addHelpText('after', canonicalHelp)
     .exitOverride()
@@ -101,10 +101,12 @@ const canonicalHelp = `
 Exit status: 0 printed; 2 the pack cannot be loaded or has no such version.
 
 Examples:
-  planish packs canonical packs/corvane-tarn 2026.1.0 | sha256sum`;
+  planish packs canonical packs/corvane-tarn 2026.1.0 | sha256sum
+  planish packs canonical general 1.0.0 | sha256sum`;
 
 const lockHelp = `
-An old lock is written anew; what changes is told. Exit status: 0 written; 2 not.
+An old lock is written anew; what changes is told.
+Exit status: 0 written; 2 not.
 
 Examples:
   planish packs lock --rules packs/ jobs/

@@ -14,6 +14,7 @@ import { complain } from './complain.ts';
 import { dictionary } from './dictionary.ts';
 import { faultLine } from './given-packs.ts';
 import { openPlan } from './judge-source.ts';
+import { schemaForEditors } from './schema-for-editors.ts';
 import { writeFiles } from './write-files.ts';
 import { writeOut } from './write-out.ts';
 
@@ -37,10 +38,11 @@ export function newPack(folder: string, options: NewPackOptions): 0 | 2 {
       `${folder}: the folder is named as the pack, with lower-case letters, digits and single hyphens between them.`,
     ]);
   }
+  const schema = schemaForEditors('pack', folder);
   const prepared =
     options.from === undefined
-      ? { files: shopScaffold(name, factSchemaVersion), remarks: [] }
-      : fromPlan(name, options.from, options.asOfDay);
+      ? { files: shopScaffold(name, factSchemaVersion, schema), remarks: [] }
+      : fromPlan(name, options.from, options.asOfDay, schema);
   if ('refusal' in prepared) return refuse(prepared.refusal);
   // `general` is not to be had twice, and what the plan says may be unfit for a pack.
   const loaded = loadPackFiles({ files: prepared.files, faults: [], isRefused: false }, folder, dictionary);
@@ -57,6 +59,7 @@ function fromPlan(
   name: string,
   file: string,
   asOfDay: number,
+  schema: string | undefined,
 ): Prepared | { readonly refusal: readonly string[] } {
   const read = readPlanFile(file);
   if (!read.ok) return { refusal: [`${file}: ${read.fault.sentence}`] };
@@ -66,9 +69,10 @@ function fromPlan(
     asOfDay,
     solveStrip: rememberingStripSolver(),
     solveLap: rememberingLapSolver(),
+    // The pack that the plan asks for may be the one to be written.
+    passesOverMissing: true,
     resolved: new Map(),
   };
-  // What the plan pins need not be here: the pack that it asks for may be the one to be written.
   const opened = openPlan(run, file, read.bytes, true);
   if (opened.kind !== 'opened') {
     const reasons = opened.kind === 'plan' ? opened.report.notJudged.map(({ sentence }) => sentence) : [];
@@ -87,6 +91,7 @@ function fromPlan(
     factSchemaVersion,
     { maker, model, modelYear },
     needed.map(({ toTypeIn, rules }) => ({ text: toTypeIn, rules })),
+    schema,
   );
   const remarks = [
     written === 0

@@ -27,6 +27,8 @@ export interface JudgingRun {
   /** Refuse a plan whose packs are not those of its lock. */
   readonly mustBeLocked?: boolean;
   readonly solveLap: DerivationContext['solveLap'];
+  /** Pass over the pins of packs that are not here; for one who is about to write such a pack. Never for a verdict. */
+  readonly passesOverMissing?: boolean;
   /** Packs resolved and compiled for each set of pins, and each vehicle where packs tell vehicles apart, met so far. */
   readonly resolved: Map<string, PinnedRules>;
 }
@@ -41,13 +43,15 @@ export type PinnedRules =
     }
   | { readonly ok: false; readonly sentences: readonly string[] };
 
-/** The packs that `pins` ask for, for a vehicle, with their rules; each set of them is resolved once in a run. */
+/** The packs that the pins of a plan ask for, for a vehicle, with their rules; each set of them is resolved once in a run. */
 export function pinnedRules(
   run: JudgingRun,
-  pins: readonly string[] | undefined,
+  stated: readonly string[] | undefined,
   vehicle: Plan['vehicle'],
   lock: FoundLock | undefined,
 ): PinnedRules {
+  const isHere = (pin: string): boolean => run.packs.some(({ name }) => name === pin.split('@')[0]?.trim());
+  const pins = run.passesOverMissing === true ? stated?.filter(isHere) : stated;
   const which = decidingVehicle(run.packs, vehicle);
   const key = JSON.stringify([pins ?? [], which, lock?.file]);
   const before = run.resolved.get(key);

@@ -5,3 +5,8 @@ export type PlanSource =
   | { readonly kind: 'nothing found'; readonly shown: string; readonly sentence: string }
   /** What an ignore file keeps from being judged; never silent. */
   | { readonly kind: 'passed over'; readonly shown: string; readonly sentence: string };
+
+/** The files among them. */
+export function filesAmong(sources: readonly PlanSource[]): readonly string[] {
+  return sources.flatMap((source) => (source.kind === 'file' ? [source.path] : []));
+}

@@ -12,8 +12,7 @@ import { addRulesCommand } from './rules-command.ts';
 import { addShellCommands } from './shell-commands.ts';
 import { addSignCommand } from './sign-command.ts';
 import { addSteelCommand } from './steel-command.ts';
-
-const millisecondsADay = 86_400_000;
+import { today } from './today.ts';
 
 /** The command line: words and options only; what they do is in the file of each command. */
 export function program(): Command {
@@ -32,11 +31,6 @@ export function program(): Command {
   addSignCommand(planish, today);
   addShellCommands(planish);
   return planish;
-}
-
-/** In UTC, days since 1970-01-01. */
-function today(): number {
-  return Math.floor(Date.now() / millisecondsADay);
 }
 
 const help = `

@@ -27,6 +27,7 @@ import { ruleHistories } from './rule-histories.ts';
 import { usedPack } from './used-pack.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
+import { tellNoPlans } from './tell-few.ts';
 
 export type RecheckForm = 'text' | 'json' | 'csv';
 
@@ -110,6 +111,7 @@ async function judgeAll(
   const collector = collectRecheck();
   const progress = progressOf(sources.length);
   let skipped = 0;
+  const noPlans = tellNoPlans(complain);
   for (const [done, source] of sources.entries()) {
     await listen();
     if (isAsked()) {
@@ -129,7 +131,7 @@ async function judgeAll(
         break;
       case 'not a plan':
         progress.clear();
-        complain(`${source.shown}: not a plan.`);
+        noPlans.add(`${source.shown}: not a plan.`);
         break;
       case 'remark':
         progress.clear();
@@ -137,6 +139,7 @@ async function judgeAll(
     }
   }
   progress.clear();
+  noPlans.end();
   if (skipped > 0)
     complain(`${String(skipped)} ${skipped === 1 ? 'file' : 'files'} skipped: rule packs or scenarios.`);
   return collector;

@@ -32,7 +32,11 @@ export function addReportOptions(command: Command): Command {
       [],
     )
     .option('--force', 'let --output write over files that are there', false)
-    .option('--quiet', 'one line for each plan that is not cleared, nothing else', false)
+    .option(
+      '--quiet',
+      'one line for each plan that is not cleared, or cleared with accepted holds only',
+      false,
+    )
     .option('--summary', 'totals by rule and by folder at the end of the text', false)
     .addOption(
       new Option(

@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { PlanReport, ReportForm, RunHead, RunTail } from '../report/plan-report.ts';
 import type { TextOptions } from '../report/text-form.ts';
 import { openOutputFile, reasonOf } from './output-file.ts';
+import { overwrittenInput, overwrittenSentence } from './overwritten-input.ts';
 import { reportForm } from './report-forms.ts';
 import type { FormName } from './report-forms.ts';
 import { writeOut } from './write-out.ts';
@@ -42,10 +43,20 @@ interface Place {
   readonly drop: () => void;
 }
 
-/** Opens every file before anything is judged: a name that cannot be written is told at once, and nothing is left behind. */
-export function openOutputs(options: OutputOptions, complain: (line: string) => void): OpenedOutputs {
+/**
+ * Opens every file before anything is judged: a name that cannot be written is told at once, and nothing is left behind. `inputs` are
+ * the files that the run reads; none of them is written over.
+ */
+export function openOutputs(
+  options: OutputOptions,
+  inputs: readonly string[],
+  complain: (line: string) => void,
+): OpenedOutputs {
+  const files = options.outputs.map(({ file }) => file);
   const twice = namedTwice(options.outputs);
   if (twice !== undefined) return { ok: false, sentences: [`--output: ${twice} is named twice.`] };
+  const input = overwrittenInput(files, inputs);
+  if (input !== undefined) return { ok: false, sentences: [`--output: ${overwrittenSentence(input)}`] };
   const opened = options.outputs.map((wish) => ({ wish, answer: openOutputFile(wish.file, options.force) }));
   const sentences = opened.flatMap(({ answer }) => (answer.ok ? [] : [`--output: ${answer.sentence}`]));
   if (sentences.length > 0) {
@@ -53,7 +64,7 @@ export function openOutputs(options: OutputOptions, complain: (line: string) => 
     return { ok: false, sentences };
   }
   const plainText: TextOptions = { ...options, colour: false };
-  const files = opened.flatMap(({ wish, answer }): readonly Place[] =>
+  const opens = opened.flatMap(({ wish, answer }): readonly Place[] =>
     answer.ok
       ? [
           {
@@ -65,7 +76,7 @@ export function openOutputs(options: OutputOptions, complain: (line: string) => 
         ]
       : [],
   );
-  const places = [{ form: reportForm(options.format, options), ...standardOutput }, ...files];
+  const places = [{ form: reportForm(options.format, options), ...standardOutput }, ...opens];
   return { ok: true, outputs: outputsTo(places, complain) };
 }
 

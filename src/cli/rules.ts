@@ -1,4 +1,4 @@
-import { builtInPacks } from '../generated/built-in-packs.ts';
+import { builtInPacksWithCases } from '../generated/built-in-packs.ts';
 import { resolvePacks } from '../packs/resolve-packs.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
 import type { RulePage } from '../report/rule-page.ts';
@@ -21,7 +21,7 @@ export interface RulesOptions {
 export function rules(word: string | undefined, options: RulesOptions): 0 | 2 {
   const given = loadGivenPacks(options.rules);
   if (!given.ok) return refuse(given.lines);
-  const packs = [...builtInPacks(), ...given.packs];
+  const packs = [...builtInPacksWithCases(), ...given.packs];
   const resolved = resolvePacks(packs, undefined);
   if (!resolved.ok) return refuse([faultLine(resolved.sentence, resolved.place)]);
   const pages = pagesInForce(packs, resolved.packs);
@@ -34,7 +34,7 @@ export function rules(word: string | undefined, options: RulesOptions): 0 | 2 {
   const nearest = nearestWords(word, known);
   const hint =
     nearest.length === 0
-      ? ' planish rules lists them all.'
+      ? ` The topics are ${[...new Set(pages.map(({ topic }) => topic))].sort().join(', ')}.`
       : ` Nearest known: ${nearest.map((one) => `\`${one}\``).join(', ')}.`;
   return refuse([`There is no rule and no topic \`${word}\`.${hint}`]);
 }

@@ -21,6 +21,7 @@ import type { JudgingRun, OpenedPlan } from './judge-source.ts';
 import { lockFinder } from './lock-finder.ts';
 import { readStandardInput } from './read-standard-input.ts';
 import { runHead } from './run-head.ts';
+import { overwrittenInput } from './overwritten-input.ts';
 import { writeNewFile } from './write-new-file.ts';
 import { writeOut } from './write-out.ts';
 
@@ -41,7 +42,7 @@ export function sheet(plan: string, options: SheetOptions): 0 | 1 | 2 {
   const packs = [...builtInPacks(), ...given.packs];
   const resolved = resolvePacks(packs, undefined);
   if (!resolved.ok) return refuse([faultLine(resolved.sentence, resolved.place)]);
-  if (plan !== '-' && path.resolve(plan) === path.resolve(options.output))
+  if (plan !== '-' && overwrittenInput([options.output], [plan]) !== undefined)
     return refuse([`${plan} is the plan itself; the page needs another name.`]);
   const file = plan === '-' ? readStandardInput() : readPlanFile(plan);
   if (!file.ok) return refuse([`${plan}: ${file.fault.sentence}`]);

@@ -6,6 +6,7 @@ import { readPlanFile } from '../plan/read-file.ts';
 import { findPlans } from './find-plans.ts';
 import { openPlan } from './judge-source.ts';
 import type { JudgingRun } from './judge-source.ts';
+import { filesAmong } from './plan-source.ts';
 import type { PlanSource } from './plan-source.ts';
 import { readStandardInput } from './read-standard-input.ts';
 
@@ -17,6 +18,8 @@ export type HandedIn =
       readonly leftOut: readonly string[];
       /** How many YAML files of the folders are no plan. */
       readonly notPlans: number;
+      /** All that were looked at. */
+      readonly files: readonly string[];
     }
   | { readonly ok: false; readonly sentence: string };
 
@@ -30,7 +33,8 @@ export function submissionsFrom(
   const leftOut: string[] = [];
   let notPlans = 0;
   const files = new Map<string, string>();
-  for (const source of findPlans(args, process.cwd())) {
+  const sources = findPlans(args, process.cwd());
+  for (const source of sources) {
     if (source.kind === 'nothing found') {
       leftOut.push(`${source.shown}: ${source.sentence}`);
       continue;
@@ -50,7 +54,7 @@ export function submissionsFrom(
     plans.push(answer);
   }
   if (plans.length === 0) return { ok: false, sentence: `No plan was found in: ${args.join(', ')}` };
-  return { ok: true, plans, leftOut, notPlans };
+  return { ok: true, plans, leftOut, notPlans, files: filesAmong(sources) };
 }
 
 /** The file's name without its ending; where all files of a class have one name, that of its folder as well. */

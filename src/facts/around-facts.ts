@@ -1,9 +1,10 @@
 import type { FactNames } from '../generated/fact-names.ts';
+import type { JointMethod } from '../generated/plan-types.ts';
 import { isBatteryOff } from './battery-facts.ts';
 import { datedBeforeJob } from './dated-before-job.ts';
 import { isNotAfter } from './day-order.ts';
 import type { Fact } from './fact.ts';
-import { isPermanent } from './joint-methods.ts';
+import { isPermanent, isWelded } from './joint-methods.ts';
 import { computed, computedOr, statedOr } from './make-fact.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { goesOnWithoutWelding } from './part-kinds.ts';
@@ -18,6 +19,7 @@ type AroundFact = Extract<
   | `plan.${'impact_stated' | 'direct_listed' | 'extinguisher_stated' | 'heavy_part_off' | 'lifting_cited'}`
   | `plan.${'earlier_repairs_stated' | 'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
   | `plan.${'sealer' | 'bared_primer' | 'dated_before_job' | 'record' | 'record_missing' | 'record_years'}`
+  | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
   | `plan.restraint_${'wiring' | 'wiring_cited' | 'control_unit'}`
 >;
 
@@ -92,12 +94,16 @@ function howFar(step: StatedWork | undefined): 'none' | 'stated' | 'recorded' {
 
 type FitFact = Extract<
   AroundFact,
-  `plan.${'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
+  | `plan.${'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
+  | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
 >;
 
 function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>> {
   const joining = operations.filter(isJoinedIn);
   const structural = joining.filter(({ part }) => part.structural !== false);
+  const joined = daysOf(joining, isPermanent);
+  // Metal to be bonded is primed first; a weld burns off whatever lay there.
+  const welded = daysOf(joining, isWelded);
   const fit = plan.measurements?.before_welding;
   const at = '/measurements/before_welding';
   const answers = structural
@@ -112,6 +118,14 @@ function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>>
       joining.some(({ part }) => !goesOnWithoutWelding(part.part.kind)),
       '/parts',
     ),
+    'plan.sealed_before_joints': computed(
+      joined.some((done) => isNotAfter(done, plan.finish?.sealer?.done) === false),
+      '/finish/sealer/done',
+    ),
+    'plan.primed_before_joints': computed(
+      welded.length > 0 && welded.every((done) => isNotAfter(done, plan.finish?.primer?.done) === false),
+      '/finish/primer/done',
+    ),
     'plan.fit_checked': computed(fit !== undefined, at),
     'plan.fit_checked_late': computedOr(
       answers.length === 0 ? undefined : anyYes(answers),
@@ -119,6 +133,18 @@ function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>>
       'The days that would tell whether the fit was measured before the first joint are not written.',
     ),
   };
+}
+
+/** When the joints of some methods were made, as far as it is written. */
+function daysOf(
+  operations: readonly OperationSurvey[],
+  isMeant: (method: JointMethod) => boolean,
+): readonly (string | undefined)[] {
+  return operations.flatMap(({ operation, joints }) =>
+    joints.flatMap(({ joint }) =>
+      joint.method !== undefined && isMeant(joint.method) ? [joint.done ?? operation.done] : [],
+    ),
+  );
 }
 
 function isJoinedIn({ operation, joints, offVehicle }: OperationSurvey): boolean {

@@ -1,4 +1,5 @@
 import type { FactNames } from '../generated/fact-names.ts';
+import { isBatteryFitted } from './battery-fitted.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { quantityOf } from './quantity-of.ts';
@@ -42,10 +43,6 @@ export function isBatteryOff({ plan, operations }: Survey): boolean {
   return (
     plan.make_safe?.high_voltage?.battery_removed === true ||
     plan.finish?.bake?.traction_battery === 'removed' ||
-    operations.some(
-      ({ operation, part }) =>
-        part.part.kind === 'traction battery' &&
-        (operation.do === 'replace' || operation.do === 'remove and refit'),
-    )
+    operations.some(isBatteryFitted)
   );
 }

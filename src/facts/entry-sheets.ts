@@ -1,4 +1,5 @@
 import type { EntryFault } from '../plan/entry-fault.ts';
+import { namedAgain } from './named-again.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
 import { pointerSteps, pointerTo } from '../plan/pointer.ts';
 import type { Plan } from '../generated/plan-types.ts';
@@ -17,7 +18,13 @@ export function entrySheets(
   faults: readonly EntryFault[],
   planSheet: FactSheet,
 ): readonly FactSheet[] {
-  return [...faults, ...repeatedIds(survey), ...danglingIds(survey), ...daysAhead(survey)].map((fault) => ({
+  return [
+    ...faults,
+    ...repeatedIds(survey),
+    ...danglingIds(survey),
+    ...namedAgain(survey),
+    ...daysAhead(survey),
+  ].map((fault) => ({
     kind: 'entry',
     at: fault.pointer,
     facts: {

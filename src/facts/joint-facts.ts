@@ -1,6 +1,7 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
+import type { JoiningDay } from './joint-adhesive.ts';
 import { buttonFacts } from './joint-button.ts';
 import { couponFacts } from './joint-coupon.ts';
 import { fastenerFacts } from './joint-fastener.ts';
@@ -129,8 +130,15 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     seamFacts(one, operation, laid),
     fastenerFacts(one, laid),
   );
-  const days = { done: operation.operation.done, asOfDay: survey.context.asOfDay };
+  const days = { done: operation.operation.done, asOfDay: survey.context.asOfDay, loads: loadsOf(survey) };
   return Object.assign(set, adhesiveFacts(one, days), jointRecordFacts(one));
+}
+
+function loadsOf({ plan }: Survey): JoiningDay['loads'] {
+  return [
+    ['the road test', plan.verify?.road_test?.done],
+    ['the signature', plan.sign_off?.date],
+  ];
 }
 
 /** The stack: the part itself, those named as sheets, and the other side. Undefined for an id that no part bears. */

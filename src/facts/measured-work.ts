@@ -1,6 +1,7 @@
 import type { PlanMeasurements } from '../generated/plan-types.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, unknown } from './make-fact.ts';
+import { goesOnWithoutWelding } from './part-kinds.ts';
 import { dayOf, whenOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 
@@ -15,14 +16,16 @@ export function measuredWorkFacts(
   survey: Survey,
   measurements: PlanMeasurements,
 ): Readonly<Record<MeasuredWorkFact, Fact>> {
-  const days = structuralDays(survey);
+  const days = structuralDays(survey, () => true);
+  // What is only bolted on bends nothing that was measured.
+  const bending = structuralDays(survey, (one) => !isBoltedOn(one));
   const at = '/measurements';
   return {
     'measurement.before_late': against(survey, measurements.before, `${at}/before`, 'before', (day) =>
       days.some((work) => day > work),
     ),
     'measurement.after_early': against(survey, measurements.after, `${at}/after`, 'after', (day) =>
-      days.some((work) => day < work),
+      bending.some((work) => day < work),
     ),
     'measurement.dated_ahead': computed(
       [measurements.before, measurements.before_welding, measurements.after].some(
@@ -53,9 +56,16 @@ function against(
     : computed(false, at);
 }
 
-function structuralDays({ operations }: Survey): readonly number[] {
+function isBoltedOn({ operation, joints, part: { part } }: OperationSurvey): boolean {
+  return operation.do === 'replace' && joints.length === 0 && goesOnWithoutWelding(part.kind);
+}
+
+function structuralDays(
+  { operations }: Survey,
+  isMeant: (one: OperationSurvey) => boolean,
+): readonly number[] {
   return operations
-    .filter(({ works, part }) => works !== false && part.structural !== false)
+    .filter((one) => one.works !== false && one.part.structural !== false && isMeant(one))
     .flatMap(({ operation, joints }) => [operation.done, ...joints.map(({ joint }) => joint.done)])
     .map((text) => whenOf(text)?.day)
     .filter((day) => day !== undefined);

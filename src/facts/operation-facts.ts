@@ -3,6 +3,7 @@ import type { Fact } from './fact.ts';
 import { heatFacts } from './heat-facts.ts';
 import { heatSources } from './heat-sources.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { batteryFittedFacts } from './battery-fitted.ts';
 import { operationExtraFacts } from './operation-extra-facts.ts';
 import { operationNouns } from './operation-noun.ts';
 import { goesOnWithoutWelding } from './part-kinds.ts';
@@ -111,6 +112,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       `${at}/fire_watch`,
     ),
     ...operationExtraFacts(survey, one),
+    ...batteryFittedFacts(survey, one),
     ...provisionFacts(survey, { ...one, part }),
   };
 }

@@ -9,6 +9,7 @@ import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 type DamageFact =
   | 'part.damage'
   | 'part.damaged'
+  | 'part.damage_not_looked_at'
   | 'part.has_operation'
   | 'part.replaced'
   | 'part.joined_anew'
@@ -23,6 +24,10 @@ export function partDamageFacts(survey: Survey, one: PartSurvey): Readonly<Recor
   return {
     'part.damage': damage.length === 0 ? none : stated(damage, `${at}/damage`),
     'part.damaged': damagedFact(damage, none, at),
+    'part.damage_not_looked_at': computed(
+      part.damage?.found_by === 'not looked at' && !damage.includes('not yet seen'),
+      `${at}/damage/found_by`,
+    ),
     'part.has_operation': computed(
       operations.some(
         ({ operation }) =>

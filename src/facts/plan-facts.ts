@@ -12,6 +12,7 @@ import { damageKinds } from './part-damage-facts.ts';
 import { carriesCrashLoad } from './part-kinds.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
+import { saysNotDone } from './step-draft.ts';
 import { deployedKept, isDeployed, unitsOpen } from './restraint-units.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
@@ -125,7 +126,7 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       '/make_safe/restraints/replacement_list',
     ),
     'plan.belts_checked': computed(
-      restraints?.belts_checked !== undefined,
+      restraints?.belts_checked !== undefined && !saysNotDone(restraints.belts_checked),
       '/make_safe/restraints/belts_checked',
     ),
   };

@@ -9,6 +9,8 @@ import type { HazardShown } from './hazards-shown.ts';
 import { layerOrder } from './layer-order.ts';
 import { partShown } from './part-shown.ts';
 import type { PartShown } from './part-shown.ts';
+import { signatureShown } from './signature-shown.ts';
+import type { SignatureShown } from './signature-shown.ts';
 import { surveyPlan } from './survey-plan.ts';
 
 /** The facts of one sheet, by their names. */
@@ -39,6 +41,8 @@ export interface PlanShown {
   readonly deviations: readonly DeviationShown[];
   /** What the plan's sign-off says; absent where it has none. */
   readonly signOff?: readonly string[];
+  /** What the signature covers; absent where there is none. */
+  readonly signature?: SignatureShown;
 }
 
 export interface ReferenceShown {
@@ -76,6 +80,7 @@ export function planShown(plan: Plan, context: DerivationContext, sheets: readon
     sheets.filter((sheet) => sheet.kind === kind).map(({ facts }) => facts);
   const { maker, model, body, trim, model_year: year } = plan.vehicle;
   const signOff = signOffWords(plan);
+  const signature = signatureShown(survey);
   return {
     job: { ...jobOf(plan) },
     vehicle: [maker, model, body, trim, year].filter((word) => word !== undefined).join(' '),
@@ -104,6 +109,7 @@ export function planShown(plan: Plan, context: DerivationContext, sheets: readon
       ...(expires === undefined ? {} : { expires }),
     })),
     ...(signOff.length === 0 ? {} : { signOff }),
+    ...(signature === undefined ? {} : { signature }),
   };
 }
 

@@ -35,7 +35,9 @@ export function undeployedUnitStays(survey: Survey, { part, operations }: PartSu
 export function fittedUnitBeside(survey: Survey, one: OperationSurvey): TriState {
   const { operation, part } = one;
   const listed = new Set(
-    (operation.near ?? []).filter(({ distance }) => distance !== undefined).map((near) => near.part),
+    (operation.near ?? [])
+      .filter((near) => near.distance !== undefined && !comesOffLater(survey, near, operation.step))
+      .map((near) => near.part),
   );
   const ids = [
     ...one.joints.flatMap(({ joint }) => [
@@ -54,6 +56,20 @@ export function fittedUnitBeside(survey: Survey, one: OperationSurvey): TriState
       return [...units.map((unit) => isOnBeside(unit, operation.step)), ...(held ? [true] : [])];
     }),
   );
+}
+
+/** A part said to be removed that is still on at this step: what is fitted at it is there as well, however it is listed. */
+function comesOffLater(
+  survey: Survey,
+  near: { readonly part?: string; readonly treatment?: string },
+  step: number | undefined,
+): boolean {
+  if (near.treatment !== 'removed' || step === undefined) return false;
+  const off = (near.part === undefined ? undefined : survey.partById.get(near.part))?.operations ?? [];
+  const steps = off
+    .filter(({ operation }) => operation.do === 'replace' || operation.do === 'remove and refit')
+    .map((one) => one.operation.step);
+  return steps.length > 0 && steps.every((other) => other !== undefined && other > step);
 }
 
 /** A unit that comes off is off for an operation without a step: steps that are not written contradict nothing. */

@@ -69,6 +69,16 @@ export function saysNone(text: string | undefined): boolean {
   );
 }
 
+/** `not yet`, `to do` where what was done should stand. A sentence that says more is left to the reader. */
+export function saysNotDone(text: string): boolean {
+  return (
+    saysNone(text) ||
+    /^(?:not(?: yet)?(?: (?:checked|done|looked at|seen|tested))?|to (?:do|be done|be checked)|still (?:open|to do)|open|later|pending|outstanding|tbd)\p{P}?$/iu.test(
+      text.trim(),
+    )
+  );
+}
+
 function capitalised(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }

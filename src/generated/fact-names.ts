@@ -63,6 +63,8 @@ export interface FactNames {
     | 'plan.fit_checked'
     | 'plan.fit_checked_late'
     | 'plan.sealer'
+    | 'plan.sealed_before_joints'
+    | 'plan.primed_before_joints'
     | 'plan.bared_primer'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
@@ -158,6 +160,7 @@ export interface FactNames {
     | 'part.thickness_range'
     | 'part.twin_differs'
     | 'part.twin_difference'
+    | 'part.damage_not_looked_at'
     | 'part.damage'
     | 'part.damaged'
     | 'part.skin'
@@ -251,6 +254,8 @@ export interface FactNames {
     | 'operation.film_over'
     | 'operation.loosens_safety_bolts'
     | 'operation.one_time_bolts'
+    | 'operation.battery_fitted_before'
+    | 'operation.battery_by_unqualified'
     | 'operation.torque_cited'
     | 'operation.bolts_tightened';
   readonly 'citation':
@@ -388,6 +393,8 @@ export interface FactNames {
     | 'joint.adhesive_unrecorded'
     | 'joint.adhesive_days_over'
     | 'joint.open_time_over'
+    | 'joint.cured_before_joined'
+    | 'joint.loaded_before_cure'
     | 'joint.flange_coat'
     | 'joint.record_kept';
   readonly 'measurement':
@@ -488,6 +495,7 @@ export interface FactNames {
     | 'step.wait_cited'
     | 'step.battery_condition'
     | 'step.wait_left'
+    | 'step.wait_stated'
     | 'step.before_another'
     | 'step.unchecked'
     | 'step.battery_off'
@@ -604,6 +612,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fit_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fit of the clamped parts was measured before they were welded.' },
   'plan.fit_checked_late': { kind: 'plan', type: 'yes-no', description: 'Whether that measurement is later than the first joint that holds a structural part.' },
   'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
+  'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint was made. False where the days or times do not tell.' },
+  'plan.primed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed before every weld. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
@@ -696,6 +706,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.thickness_range': { kind: 'part', type: 'text', description: 'Range of thickness for which the standard of the grade is written, in words.' },
   'part.twin_differs': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side, earlier in the plan, is stated with another material or thickness.' },
   'part.twin_difference': { kind: 'part', type: 'text', description: 'What differs from the same part of the other side.' },
+  'part.damage_not_looked_at': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether damage, or that there is none, is stated and said to be found by not looking.' },
   'part.damage': { kind: 'part', type: 'words', words: ['none', 'scratch', 'dent', 'crease', 'bend', 'kink', 'tear', 'crack', 'burn', 'surface rust', 'rusted through', 'split spot welds', 'deployed', 'not yet seen'], description: 'Kinds of damage.' },
   'part.damaged': { kind: 'part', type: 'yes-no', description: 'Whether it is damaged.' },
   'part.skin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is an outer skin that may hide structure.' },
@@ -788,6 +799,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.film_over': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickness of the paint film minus the limit of the page.' },
   'operation.loosens_safety_bolts': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it loosens bolts of what steers, carries a wheel or the traction battery, or holds a person.' },
   'operation.one_time_bolts': { kind: 'operation', type: 'word', words: ['renewed', 'none', 'used again'], synonyms: { 'new': 'renewed', 'replaced': 'renewed', 'reused': 'used again', 're-used': 'used again', 'old': 'used again' }, description: 'What becomes of bolts that are used once only.' },
+  'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
+  'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
   'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited.' },
   'operation.bolts_tightened': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which the bolts were tightened to torque.' },
   'citation.rested_on': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation rests on this citation: the best of those it gives.' },
@@ -922,6 +935,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.adhesive_unrecorded': { kind: 'joint', type: 'text', description: 'What of lot and expiry of the adhesive is not stated.' },
   'joint.adhesive_days_over': { kind: 'joint', type: 'count', description: 'Days from the expiry of the adhesive to the day of joining, or to the as-of date where that is still to come; below zero in date.' },
   'joint.open_time_over': { kind: 'joint', type: 'number', unit: 's', dimension: 'time', description: 'Time until the joint was closed minus the open time of the adhesive.' },
+  'joint.cured_before_joined': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the adhesive is said to have cured before the joint was made. False where the days or times do not tell.' },
+  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint had cured: the road test, the signature.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
@@ -1018,12 +1033,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
+  'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
   'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },
   'step.unchecked': { kind: 'step', type: 'text', description: 'What was not looked at when the traction voltage went on again: connectors, enclosure, mounting, coolant.' },
   'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
   'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },
   'step.quarantine_watch': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How long the quarantine is watched.' },
-  'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead'], alwaysKnown: true, description: 'What is wrong with it.' },
+  'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead', 'names itself', 'listed twice'], alwaysKnown: true, description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },
   'deviation.rule': { kind: 'deviation', type: 'text', description: 'Rule it is for.' },

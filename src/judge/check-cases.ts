@@ -1,14 +1,14 @@
 import type { Fact } from '../facts/fact.ts';
 import type { CasePlaces } from '../packs/load-pack.ts';
 import type { PackPlace } from '../packs/pack-fault.ts';
-import type { Case, Pack, Rule } from '../packs/pack.ts';
+import type { Case, Cases, Pack, Rule } from '../packs/pack.ts';
 import { askRule } from './ask-rule.ts';
 import type { Answer } from './ask-rule.ts';
 
 /** A case that does not come out as its rule claims. */
 export interface FailedCase {
   readonly rule: string;
-  readonly list: keyof Rule['cases'];
+  readonly list: keyof Cases;
   readonly index: number;
   readonly sentence: string;
   /** Where the case stands, when the pack was just loaded from its files. */
@@ -24,7 +24,7 @@ const notInCase: Fact = { known: false, reason: 'The case does not say' };
 export function checkCases(pack: Pick<Pack, 'rules'>, placeOfCase?: CasePlaces): readonly FailedCase[] {
   return pack.rules.flatMap((rule) =>
     (['finds', 'passes', 'asks'] as const).flatMap((list) =>
-      rule.cases[list].flatMap((one, index): readonly FailedCase[] => {
+      casesOf(rule)[list].flatMap((one, index): readonly FailedCase[] => {
         const got = answerTo(rule, one);
         if (isAsClaimed(list, got)) return [];
         const place = placeOfCase?.(rule.id, list, index);
@@ -42,6 +42,12 @@ export function checkCases(pack: Pick<Pack, 'rules'>, placeOfCase?: CasePlaces):
   );
 }
 
+/** A pack that is built in comes without its cases; that it would seem proved by none must not go unseen. */
+function casesOf({ id, cases }: Rule): Cases {
+  if (cases === undefined) throw new Error(`the cases of ${id} are kept apart`);
+  return cases;
+}
+
 function answerTo(rule: Rule, given: Case): Answer {
   return askRule(rule, (name) => {
     const value = Object.hasOwn(given, name) ? given[name] : undefined;
@@ -49,7 +55,7 @@ function answerTo(rule: Rule, given: Case): Answer {
   });
 }
 
-function isAsClaimed(list: keyof Rule['cases'], { kind }: Answer): boolean {
+function isAsClaimed(list: keyof Cases, { kind }: Answer): boolean {
   switch (list) {
     case 'finds':
       return kind === 'found';

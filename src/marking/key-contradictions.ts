@@ -4,20 +4,23 @@ import { bareName } from './bare-name.ts';
 
 /** Tells where a key says two things that cannot both hold; marks made by it would be anybody's. */
 export function findContradictions({ parts }: KeyFile, list: FaultList): void {
-  const named = new Map<string, string>();
+  const named = new Map<string, { readonly name: string; readonly index: number }>();
   parts.forEach((part, index) => {
     const pointer = `/parts/${String(index)}`;
     [part.name, ...(part.also ?? [])].forEach((name, at) => {
       const bare = bareName(name);
       const other = named.get(bare);
-      if (other !== undefined && other !== part.name)
+      if (other !== undefined && other.index !== index)
         list.at(
           at === 0 ? `${pointer}/name` : `${pointer}/also/${String(at - 1)}`,
-          `\`${name}\` is also a name of \`${other}\`: a student’s part would fit both.`,
+          other.name === part.name
+            ? `\`${name}\` stands in this key already: a student’s part would fit both.`
+            : `\`${name}\` is also a name of \`${other.name}\`: a student’s part would fit both.`,
         );
-      named.set(bare, part.name);
+      named.set(bare, { name: part.name, index });
     });
     decidedAndForbidden(part, pointer, list);
+    decidedTwice(part, pointer, list);
     nearlyAndRight(part, pointer, list);
     lessForMore(part, pointer, list);
   });
@@ -35,6 +38,20 @@ function decidedAndForbidden(
         `${pointer}/decisions/${String(index)}/do`,
         `\`${one.do}\` is accepted here and forbidden in \`must_not\`.`,
       );
+  });
+}
+
+function decidedTwice({ decisions }: KeyPart, pointer: string, list: FaultList): void {
+  const met = new Map<string, number>();
+  decisions.forEach(({ points, because: _, ...decision }, index) => {
+    const said = JSON.stringify(Object.entries(decision).sort());
+    const before = met.get(said);
+    if (before !== undefined && before !== points)
+      list.at(
+        `${pointer}/decisions/${String(index)}/points`,
+        `The same decision is worth ${String(before)} points above and ${String(points)} here.`,
+      );
+    met.set(said, points);
   });
 }
 

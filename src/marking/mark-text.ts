@@ -56,7 +56,7 @@ function classBlock(report: MarkReport, columns: number, strong: (text: string) 
     lines.push(...wrapText(visibleText(text), columns, indent));
   };
   say(
-    `${String(report.students.length)} plans, ${String(passed)} passed${notMarked === 0 ? '' : `, ${String(notMarked)} not marked`}.`,
+    `${String(report.students.length)} ${report.students.length === 1 ? 'plan' : 'plans'}, ${String(passed)} passed${notMarked === 0 ? '' : `, ${String(notMarked)} not marked`}.`,
   );
   if (statistics !== undefined) {
     say(

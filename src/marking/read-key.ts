@@ -3,6 +3,7 @@ import type { KeyFile } from '../generated/key-types.ts';
 import { FaultList } from '../packs/fault-list.ts';
 import type { PackFault } from '../packs/pack-fault.ts';
 import { decodeText } from '../plan/decode-text.ts';
+import type { LocatedNode } from '../plan/node.ts';
 import { nodeAt } from '../plan/node-at.ts';
 import { plainValue } from '../plan/plain-value.ts';
 import { pointerSteps } from '../plan/pointer.ts';
@@ -42,6 +43,13 @@ export function readKey(path: string, bytes: Uint8Array, topics: ReadonlySet<str
   const list = new FaultList(source, yaml.root);
   const value = plainValue(yaml.root);
   if (!validateKey(value)) {
+    if (isPlan(yaml.root)) {
+      list.at(
+        '',
+        'This is a repair plan, not a key: a key has a `scenario`, and for each part its `decisions`.',
+      );
+      return { ok: false, faults: list.faults };
+    }
     const at = (pointer: string): unknown => {
       const node = nodeAt(yaml.root, pointerSteps(pointer));
       return node === undefined ? undefined : plainValue(node);
@@ -52,6 +60,11 @@ export function readKey(path: string, bytes: Uint8Array, topics: ReadonlySet<str
   const key = settled(value, topics, list);
   findContradictions(value, list);
   return list.faults.length > 0 ? { ok: false, faults: inOrder(list.faults) } : { ok: true, key };
+}
+
+/** A plan in the place of the key would be told one fault a line. */
+function isPlan(root: LocatedNode): boolean {
+  return root.kind === 'map' && root.entries.has('vehicle') && !root.entries.has('scenario');
 }
 
 function settled(file: KeyFile, topics: ReadonlySet<string>, list: FaultList): Key {

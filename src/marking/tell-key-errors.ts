@@ -21,7 +21,8 @@ export function tellKeyErrors(
         list.at(
           pointer,
           `\`${String(extra)}\` is not a word that a key has here.`,
-          list.nearest(String(extra), keyWords),
+          // A word of another place in the key is no nearer for being itself.
+          list.nearest(String(extra), keyWords).filter((word) => word !== extra),
           true,
         );
         break;
@@ -43,6 +44,10 @@ export function tellKeyErrors(
       case 'exclusiveMinimum':
       case 'maximum':
         list.at(pointer, 'Points lie above 0 and go up to 1000; a year from 1980 to 2100.');
+        break;
+      case 'minItems':
+      case 'minLength':
+        list.at(pointer, 'Nothing is written here; take the key out, or say what is meant.');
         break;
       default:
         list.at(pointer, 'Too little or too much is written here.');

@@ -20,7 +20,7 @@ export function compareItems(before: Pack, after: Pack): readonly PackChange[] {
       (after.tolerances ?? []).map(({ of, atMostMm }) => [`tolerance of a ${of}`, atMostMm, ' mm']),
       'less',
     ),
-    ...texts(before.windows, after.windows, () => 'weld setting'),
+    ...texts(before.windows, after.windows, windowName),
     ...texts(before.parts ?? [], after.parts ?? [], ({ part, grade, class: word }) =>
       [`part ${part}`, grade ?? word].filter((one) => one !== undefined).join(', '),
     ),
@@ -32,6 +32,12 @@ export function compareItems(before: Pack, after: Pack): readonly PackChange[] {
     ),
     ...texts(before.raises ?? [], after.raises ?? [], ({ rule, to }) => `${rule} raised to a ${to}`),
   ];
+}
+
+/** `weld setting for bare sheet, 0.8 to 1 mm`. */
+function windowName({ coat, overMm, upToMm }: Pack['windows'][number]): string {
+  const sheet = coat === 'zinc' ? 'zinc-coated' : coat;
+  return `weld setting for ${sheet} sheet over ${String(overMm)} to ${String(upToMm)} mm`;
 }
 
 type Row = readonly [name: string, value: number, unit: string];

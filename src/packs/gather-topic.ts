@@ -25,6 +25,7 @@ import { readPackPart } from './read-pack-part.ts';
 import { isOpen, readProvision } from './read-provision.ts';
 import { readRaise, readSuperseded } from './read-small-items.ts';
 import { readRule } from './read-rule.ts';
+import { asksTheSame } from './same-trigger.ts';
 import { overlaps } from './version-span.ts';
 import { readTolerance } from './read-tolerance.ts';
 import { readTrigger } from './read-trigger.ts';
@@ -156,6 +157,10 @@ export function gatherTopic(
     for (const stated of topic.triggers ?? []) {
       const trigger = readTrigger(stated, at, dictionary, list);
       if (trigger === undefined) continue;
+      if (into.triggers.some((one) => asksTheSame(one, trigger))) {
+        list.at(at, 'A trigger of this pack asks for the same check for the same reason already.');
+        continue;
+      }
       into.triggers.push(trigger);
       into.stated.triggers.push(stated);
     }

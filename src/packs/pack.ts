@@ -71,7 +71,8 @@ export interface Rule {
   readonly source: Source;
   /** Facts whose numbers stand with the finding beside those that it asks or speaks of. */
   readonly shows?: readonly string[];
-  readonly cases: Cases;
+  /** Left out where they were proved ahead: of the packs that are built in. */
+  readonly cases?: Cases;
 }
 
 /** Versions that hold something: from the first, up to but without the last; open where left out. */

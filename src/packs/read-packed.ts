@@ -1,6 +1,5 @@
 import { readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
-import { gunzipSync } from 'node:zlib';
 import type { PackFiles } from './read-pack-files.ts';
 import { mostBytes, packFilesOf } from './read-pack-files.ts';
 import { readTar } from './read-tar.ts';
@@ -39,6 +38,9 @@ export function readPacked(file: string): FoundPacks {
   }
   let bytes = packed;
   if (packed[0] === 0x1f && packed[1] === 0x8b) {
+    // Only now: it costs every start some milliseconds, and few packs are packed.
+    // eslint-disable-next-line no-restricted-globals
+    const { gunzipSync } = process.getBuiltinModule('node:zlib');
     try {
       bytes = gunzipSync(packed, { maxOutputLength: mostUnfolded });
     } catch (error) {

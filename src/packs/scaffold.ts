@@ -10,9 +10,12 @@ export interface ScaffoldVehicle {
   readonly modelYear: number;
 }
 
-/** The files of a new pack of the shop: what it is, and one rule with its cases, to be changed. */
-export function shopScaffold(name: string, facts: number): readonly PackFile[] {
-  const house = `# The rules of the house, one file a topic. This one is an example: change it.
+/**
+ * The files of a new pack of the shop: what it is, and one rule with its cases, to be changed. `schema` is where an editor finds the
+ * schema of packs; without it no line for editors is written.
+ */
+export function shopScaffold(name: string, facts: number, schema?: string): readonly PackFile[] {
+  const house = `${forEditors(schema)}# The rules of the house, one file a topic. This one is an example: change it.
 # What each key means, and every fact that a rule can ask about: rules/README.md of planish.
 pack: ${name}
 rules:
@@ -35,7 +38,7 @@ rules:
       asks: [{ operation.source: torch }]
 `;
   return [
-    { name: 'pack.yaml', text: manifest(name, facts, 'Rules of the house', 'layer: shop\n') },
+    { name: 'pack.yaml', text: manifest(name, facts, 'Rules of the house', 'layer: shop\n', schema) },
     { name: 'house.yaml', text: house },
   ];
 }
@@ -49,6 +52,7 @@ export function vehicleScaffold(
   facts: number,
   vehicle: ScaffoldVehicle,
   statements: readonly { readonly text: string; readonly rules: readonly string[] }[],
+  schema?: string,
 ): { readonly files: readonly PackFile[]; readonly written: number; readonly left: readonly string[] } {
   const { maker, model, modelYear } = vehicle;
   const more = `vehicle: { maker: ${yamlScalar(maker)}, models: [${yamlScalar(model)}], years: ${String(modelYear)} }\n`;
@@ -60,18 +64,23 @@ export function vehicleScaffold(
     if (entry === undefined) left.push(text);
     else entries.push(entry);
   }
-  const provisions = `# What the maker's documents would have to say for the plan to be let through. Read each document for this very year,
+  const provisions = `${forEditors(schema)}# What the maker's documents would have to say for the plan to be let through. Read each document for this very year,
 # then write may, shall or shall not instead of ?, and your name. Until then nothing here permits anything.
 pack: ${name}
 provisions:
 ${entries.join('')}`;
-  const files = [{ name: 'pack.yaml', text: manifest(name, facts, title, more) }];
+  const files = [{ name: 'pack.yaml', text: manifest(name, facts, title, more, schema) }];
   if (entries.length > 0) files.push({ name: 'provisions.yaml', text: provisions });
   return { files, written: entries.length, left };
 }
 
-function manifest(name: string, facts: number, title: string, more: string): string {
-  return `pack: ${name}
+/** With it, an editor with a YAML language server completes and explains keys and names of facts. */
+function forEditors(schema: string | undefined): string {
+  return schema === undefined ? '' : `# yaml-language-server: $schema=${schema}\n`;
+}
+
+function manifest(name: string, facts: number, title: string, more: string, schema?: string): string {
+  return `${forEditors(schema)}pack: ${name}
 format: 1
 facts: ${String(facts)}
 version: 1.0.0

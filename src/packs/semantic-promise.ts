@@ -1,7 +1,10 @@
+import { brokenByTables } from './broken-by-tables.ts';
 import { packAt, versionsOf } from './pack-at.ts';
-import type { History, Pack, Rule, RuleSeverity } from './pack.ts';
-import { compareVersions, readVersion } from './semantic-version.ts';
+import type { Pack, Rule, RuleSeverity } from './pack.ts';
+import { readVersion } from './semantic-version.ts';
 import type { Version } from './semantic-version.ts';
+import { begins, ends } from './version-step.ts';
+import type { VersionStep } from './version-step.ts';
 
 /** What a version promises beside the one before it: a patch worsens nothing, a minor stops nothing, a major may. */
 export type Step = 'patch' | 'minor' | 'major';
@@ -31,24 +34,18 @@ export function brokenPromises(pack: Pack): readonly BrokenPromise[] {
     const step = stepBetween(from, to);
     if (step === 'major') return [];
     const between = { from, to, step, old: packAt(pack, before) };
-    return [...brokenByRules(pack, between), ...brokenByOthers(pack, between)].map((sentence) => ({
-      version: version.version,
-      sentence: `${sentence}, which a ${step} version does not.`,
-    }));
+    return [brokenByRules, brokenByOthers, brokenByTables]
+      .flatMap((tell) => tell(pack, between))
+      .map((sentence) => ({
+        version: version.version,
+        sentence: `${sentence}, which a ${step} version does not.`,
+      }));
   });
-}
-
-interface Between {
-  readonly from: Version;
-  readonly to: Version;
-  readonly step: 'patch' | 'minor';
-  /** The pack in the earlier version. */
-  readonly old: Pack;
 }
 
 const ranks: Readonly<Record<RuleSeverity, number>> = { note: 0, hold: 1, stop: 2 };
 
-function brokenByRules(pack: Pack, between: Between): readonly string[] {
+function brokenByRules(pack: Pack, between: VersionStep): readonly string[] {
   const worst = ranks[between.step === 'patch' ? 'note' : 'hold'];
   const begun = pack.rules.filter((rule) => begins(rule, between));
   return [
@@ -62,12 +59,12 @@ function brokenByRules(pack: Pack, between: Between): readonly string[] {
 }
 
 /** Of the rules that end in this step and name this one, the severest. */
-function rankReplaced(pack: Pack, rule: Rule, between: Between): number {
+function rankReplaced(pack: Pack, rule: Rule, between: VersionStep): number {
   const replaced = pack.rules.filter((one) => one.replacedBy === rule.id && ends(one, between));
   return Math.max(-1, ...replaced.map(({ severity }) => ranks[severity]));
 }
 
-function brokenByOthers(pack: Pack, between: Between): readonly string[] {
+function brokenByOthers(pack: Pack, between: VersionStep): readonly string[] {
   const limits = pack.limits.filter((limit) => {
     if (!begins(limit, between)) return false;
     const before = between.old.limits.find(({ victim }) => victim === limit.victim);
@@ -92,14 +89,4 @@ function brokenByOthers(pack: Pack, between: Between): readonly string[] {
       ({ part, document }) => `What ${document} says of a ${part} begins to forbid, or no longer permits`,
     ),
   ];
-}
-
-function begins({ since }: History, { from, to }: Between): boolean {
-  const at = since === undefined ? undefined : readVersion(since);
-  return at !== undefined && compareVersions(at, from) > 0 && compareVersions(at, to) <= 0;
-}
-
-function ends({ until }: History, { from, to }: Between): boolean {
-  const at = until === undefined ? undefined : readVersion(until);
-  return at !== undefined && compareVersions(at, from) > 0 && compareVersions(at, to) <= 0;
 }

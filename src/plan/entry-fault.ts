@@ -9,7 +9,9 @@ export type EntryFaultWord =
   | 'too long'
   | 'repeated id'
   | 'points nowhere'
-  | 'dated ahead';
+  | 'dated ahead'
+  | 'names itself'
+  | 'listed twice';
 
 /** An entry that cannot be read as it stands: its value is unknown, the rest of the plan is judged. */
 export interface EntryFault {

@@ -26,12 +26,26 @@ export function yamlFault(
       range,
     };
   }
+  const mark = loneMark(error, text);
+  if (mark !== undefined) {
+    const sentence = "A `?` alone begins a key in YAML; as a value it stands in quotes: `'?'`.";
+    return { sentence, range: { start: mark, end: mark + 1 } };
+  }
   const start = Math.min(skipBlanks(text, at), text.length);
   const end = Math.min(Math.max(error.pos[1], start + 1), text.length);
   return {
     sentence: sentenceOf(error, excerpt(text.slice(start, end))),
     range: { start, end: Math.max(start, end) },
   };
+}
+
+/** Where a value is a bare question mark, as people write what they do not know yet: the parser waits for a key behind it. */
+function loneMark(error: YAMLError, text: string): number | undefined {
+  const [at] = error.pos;
+  const isFlow = error.code === 'MISSING_CHAR' && error.message.includes('between flow');
+  if (!isFlow && error.code !== 'BLOCK_AS_IMPLICIT_KEY') return undefined;
+  const mark = isFlow ? text.slice(0, at).trimEnd().length - 1 : skipBlanks(text, at);
+  return text[mark] === '?' && /[\s:]/u.test(text[mark - 1] ?? ' ') ? mark : undefined;
 }
 
 function sentenceOf(error: YAMLError, piece: string): string {

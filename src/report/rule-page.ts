@@ -56,7 +56,7 @@ export function rulePage(rule: Rule, standing: RuleStandingShown, dictionary: Fa
     source: sourceSentence(rule.source),
     when: rule.when.map((line) => lineWords(line, dictionary)),
     unless: rule.unless.map((lines) => lines.map((line) => lineWords(line, dictionary))),
-    cases: rule.cases,
+    cases: rule.cases ?? { finds: [], passes: [], asks: [] },
   };
 }
 

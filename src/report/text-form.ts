@@ -17,7 +17,7 @@ export interface TextOptions {
   readonly colour: boolean;
   /** Width of a line; 80 when it goes into a file or an email. */
   readonly columns: number;
-  /** Only what is not cleared, one line a plan. */
+  /** Only what is not cleared, or only by accepted holds; one line a plan. */
   readonly quiet: boolean;
   /** Findings shown of one plan, the worst; 0 shows all. */
   readonly mostFindings: number;
@@ -58,7 +58,8 @@ export function textForm(options: TextOptions): ReportForm {
 }
 
 function quietLine(plan: PlanReport, paint: Paint): string {
-  if (plan.verdict === 'cleared') return '';
+  // What passes only because a person took it upon themselves is no matter for silence.
+  if (plan.verdict === 'cleared' && plan.counts.accepted === 0) return '';
   const [reason] = plan.notJudged;
   const said =
     plan.verdict === 'not judged' && reason !== undefined ? visibleText(reason.sentence) : countText(plan);

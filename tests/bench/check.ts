@@ -1,11 +1,12 @@
 // What `check` costs, side by side in one run: a cold start beside bare Node, many plans beside package yaml parsing the same files,
 // memory by the number of plans, time by the length of a plan. Two busy cores are needed: with one of them taken by something else,
-// planish loses more than the parser alone, which has no second thread. Run: npm run bench
+// planish loses more than the parser alone, which has no second thread. Run: npm run bench -- check
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { wholeJob } from './whole-job.ts';
+import { tell } from './tell.ts';
 
 const root = path.dirname(path.dirname(import.meta.dirname));
 const planish = path.join(root, 'bin/planish.js');
@@ -22,15 +23,6 @@ const work = mkdtempSync(path.join(tmpdir(), 'planish-bench-'));
 // Node reads extra certificates at each start, which doubles bare Node's time and would flatter every ratio.
 const env = { ...process.env, NO_COLOR: '1' };
 Reflect.deleteProperty(env, 'NODE_EXTRA_CA_CERTS');
-
-interface Row {
-  readonly what: string;
-  readonly ratio: number;
-  readonly asked: string;
-  readonly figures: string;
-}
-
-const rows: Row[] = [];
 
 try {
   const bare = ['-e', '0'];
@@ -95,13 +87,6 @@ try {
   rmSync(work, { recursive: true, force: true });
 }
 
-process.stdout.write(`Node ${process.version}\n\n`);
-for (const { what, ratio, asked, figures } of rows) {
-  process.stdout.write(
-    `${what.padEnd(48)} ${ratio.toFixed(2).padStart(6)}  ${asked.padEnd(10)} ${figures}\n`,
-  );
-}
-
 function folder(name: string, count: number, text: (n: number) => string): string {
   const where = path.join(work, name);
   mkdirSync(where);
@@ -121,12 +106,12 @@ function compare(
   milliseconds(one);
   milliseconds(other);
   const pairs = Array.from({ length: runs }, () => [milliseconds(one), milliseconds(other)] as const);
-  rows.push({
+  tell(
     what,
-    ratio: median(pairs.map(([a, b]) => a / b)),
+    median(pairs.map(([a, b]) => a / b)),
     asked,
-    figures: `${median(pairs.map(([a]) => a)).toFixed(0)} ms against ${median(pairs.map(([, b]) => b)).toFixed(0)} ms`,
-  });
+    `${median(pairs.map(([a]) => a)).toFixed(0)} ms against ${median(pairs.map(([, b]) => b)).toFixed(0)} ms`,
+  );
 }
 
 function memory(form: string, counts: readonly number[]): void {
@@ -146,12 +131,12 @@ function memory(form: string, counts: readonly number[]): void {
     );
     return Number(/peak (\d+)/u.exec(stderr)?.[1]) / 1024;
   });
-  rows.push({
-    what: `peak memory as ${form}, ${String(counts.at(-1))} plans : ${String(counts[0])}`,
-    ratio: (peaks.at(-1) ?? Number.NaN) / (peaks[0] ?? Number.NaN),
-    asked: 'flat',
-    figures: peaks.map((mebibytes) => `${mebibytes.toFixed(0)} MiB`).join(', '),
-  });
+  tell(
+    `peak memory as ${form}, ${String(counts.at(-1))} plans : ${String(counts[0])}`,
+    (peaks.at(-1) ?? Number.NaN) / (peaks[0] ?? Number.NaN),
+    'flat',
+    peaks.map((mebibytes) => `${mebibytes.toFixed(0)} MiB`).join(', '),
+  );
 }
 
 /** Time for each line, of a plan of 2,000 and of 20,000 lines, the start taken off. */
@@ -165,12 +150,12 @@ function length(): void {
     );
     return { lines, each: (median(times) - start) / lines };
   });
-  rows.push({
-    what: 'cost of a line, 20,000 lines : 2,000 lines',
-    ratio: (costs[1]?.each ?? Number.NaN) / (costs[0]?.each ?? Number.NaN),
-    asked: 'about 1',
-    figures: costs.map(({ lines, each }) => `${(each * 1000).toFixed(0)} µs at ${String(lines)}`).join(', '),
-  });
+  tell(
+    'cost of a line, 20,000 lines : 2,000 lines',
+    (costs[1]?.each ?? Number.NaN) / (costs[0]?.each ?? Number.NaN),
+    'about 1',
+    costs.map(({ lines, each }) => `${(each * 1000).toFixed(0)} µs at ${String(lines)}`).join(', '),
+  );
 }
 
 function longPlan(lines: number): string {

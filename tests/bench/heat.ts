@@ -1,6 +1,6 @@
 // What heat costs: a solve warm, beside a fixed sum of the same machine, and how the cost grows with length and time; solves of each
 // search; what five heats with forty neighbours add to a cold check, in starts of bare Node, side by side in one run.
-// Run: npm run bench:heat (the bundle must be made).
+// Run: npm run bench -- heat (the bundle must be made).
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -11,6 +11,7 @@ import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
 import type { HeldSheet } from '../../src/heat/held-sheet.ts';
 import { highestTemperature, longestHold, stayClear } from '../../src/heat/stay-clear.ts';
 import type { HeatSolver } from '../../src/heat/stay-clear.ts';
+import { tell } from './tell.ts';
 
 const usual: HeldSheet = { sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };
 const flange = {
@@ -48,11 +49,10 @@ for (let n = 0; n < 41; n++) {
   for (const [what, solve] of cases) times.get(what)?.push(elapsed(solve));
 }
 const strip = fastest(times.get('strip') ?? []);
-process.stdout.write(`${'fastest of 41'.padEnd(30)} ms warm   : strip   : 200,000 exponentials\n`);
 for (const [what, row] of times) {
   const ms = fastest(row);
-  const cells = [ms, ms / strip, ms / fastest(fixed)].map((value) => value.toFixed(2).padStart(9));
-  process.stdout.write(`${what.padEnd(30)}${cells.join('')}${ms > 10 ? '  over 10 ms' : ''}\n`);
+  const beside = `${(ms / strip).toFixed(2)} of the strip, ${(ms / fastest(fixed)).toFixed(2)} of 200,000 exponentials`;
+  tell(`solve warm, fastest of 41, ms: ${what}`, ms, '≤ 10', beside);
 }
 
 searches();
@@ -78,11 +78,7 @@ function searches(): void {
     ['longest hold', counted((solve) => longestHold(solve, usual, 20, limit))],
     ['highest temperature', counted((solve) => highestTemperature(solve, usual, 20, limit))],
   ] as const;
-  process.stdout.write('\nsolves of a search (at most 10)\n');
-  for (const [what, solves] of rows)
-    process.stdout.write(
-      `${what.padEnd(30)}${String(solves).padStart(9)}${solves > 10 ? '  over 10' : ''}\n`,
-    );
+  for (const [what, solves] of rows) tell(`solves of a search: ${what}`, solves, '≤ 10');
 }
 
 /** A thousand equal operations of one run, beside one. */
@@ -92,7 +88,7 @@ function equalHeats(): void {
   const rest = elapsed(() => {
     for (let n = 0; n < 999; n += 1) one({ ...usual, holdSeconds: 61 });
   });
-  process.stdout.write(`\n999 equal heats after the first: ${(rest / first).toFixed(2)} of its time\n`);
+  tell('999 equal heats after the first : the first', rest / first, 'about 0');
 }
 
 /** Five different heats with eight neighbours each, and the same plan without the heats. */
@@ -117,8 +113,11 @@ function addedToCheck(): void {
     const ratios = rounds.map(([a, b, c]) => (a - b) / c).toSorted((a, b) => a - b);
     const ratio = ratios[ratios.length >> 1] ?? Number.NaN;
     const [a, b, c] = [0, 1, 2].map((index) => fastest(rounds.map((round) => round[index] ?? Number.NaN)));
-    process.stdout.write(
-      `\n5 heats, 40 neighbours, added to a cold check: ${ratio.toFixed(2)} starts of bare Node (at most 3); fastest ${[a, b, c].map((ms) => ms?.toFixed(0)).join(', ')} ms with, without, bare\n`,
+    tell(
+      '5 heats, 40 neighbours, added to a cold check : bare node',
+      ratio,
+      '≤ 3',
+      `fastest ${[a, b, c].map((ms) => ms?.toFixed(0)).join(', ')} ms with, without, bare`,
     );
   } finally {
     rmSync(folder, { recursive: true, force: true });

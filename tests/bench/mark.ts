@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { tell } from './tell.ts';
 
 const root = path.dirname(path.dirname(import.meta.dirname));
 const planish = path.join(root, 'bin/planish.js');
@@ -43,9 +44,7 @@ try {
     return marked / checked;
   });
   const median = ratios.toSorted((a, b) => a - b)[ratios.length >> 1] ?? Number.NaN;
-  process.stdout.write(
-    `300 plans marked : the same checked                       ${median.toFixed(3).padStart(9)}  ≤ 1.2\n`,
-  );
+  tell('300 plans marked : the same checked', median, '≤ 1.2');
 } finally {
   rmSync(work, { recursive: true, force: true });
 }

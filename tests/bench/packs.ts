@@ -1,9 +1,10 @@
-// What rule packs cost: `npm run bench:packs`. Ratios of two commands, run in turn; never part of the tests.
+// What rule packs cost: `npm run bench -- packs`. Ratios of two commands, run in turn; never part of the tests.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { parse, stringify } from 'yaml';
+import { tell } from './tell.ts';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const planish = path.join(root, 'bin/planish.js');
@@ -22,7 +23,6 @@ interface Command {
 }
 
 try {
-  process.stdout.write(`Node ${process.version}\n\n`);
   const packs = path.join(work, 'packs');
   const count = writePacks(packs, 400);
   const plan = 'examples/bench/200-lines.yaml';
@@ -98,7 +98,7 @@ function compare(what: string, asked: string, runs: number, one: Command, other:
   const pairs = Array.from({ length: runs }, () => [milliseconds(one), milliseconds(other)] as const);
   const ratio = median(pairs.map(([a, b]) => a / b));
   const times = `${median(pairs.map(([a]) => a)).toFixed(0)} ms against ${median(pairs.map(([, b]) => b)).toFixed(0)} ms`;
-  process.stdout.write(`${what.padEnd(52)} ${ratio.toFixed(2).padStart(5)}  ${asked.padEnd(6)} ${times}\n`);
+  tell(what, ratio, asked, times);
 }
 
 function milliseconds({ args, env: environment }: Command): number {

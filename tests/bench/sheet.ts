@@ -7,6 +7,7 @@ import path from 'node:path';
 import { sheetHtml } from '../../src/report/sheet/sheet-html.ts';
 import { sheetOf } from '../sheet-text.ts';
 import { fortyParts } from './forty-parts.ts';
+import { tell } from './tell.ts';
 
 const planish = path.resolve(import.meta.dirname, '../../bin/planish.js');
 const env = { ...process.env, NO_COLOR: '1' };
@@ -30,14 +31,10 @@ try {
     if (!page.trimEnd().endsWith('</html>')) throw new Error('no page');
     return Number(process.hrtime.bigint() - started) / 1e9;
   }).slice(5);
-  row('sheet of forty parts, warm, s', median(seconds), '≤ 0.3');
-  row('the command cold : check of the same plan', median(ratios), '');
+  tell('sheet of forty parts, warm, s', median(seconds), '≤ 0.3');
+  tell('the command cold : check of the same plan', median(ratios), '');
 } finally {
   rmSync(work, { recursive: true, force: true });
-}
-
-function row(what: string, value: number, asked: string): void {
-  process.stdout.write(`${what.padEnd(56)} ${value.toFixed(3).padStart(9)}  ${asked}\n`);
 }
 
 function median(values: readonly number[]): number {

@@ -8,6 +8,7 @@ import path from 'node:path';
 import { csvRows } from '../../.build/steel-table.ts';
 import { rulesOfMaterials } from '../../src/cli/steel-rules.ts';
 import { steelAnswers } from '../../src/cli/steel.ts';
+import { tell } from './tell.ts';
 
 const root = path.dirname(path.dirname(import.meta.dirname));
 const planish = path.join(root, 'bin/planish.js');
@@ -92,8 +93,4 @@ function elapsed(what: () => unknown): number {
 
 function median(values: readonly number[]): number {
   return values.toSorted((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
-}
-
-function tell(what: string, value: number, asked: string): void {
-  process.stdout.write(`${what.padEnd(56)} ${value.toFixed(3).padStart(9)}  ${asked}\n`);
 }

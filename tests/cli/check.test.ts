@@ -26,6 +26,21 @@ function write(name: string, content: string | Uint8Array): string {
   return file;
 }
 
+test('a folder of thousands of files that are no plans: the first are named, the rest are counted', () => {
+  const many = mkdtempSync(path.join(tmpdir(), 'planish-many-'));
+  for (let index = 0; index < 1000; index += 1)
+    writeFileSync(path.join(many, `${String(index)}.yaml`), 'a: 1\n');
+  const { status, stderr } = runPlanish(['check', ...day, many]);
+  rmSync(many, { recursive: true });
+  const lines = stderr.trimEnd().split('\n');
+  expect([status, lines.length]).toEqual([2, 22]);
+  expect(lines.slice(19)).toEqual([
+    expect.stringMatching(/: not a plan\.$/u),
+    'planish: 980 more files are not plans; a file that is named is always judged.',
+    expect.stringMatching(/^planish: No plan was found in: /u),
+  ]);
+});
+
 describe('exit status', () => {
   test.each([
     ['cleared', [cleared], 0],

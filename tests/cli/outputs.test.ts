@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import {
+  cpSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -161,5 +162,81 @@ describe('a file', () => {
     symlinkSync('nowhere', path.join(folder, 'link'));
     expect(check('--output', 'csv=link', cleared).status).toBe(2);
     expect(readdirSync(folder)).toEqual(['link']);
+  });
+});
+
+describe('what a run reads is never written over, not even with --force', () => {
+  const plan = readFileSync(cleared, 'utf8');
+  const keep = (name: string, text: string): void => {
+    writeFileSync(path.join(folder, name), text);
+  };
+
+  test.each([
+    ['the plan', ['plan.yaml']],
+    ['a plan of the folder', ['.']],
+    ['the plan by another name', ['link.yaml']],
+  ])('check: %s', (_what, args) => {
+    keep('plan.yaml', plan);
+    if (args.includes('link.yaml')) symlinkSync('plan.yaml', path.join(folder, 'link.yaml'));
+    expect(check('--force', '--output', 'sarif=plan.yaml', ...args)).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: 'planish: --output: plan.yaml is read by this run; what is written needs another name.\n',
+    });
+    expect(read('plan.yaml')).toBe(plan);
+  });
+
+  test('merge: the report that is merged', () => {
+    const report = check('--format', 'ndjson', cleared).stdout;
+    keep('one.ndjson', report);
+    const args = ['merge', '--force', '--output', 'text=one.ndjson', 'one.ndjson'];
+    expect(runPlanish(args, { folder })).toMatchObject({ status: 2, stdout: '' });
+    expect(read('one.ndjson')).toBe(report);
+  });
+
+  test('heat: the plan whose heats are drawn', () => {
+    const heats = readFileSync(stopped, 'utf8');
+    keep('rail.yaml', heats);
+    const args = ['heat', ...day, '--force', '--svg', 'rail.yaml', 'rail.yaml'];
+    expect(runPlanish(args, { folder })).toMatchObject({ status: 2 });
+    expect(read('rail.yaml')).toBe(heats);
+  });
+
+  test.each([
+    ['-o', 'key.yaml'],
+    ['-o', 'plans/ash.yaml'],
+    ['--numbers', 'key.yaml'],
+  ])('mark %s %s', (option, file) => {
+    cpSync('examples/class', folder, { recursive: true });
+    const before = read(file);
+    const result = runPlanish(['mark', '--key', 'key.yaml', '--force', option, file, 'plans'], { folder });
+    expect([result.status, result.stdout, result.stderr]).toEqual([
+      2,
+      '',
+      `planish: ${file} is read by this run; what is written needs another name.\n`,
+    ]);
+    expect(read(file)).toBe(before);
+  });
+});
+
+test('marks in a file: the terminal says how the class did, and whose plan could not be marked', () => {
+  mkdirSync(path.join(folder, 'plans'));
+  cpSync('examples/class/plans/ash.yaml', path.join(folder, 'plans/ash.yaml'));
+  writeFileSync(path.join(folder, 'plans/oak.yaml'), 'format: 1\nparts: [\n');
+  const key = path.resolve('examples/class/key.yaml');
+  const args = [
+    'mark',
+    '--key',
+    key,
+    '--format',
+    'html',
+    '-o',
+    'class.html',
+    'plans/ash.yaml',
+    'plans/oak.yaml',
+  ];
+  expect(runPlanish(args, { folder })).toMatchObject({
+    status: 2,
+    stdout: 'class.html: written. 2 plans, 1 passed. Could not be marked: oak.\n',
   });
 });

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -60,8 +61,8 @@ describe('planish packs check', () => {
     edit(at('house', 'pack.yaml'), 'version: 1.0.0', 'version: one');
     const { status, stdout } = packs('check', at('house'));
     expect(status).toBe(2);
-    expect(stdout).toContain(`${at('house', 'house.yaml')}:11:36: There is no fact \`operation.sorce\`.`);
-    expect(stdout).toContain(`${at('house', 'pack.yaml')}:4:10: A version is three numbers`);
+    expect(stdout).toContain(`${at('house', 'house.yaml')}:12:36: There is no fact \`operation.sorce\`.`);
+    expect(stdout).toContain(`${at('house', 'pack.yaml')}:5:10: A version is three numbers`);
   });
 
   test('a case that comes out otherwise', () => {
@@ -146,6 +147,24 @@ describe('planish packs new', () => {
     expect(stops('--rules', at('corvane'))).not.toContain('section-press-hardened');
   });
 
+  test('each file names the schema for editors, as seen from where it lies', () => {
+    packs('new', at('house'));
+    for (const file of ['pack.yaml', 'house.yaml']) {
+      const [line = ''] = readFileSync(at('house', file), 'utf8').split('\n');
+      const way = /^# yaml-language-server: \$schema=(\S+)$/u.exec(line)?.[1] ?? '';
+      expect(path.resolve(at('house'), way)).toBe(path.resolve('schemas/pack.draft-07.schema.json'));
+    }
+  });
+
+  test('--from a plan that asks for the very pack that is to be written', () => {
+    oldBody();
+    edit(at('plan.yaml'), 'rules: [', 'rules: [corvane@1, ');
+    expect(runPlanish(['check', at('plan.yaml')]).status).toBe(2);
+    const made = packs('new', '--from', at('plan.yaml'), at('corvane'));
+    expect([made.status, made.stderr]).toEqual([0, '']);
+    expect(readFileSync(at('corvane', 'provisions.yaml'), 'utf8')).toContain('operation: section at B\n');
+  });
+
   test('--from a plan without a year says what is missing', () => {
     writeFileSync(at('plan.yaml'), readFileSync(plan, 'utf8').replace(/^ {2}model_year: .*\n/mu, ''));
     const { status, stderr } = packs('new', '--from', at('plan.yaml'), at('corvane'));
@@ -154,7 +173,21 @@ describe('planish packs new', () => {
   });
 });
 
+describe('planish packs canonical', () => {
+  test('of the pack that comes with planish, by its name: its SHA-256 is the digest of the release', () => {
+    for (const { version, digest } of builtInPacks()[0]?.releases ?? []) {
+      const { stdout } = packs('canonical', 'general', version);
+      expect(`sha256:${createHash('sha256').update(stdout).digest('hex')}`).toBe(digest);
+    }
+  }, 60_000);
+});
+
 describe('planish packs diff', () => {
+  test('says which weld setting is new', () => {
+    const { stdout } = packs('diff', 'examples/rules/amsel-shop', 'general');
+    expect(stdout).toMatch(/added +weld setting for (?:bare|zinc-coated) sheet over [\d.]+ to [\d.]+ mm\n/u);
+  });
+
   test('a hold that another rule made a stop is raised; what is new is added', () => {
     const { status, stdout } = packs('diff', 'general@1', 'general@2');
     expect(status).toBe(0);

@@ -360,3 +360,18 @@ describe('computed differently', () => {
     expect(stderr).toContain('cut off');
   });
 });
+
+test('the archive of the examples: the cut that was accepted then is stopped now, the door skin is not touched', () => {
+  const versions = ['--from', 'general@1.0', '--to', 'general@2'];
+  const { status, stdout } = runPlanish([
+    'recheck',
+    '--as-of',
+    '2026-10-21',
+    ...versions,
+    'examples/archive',
+  ]);
+  expect(status).toBe(1);
+  expect(stdout).toContain('  1  passed then and would not now\n');
+  expect(stdout).toContain('  1  the same verdict\n');
+  expect(stdout).toContain('STOP section-ultra-high-strength: 1 plan');
+});

@@ -73,6 +73,33 @@ describe('planish sheet', () => {
     expect(readFileSync(path.join(folder, 'page.html'), 'utf8')).toContain('</html>');
   });
 
+  test('a signed plan: what was signed, and that it was changed since', async () => {
+    const file = path.join(folder, 'plan.yaml');
+    copyFileSync(good, file);
+    const signed = runPlanish(['sign', ...asOf, '--by', 'B. Ohm', '--role', 'workshop lead', file]);
+    const digest = /Plan (sha256:[0-9a-f]{64})/u.exec(signed.stdout)?.[1] ?? 'not signed';
+    const page = (): string => sheet([file, '-o', '-']).stdout;
+    const words = (html: string): string =>
+      readPage(html).elements.find(({ attributes }) => attributes['class'] === 'sign-off')?.text ?? '';
+
+    expect(words(page())).toContain('The plan is as it was signed: its digest agrees.');
+    expect(words(page())).toContain('The rule packs are those of the signature.');
+    expect(page()).toContain(`The plan as signed: <code>${digest}</code>`);
+    expect(page()).toMatch(/Pack general \d+\.\d+\.\d+: <code>sha256:[0-9a-f]{64}<\/code>/u);
+    expect(await conformance(page())).toEqual([]);
+
+    const text = readFileSync(file, 'utf8');
+    writeFileSync(file, text.replace('thickness: 1.4 mm', 'thickness: 1.5 mm'));
+    expect(words(page())).toContain('The plan was changed after it was signed.');
+    expect(words(page())).not.toContain('its digest agrees');
+
+    writeFileSync(file, text.replace('pack: general', 'pack: another'));
+    expect(words(page())).toMatch(/Rule packs that it was signed by and that are not here: another \d/u);
+
+    writeFileSync(file, text.replace(/ {2}digests:[^]*$/u, ''));
+    expect(words(page())).toContain('The signature bears no digest');
+  });
+
   test('the plan itself is never written over', () => {
     copyFileSync(good, path.join(folder, 'plan.yaml'));
     const { status, stderr } = sheet(['plan.yaml', '--force', '-o', './plan.yaml']);

@@ -30,6 +30,47 @@ function faultsOf(text: string): readonly string[] {
     : reading.faults.map(({ line, column, sentence }) => `${String(line)}:${String(column)} ${sentence}`);
 }
 
+test('a plan in the place of the key is told in one sentence', () => {
+  expect(faultsOf('format: 1\nvehicle: { maker: Corvane }\nparts: [{ id: a, kind: sill }]\n')).toEqual([
+    '1:1 This is a repair plan, not a key: a key has a `scenario`, and for each part its `decisions`.',
+  ]);
+});
+
+test('a part that stands in the key twice, and one decision with two prices', () => {
+  const twice = whole.replace(
+    'completeness:',
+    '  - { name: Door ring left, kind: door ring, decisions: [{ do: heat, points: 1 }] }\ncompleteness:',
+  );
+  expect(faultsOf(twice)).toEqual([
+    '17:13 `Door ring left` is also a name of `Door ring, left`: a student’s part would fit both.',
+  ]);
+  expect(faultsOf(twice.replace('Door ring left', "'Door ring, left'"))).toEqual([
+    '17:13 `Door ring, left` stands in this key already: a student’s part would fit both.',
+  ]);
+  const priced = (more: string): string =>
+    whole.replace(
+      'decisions: [{ do: replace, points: 2 }]',
+      `decisions: [{ do: replace, points: 2 }, ${more}]`,
+    );
+  expect(faultsOf(priced('{ do: replace, points: 3 }'))).toEqual([
+    '10:68 The same decision is worth 2 points above and 3 here.',
+  ]);
+  // Whole or in part is another decision.
+  expect(faultsOf(priced('{ do: replace, extent: whole, points: 3 }'))).toEqual([]);
+});
+
+test('an empty list is told as nothing', () => {
+  expect(faultsOf(whole.replace('documents: [A-1]', 'documents: []'))).toEqual([
+    '12:28 Nothing is written here; take the key out, or say what is meant.',
+  ]);
+});
+
+test('a word that a key has elsewhere is not named as the nearest to itself', () => {
+  expect(faultsOf(whole.replace('pass: 50 %', 'pass: 50 %\nstage: start')).join('\n')).not.toContain(
+    'Nearest known: `stage`',
+  );
+});
+
 describe('a key', () => {
   it('is read whole', () => {
     const reading = readKey('key.yaml', new TextEncoder().encode(whole), topics);
@@ -98,7 +139,7 @@ describe('a key', () => {
       'no parts',
       whole.slice(whole.indexOf('  - name'), whole.indexOf('completeness')),
       '  []\n',
-      /Too little/,
+      /Nothing is written here/,
     ],
     ['another format', 'format: 1', 'format: 2', /^1:9 This planish reads keys/],
     ['text that is no YAML', '{ maker:', '{{ maker:', /^\d+:\d+ /],

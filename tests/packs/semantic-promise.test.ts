@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { keepsPromise } from '../../src/judge/keeps-promise.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
-import type { Pack, Rule } from '../../src/packs/pack.ts';
+import type { Pack, PackPart, Rule, Trigger } from '../../src/packs/pack.ts';
 import { brokenPromises, stepBetween } from '../../src/packs/semantic-promise.ts';
 import { readVersion } from '../../src/packs/semantic-version.ts';
 import type { PlanReport } from '../../src/report/plan-report.ts';
@@ -133,6 +133,21 @@ describe('a promise that is broken is told', () => {
   });
   const source = { practice: 'common' };
 
+  const partOf = (grade: string, given: Partial<PackPart>): PackPart => ({
+    part: 'door ring',
+    years: { from: 2020, to: 2022 },
+    document: 'OBM-1',
+    grade,
+    under: [],
+    ...given,
+  });
+  const check = (since: string): Trigger => ({
+    asksFor: 'road test',
+    ...{ sensor: [], kinds: [], holds: [], named: [], unlessNamed: [], was: [], work: ['structural work'] },
+    since,
+    source,
+  });
+
   test.each<readonly [string, Pack, number]>([
     ['a note in a patch', pack('1.0.1', { rules: [begun('note', '1.0.1')] }), 0],
     ['a hold in a patch', pack('1.0.1', { rules: [begun('hold', '1.0.1')] }), 1],
@@ -180,6 +195,108 @@ describe('a promise that is broken is told', () => {
       pack('1.1.0', { raises: [{ rule: 'x', to: 'stop', since: '1.1.0', why: 'So.', source }] }),
       1,
     ],
+    [
+      'a larger allowance in a minor',
+      pack('1.1.0', {
+        allowances: [
+          { means: 'temperature crayon', kelvin: 20, until: '1.1.0', source },
+          { means: 'temperature crayon', kelvin: 21, since: '1.1.0', source },
+        ],
+      }),
+      1,
+    ],
+    [
+      'a smaller allowance in a patch',
+      pack('1.0.1', {
+        allowances: [
+          { means: 'temperature crayon', kelvin: 20, until: '1.0.1', source },
+          { means: 'temperature crayon', kelvin: 19, since: '1.0.1', source },
+        ],
+      }),
+      0,
+    ],
+    [
+      'an allowance that only general stated, in a minor',
+      pack('1.1.0', { layer: 'shop', allowances: [{ means: 'none', kelvin: 40, since: '1.1.0', source }] }),
+      1,
+    ],
+    [
+      'the first allowance of general, without which nothing is known of the heat',
+      pack('1.1.0', {
+        layer: 'general',
+        allowances: [{ means: 'none', kelvin: 40, since: '1.1.0', source }],
+      }),
+      0,
+    ],
+    [
+      'a longer reach in a minor',
+      pack('1.1.0', {
+        reaches: [
+          { from: 'resistance spot', mm: 25, until: '1.1.0', source },
+          { from: 'resistance spot', mm: 26, since: '1.1.0', source },
+        ],
+      }),
+      1,
+    ],
+    [
+      'a shorter reach in a patch',
+      pack('1.0.1', {
+        reaches: [
+          { from: 'resistance spot', mm: 25, until: '1.0.1', source },
+          { from: 'resistance spot', mm: 24, since: '1.0.1', source },
+        ],
+      }),
+      0,
+    ],
+    [
+      'a smaller tolerance in a minor',
+      pack('1.1.0', {
+        tolerances: [
+          { of: 'point', atMostMm: 3, until: '1.1.0', source },
+          { of: 'point', atMostMm: 2.9, since: '1.1.0', source },
+        ],
+      }),
+      1,
+    ],
+    [
+      'a larger tolerance in a patch',
+      pack('1.0.1', {
+        tolerances: [
+          { of: 'point', atMostMm: 3, until: '1.0.1', source },
+          { of: 'point', atMostMm: 3.1, since: '1.0.1', source },
+        ],
+      }),
+      0,
+    ],
+    ['a stronger steel in a minor', pack('1.1.0', { parts: [partOf('22MnB5', { since: '1.1.0' })] }), 1],
+    ['a stronger steel in a major', pack('2.0.0', { parts: [partOf('22MnB5', { since: '2.0.0' })] }), 0],
+    [
+      'the same steel by a newer revision, in a patch',
+      pack('1.0.1', {
+        parts: [
+          partOf('22MnB5', { revision: 'A', until: '1.0.1' }),
+          partOf('22MnB5', { revision: 'B', since: '1.0.1' }),
+        ],
+      }),
+      0,
+    ],
+    [
+      'what completed plans is gone in a patch',
+      pack('1.0.1', { parts: [partOf('DC04', { until: '1.0.1' })] }),
+      1,
+    ],
+    [
+      'what completed plans is gone in a minor',
+      pack('1.1.0', { parts: [partOf('DC04', { until: '1.1.0' })] }),
+      0,
+    ],
+    [
+      'a document superseded in a minor',
+      pack('1.1.0', { documents: [{ document: 'OBM-1', by: { document: 'OBM-2' }, since: '1.1.0' }] }),
+      1,
+    ],
+    ['one more check asked for in a patch', pack('1.0.1', { triggers: [check('1.0.1')] }), 1],
+    ['one more check asked for in a minor', pack('1.1.0', { triggers: [check('1.1.0')] }), 0],
   ])('%s', (_name, one, count) => {
     expect(brokenPromises(one)).toHaveLength(count);
   });

@@ -103,3 +103,35 @@ describe('both find the same in', () => {
     );
   });
 });
+
+describe('the copy of the schema of packs', () => {
+  const copy = schemaOf('schemas/pack.draft-07.schema.json');
+  const validateCopy = new Ajv(options).compile(copy);
+  const validatePack = new Ajv2020(options).compile(schemaOf('schemas/pack.schema.json'));
+  const files = ['rules/general', 'examples/rules/corvane-tarn', 'examples/rules/amsel-shop'].flatMap(
+    (folder) => readdirSync(folder).map((name) => `${folder}/${name}`),
+  );
+
+  test('is a valid schema of draft-07, and says as much to who reads it', () => {
+    expect(old.validateSchema(copy)).toBe(true);
+    expect(JSON.stringify(copy)).not.toMatch(/\$defs|prefixItems|unevaluated/u);
+    const count = (file: string): number => readFileSync(file, 'utf8').match(/"description":/gu)?.length ?? 0;
+    expect(count('schemas/pack.draft-07.schema.json')).toBe(count('schemas/pack.schema.json'));
+  });
+
+  test.each(files)('%s fits both', (file) => {
+    const value: unknown = parse(readFileSync(file, 'utf8'));
+    expect(misfits(validatePack, value)).toEqual([]);
+    expect(misfits(validateCopy, value)).toEqual([]);
+  });
+
+  test.each([
+    'pack: a\nrules: [{ id: x, since: 1, severity: stopp, colour: red }]\n',
+    'pack: a\nlimits: [{ victim: 1, stop_above: hot }]\nprovisions: [{ part: sill, says: perhaps }]\n',
+    'pack: a\nformat: 2\nfacts: x\nversion: one\nlayer: top\n',
+  ])('both find the same in %j', (text) => {
+    const found = misfits(validatePack, parse(text));
+    expect(found.length).toBeGreaterThan(0);
+    expect(misfits(validateCopy, parse(text))).toEqual(found);
+  });
+});

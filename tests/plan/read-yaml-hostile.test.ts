@@ -241,3 +241,24 @@ describe('nothing to judge', () => {
     ]);
   });
 });
+
+describe('a question mark that stands for what nobody knows yet', () => {
+  const sentence = "A `?` alone begins a key in YAML; as a value it stands in quotes: `'?'`.";
+
+  it.each([
+    ['a: ?\nb: 1\n', '1:4-1:5'],
+    ['a: ? # who\n', '1:4-1:5'],
+    ['a: { b: ?, c: 1 }\n', '1:9-1:10'],
+    ['a: { b: ? }\n', '1:9-1:10'],
+  ])('%j is told as such, not as a colon or a comma', (text, place) => {
+    expect(shownFaults(text)).toEqual([`${place} ${sentence}`]);
+  });
+
+  it('a comma that is missing for another reason is still told', () => {
+    expect(shownFaults('a: { b: "?" c: 1 }\n').join()).toContain('a comma is missing here');
+  });
+
+  it('quoted, or as a part of a word, it is a value', () => {
+    expect(shownFaults("a: '?'\nb: what?\nc: { d: why?, e: '?' }\n")).toEqual([]);
+  });
+});

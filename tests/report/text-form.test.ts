@@ -260,6 +260,17 @@ describe('the end of a run', () => {
 });
 
 describe('quiet', () => {
+  test('a plan that is cleared only because somebody accepted its hold is told', () => {
+    const plan: PlanReport = {
+      ...planReport(),
+      verdict: 'cleared',
+      counts: { stop: 0, hold: 1, note: 0, accepted: 1 },
+    };
+    expect(form({ quiet: true }).plan(plan)).toBe(
+      'jobs/K-1.yaml: cleared, no stops, 1 hold (1 accepted by deviation), no notes\n',
+    );
+  });
+
   test('a cleared plan and the end of the run say nothing', () => {
     const one = form({ quiet: true });
     expect(one.begin(head) + one.plan(planReport()) + one.end(tail('cleared', 2, { cleared: 2 }))).toBe('');

@@ -1,12 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { builtInPacks } from '../../src/generated/built-in-packs.ts';
+import { builtInPacksWithCases } from '../../src/generated/built-in-packs.ts';
 import { checkCases } from '../../src/judge/check-cases.ts';
 import { factsOf, readTemplate } from '../../src/packs/message-template.ts';
 import type { Pack } from '../../src/packs/pack.ts';
 
-const general = builtInPacks().find(({ name }) => name === 'general');
+const general = builtInPacksWithCases().find(({ name }) => name === 'general');
 if (general === undefined) throw new Error('the general pack is not built in');
 const pack: Pack = general;
 
@@ -17,7 +17,7 @@ test('every case of every rule comes out as its rule claims', () => {
 test('there are at least sixty rules, each with a find and a near miss', () => {
   expect(pack.rules.length).toBeGreaterThanOrEqual(60);
   for (const { id, cases } of pack.rules) {
-    expect([id, cases.finds.length > 0, cases.passes.length > 0]).toEqual([id, true, true]);
+    expect([id, cases !== undefined && cases.finds.length > 0 && cases.passes.length > 0]).toEqual([id, true]);
   }
 });
 

@@ -1,10 +1,10 @@
 // What would be noticed if a rule were written otherwise: `npm run -s mutate`, with `-- --survivors` also what would not.
-import { builtInPacks } from '../../src/generated/built-in-packs.ts';
+import { builtInPacksWithCases } from '../../src/generated/built-in-packs.ts';
 import { allFaults } from '../all-faults.ts';
 import { scoresOf, scoreText } from './mutation-score.ts';
 
 let hasSurvivingStop = false;
-for (const pack of builtInPacks()) {
+for (const pack of builtInPacksWithCases()) {
   process.stdout.write(`${pack.name} ${pack.version}\n`);
   for (const score of scoresOf(pack, allFaults)) {
     process.stdout.write(`  ${scoreText(score)}\n`);

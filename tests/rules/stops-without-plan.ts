@@ -22,7 +22,6 @@ export const stopsWithoutPlan: readonly string[] = [
   'aluminium-heated-over-200',
   'heat-other-metal',
   'heat-aluminium-casting',
-  'damaged-battery-not-quarantined',
   'vin-check-digit-wrong',
   'vin-wrong-form',
   'vin-year-disagrees',

@@ -8,6 +8,7 @@ import { bare, grid, isYes, textOf } from './sheet-facts.ts';
 import { anchor, findingList, label } from './sheet-finding.ts';
 import { heatFigure } from './sheet-heat.ts';
 import type { SheetReport } from './sheet-report.ts';
+import { signatureState } from './sheet-signature.ts';
 
 /** The steps around the work, with the bakes of the whole vehicle. */
 export function sheetSteps({ shown, heats }: SheetReport, places: FindingPlaces): Markup {
@@ -153,6 +154,7 @@ export function sheetSignOff({ report, shown }: SheetReport, places: FindingPlac
     <h2 id="sign-off">Sign-off</h2>
     ${findingList(places.inSection('sign-off'))}
     ${where(shown.signOff !== undefined, () => html`<p><b>The plan says that it was signed:</b> ${(shown.signOff ?? []).join('; ')}.</p>`)}
+    ${shown.signature === undefined ? nothing : signatureState(shown.signature)}
     ${shown.deviations.length === 0 ? nothing : deviationTable(shown.deviations)}
     ${where(stop > 0, () => html`<p><b>Not to be signed: ${stop === 1 ? 'a stop stands' : `${String(stop)} stops stand`}. No signature passes a stop.</b></p>`)}
     ${

@@ -74,6 +74,7 @@ export function hostileSheet(text: string): SheetReport {
         { rule: text, part: text, operation: text, by: text, reason: text, date: text, expires: text },
       ],
       signOff: [text],
+      signature: { planDigest: text, planish: text, packs: [{ name: text, digest: text }], facts: {} },
     },
     heats: [heat(text)],
   };
