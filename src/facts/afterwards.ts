@@ -3,9 +3,11 @@ import type { Person, PlanDeviationsItem } from '../generated/plan-types.ts';
 import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
-import { dayOf, whenOf } from './quantity-of.ts';
+import { lastDatedStep } from './last-dated-step.ts';
+import { dayOf } from './quantity-of.ts';
 import { saysNone } from './step-draft.ts';
 import { ruleNoteFact } from './rule-note.ts';
+import { samePerson } from './same-person.ts';
 import type { FactSheet } from './sheet.ts';
 import { signedDigestFacts } from './signed-digests.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
@@ -177,36 +179,6 @@ function blank(text: string | undefined): boolean {
   return text === undefined || text.trim() === '';
 }
 
-/** Points, commas, capitals and the order of the names make no other person, nor does an initial for a name. */
-function samePerson(one: string, other: string): boolean {
-  const [mine, theirs] = [namesOf(one), namesOf(other)];
-  if (mine.length !== theirs.length || mine.length === 0) return false;
-  const left = [...theirs];
-  // Full names first, so that an initial is left for what no full name takes.
-  return [...mine]
-    .sort((a, b) => b.length - a.length)
-    .every((name) => {
-      const exact = left.indexOf(name);
-      const index = exact >= 0 ? exact : left.findIndex((candidate) => isInitialOf(name, candidate));
-      if (index < 0) return false;
-      left.splice(index, 1);
-      return true;
-    });
-}
-
-function namesOf(text: string): readonly string[] {
-  return (
-    text
-      .normalize('NFKC')
-      .toLowerCase()
-      .match(/[\p{L}\p{M}\p{N}]+/gu) ?? []
-  );
-}
-
-function isInitialOf(one: string, other: string): boolean {
-  return (one.length === 1 && other.startsWith(one)) || (other.length === 1 && one.startsWith(other));
-}
-
 function signOffFacts(
   survey: Survey,
   found: readonly FoundSoFar[],
@@ -274,36 +246,4 @@ function revisionGap(plan: string | undefined, signed: string | undefined): stri
   return sameName(plan, signed)
     ? undefined
     : `it is for revision ${signed}, and the plan is revision ${plan}`;
-}
-
-function lastDatedStep({ plan, operations }: Survey): number | undefined {
-  const { make_safe: makeSafe, measurements, finish, verify } = plan;
-  const moments = [
-    ...operations.flatMap(({ operation, joints }) => [
-      operation.done,
-      operation.fasteners?.tightened,
-      ...joints.flatMap(({ joint }) => [joint.done, joint.adhesive?.cured]),
-    ]),
-    makeSafe?.low_voltage?.done,
-    makeSafe?.restraints?.done,
-    makeSafe?.high_voltage?.isolation?.done,
-    makeSafe?.high_voltage?.proof_of_absence?.done,
-    measurements?.before,
-    measurements?.before_welding,
-    measurements?.after,
-    finish?.sealer?.done,
-    finish?.primer?.done,
-    finish?.underbody?.done,
-    finish?.bake?.done,
-    ...(finish?.cavities ?? []).map(({ done }) => done),
-    verify?.scan_before?.done,
-    verify?.scan_after?.done,
-    verify?.alignment?.done,
-    ...(verify?.calibrations ?? []).map(({ done }) => done),
-    verify?.restraints?.done,
-    verify?.high_voltage?.done,
-    verify?.road_test?.done,
-  ];
-  const days = moments.map((text) => whenOf(text)?.day).filter((day) => day !== undefined);
-  return days.length === 0 ? undefined : Math.max(...days);
 }

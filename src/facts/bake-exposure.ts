@@ -1,3 +1,4 @@
+import { calledWith } from './called-with.ts';
 import { bakesOf, batteryStays, secondsTogether } from './bakes.ts';
 import type { Bake } from './bakes.ts';
 import { bakedNeighbours } from './bake-neighbours.ts';
@@ -50,6 +51,7 @@ function factsOfNeighbour(survey: Survey, one: BakedNeighbour): ExposureFacts {
     ...commonFacts(bake, heat, limit),
     'exposure.victim': computed(one.victim, at),
     'exposure.name': computed(one.name, at),
+    'exposure.called': computed(calledWith(one.name, one.victim), at),
     'exposure.stays': computedOr(one.stays, at, one.open ?? 'Whether it stays is not stated.'),
     'exposure.treatment': computed(treatment, at),
     'exposure.treatment_cited': computed(
@@ -62,12 +64,14 @@ function factsOfNeighbour(survey: Survey, one: BakedNeighbour): ExposureFacts {
 
 const noTemperature = 'The bake temperature is not stated.';
 
-function bakeHeat({ celsius }: Bake): NeighbourHeat {
+function bakeHeat({ celsius, seconds }: Bake): NeighbourHeat {
   return celsius === undefined
     ? { ok: false, reason: noTemperature }
     : {
         ok: true,
         peakCelsius: celsius,
+        // Without its time a bake has no end.
+        secondsAbove: (limit) => (celsius <= limit ? 0 : (seconds ?? Infinity)),
         assumed: false,
         notes: ['What is baked takes the temperature of the bake.'],
       };
@@ -77,6 +81,7 @@ type CommonFact = Exclude<
   keyof ExposureFacts,
   | 'exposure.victim'
   | 'exposure.name'
+  | 'exposure.called'
   | 'exposure.stays'
   | 'exposure.treatment'
   | 'exposure.treatment_cited'
@@ -84,7 +89,7 @@ type CommonFact = Exclude<
 >;
 
 function commonFacts(one: Bake, heat: NeighbourHeat, limit: HeatLimit): Pick<ExposureFacts, CommonFact> {
-  const { at, celsius } = one;
+  const { at, celsius, seconds } = one;
   return {
     'exposure.listed': computed(true, at),
     'exposure.from': computed('bake', at),
@@ -96,8 +101,11 @@ function commonFacts(one: Bake, heat: NeighbourHeat, limit: HeatLimit): Pick<Exp
         : known(celsius, 'stated', one.temperatureAt),
     'exposure.peak_at': unknown('A bake has no such time here.', at),
     ...limitFacts(limit, heat, one.temperatureAt),
+    'exposure.time_above_limit':
+      seconds === undefined || !heat.ok || limit.holdAboveCelsius === undefined
+        ? unknown('The bake time is not stated, or no limit is set.', at)
+        : computed(heat.secondsAbove(limit.holdAboveCelsius), at),
     'exposure.tensile_left': unknown('No model tells what such a part keeps.', at),
-    'exposure.loss': unknown('No model tells what such a part keeps.', at),
     'exposure.strength_open': computed(false, at),
     'exposure.stay_clear': unknown('A bake heats the whole vehicle.', at),
     'exposure.how_sure': computed(
@@ -116,6 +124,7 @@ function factsOf(survey: Survey, one: Bake, highVoltage: boolean | undefined): E
     ...commonFacts(one, heat, limit),
     'exposure.victim': computed('traction battery', at),
     'exposure.name': computed('the traction battery', at),
+    'exposure.called': computed('the traction battery', at),
     ...presence(survey, highVoltage, at),
     'exposure.treatment_cited': computed(
       listOf(bake?.battery_limit?.cite).some((cite) => coversVehicle(survey, cite.reference)),

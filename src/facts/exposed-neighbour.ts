@@ -19,6 +19,8 @@ export interface Neighbour extends Presence {
   readonly name: string;
   readonly part?: PartSurvey;
   readonly item?: Item;
+  /** The part that an item sits at. */
+  readonly carrier?: PartSurvey;
   readonly victim?: VictimWord;
   readonly assumption?: string;
   readonly distanceMm?: number;
@@ -64,6 +66,7 @@ export function listedNeighbours(
     ...entry,
     ...itemPresence(item, treatment, path, isCited || (item === 'structural adhesive' && isBondedAnew)),
     item,
+    ...(part === undefined ? {} : { carrier: part }),
     name,
     victim: item,
   });

@@ -2,6 +2,7 @@ import type { FactNames } from '../generated/fact-names.ts';
 import { coversVehicle } from './maker-evidence.ts';
 import type { HeatLimit } from './context.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
+import { calledWith } from './called-with.ts';
 import { exposuresOf } from './exposures-of.ts';
 import type { Fact } from './fact.ts';
 import { freeEndOf } from './free-end.ts';
@@ -52,6 +53,10 @@ export function exposureFacts(
           ? computed(neighbour.victim, at)
           : assumed(neighbour.victim, neighbour.assumption, at),
     'exposure.name': computed(neighbour.name, at),
+    'exposure.called':
+      neighbour.victim === undefined
+        ? unknown('Neither a listed part nor an item is named.', at)
+        : computed(calledWith(neighbour.name, neighbour.victim), at),
     'exposure.listed': computed(neighbour.listed, at),
     'exposure.stays': computedOr(neighbour.stays, at, neighbour.open ?? 'Whether it stays is not stated.'),
     'exposure.treatment':
@@ -132,7 +137,10 @@ function heatFacts(
   at: string,
 ): Pick<ExposureFacts, 'exposure.peak' | 'exposure.peak_at'> {
   if (!heat.ok)
-    return { 'exposure.peak': unknown(heat.reason, at), 'exposure.peak_at': unknown(heat.reason, at) };
+    return {
+      'exposure.peak': unknown(heat.reason, heat.at ?? at),
+      'exposure.peak_at': unknown(heat.reason, heat.at ?? at),
+    };
   return {
     'exposure.peak': known(heat.peakCelsius, heat.assumed ? 'assumed' : 'computed', at, heat.notes.join(' ')),
     'exposure.peak_at': computedOr(
@@ -147,13 +155,9 @@ type LimitFact =
   | 'exposure.limit'
   | 'exposure.stop_limit'
   | 'exposure.over_limit'
-  | 'exposure.margin'
   | 'exposure.over_stop_limit'
   | 'exposure.time_above_limit'
   | 'exposure.over_time';
-
-/** A seam's heat passes a place within minutes; this long is taken where no history is computed, s. */
-const seamSeconds = 300;
 
 /**
  * The facts about limits; also for heat that is not conducted, as in the booth. Without a limit nothing can be over it, which
@@ -172,20 +176,21 @@ export function limitFacts(
     return celsius === undefined ? noMargin(at) : over(celsius);
   };
   const over = (celsius: number): Fact =>
-    heat.ok ? computed(heat.peakCelsius - celsius, at) : unknown(heat.reason, at);
+    heat.ok ? computed(heat.peakCelsius - celsius, at) : unknown(heat.reason, heat.at ?? at);
   return {
     'exposure.limit': hold === undefined ? none : known(hold, 'table', at, 'Limit of the rule pack.'),
     'exposure.stop_limit': stop === undefined ? none : known(stop, 'table', at, 'Limit of the rule pack.'),
     'exposure.over_limit': margin(hold, over),
-    'exposure.margin':
-      hold === undefined ? none : heat.ok ? computed(hold - heat.peakCelsius, at) : unknown(heat.reason, at),
     'exposure.over_stop_limit': margin(stop, over),
-    'exposure.time_above_limit':
-      hold === undefined ? none : computedOr(secondsAbove(heat, hold), at, reasonOf(heat)),
+    'exposure.time_above_limit': hold === undefined ? none : timeFact(heat, hold, at),
     'exposure.over_time': margin(timeAbove?.celsius, (celsius) => {
       const seconds = secondsAbove(heat, celsius);
       const allowed = timeAbove?.atMostSeconds ?? 0;
-      return computedOr(seconds === undefined ? undefined : seconds - allowed, at, reasonOf(heat));
+      return computedOr(
+        seconds === undefined ? undefined : seconds - allowed,
+        heat.ok ? at : (heat.at ?? at),
+        reasonOf(heat),
+      );
     }),
   };
 }
@@ -194,17 +199,23 @@ function noMargin(at: string): Fact {
   return computed(Number.NEGATIVE_INFINITY, at, 'The packs set no such limit for it.');
 }
 
+/** The time of a seam is taken, not computed. */
+function timeFact(heat: NeighbourHeat, celsius: number, at: string): Fact {
+  const seconds = secondsAbove(heat, celsius);
+  return heat.ok && heat.history === undefined && seconds !== undefined && seconds > 0
+    ? assumed(seconds, 'The heat of a seam is taken to go by within 300 s for each pass.', at)
+    : computedOr(seconds, heat.ok ? at : (heat.at ?? at), reasonOf(heat));
+}
+
 function secondsAbove(heat: NeighbourHeat, celsius: number): number | undefined {
-  if (!heat.ok) return undefined;
-  if (heat.history !== undefined) return heat.history.secondsAbove(celsius);
-  return heat.peakCelsius <= celsius ? 0 : seamSeconds;
+  return heat.ok ? heat.secondsAbove(celsius) : undefined;
 }
 
 function reasonOf(heat: NeighbourHeat): string {
   return heat.ok ? 'The time is not known.' : heat.reason;
 }
 
-type StrengthFact = 'exposure.tensile_left' | 'exposure.loss' | 'exposure.strength_open';
+type StrengthFact = 'exposure.tensile_left' | 'exposure.strength_open';
 
 /** The safe end of what is left, and what that costs. */
 function strengthFacts(
@@ -215,7 +226,6 @@ function strengthFacts(
   const none = (reason: string, isOpen = false): Pick<ExposureFacts, StrengthFact> => ({
     'exposure.strength_open': computed(isOpen, at),
     'exposure.tensile_left': unknown(reason, at),
-    'exposure.loss': unknown(reason, at),
   });
   if (strengthKind(neighbour) === undefined) return none('No model tells what such a part keeps.');
   if (!heat.ok) return none(heat.reason);
@@ -230,7 +240,6 @@ function strengthFacts(
   return {
     'exposure.strength_open': computed(false, at),
     'exposure.tensile_left': computed(left.leastPercent, at, note),
-    'exposure.loss': computed(left.lossPercent, at, note),
   };
 }
 

@@ -23,6 +23,8 @@ export type HeatSource =
 /** One seam: its heat input, and what is stated of passes and stitches. */
 export interface SeamBead {
   readonly joulePerMm2: number;
+  /** The thinnest sheet of the joint, mm, in which all of its heat is taken to run; absent where it is not known. */
+  readonly thinnestMm?: number;
   /** What is missing of its numbers, in a sentence; the heat input is then the worst. */
   readonly silent?: string;
   readonly passes: number;
@@ -121,6 +123,7 @@ function beadOf({ joint, thinnestMm }: JointSurvey): SeamBead {
   const pauseSeconds = quantityOf(settings?.pause, 'time');
   return {
     ...('silent' in input ? { joulePerMm2: worstJoulePerMm2(), silent: input.silent } : input),
+    ...(thinnestMm === undefined ? {} : { thinnestMm }),
     passes: settings?.passes ?? 1,
     ...(interpassCelsius === undefined ? {} : { interpassCelsius }),
     ...(stitchMm === undefined || count === undefined

@@ -28,7 +28,16 @@ export function withOtherHeats(
   const others = othersBeside(survey, one, exposed);
   if (others.length === 0) return heat;
   const own = onWarmSheet(heat, quantityOf(one.operation.starts_below, 'temperature'));
-  return addRises(survey, one, addHistories(own, others), others);
+  const following = others.filter(({ by }) => !isPauseBetween(survey, one, by));
+  const secondsAbove = timeOfAll(own, others, following);
+  const whole = addRises(addHistories(own, others), following);
+  // What walks the history asks it for the time too.
+  const { history } = whole;
+  return {
+    ...whole,
+    secondsAbove,
+    ...(history === undefined ? {} : { history: { ...history, secondsAbove } }),
+  };
 }
 
 function othersBeside(survey: Survey, one: OperationSurvey, { source, neighbour }: Exposed): OtherHeat[] {
@@ -53,6 +62,7 @@ function onWarmSheet(heat: Computed, startCelsius = ambientCelsius): Computed {
   return {
     ...heat,
     peakCelsius: peakCelsius + more,
+    secondsAbove: (celsius) => heat.secondsAbove(celsius - more),
     ...(history === undefined
       ? {}
       : {
@@ -80,13 +90,28 @@ function addHistories(heat: Computed, others: readonly OtherHeat[]): Computed {
   return { ...heat, history: { ...whole, ...ownPeak }, notes: [...heat.notes, note] };
 }
 
-function addRises(
-  survey: Survey,
-  one: OperationSurvey,
-  heat: Computed,
+/**
+ * Times add up. Of rises that may add up too, at least one is above its share of the limit whenever their sum is above it: the
+ * times above the shares, as the rises are to each other, come to more than the time of the sum, however the heats follow.
+ */
+function timeOfAll(
+  own: Computed,
   others: readonly OtherHeat[],
-): Computed {
-  const following = others.filter(({ by }) => !isPauseBetween(survey, one, by));
+  following: readonly OtherHeat[],
+): Computed['secondsAbove'] {
+  const joined = [own, ...following];
+  const alone = others.filter((other) => !following.includes(other));
+  const whole = joined.reduce((sum, { peakCelsius }) => sum + peakCelsius - ambientCelsius, 0);
+  return (celsius) => {
+    const shares = joined.map(({ peakCelsius, secondsAbove }) => {
+      const share = whole > 0 ? (peakCelsius - ambientCelsius) / whole : 1;
+      return secondsAbove(ambientCelsius + (celsius - ambientCelsius) * share);
+    });
+    return [...shares, ...alone.map(({ secondsAbove }) => secondsAbove(celsius))].reduce((a, b) => a + b, 0);
+  };
+}
+
+function addRises(heat: Computed, following: readonly OtherHeat[]): Computed {
   const rise = following.reduce((sum, { peakCelsius }) => sum + peakCelsius - ambientCelsius, 0);
   if (rise === 0) return heat;
   const reason = `${String(following.length)} other ${following.length === 1 ? 'heat or seam lies' : 'heats or seams lie'} beside it, and how far the sheet cools between them (\`starts_below\`) is not stated.`;

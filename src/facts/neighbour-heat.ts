@@ -5,7 +5,7 @@ import type { HeatSource } from './heat-sources.ts';
 import { readLap } from './neighbour-lap.ts';
 import { neighbourStrip } from './neighbour-strip.ts';
 import { seamHeat } from './seam-heat.ts';
-import type { Silence } from './seam-heat.ts';
+import type { SeamSource, Silence } from './seam-heat.ts';
 import type { OperationSurvey } from './survey.ts';
 
 /** What the neighbour goes through, or why it cannot be computed. `notes` are the method and what was assumed. */
@@ -14,6 +14,8 @@ export type NeighbourHeat =
       readonly ok: true;
       readonly peakCelsius: number;
       readonly history?: PointHistory;
+      /** Time above a temperature in °C, s, of all heatings; at most. */
+      readonly secondsAbove: (celsius: number) => number;
       readonly assumed: boolean;
       readonly notes: readonly string[];
       /** What is open and taken at its worst in `peakCelsius`; `settledHeat` says what a limit is held against. */
@@ -21,7 +23,8 @@ export type NeighbourHeat =
       /** The measure on the way that was counted, in words, and what the place would go through without it. */
       readonly sink?: { readonly words: string; readonly without?: PointHistory };
     }
-  | { readonly ok: false; readonly reason: string };
+  /** `at` is the entry of the plan that it hangs on, where that is not the neighbour's own. */
+  | { readonly ok: false; readonly reason: string; readonly at?: string };
 
 type Solvers = Pick<DerivationContext, 'practice' | 'stage' | 'solveStrip' | 'solveLap'>;
 
@@ -55,17 +58,29 @@ export function neighbourHeat(
       return heldHeat(context, operation, neighbour, neighbour.distanceMm);
     case 'arc':
     case 'brazing': {
-      const heat = seamHeat(operation, source, neighbour.distanceMm);
+      const heat = seamHeat(operation, source, neighbour.distanceMm, neighbour);
       const hasSink = neighbour.near?.sink !== undefined;
-      return heat.ok && hasSink
-        ? { ...heat, notes: [...heat.notes, 'A heat sink beside a seam is not counted.'] }
-        : heat;
+      if (!heat.ok) return heat;
+      const more = hasSink ? ['A heat sink beside a seam is not counted.'] : [];
+      return { ...heat, notes: [...heat.notes, ...more], secondsAbove: seamSecondsAbove(source, heat) };
     }
     case 'resistance spot':
       return { ok: false, reason: 'Heat of a resistance spot so near is not computed.' };
     case 'cutting or grinding':
       return { ok: false, reason: 'Sparks and heat of cutting, drilling and grinding are not computed.' };
   }
+}
+
+/** The heat of one pass goes by within minutes; this long is taken, as no history is computed, s. */
+const passSeconds = 300;
+
+/** Each pass of each seam counts, as if it alone were as hot as all. */
+function seamSecondsAbove(
+  { beads }: SeamSource,
+  { peakCelsius }: { readonly peakCelsius: number },
+): (celsius: number) => number {
+  const passes = beads.reduce((sum, bead) => sum + bead.passes, 0);
+  return (celsius) => (peakCelsius <= celsius ? 0 : passes * passSeconds);
 }
 
 function heldHeat(
@@ -80,7 +95,15 @@ function heldHeat(
   const freeEndStated = operation.operation.free_end !== undefined;
   const lap = readLap(neighbour, held, distanceMm, freeEndStated);
   const solved = lap.kind === 'lap' ? lapHistory(context, lap.lap) : context.solveStrip(strip);
-  if (!solved.ok) return solved;
+  if (!solved.ok) {
+    const { allowanceKelvin } = held;
+    // A number that the plan does not hold is told with how it came about.
+    const withAllowance =
+      allowanceKelvin === undefined || allowanceKelvin === 0
+        ? ''
+        : ` (the heat is counted with ${String(allowanceKelvin)} K for the instrument)`;
+    return { ok: false, reason: `${solved.reason}${withAllowance}`, at: operation.at };
+  }
   const point = solved.history.at(distanceMm);
   if (!point.ok) return point;
   const method = `Conduction along ${lap.kind === 'lap' ? 'two sheets' : 'a strip'} with its cool-down, bright surface in still air.`;
@@ -91,6 +114,7 @@ function heldHeat(
     ok: true,
     peakCelsius,
     history: point.point,
+    secondsAbove: (celsius) => point.point.secondsAbove(celsius),
     assumed,
     notes: [
       ...held.notes,

@@ -4,6 +4,7 @@ import type { DerivationContext } from './context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 import type { Fact } from './fact.ts';
 import { endAtNeighbour, freeEndOf } from './free-end.ts';
+import { heatedShape } from './heated-shape.ts';
 import { readSink } from './heat-sink.ts';
 import type { CountedSink } from './heat-sink.ts';
 import { heatsWithoutPause } from './heats-of-place.ts';
@@ -30,7 +31,8 @@ export type NeighbourStrip =
       /** What was added to the stated temperature, K; absent where the source is not made from it. */
       readonly allowanceKelvin?: number;
     }
-  | { readonly ok: false; readonly reason: string };
+  /** `at` is the entry of the plan that is missing or cannot be used, by which all that ask for it are asked once. */
+  | { readonly ok: false; readonly reason: string; readonly at: string };
 
 export function neighbourStrip(
   { practice, stage }: Pick<DerivationContext, 'practice' | 'stage'>,
@@ -38,18 +40,27 @@ export function neighbourStrip(
   neighbour: Neighbour,
 ): NeighbourStrip {
   const { operation, part } = one;
-  const { peak, allowanceKelvin, holdSeconds, times, others } = heldTogether(one, practice);
+  const { peak, allowanceKelvin, holdSeconds, times, others, withoutHold } = heldTogether(one, practice);
   const thicknessMm = quantityOf(part.part.thickness, 'length');
-  if (!peak.known) return { ok: false, reason: peak.reason };
-  if (holdSeconds === undefined) return { ok: false, reason: 'How long the heat is held is not stated.' };
+  if (!peak.known) return { ok: false, reason: peak.reason, at: peak.at ?? one.at };
+  if (holdSeconds === undefined)
+    return {
+      ok: false,
+      reason: 'How long the place is held hot is not stated.',
+      at: `${withoutHold ?? one.at}/hold`,
+    };
   if (thicknessMm === undefined)
-    return { ok: false, reason: `The sheet thickness of ${part.name} is not stated.` };
+    return {
+      ok: false,
+      reason: `The sheet thickness of ${part.name} is not stated.`,
+      at: `${part.at}/thickness`,
+    };
   const { class: strengthClass, provenance } = part.material;
   // A strength alone does not tell the alloy. Were it to choose the curve, a stronger steel would pass where a weaker one does not.
   const byStrengthAlone = strengthClass !== undefined && provenance === 'computed';
   const metal = metalOf(byStrengthAlone ? undefined : strengthClass);
   if (metal === undefined)
-    return { ok: false, reason: `Heat in ${strengthClass ?? 'this'} parts is not computed.` };
+    return { ok: false, reason: `Heat in ${strengthClass ?? 'this'} parts is not computed.`, at: one.at };
 
   const notes: string[] = [];
   let assumed = peak.from === 'assumed';
@@ -91,6 +102,15 @@ export function neighbourStrip(
   const reading = neighbour.near?.sink === undefined ? undefined : readSink(neighbour.near.sink, stage);
   const sink = reading?.counts === true ? reading.sink : undefined;
   notes.push(...(sink?.notes ?? (reading?.counts === false ? [reading.note] : [])));
+  const shape = heatedShape(one);
+  const isDisc = shape.shape === 'disc' && sink === undefined;
+  if (shape.shape === 'disc')
+    notes.push(
+      isDisc
+        ? `A heated disc of ${String(shape.radiusMm)} mm radius, from which heat runs all round, as stated.`
+        : 'The heated disc is computed as a strip: with a heat sink only strips are.',
+    );
+  else if (shape.note !== undefined) notes.push(shape.note);
   const strip: HeldSheet = {
     sourceCelsius: typeof peak.value === 'number' ? peak.value : Number.NaN,
     holdSeconds,
@@ -99,6 +119,7 @@ export function neighbourStrip(
     metal,
     ...(freeEndMm === undefined ? {} : { freeEndMm }),
     ...(oneFace === true ? { cooledFaces: 1 as const } : {}),
+    ...(isDisc ? { shape: 'disc' as const, radiusMm: shape.radiusMm } : {}),
     ...sink?.sheet,
   };
   return {
@@ -126,6 +147,8 @@ interface Held {
   readonly times: number;
   /** How many other heats of the place are in it. */
   readonly others: number;
+  /** The first of the heats whose hold is not known. */
+  readonly withoutHold?: string;
 }
 
 /** All heats of a place that no pause parts as one: the hottest of them for the time of all. */
@@ -135,8 +158,10 @@ function heldTogether(one: OperationSurvey, practice: DerivationContext['practic
   const hottest = peaks.reduce((top, next) => (celsiusOf(next.fact) > celsiusOf(top.fact) ? next : top));
   const times = heats.reduce((sum, { operation }) => sum + (operation.times ?? 2), 0);
   let seconds: number | undefined = 0;
-  for (const { operation } of heats) {
+  let withoutHold: string | undefined;
+  for (const { operation, at } of heats) {
     const hold = quantityOf(operation.hold, 'time');
+    if (hold === undefined) withoutHold ??= at;
     seconds =
       hold === undefined || seconds === undefined ? undefined : seconds + hold * (operation.times ?? 2);
   }
@@ -146,6 +171,7 @@ function heldTogether(one: OperationSurvey, practice: DerivationContext['practic
     holdSeconds: seconds === undefined ? undefined : seconds / times,
     times,
     others: heats.length - 1,
+    ...(withoutHold === undefined ? {} : { withoutHold }),
   };
 }
 

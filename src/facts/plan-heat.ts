@@ -1,12 +1,9 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Plan } from '../generated/plan-types.ts';
-import { heatCurve } from '../heat/heat-curve.ts';
-import type { HeatCurve } from '../heat/heat-curve.ts';
 import type { TemperatureHistory } from '../heat/point-history.ts';
-import type { HeldHeat } from '../heat/stay-clear.ts';
 import { bakeExposures } from './bake-exposure.ts';
 import type { DerivationContext } from './context.ts';
-import type { Exposed, Neighbour } from './exposed-neighbour.ts';
+import type { Exposed } from './exposed-neighbour.ts';
 import { exposureFacts, wholeHeat } from './exposure-sheets.ts';
 import type { ExposureFacts } from './exposure-sheets.ts';
 import { exposureVerdict } from './exposure-verdict.ts';
@@ -15,20 +12,19 @@ import { exposuresOf } from './exposures-of.ts';
 import type { Fact } from './fact.ts';
 import { clearDistance } from './heat-limits.ts';
 import type { ClearDistance, HeatBounds, KeepOff } from './heat-limits.ts';
-import { neighbourStrip } from './neighbour-strip.ts';
+import { runsOf, seamOf } from './heat-runs.ts';
+import type { HeatRuns } from './heat-runs.ts';
 import { operationNouns } from './operation-noun.ts';
 import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { clearByLimit } from './stay-clear.ts';
-import { seamCurve } from './seam-curve.ts';
 import { strengthKind, strengthLeftOf } from './strength-kind.ts';
 import type { FactSheet } from './sheet.ts';
 import { surveyPlan } from './survey-plan.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
-import { weldFacts } from './weld-facts.ts';
 
 /** One source of heat in a plan, with what lies beside it. */
-export interface PlannedHeat {
+export interface PlannedHeat extends HeatRuns {
   /** JSON pointer of the operation, or of the bake. */
   readonly at: string;
   readonly part?: string;
@@ -38,31 +34,14 @@ export interface PlannedHeat {
   readonly source?: string;
   readonly statedCelsius?: number;
   readonly neighbours: readonly HeatedNeighbour[];
-  /** One for each thickness in which the heat runs; none for what is not conducted along a sheet from a held place. */
-  readonly runs: readonly HeatRun[];
-  /** The hottest seam of an arc or a braze. */
-  readonly seam?: SeamRun;
-  /** Why it cannot be told what it does: a number or the list of neighbours is missing. */
-  readonly open: readonly string[];
-}
-
-export interface HeatRun {
-  readonly heat: HeldHeat;
-  readonly curve: HeatCurve;
-}
-
-/** Figures of a seam; what is absent cannot be computed, and a neighbour or `open` says why. */
-export interface SeamRun {
-  readonly curve: HeatCurve;
-  readonly heatInputKJPerMm?: number;
-  readonly coolingSeconds?: number;
-  readonly zoneWidthMm?: number;
 }
 
 export interface HeatedNeighbour {
   readonly at: string;
   readonly name: string;
   readonly victim?: string;
+  /** What the temperature rests on. */
+  readonly howSure?: string;
   readonly distanceMm?: number;
   readonly peakCelsius?: number;
   readonly peakAtSeconds?: number;
@@ -160,6 +139,7 @@ function described(
     return value === undefined || !Number.isFinite(value) ? {} : { [key]: value };
   };
   const { 'exposure.victim': victim, 'exposure.stays': stays, 'exposure.peak': peak } = facts;
+  const howSure = facts['exposure.how_sure'];
   const verdict = exposureVerdict({
     stays: stays.known ? stays.value === true : undefined,
     distanceMm: number('exposure.distance'),
@@ -173,6 +153,7 @@ function described(
   const open = [victim, stays, peak, facts['exposure.over_time']];
   return {
     ...(victim.known ? { victim: String(victim.value) } : {}),
+    ...(peak.known && howSure.known ? { howSure: String(howSure.value) } : {}),
     ...optional('distanceMm', 'exposure.distance'),
     ...optional('peakCelsius', 'exposure.peak'),
     ...optional('peakAtSeconds', 'exposure.peak_at'),
@@ -198,69 +179,6 @@ function clearOf(
   const sought = clearByLimit(survey, one, exposed, least);
   const noLimit = 'noLimit' in sought;
   return noLimit ? clearDistance(undefined, keepOff, sought.reason) : clearDistance(sought, keepOff, '');
-}
-
-/** The curves of one operation: one where no neighbour shares the heat as a layer. */
-function runsOf(
-  survey: Survey,
-  one: OperationSurvey,
-  exposed: readonly Exposed[],
-): Pick<PlannedHeat, 'runs' | 'open'> {
-  const nobody: Neighbour = { at: one.at, listed: false, name: '', treatment: 'stays', stays: true };
-  const neighbours = exposed.length === 0 ? [nobody] : exposed.map(({ neighbour }) => neighbour);
-  const reach = shownReachMm(neighbours);
-  const runs = new Map<string, HeatRun>();
-  const open = new Set<string>();
-  if (one.operation.near === undefined) open.add('What lies near it is not stated.');
-  for (const neighbour of neighbours) {
-    const held = neighbourStrip(survey.context, one, neighbour);
-    if (!held.ok) {
-      open.add(held.reason);
-      continue;
-    }
-    const key = JSON.stringify(held.strip);
-    if (runs.has(key)) continue;
-    const solved = survey.context.solveStrip(held.strip);
-    if (!solved.ok) {
-      open.add(solved.reason);
-      continue;
-    }
-    const reachMm = Math.min(reach, held.strip.freeEndMm ?? Infinity);
-    const curve = heatCurve(solved.history, reachMm, held.strip.holdSeconds * held.strip.times);
-    runs.set(key, { heat: held.strip, curve });
-  }
-  return { runs: [...runs.values()], open: [...open] };
-}
-
-/** As far as the farthest neighbour to which heat runs in metal; beyond, the curve has long come down. */
-function shownReachMm(neighbours: readonly Neighbour[]): number {
-  const inMetal = neighbours.filter(({ path }) => path !== 'through air');
-  const farthest = Math.max(0, ...inMetal.map(({ distanceMm }) => distanceMm ?? 0));
-  return Math.max(80, Math.min(400, Math.ceil((farthest * 1.25) / 20) * 20));
-}
-
-function seamOf(
-  one: OperationSurvey,
-  exposed: readonly Exposed[],
-): Pick<PlannedHeat, 'runs' | 'seam' | 'open'> {
-  const [source] = exposed.flatMap((each) =>
-    each.source.kind === 'arc' || each.source.kind === 'brazing' ? [each.source] : [],
-  );
-  if (source === undefined) return { runs: [], open: [] };
-  const reach = shownReachMm(exposed.map(({ neighbour }) => neighbour));
-  const reachMm = Math.min(reach, quantityOf(one.operation.free_end, 'length') ?? Infinity);
-  const curve = seamCurve(one, source, reachMm);
-  const facts = weldFacts(one);
-  const heatInputKJPerMm = numberOf(facts['operation.heat_input']);
-  const coolingSeconds = numberOf(facts['operation.t85']);
-  const zoneWidthMm = numberOf(facts['operation.haz_width']);
-  const seam = {
-    curve,
-    ...(heatInputKJPerMm === undefined ? {} : { heatInputKJPerMm }),
-    ...(coolingSeconds === undefined ? {} : { coolingSeconds }),
-    ...(zoneWidthMm === undefined ? {} : { zoneWidthMm }),
-  };
-  return { runs: [], open: [], ...(curve.distancesMm.length === 0 ? {} : { seam }) };
 }
 
 function bakeHeats(survey: Survey, bounds: HeatBounds): readonly PlannedHeat[] {

@@ -3,8 +3,11 @@ import { passesPeakCelsius, stitchesPeakCelsius } from '../heat/weld-passes.ts';
 import type { PassesPeak } from '../heat/weld-passes.ts';
 import { weldMetals } from '../heat/weld-metal.ts';
 import type { WeldMetalName } from '../heat/weld-metal.ts';
+import type { Neighbour } from './exposed-neighbour.ts';
 import { endAtNeighbour, freeEndOf } from './free-end.ts';
 import type { HeatSource, SeamBead } from './heat-sources.ts';
+import { seamBeyond } from './seam-beyond.ts';
+import type { SeamBeyond } from './seam-beyond.ts';
 import type { OperationSurvey } from './survey.ts';
 
 export type SeamSource = Extract<HeatSource, { readonly kind: 'arc' | 'brazing' }>;
@@ -29,12 +32,54 @@ export type SeamHeat =
 
 /**
  * The peak beside the seams of an operation, at any distance from the edge of the fused metal. What is not stated is taken at its
- * worst and told as `silence`: the heat input, and how far the sheet cools between several seams.
+ * worst and told as `silence`: the heat input, how far the sheet cools between several seams, and how thick a sheet the heat
+ * runs on into.
+ *
+ * @param neighbour the part that begins at that distance, or an item at it; absent where the sheet itself is asked about.
  */
 export function seamHeat(
+  one: OperationSurvey,
+  source: SeamSource,
+  distanceMm: number,
+  neighbour?: Neighbour,
+): SeamHeat {
+  if (neighbour === undefined || isOfJoint(neighbour, source)) return heatBeside(one, source, distanceMm);
+  const silent = new Set<string>();
+  const worst = heatBeside(one, source, distanceMm, (bead, metal) => {
+    const beyond = seamBeyond(neighbour, metal, bead.thinnestMm);
+    if (beyond?.silent !== undefined) silent.add(beyond.silent);
+    return beyond;
+  });
+  const [reason] = silent;
+  if (!worst.ok || reason === undefined) return worst;
+  const without = heatBeside(one, source, distanceMm);
+  if (!without.ok) return without;
+  // An end at the neighbour may have been taken already, and then nothing is open.
+  if (without.peakCelsius >= worst.peakCelsius) return worst;
+  const sureCelsius = without.silence === undefined ? without.peakCelsius : without.silence.sureCelsius;
+  return {
+    ...worst,
+    assumed: true,
+    silence: {
+      reason: worst.silence?.reason ?? reason,
+      ...(sureCelsius === undefined ? {} : { sureCelsius }),
+    },
+  };
+}
+
+/** The joint's own sheets are in its figures. */
+function isOfJoint({ part, carrier }: Neighbour, { joins }: SeamSource): boolean {
+  const id = (part ?? carrier)?.part.id;
+  return id !== undefined && joins.has(id);
+}
+
+type BeyondOf = (bead: SeamBead, metal: WeldMetalName) => SeamBeyond | undefined;
+
+function heatBeside(
   { operation, part }: OperationSurvey,
   { beads, assumption }: SeamSource,
   distanceMm: number,
+  beyondOf: BeyondOf = () => undefined,
 ): SeamHeat {
   const metals = seamMetals(part.material.class);
   if (metals.length === 0)
@@ -42,11 +87,14 @@ export function seamHeat(
   const end = freeEndOf(operation);
   const freeEndMm = end === 'runs on' ? undefined : (end ?? distanceMm);
   const several = beads.length > 1;
-  const peaks: { readonly peakCelsius: number; readonly bead: SeamBead }[] = [];
+  const peaks: BeadPeak[] = [];
   const told = new Set<string>();
   for (const bead of beads) {
     let worst: Extract<PassesPeak, { readonly ok: true }> | undefined;
     for (const metal of metals) {
+      const beyond = beyondOf(bead, metal);
+      // With the end at the neighbour there is nothing beyond it.
+      if (beyond !== undefined && end !== undefined) told.add(beyond.note);
       const peak = beadPeak(bead, several, {
         heatInputJPerMm: bead.joulePerMm2,
         // The formula knows only heat input by thickness; one millimetre stands for any sheet.
@@ -54,6 +102,7 @@ export function seamHeat(
         distanceMm,
         metal,
         ...(freeEndMm === undefined ? {} : { freeEndMm }),
+        ...(beyond === undefined ? {} : { thrownBack: beyond.thrownBack }),
       });
       if (!peak.ok) return { ok: false, reason: sentence(peak.reason) };
       if (worst === undefined || peak.peakCelsius > worst.peakCelsius) worst = peak;

@@ -51,7 +51,7 @@ export function clearByLimit(
     }
     case 'arc':
     case 'brazing':
-      return seamClear(one, source, neighbour.name, limit.holdAboveCelsius);
+      return seamClear(one, source, neighbour, limit.holdAboveCelsius);
     case 'resistance spot':
     case 'cutting or grinding':
       return { ok: false, reason: 'This heat is not computed.' };
@@ -125,23 +125,23 @@ const farthestSeamMm = 2000;
 function seamClear(
   one: OperationSurvey,
   source: Parameters<typeof seamHeat>[1],
-  name: string,
+  neighbour: Neighbour,
   celsius: number | undefined,
 ): ClearByLimit {
   if (celsius === undefined) {
     return { ok: false, noLimit: true, reason: 'The rule packs set no limit of temperature for it.' };
   }
-  const first = seamHeat(one, source, 0);
+  const first = seamHeat(one, source, 0, neighbour);
   if (!first.ok) return first;
   const reachMm = statedEndMm(one.operation) ?? farthestSeamMm;
   const isKept = (distanceMm: number): boolean => {
-    const heat = seamHeat(one, source, distanceMm);
+    const heat = seamHeat(one, source, distanceMm, neighbour);
     return heat.ok && heat.peakCelsius <= celsius;
   };
   return (
     nearestKept(isKept, reachMm) ?? {
       ok: false,
-      reason: `The limit of ${name} is kept nowhere within ${String(reachMm)} mm of the seam.`,
+      reason: `The limit of ${neighbour.name} is kept nowhere within ${String(reachMm)} mm of the seam.`,
     }
   );
 }

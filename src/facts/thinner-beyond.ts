@@ -5,11 +5,9 @@ import type { Neighbour } from './exposed-neighbour.ts';
 import type { NeighbourStrip } from './neighbour-strip.ts';
 import { metalOf } from './neighbour-strip.ts';
 import { quantityOf } from './quantity-of.ts';
+import { thinnestSheetMm } from './seam-beyond.ts';
 
 type Strip = Extract<NeighbourStrip, { readonly ok: true }>;
-
-/** The thinnest sheet that bodies are made of, mm [common practice]: taken where nobody states it, as less heat runs off. */
-const thinnestMm = 0.5;
 
 /** The least overlap that the engine computes, mm: next to none, so that the heat goes over into the neighbour alone. */
 const overlapMm = 5;
@@ -23,17 +21,20 @@ const overlapMm = 5;
  * known or is already taken at the neighbour, and where no sheet of its own is computed.
  */
 export function thinnerBeyond(
-  { part, path, name }: Neighbour,
+  { part: itself, carrier, path, name: ownName }: Neighbour,
   { strip, sink, sharesHeat }: Strip,
   distanceMm: number,
 ): { readonly lap: HeldLap; readonly notes: readonly string[] } | undefined {
   const { thicknessMm: heatedMm, metal: heatedMetal, freeEndMm, sourceCelsius, holdSeconds, times } = strip;
+  // An item is as hot as the part that it sits at.
+  const part = itself ?? carrier;
+  const name = itself === undefined ? (carrier?.name ?? ownName) : ownName;
   if (path !== 'joined' || part === undefined || freeEndMm !== undefined) return undefined;
   if (sink !== undefined || sharesHeat === true) return undefined;
   const metal = metalBeyond(part.material.class, heatedMetal);
   if (metal === undefined) return undefined;
   const statedMm = quantityOf(part.part.thickness, 'length');
-  const thicknessMm = statedMm ?? Math.min(thinnestMm, heatedMm);
+  const thicknessMm = statedMm ?? Math.min(thinnestSheetMm, heatedMm);
   if (carries(metal, thicknessMm) >= carries(heatedMetal, heatedMm)) return undefined;
   const what =
     statedMm === undefined

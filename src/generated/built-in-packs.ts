@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:8c792520d6411ee0bf5c1b39d9f84fa495c03fb6365c11596fe31f578a3473b0":{"pack":"general","version":"1.0.0"},"sha256:0d95a21c3133c8b08bf1e7684236ba5e91b01fbae15f5dee233fa7524bc49f75":{"pack":"general","version":"1.1.0"},"sha256:c687e548c537124fada0bd7e2c635b3f7bb7f63cbc8b0567c29e6ca31fedd5c6":{"pack":"general","version":"2.0.0"},"sha256:6f88890c07f2e7f6ffcddedc8f295bb93f0ef1467834f622d7f85e22fdc77574":{"pack":"general","version":"3.0.0"}};
+  {"sha256:c9c46f3c50f273b341a1580abd4d4c13eb54cbb338e713788a4f6d57a0eb4503":{"pack":"general","version":"1.0.0"},"sha256:e63edb89fa612d5ce7a95e9a826aede46a0bcf049489d33315136d40db1f09a8":{"pack":"general","version":"1.1.0"},"sha256:c1dbb80593490158bf12d220709e15e2b38e861ef4e40d581e80d652dc292e88":{"pack":"general","version":"2.0.0"},"sha256:b17d5cacf3ec026fc44a74d54b57e3511d1118637105740f4703ec051b47fc49":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '4e1dc3965954df3df7ccfef92dee313c0009be48f80f9eb5acee8955ecd868cb');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '0f94c175d27cb6a916eb60473d54ffec542a59fa091f1eaa6ebd187cdf955c75');
   return packs;
 }
 

@@ -226,6 +226,8 @@ export interface FactNames {
     | 'operation.peak'
     | 'operation.temperature'
     | 'operation.hold'
+    | 'operation.shape'
+    | 'operation.radius'
     | 'operation.limit_stated'
     | 'operation.limit_kept'
     | 'operation.times'
@@ -263,6 +265,7 @@ export interface FactNames {
   readonly 'exposure':
     | 'exposure.victim'
     | 'exposure.name'
+    | 'exposure.called'
     | 'exposure.listed'
     | 'exposure.stays'
     | 'exposure.treatment'
@@ -279,9 +282,7 @@ export interface FactNames {
     | 'exposure.time_above_limit'
     | 'exposure.over_time'
     | 'exposure.tensile_left'
-    | 'exposure.loss'
     | 'exposure.strength_open'
-    | 'exposure.margin'
     | 'exposure.stay_clear'
     | 'exposure.sink'
     | 'exposure.needs_sink'
@@ -771,6 +772,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone: as stated, with the packs’ allowance for the instrument; an unmeasured torch, and a source of which no temperature is stated, count as the worst that is plausible of them.' },
   'operation.temperature': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the plan states.' },
   'operation.hold': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Longest time at temperature of one heating, of all heats of the part at this place.' },
+  'operation.shape': { kind: 'operation', type: 'word', words: ['strip', 'disc'], alwaysKnown: true, description: 'How the heat leaves the heated spot, as it is computed: a disc only where its radius is stated for every heat of the place. Beside a neighbour with a heat sink on the way a strip is computed all the same.' },
+  'operation.radius': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Radius of the heated disc; of several heats of a place the largest.' },
   'operation.limit_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan states the temperature limit of a page of the maker that covers this vehicle.' },
   'operation.limit_kept': { kind: 'operation', type: 'yes-no', description: 'Whether temperature, time and number of heatings stay within the limit that the plan says the page sets.' },
   'operation.times': { kind: 'operation', type: 'count', description: 'Number of heatings of the part at this place.' },
@@ -806,6 +809,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'citation.place_stated': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether page, section or step is stated, or the document is a single sheet.' },
   'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'aluminium 7xxx', 'aluminium casting', 'aluminium of unknown alloy', 'stainless steel', 'magnesium or composite', 'unknown material', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel that is called soft and read in no document of the maker counts as hardened on a structural part.' },
   'exposure.name': { kind: 'exposure', type: 'text', alwaysKnown: true, description: 'What the shop calls it.' },
+  'exposure.called': { kind: 'exposure', type: 'text', description: 'Its name with what it is in brackets, where the name does not say that already.' },
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
@@ -819,12 +823,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.stop_limit': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Temperature above which the work must not be done, by the pack.' },
   'exposure.over_limit': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Peak minus limit.' },
   'exposure.over_stop_limit': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Peak minus stop limit.' },
-  'exposure.time_above_limit': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'Time above the limit.' },
+  'exposure.time_above_limit': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'Time above the limit in all heats and seams that reach the neighbour, at most: of several heatings the time after all in one as often as there are heatings, of a seam 300 s for each pass.' },
   'exposure.over_time': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'Time at the time-limit’s temperature minus the time allowed.' },
   'exposure.tensile_left': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Least tensile strength left after the history, of before: by the tempering curve with its scatter for press-hardened and martensitic steel, by published bounds for multi-phase steel.' },
-  'exposure.loss': { kind: 'exposure', type: 'number', unit: '%', dimension: 'percent', description: 'Greatest loss of tensile strength that must be reckoned with: what is left taken from 100 %.' },
   'exposure.strength_open': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it is hardened or multi-phase steel of a kind that there is a model for, and the model says nothing for this heat or this strength.' },
-  'exposure.margin': { kind: 'exposure', type: 'number', unit: 'K', dimension: 'temperature difference', description: 'Limit minus peak.' },
   'exposure.stay_clear': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance from the edge of the heat along the metal from which on the limits of temperature and time are kept, in whole millimetres upwards.' },
   'exposure.sink': { kind: 'exposure', type: 'text', description: 'What takes heat out of the metal on the way and was counted, with its place.' },
   'exposure.needs_sink': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the neighbour keeps its limits only by the heat sink that is counted.' },

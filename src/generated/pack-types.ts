@@ -97,6 +97,8 @@ export interface Rule {
   readonly place?: string;
   /** The rule finds when every line is true. When none is false and one is unknown, a stop or hold gives a hold for what is unknown. */
   readonly when: Lines;
+  /** Facts whose numbers stand with the finding, where they are known, beside those that `when`, `message` and `instead` name. */
+  readonly shows?: readonly string[];
   /** An exception: when every line of it is true, nothing is found. An unknown never lifts. A list of exceptions: one is enough. */
   readonly unless?: readonly Lines[] | Lines;
   /** What is wrong, in one sentence. {fact.name} is filled in; a stretch in [ ] is left out when a fact in it is unknown. */

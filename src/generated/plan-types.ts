@@ -1120,6 +1120,10 @@ export interface Operation {
   readonly measured_by?: MeasuredBy;
   /** Edge of the heated zone to the free end of the sheet or flange, on the side of the neighbours; `runs on` where the sheet goes on past all of them. Without it the sheet is taken to end at each neighbour, which is the hottest that it can be. */
   readonly free_end?: FreeEnd;
+  /** How the heat leaves the heated spot: one way along a strip, as in a rail or a flange (taken where nothing is stated: it errs high), or all round from a disc in the middle of a panel, with its `radius`. */
+  readonly shape?: 'strip' | 'disc';
+  /** Radius of a heated disc, 3 to 150 mm: of all that was at the temperature, not of the flame. Without it a disc is computed as a strip. */
+  readonly radius?: Length;
   /** Whether both faces of the heated sheet lose heat to air, or one lies on foam, a sound pad, a covering or another hot sheet. Not stated, both are taken, unless the part holds foam or a sound pad. */
   readonly cooled_faces?: 'both' | 'one';
   /** Temperature below which the sheet was let cool before this heat, or before these seams. Without it heats and seams beside one neighbour follow each other without a pause. */

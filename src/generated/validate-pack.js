@@ -687,7 +687,7 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
   return validate77.errors = vErrors, errors === 0;
 }
 validate77.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, windows: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/window" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, tolerances: { type: "array", minItems: 1, maxItems: 10, items: { $ref: "#/$defs/tolerance" } }, triggers: { type: "array", minItems: 1, maxItems: 300, items: { $ref: "#/$defs/trigger" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
+var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, windows: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/window" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, tolerances: { type: "array", minItems: 1, maxItems: 10, items: { $ref: "#/$defs/tolerance" } }, triggers: { type: "array", minItems: 1, maxItems: 300, items: { $ref: "#/$defs/trigger" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, shows: { type: "array", minItems: 1, maxItems: 20, uniqueItems: !0, items: { type: "string", minLength: 1, maxLength: 100 } }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
 function validate88(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate88.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "entry" || data === "identity" || data === "citation" || data === "provision" || data === "damage" || data === "material" || data === "section" || data === "butt-weld" || data === "heat" || data === "straighten" || data === "joint" || data === "weld-setup" || data === "adhesive" || data === "aluminium" || data === "mixed-metal" || data === "make-safe" || data === "high-voltage" || data === "restraints" || data === "measure" || data === "alignment" || data === "corrosion" || data === "bake" || data === "calibration" || data === "scan" || data === "record" || data === "sign-off" || data === "deviation")) {
@@ -1219,180 +1219,229 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
       }
     }
-    if (data.when !== void 0 && (validate93(data.when, { instancePath: instancePath + "/when", parentData: data, parentDataProperty: "when", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data.unless !== void 0) {
-      let data10 = data.unless;
-      if (!data10 || typeof data10 != "object") {
-        let err21 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/type", keyword: "type", params: { type: schema33.properties.unless.type } };
-        vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+    if (data.when !== void 0 && (validate93(data.when, { instancePath: instancePath + "/when", parentData: data, parentDataProperty: "when", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length)), data.shows !== void 0) {
+      let data10 = data.shows;
+      if (Array.isArray(data10)) {
+        if (data10.length > 20) {
+          let err21 = { instancePath: instancePath + "/shows", schemaPath: "#/properties/shows/maxItems", keyword: "maxItems", params: { limit: 20 } };
+          vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+        }
+        if (data10.length < 1) {
+          let err22 = { instancePath: instancePath + "/shows", schemaPath: "#/properties/shows/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+        }
+        let len0 = data10.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data11 = data10[i0];
+          if (typeof data11 == "string") {
+            if (func2(data11) > 100) {
+              let err23 = { instancePath: instancePath + "/shows/" + i0, schemaPath: "#/properties/shows/items/maxLength", keyword: "maxLength", params: { limit: 100 } };
+              vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+            }
+            if (func2(data11) < 1) {
+              let err24 = { instancePath: instancePath + "/shows/" + i0, schemaPath: "#/properties/shows/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+            }
+          } else {
+            let err25 = { instancePath: instancePath + "/shows/" + i0, schemaPath: "#/properties/shows/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+          }
+        }
+        let i1 = data10.length, j0;
+        if (i1 > 1) {
+          let indices0 = {};
+          for (; i1--; ) {
+            let item0 = data10[i1];
+            if (typeof item0 == "string") {
+              if (typeof indices0[item0] == "number") {
+                j0 = indices0[item0];
+                let err26 = { instancePath: instancePath + "/shows", schemaPath: "#/properties/shows/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 } };
+                vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+                break;
+              }
+              indices0[item0] = i1;
+            }
+          }
+        }
+      } else {
+        let err27 = { instancePath: instancePath + "/shows", schemaPath: "#/properties/shows/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
-      let _errs16 = errors, valid1 = !0, _errs17 = errors;
-      if (!Array.isArray(data10)) {
-        let err22 = {};
-        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+    }
+    if (data.unless !== void 0) {
+      let data12 = data.unless;
+      if (!data12 || typeof data12 != "object") {
+        let err28 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/type", keyword: "type", params: { type: schema33.properties.unless.type } };
+        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
-      var _valid0 = _errs17 === errors;
-      errors = _errs16, vErrors !== null && (_errs16 ? vErrors.length = _errs16 : vErrors = null);
+      let _errs20 = errors, valid4 = !0, _errs21 = errors;
+      if (!Array.isArray(data12)) {
+        let err29 = {};
+        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+      }
+      var _valid0 = _errs21 === errors;
+      errors = _errs20, vErrors !== null && (_errs20 ? vErrors.length = _errs20 : vErrors = null);
       let ifClause0;
       if (_valid0) {
-        let _errs19 = errors;
-        if (Array.isArray(data10)) {
-          if (data10.length > 20) {
-            let err23 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/maxItems", keyword: "maxItems", params: { limit: 20 } };
-            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        let _errs23 = errors;
+        if (Array.isArray(data12)) {
+          if (data12.length > 20) {
+            let err30 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/maxItems", keyword: "maxItems", params: { limit: 20 } };
+            vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
           }
-          if (data10.length < 1) {
-            let err24 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/minItems", keyword: "minItems", params: { limit: 1 } };
-            vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+          if (data12.length < 1) {
+            let err31 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/minItems", keyword: "minItems", params: { limit: 1 } };
+            vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
-          let len0 = data10.length;
-          for (let i0 = 0; i0 < len0; i0++)
-            validate93(data10[i0], { instancePath: instancePath + "/unless/" + i0, parentData: data10, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length);
+          let len1 = data12.length;
+          for (let i2 = 0; i2 < len1; i2++)
+            validate93(data12[i2], { instancePath: instancePath + "/unless/" + i2, parentData: data12, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length);
         } else {
-          let err25 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/type", keyword: "type", params: { type: "array" } };
-          vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+          let err32 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/then/type", keyword: "type", params: { type: "array" } };
+          vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
         }
-        var _valid0 = _errs19 === errors;
-        valid1 = _valid0, ifClause0 = "then";
+        var _valid0 = _errs23 === errors;
+        valid4 = _valid0, ifClause0 = "then";
       } else {
-        let _errs22 = errors;
-        validate93(data10, { instancePath: instancePath + "/unless", parentData: data, parentDataProperty: "unless", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length);
-        var _valid0 = _errs22 === errors;
-        valid1 = _valid0, ifClause0 = "else";
+        let _errs26 = errors;
+        validate93(data12, { instancePath: instancePath + "/unless", parentData: data, parentDataProperty: "unless", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length);
+        var _valid0 = _errs26 === errors;
+        valid4 = _valid0, ifClause0 = "else";
       }
-      if (!valid1) {
-        let err26 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/if", keyword: "if", params: { failingKeyword: ifClause0 } };
-        vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+      if (!valid4) {
+        let err33 = { instancePath: instancePath + "/unless", schemaPath: "#/properties/unless/if", keyword: "if", params: { failingKeyword: ifClause0 } };
+        vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
     if (data.message !== void 0) {
-      let data12 = data.message;
-      if (typeof data12 == "string") {
-        if (func2(data12) > 600) {
-          let err27 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/maxLength", keyword: "maxLength", params: { limit: 600 } };
-          vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+      let data14 = data.message;
+      if (typeof data14 == "string") {
+        if (func2(data14) > 600) {
+          let err34 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/maxLength", keyword: "maxLength", params: { limit: 600 } };
+          vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
         }
-        if (func2(data12) < 1) {
-          let err28 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+        if (func2(data14) < 1) {
+          let err35 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
         }
       } else {
-        let err29 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+        let err36 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
     if (data.instead !== void 0) {
-      let data13 = data.instead;
-      if (typeof data13 == "string") {
-        if (func2(data13) > 600) {
-          let err30 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/maxLength", keyword: "maxLength", params: { limit: 600 } };
-          vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+      let data15 = data.instead;
+      if (typeof data15 == "string") {
+        if (func2(data15) > 600) {
+          let err37 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/maxLength", keyword: "maxLength", params: { limit: 600 } };
+          vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
         }
-        if (func2(data13) < 1) {
-          let err31 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+        if (func2(data15) < 1) {
+          let err38 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
         }
       } else {
-        let err32 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+        let err39 = { instancePath: instancePath + "/instead", schemaPath: "#/properties/instead/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
       }
     }
     if (data.why !== void 0) {
-      let data14 = data.why;
-      if (typeof data14 == "string") {
-        if (func2(data14) > 1e3) {
-          let err33 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
-          vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+      let data16 = data.why;
+      if (typeof data16 == "string") {
+        if (func2(data16) > 1e3) {
+          let err40 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
         }
-        if (func2(data14) < 1) {
-          let err34 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+        if (func2(data16) < 1) {
+          let err41 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
         }
       } else {
-        let err35 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+        let err42 = { instancePath: instancePath + "/why", schemaPath: "#/properties/why/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
       }
     }
     if (data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.cases !== void 0) {
-      let data16 = data.cases;
-      if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
-        if (data16.finds === void 0) {
-          let err36 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/required", keyword: "required", params: { missingProperty: "finds" } };
-          vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+      let data18 = data.cases;
+      if (data18 && typeof data18 == "object" && !Array.isArray(data18)) {
+        if (data18.finds === void 0) {
+          let err43 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/required", keyword: "required", params: { missingProperty: "finds" } };
+          vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
         }
-        if (data16.passes === void 0) {
-          let err37 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/required", keyword: "required", params: { missingProperty: "passes" } };
-          vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+        if (data18.passes === void 0) {
+          let err44 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/required", keyword: "required", params: { missingProperty: "passes" } };
+          vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
         }
-        for (let key1 in data16)
+        for (let key1 in data18)
           if (!(key1 === "finds" || key1 === "passes" || key1 === "asks")) {
-            let err38 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
-            vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+            let err45 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
+            vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
           }
-        if (data16.finds !== void 0) {
-          let data17 = data16.finds;
-          if (Array.isArray(data17)) {
-            if (data17.length > 50) {
-              let err39 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
-            }
-            if (data17.length < 1) {
-              let err40 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/minItems", keyword: "minItems", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
-            }
-            let len1 = data17.length;
-            for (let i1 = 0; i1 < len1; i1++)
-              validate110(data17[i1], { instancePath: instancePath + "/cases/finds/" + i1, parentData: data17, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
-          } else {
-            let err41 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
-          }
-        }
-        if (data16.passes !== void 0) {
-          let data19 = data16.passes;
+        if (data18.finds !== void 0) {
+          let data19 = data18.finds;
           if (Array.isArray(data19)) {
             if (data19.length > 50) {
-              let err42 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
-            }
-            if (data19.length < 1) {
-              let err43 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/minItems", keyword: "minItems", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
-            }
-            let len2 = data19.length;
-            for (let i2 = 0; i2 < len2; i2++)
-              validate110(data19[i2], { instancePath: instancePath + "/cases/passes/" + i2, parentData: data19, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
-          } else {
-            let err44 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
-          }
-        }
-        if (data16.asks !== void 0) {
-          let data21 = data16.asks;
-          if (Array.isArray(data21)) {
-            if (data21.length > 50) {
-              let err45 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
-            }
-            if (data21.length < 1) {
-              let err46 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/minItems", keyword: "minItems", params: { limit: 1 } };
+              let err46 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/maxItems", keyword: "maxItems", params: { limit: 50 } };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
-            let len3 = data21.length;
-            for (let i3 = 0; i3 < len3; i3++)
-              validate110(data21[i3], { instancePath: instancePath + "/cases/asks/" + i3, parentData: data21, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
+            if (data19.length < 1) {
+              let err47 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/minItems", keyword: "minItems", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+            }
+            let len2 = data19.length;
+            for (let i3 = 0; i3 < len2; i3++)
+              validate110(data19[i3], { instancePath: instancePath + "/cases/finds/" + i3, parentData: data19, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
           } else {
-            let err47 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+            let err48 = { instancePath: instancePath + "/cases/finds", schemaPath: "#/properties/cases/properties/finds/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+          }
+        }
+        if (data18.passes !== void 0) {
+          let data21 = data18.passes;
+          if (Array.isArray(data21)) {
+            if (data21.length > 50) {
+              let err49 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+            }
+            if (data21.length < 1) {
+              let err50 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/minItems", keyword: "minItems", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+            }
+            let len3 = data21.length;
+            for (let i4 = 0; i4 < len3; i4++)
+              validate110(data21[i4], { instancePath: instancePath + "/cases/passes/" + i4, parentData: data21, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
+          } else {
+            let err51 = { instancePath: instancePath + "/cases/passes", schemaPath: "#/properties/cases/properties/passes/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+          }
+        }
+        if (data18.asks !== void 0) {
+          let data23 = data18.asks;
+          if (Array.isArray(data23)) {
+            if (data23.length > 50) {
+              let err52 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+            }
+            if (data23.length < 1) {
+              let err53 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/minItems", keyword: "minItems", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+            }
+            let len4 = data23.length;
+            for (let i5 = 0; i5 < len4; i5++)
+              validate110(data23[i5], { instancePath: instancePath + "/cases/asks/" + i5, parentData: data23, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
+          } else {
+            let err54 = { instancePath: instancePath + "/cases/asks", schemaPath: "#/properties/cases/properties/asks/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
           }
         }
       } else {
-        let err48 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+        let err55 = { instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
       }
     }
   } else {
-    let err49 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+    let err56 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
   }
   return validate86.errors = vErrors, errors === 0;
 }

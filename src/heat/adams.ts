@@ -17,6 +17,8 @@ export interface AdamsPass {
 export interface AdamsCase extends AdamsPass {
   /** From the edge of the fused metal. */
   readonly distanceMm: number;
+  /** Share of the rise that a sheet which begins there and carries less heat throws back, 0 to 1; 1 is an end. Absent: 0. */
+  readonly thrownBack?: number;
 }
 
 export type AdamsPeak =
@@ -45,13 +47,21 @@ export type AdamsWidth =
  * number is a slip, and would come out as a cool neighbour.
  */
 export function adamsPeakCelsius(weld: AdamsCase): AdamsPeak {
-  const { distanceMm, freeEndMm, ambientCelsius = 20 } = weld;
-  const off = passOutside(weld) ?? firstOutside([['distance', distanceMm, 0, freeEndMm ?? farthestMm, 'mm']]);
+  const { distanceMm, freeEndMm, thrownBack = 0, ambientCelsius = 20 } = weld;
+  const off =
+    passOutside(weld) ??
+    firstOutside([
+      ['distance', distanceMm, 0, freeEndMm ?? farthestMm, 'mm'],
+      ['share thrown back', thrownBack, 0, 1, ''],
+    ]);
   if (off !== undefined) return { ok: false, reason: off };
   const { perMm, most } = terms(weld);
   const riseAt = (mm: number): number => 1 / (perMm * mm + 1 / most);
+  const direct = riseAt(distanceMm);
   const mirrored = freeEndMm === undefined ? 0 : riseAt(2 * freeEndMm - distanceMm);
-  return { ok: true, peakCelsius: ambientCelsius + Math.min(most, riseAt(distanceMm) + mirrored) };
+  // Whatever lies beyond takes heat away: a place cannot get hotter than if the sheet ended there.
+  const rise = Math.min(2 * direct, (1 + thrownBack) * (direct + mirrored));
+  return { ok: true, peakCelsius: ambientCelsius + Math.min(most, rise) };
 }
 
 /**

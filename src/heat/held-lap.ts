@@ -112,7 +112,7 @@ export function solveHeldLap(lap: HeldLap): LapAnswer {
   );
   const sheets = { lapMm, thicknessesMm: [heated.thicknessMm, other.thicknessMm], conductivity } as const;
   const { positionsM } = grid;
-  const told = { positionsM, sourceCelsius, ambientCelsius };
+  const told = { positionsM, sourceCelsius, ambientCelsius, heatings: times };
   const onOther = { ...told, fromMm: other.fromMm, endMm: otherEndMm };
   const onHeated = { ...told, endMm };
   if (contact) {

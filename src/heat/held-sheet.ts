@@ -65,7 +65,7 @@ export type SheetAnswer =
  * is so. Not in it: flame washing over the neighbour, hot gas in a cavity.
  *
  * Several heatings are computed as one hold of the whole time. No order of the same heatings gives a higher peak;
- * but heatings far apart, each cooling in between, can add up to a longer time above a temperature.
+ * but heatings far apart, each cooling in between, can add up to a longer time above a temperature: see `pointHistory`.
  *
  * Error of the computation, where the rise is above 5 K: against seven finite-element cases (five strips, two discs;
  * 1 mm, 0.1 s) peak rises are 1.3 % low to 0.3 % high; against itself with finer steps and cells (0.5 to 900 s, 0.4 to
@@ -110,7 +110,17 @@ export function solveHeldSheet(sheet: HeldSheet): SheetAnswer {
     ? conductUnderBar(task, barOf(copperBar))
     : { field: conductSheet(task), positionsM: task.grid.positionsM };
   const end = whole.freeEndMm === undefined ? {} : { endMm: whole.freeEndMm };
-  return { ok: true, history: historyAlong({ field, positionsM, sourceCelsius, ambientCelsius, ...end }) };
+  return {
+    ok: true,
+    history: historyAlong({
+      field,
+      positionsM,
+      sourceCelsius,
+      ambientCelsius,
+      heatings: whole.times,
+      ...end,
+    }),
+  };
 }
 
 /**

@@ -1,5 +1,5 @@
 import { pointHistory } from './point-history.ts';
-import type { TemperatureHistory } from './point-history.ts';
+import type { PointHistory, TemperatureHistory } from './point-history.ts';
 
 /** Highest temperature of a history, °C. */
 export function peakOf({ celsius }: TemperatureHistory): number {
@@ -8,10 +8,16 @@ export function peakOf({ celsius }: TemperatureHistory): number {
 
 /**
  * Time above a temperature within a history, s, straight lines between its times. Unlike `PointHistory.secondsAbove` it
- * takes a history that ends hot as complete: a hold that is cut off there.
+ * takes a history that ends hot as complete: a hold that is cut off there. Where a history tells that its time comes to more,
+ * as of several heatings, that counts.
  */
-export function secondsAboveIn({ seconds, celsius }: TemperatureHistory, limitCelsius: number): number {
+export function secondsAboveIn(
+  { seconds, celsius, secondsAbove }: TemperatureHistory & Partial<Pick<PointHistory, 'secondsAbove'>>,
+  limitCelsius: number,
+): number {
   const end = seconds[seconds.length - 1] ?? 0;
   const closed = { seconds: [...seconds, end], celsius: [...celsius, -273] };
-  return pointHistory(closed, limitCelsius).secondsAbove(limitCelsius);
+  const own = pointHistory(closed, limitCelsius).secondsAbove(limitCelsius);
+  const told = secondsAbove?.(limitCelsius) ?? own;
+  return Number.isFinite(told) ? Math.max(own, told) : own;
 }

@@ -11,7 +11,7 @@ export interface PointHistory extends TemperatureHistory {
   readonly peakCelsius: number;
   readonly peakAtSeconds: number;
   /**
-   * Total time above a temperature, s. Infinity when the place has not fallen below it by the end of the history
+   * Total time above a temperature, s; of several heatings at most, see `pointHistory`. Infinity when the place has not fallen below it by the end of the history
    * (a temperature within about 1 K of the surroundings) or when the temperature asked about is not a number.
    */
   secondsAbove(celsius: number): number;
@@ -22,8 +22,15 @@ export interface PointHistory extends TemperatureHistory {
  *
  * @param ceilingCelsius no place can later become warmer than this; it stands for the peak of a place that is still
  * warming when the history ends.
+ * @param heatings how many heatings the history stands for as one hold of their whole time. Let cool in between, the place can
+ * be warm for longer in all, but after each of them hardly for longer than after all in one: their number times as long is told. That
+ * errs high; an argument from energy (the one hold has all of it at once), not a proof.
  */
-export function pointHistory(history: TemperatureHistory, ceilingCelsius: number): PointHistory {
+export function pointHistory(
+  history: TemperatureHistory,
+  ceilingCelsius: number,
+  heatings = 1,
+): PointHistory {
   const { seconds, celsius } = history;
   const highest = celsius.reduce((best, value, n) => (value > cell(celsius, best) ? n : best), 0);
   const stillWarming = highest === celsius.length - 1;
@@ -32,7 +39,7 @@ export function pointHistory(history: TemperatureHistory, ceilingCelsius: number
     celsius,
     peakCelsius: stillWarming ? Math.max(cell(celsius, highest), ceilingCelsius) : cell(celsius, highest),
     peakAtSeconds: cell(seconds, highest),
-    secondsAbove: (limit) => secondsAbove(history, limit),
+    secondsAbove: (limit) => heatings * secondsAbove(history, limit),
   };
 }
 

@@ -21,6 +21,8 @@ export interface SolvedSheet {
   readonly endMm?: number;
   /** What the rise is multiplied by besides the margin; 1 when absent. */
   readonly riseFactor?: number;
+  /** How many heatings the field stands for as one hold; 1 when absent. */
+  readonly heatings?: number;
 }
 
 /** What is added to every computed rise, for what the steps in time and space cost; see `solveHeldSheet`. */
@@ -28,7 +30,7 @@ const margin = 1.015;
 
 /** Reads the history of any place off a solved sheet, with the margin and never above the source. */
 export function historyAlong(solved: SolvedSheet): SheetHistory {
-  const { field, positionsM, sourceCelsius, ambientCelsius, riseFactor = 1 } = solved;
+  const { field, positionsM, sourceCelsius, ambientCelsius, riseFactor = 1, heatings } = solved;
   const withMargin = (celsius: number): number =>
     Math.min(sourceCelsius, ambientCelsius + riseFactor * margin * (celsius - ambientCelsius));
   const ceilingCelsius = withMargin(Math.max(...(field.celsius.at(-1) ?? [Number.NaN])));
@@ -39,7 +41,7 @@ export function historyAlong(solved: SolvedSheet): SheetHistory {
       if (off !== undefined) return { ok: false, reason: off };
       // Past the modelled length its last place answers for all: it is nearer, so it errs high.
       const celsius = rowAt(field, positionsM, Math.min(distanceMm / 1000, lastM)).map(withMargin);
-      return { ok: true, point: pointHistory({ seconds: field.seconds, celsius }, ceilingCelsius) };
+      return { ok: true, point: pointHistory({ seconds: field.seconds, celsius }, ceilingCelsius, heatings) };
     },
   };
 }

@@ -44,7 +44,8 @@ export function temperedRange(history: TemperatureHistory, startHv?: number): Te
     };
   }
   const start = startHv ?? bakedHv;
-  const harder = secondsAboveIn(history, 250) < 10 ? 0.15 * start : 48;
+  const harder =
+    secondsAboveIn({ seconds: history.seconds, celsius: history.celsius }, 250) < 10 ? 0.15 * start : 48;
   return {
     state: 'tempered',
     leastHv: likelyHv - softerBy(parameterHours),

@@ -61,7 +61,7 @@ export interface StitchCase extends AdamsCase {
  * when no pause is stated.
  */
 export function stitchesPeakCelsius(weld: StitchCase): PassesPeak {
-  const { stitches, stitchMm, pauseSeconds, ambientCelsius = 20, metal, freeEndMm } = weld;
+  const { stitches, stitchMm, pauseSeconds, ambientCelsius = 20, metal, freeEndMm, thrownBack = 0 } = weld;
   const off = firstOutside([
     ['number of stitches', Number.isInteger(stitches) ? stitches : Number.NaN, 1, 500, ''],
     ['stitch length', stitchMm, 3, 1000, 'mm'],
@@ -78,8 +78,8 @@ export function stitchesPeakCelsius(weld: StitchCase): PassesPeak {
   for (let n = 1; n < stitches; n++) earlier += 1 / (n * (pauseSeconds ?? 0));
   earlier *=
     (weld.heatInputJPerMm * stitchMm * 1000) / (4 * Math.PI * worstConductivity[metal] * weld.thicknessMm);
-  // A free edge sends all of the earlier heat back once.
-  if (freeEndMm !== undefined) earlier *= 2;
+  // A free edge sends all of the earlier heat back once, a sheet that carries less a share of it.
+  earlier *= freeEndMm === undefined ? 1 + thrownBack : 2;
   const alone = shareOfEndless(stitchMm, weld.distanceMm) * (whole.peakCelsius - ambientCelsius);
   return {
     ok: true,

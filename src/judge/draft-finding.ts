@@ -35,7 +35,8 @@ export function draftFinding(
   const instead = segmentsOf(insteadOf(rule));
   const spoken = [...factsOf(message), ...factsOf(instead)];
   const texts = showFacts(shownFacts(spoken, rule, factOf, dictionary));
-  const facts = usedFacts([...rule.when.map((line) => line.fact), ...spoken], factOf, dictionary);
+  const beside = (rule.shows ?? []).filter((name) => factOf(name).known);
+  const facts = usedFacts([...rule.when.map((line) => line.fact), ...spoken, ...beside], factOf, dictionary);
   const place = rule.place === undefined ? undefined : factOf(rule.place).at;
   return {
     rule: rule.id,

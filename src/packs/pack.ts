@@ -69,6 +69,8 @@ export interface Rule {
   readonly instead: string;
   readonly why: string;
   readonly source: Source;
+  /** Facts whose numbers stand with the finding beside those that it asks or speaks of. */
+  readonly shows?: readonly string[];
   /** Left out where they were proved ahead: of the packs that are built in. */
   readonly cases?: Cases;
 }

@@ -65,6 +65,7 @@ export function readRule(
       );
     }
   });
+  (stated.shows ?? []).forEach((name, index) => fact(name, `${at}/shows/${String(index)}`, false));
   if (stated.place !== undefined) fact(stated.place, `${at}/place`, false);
   for (const key of ['message', 'instead'] as const) {
     const template = readTemplate(stated[key]);
@@ -105,6 +106,7 @@ export function readRule(
     instead: stated.instead,
     why: stated.why,
     source: stated.source,
+    ...(stated.shows === undefined ? {} : { shows: stated.shows }),
     cases: read,
   };
 }

@@ -1,7 +1,8 @@
 import type { HeatExposure } from '../facts/heat-exposure.ts';
 import type { HeatAnswer } from '../facts/heat-question.ts';
 import type { Sought } from '../heat/stay-clear.ts';
-import type { HeatedNeighbour, SeamRun } from '../facts/plan-heat.ts';
+import type { SeamRun } from '../facts/heat-runs.ts';
+import type { HeatedNeighbour } from '../facts/plan-heat.ts';
 import type { HeatAnswerReport, HeatPlanReport, PlacedHeat } from './heat-report.ts';
 import { howSure } from './heat-report.ts';
 import type { UsedPack } from './plan-report.ts';

@@ -1,3 +1,4 @@
+import { calledWith } from '../facts/called-with.ts';
 import { isOpen } from '../facts/exposure-verdict.ts';
 import type { HeatedNeighbour } from '../facts/plan-heat.ts';
 import { formatQuantity } from '../quantity/format-quantity.ts';
@@ -100,7 +101,7 @@ function neighbourLines(one: HeatedNeighbour, columns: number, paint: Paint): re
       : `Stay ${formatQuantity(clear.distanceMm, 'mm')} clear (rule ${clear.rule}).`
     : `No stay-clear distance: ${clear.reason}`;
   const label = isOpen(verdict) ? verdict.toUpperCase() : verdict;
-  const who = victim === undefined || victim === name ? name : `${name} (${victim})`;
+  const who = victim === undefined ? name : calledWith(name, victim);
   const sentences = [
     `${label}: ${[who, ...numbers].join(' ')}${limits.length === 0 ? '' : `; ${limits.join(', ')}`}.`,
     verdict === 'not in reach' ? '' : away,

@@ -92,6 +92,8 @@ parts:
         times: 1
         measured_by: { means: contact probe, place: middle of the zone, calibration_due: 2027-01-01 }
         cooling: still air
+        shape: disc
+        radius: 20 mm
         near: [{ part: ring, distance: 40 mm, path: joined, treatment: stays, cite: { reference: own, at: p. 6 }, sink: { kind: wet cloth, distance: 10 mm, width: 20 mm, length: 300 mm, water: 200 g, across: true, done: 2026-10-08 }, watched_by: { means: contact probe }, reading: 90 °C }, { item: fuel line, distance: 400 mm, path: through air, treatment: removed }]
         limit: { temperature: 650 °C, time: 90 s, times: 2, cite: { reference: own } }
         clear_within: 300 mm

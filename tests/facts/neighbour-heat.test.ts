@@ -151,7 +151,7 @@ describe('a seam', () => {
         free_end: runs on
         joints: [{ method: arc seam, to: s, sheets: [h, s], settings: { ${settings} } }]
         near: [{ part: n, distance: ${distance}, path: joined }${more}]
-  - { id: n, grade: 22MnB5 }
+  - { id: n, grade: 22MnB5, thickness: 1.4 mm }
   - { id: s, grade: HC340LA, thickness: 1.0 mm }`);
 
   test('the further the cooler, the more heat input the hotter', () => {
@@ -187,7 +187,7 @@ describe('a seam', () => {
     const beside = (own: string, partner: string): ReturnType<typeof factsOf> =>
       factsOf(`parts:
   - { id: h, grade: HC340LA, thickness: ${own}, operations: [{ do: weld, free_end: runs on, joints: [{ method: arc seam, to: s, settings: { heat_input: 0.16 kJ/mm } }], near: [{ part: n, distance: 30 mm, path: joined }] }] }
-  - { id: n, grade: 22MnB5 }
+  - { id: n, grade: 22MnB5, thickness: 2.2 mm }
   - { id: s, grade: HC340LA${partner} }`);
     const peak = (own: string, partner: string): number =>
       Number(beside(own, `, thickness: ${partner}`).value('exposure.peak'));

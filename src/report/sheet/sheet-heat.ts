@@ -1,3 +1,4 @@
+import { calledWith } from '../../facts/called-with.ts';
 import { isOpen } from '../../facts/exposure-verdict.ts';
 import type { HeatedNeighbour, PlannedHeat } from '../../facts/plan-heat.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
@@ -39,10 +40,12 @@ function neighbourTable(neighbours: readonly HeatedNeighbour[], title: string): 
     `What lies beside it: ${title}`,
     ['Neighbour', 'Answer', 'Distance', 'Reaches', 'Limit', 'Strength left', 'Stay clear by'],
     neighbours.map((one) => [
-      one.victim === undefined || one.victim === one.name ? one.name : `${one.name} (${one.victim})`,
+      one.victim === undefined ? one.name : calledWith(one.name, one.victim),
       answerOf(one),
       quantity(one.distanceMm, 'mm'),
-      quantity(one.peakCelsius, '°C'),
+      one.howSure === undefined
+        ? quantity(one.peakCelsius, '°C')
+        : `${quantity(one.peakCelsius, '°C')}, ${one.howSure}`,
       quantity(one.limitCelsius ?? one.stopLimitCelsius, '°C'),
       quantity(one.tensileLeft, '%'),
       clearWords(one),
