@@ -3,7 +3,7 @@ import { deriveFacts } from '../src/facts/derive-facts.ts';
 import type { Fact } from '../src/facts/fact.ts';
 import { lookUp } from '../src/facts/sheet.ts';
 import type { FactSheet, SheetKind } from '../src/facts/sheet.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/heat/strip-solver.ts';
 import { resolvePacks } from '../src/packs/resolve-packs.ts';
 import { checkPlan } from '../src/plan/check-plan.ts';
 import { readYaml } from '../src/plan/read-yaml.ts';

@@ -3,7 +3,7 @@ import { dictionary } from '../src/cli/dictionary.ts';
 import { openPlan } from '../src/cli/judge-source.ts';
 import { runHead } from '../src/cli/run-head.ts';
 import { sheetReport } from '../src/cli/sheet.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/heat/strip-solver.ts';
 import { loadPackFolder } from '../src/packs/load-pack.ts';
 import type { Pack } from '../src/packs/pack.ts';
 import { readDate } from '../src/quantity/iso-date.ts';

@@ -1,6 +1,6 @@
 import { builtInPacks } from '../generated/built-in-packs.ts';
 import type { PlanStage } from '../facts/context.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../facts/heat/strip-solver.ts';
 import type { Pack } from '../packs/pack.ts';
 import { resolvePacks } from '../packs/resolve-packs.ts';
 import type { Shard } from '../report/plan-report.ts';

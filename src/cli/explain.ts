@@ -1,14 +1,14 @@
 import { builtInPacks } from '../generated/built-in-packs.ts';
 import type { PlanStage } from '../facts/context.ts';
 import { deriveFacts } from '../facts/derive-facts.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../facts/heat/strip-solver.ts';
 import { explainSheets } from '../judge/explain-sheets.ts';
 import { judgePlan } from '../judge/judge-plan.ts';
 import { readPlanFile } from '../plan/read-file.ts';
 import { placeOf } from '../plan/source-text.ts';
 import { locate } from '../plan/locate.ts';
 import { formatDay } from '../quantity/format-day.ts';
-import { explainJson, explainText } from '../report/explain-text.ts';
+import { explainJson, explainText } from '../report/rules/explain-text.ts';
 import { complain } from './complain.ts';
 import { dictionary } from './dictionary.ts';
 import { exitStatus } from './exit-status.ts';

@@ -5,10 +5,10 @@ import { mendedText } from '../report/mended-text.ts';
 import { visibleText } from '../report/visible-text.ts';
 import { askAtTerminal } from './ask.ts';
 import { complain } from './complain.ts';
-import { readEditable } from './editable-plan.ts';
+import { readEditable } from './sign/editable-plan.ts';
 import { findPlans } from './find-plans.ts';
 import { isPlan } from './judge-source.ts';
-import { replaceFile } from './replace-file.ts';
+import { replaceFile } from './sign/replace-file.ts';
 import { writeOut } from './write-out.ts';
 
 export interface FixOptions {

@@ -1,17 +1,17 @@
 import type { Command } from 'commander';
 import { addCheckCommand } from './check-command.ts';
-import { addDraftCommand } from './draft-command.ts';
+import { addDraftCommand } from './draft/draft-command.ts';
 import { emptyProgram } from './empty-program.ts';
-import { addHeatCommand } from './heat-command.ts';
-import { addMarkCommand } from './mark-command.ts';
-import { addMergeCommand } from './merge-command.ts';
-import { addPacksCommand } from './packs-command.ts';
-import { addRecheckCommand } from './recheck-command.ts';
+import { addHeatCommand } from './heat/heat-command.ts';
+import { addMarkCommand } from './mark/mark-command.ts';
+import { addMergeCommand } from './merge/merge-command.ts';
+import { addPacksCommand } from './packs/packs-command.ts';
+import { addRecheckCommand } from './recheck/recheck-command.ts';
 import { addSheetCommand } from './sheet-command.ts';
-import { addRulesCommand } from './rules-command.ts';
-import { addShellCommands } from './shell-commands.ts';
-import { addSignCommand } from './sign-command.ts';
-import { addSteelCommand } from './steel-command.ts';
+import { addRulesCommand } from './packs/rules-command.ts';
+import { addShellCommands } from './shell/shell-commands.ts';
+import { addSignCommand } from './sign/sign-command.ts';
+import { addSteelCommand } from './steel/steel-command.ts';
 import { today } from './today.ts';
 
 /** The command line: words and options only; what they do is in the file of each command. */

@@ -1,15 +1,15 @@
-import { azureForm } from '../report/azure-form.ts';
-import { csvForm } from '../report/csv-form.ts';
-import { githubForm } from '../report/github-form.ts';
-import { gitlabForm } from '../report/gitlab-form.ts';
-import { jsonForm } from '../report/json-form.ts';
-import { junitForm } from '../report/junit-form.ts';
-import { markdownForm } from '../report/markdown-form.ts';
-import { ndjsonForm } from '../report/ndjson-form.ts';
+import { azureForm } from '../report/forms/azure-form.ts';
+import { csvForm } from '../report/forms/csv-form.ts';
+import { githubForm } from '../report/forms/github-form.ts';
+import { gitlabForm } from '../report/forms/gitlab-form.ts';
+import { jsonForm } from '../report/forms/json-form.ts';
+import { junitForm } from '../report/forms/junit-form.ts';
+import { markdownForm } from '../report/forms/markdown-form.ts';
+import { ndjsonForm } from '../report/forms/ndjson-form.ts';
 import type { ReportForm } from '../report/plan-report.ts';
-import { sarifForm } from '../report/sarif-form.ts';
-import { textForm } from '../report/text-form.ts';
-import type { TextOptions } from '../report/text-form.ts';
+import { sarifForm } from '../report/forms/sarif-form.ts';
+import { textForm } from '../report/forms/text-form.ts';
+import type { TextOptions } from '../report/forms/text-form.ts';
 
 /** The forms of the report of plans, by the words of `--format` and `--output`; none is made before it is asked for. */
 const makers = {

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import type { PlanReport, ReportForm, RunHead, RunTail } from '../report/plan-report.ts';
-import type { TextOptions } from '../report/text-form.ts';
+import type { TextOptions } from '../report/forms/text-form.ts';
 import { openOutputFile, reasonOf } from './output-file.ts';
 import { overwrittenInput, overwrittenSentence } from './overwritten-input.ts';
 import { reportForm } from './report-forms.ts';

@@ -1,5 +1,5 @@
 import type { MakerEntry, MakerStatements } from '../facts/context.ts';
-import { whereItSays } from '../facts/maker-applies.ts';
+import { whereItSays } from '../facts/papers/maker-applies.ts';
 import { yamlText } from '../plan/yaml-text.ts';
 import { draftParts } from './draft-parts.ts';
 import type { DraftPart } from './draft-parts.ts';

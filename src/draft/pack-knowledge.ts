@@ -1,5 +1,5 @@
-import { entriesForModel, isForSide, isForVehicle } from '../facts/maker-applies.ts';
-import { nameOperation } from '../facts/maker-statements.ts';
+import { entriesForModel, isForSide, isForVehicle } from '../facts/papers/maker-applies.ts';
+import { nameOperation } from '../facts/papers/maker-statements.ts';
 import type { MakerEntry, MakerPart, MakerStatement, MakerStatements } from '../facts/context.ts';
 import type { Part, Plan } from '../generated/plan-types.ts';
 

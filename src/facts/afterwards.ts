@@ -3,13 +3,13 @@ import type { Person, PlanDeviationsItem } from '../generated/plan-types.ts';
 import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
-import { lastDatedStep } from './last-dated-step.ts';
+import { lastDatedStep } from './step/last-dated-step.ts';
 import { dayOf } from './quantity-of.ts';
-import { saysNone } from './step-draft.ts';
+import { saysNone } from './step/step-draft.ts';
 import { ruleNoteFact } from './rule-note.ts';
-import { samePerson } from './same-person.ts';
+import { samePerson } from './papers/same-person.ts';
 import type { FactSheet } from './sheet.ts';
-import { signedDigestFacts } from './signed-digests.ts';
+import { signedDigestFacts } from './papers/signed-digests.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 /** What was found so far, without its words: all that deviations and the sign-off depend on. */

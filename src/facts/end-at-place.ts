@@ -2,7 +2,7 @@ import type { HeatCurve } from '../heat/heat-curve.ts';
 import { heatCurve } from '../heat/heat-curve.ts';
 import type { SheetHistory } from '../heat/sheet-answer.ts';
 import type { HeatSolver, HeldHeat } from '../heat/stay-clear.ts';
-import { endAt } from './neighbour-strip.ts';
+import { endAt } from './heat/neighbour-strip.ts';
 
 /**
  * What each place goes through when the sheet ends there: the answer where nobody says where it ends. One solve a place, so it is asked

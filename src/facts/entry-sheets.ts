@@ -3,7 +3,7 @@ import { namedAgain } from './named-again.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
 import { pointerSteps, pointerTo } from '../plan/pointer.ts';
 import type { Plan } from '../generated/plan-types.ts';
-import { daysAhead } from './days-ahead.ts';
+import { daysAhead } from './step/days-ahead.ts';
 import { computed } from './make-fact.ts';
 import { listOf } from './quantity-of.ts';
 import type { FactSheet } from './sheet.ts';

@@ -3,10 +3,10 @@ import type { PartKind } from '../generated/plan-types.ts';
 import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr } from './make-fact.ts';
-import { coversVehicle } from './maker-evidence.ts';
-import { wasRepaired } from './part-history-facts.ts';
+import { coversVehicle } from './papers/maker-evidence.ts';
+import { wasRepaired } from './part/part-history-facts.ts';
 import { listOf, quantityOf } from './quantity-of.ts';
-import { saysNone } from './step-draft.ts';
+import { saysNone } from './step/step-draft.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 type ExtraFact = Extract<

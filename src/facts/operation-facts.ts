@@ -1,17 +1,17 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
-import { heatFacts } from './heat-facts.ts';
-import { heatSources } from './heat-sources.ts';
+import { heatFacts } from './heat/heat-facts.ts';
+import { heatSources } from './heat/heat-sources.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
-import { batteryFittedFacts } from './battery-fitted.ts';
+import { batteryFittedFacts } from './step/battery-fitted.ts';
 import { operationExtraFacts } from './operation-extra-facts.ts';
 import { operationNouns } from './operation-noun.ts';
-import { goesOnWithoutWelding } from './part-kinds.ts';
-import { provisionFacts } from './provision-facts.ts';
+import { goesOnWithoutWelding } from './part/part-kinds.ts';
+import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
-import { fittedUnitBeside } from './restraint-units.ts';
+import { fittedUnitBeside } from './step/restraint-units.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
-import { weldFacts } from './weld-facts.ts';
+import { weldFacts } from './joint/weld-facts.ts';
 import { anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
 

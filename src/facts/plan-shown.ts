@@ -2,15 +2,15 @@ import type { Person, Plan } from '../generated/plan-types.ts';
 import type { DerivationContext } from './context.ts';
 import type { Fact } from './fact.ts';
 import type { FactSheet, SheetKind } from './sheet.ts';
-import { stepDrafts } from './step-sheets.ts';
+import { stepDrafts } from './step/step-sheets.ts';
 import type { Survey } from './survey.ts';
 import { hazardsShown } from './hazards-shown.ts';
 import type { HazardShown } from './hazards-shown.ts';
-import { layerOrder } from './layer-order.ts';
-import { partShown } from './part-shown.ts';
-import type { PartShown } from './part-shown.ts';
-import { signatureShown } from './signature-shown.ts';
-import type { SignatureShown } from './signature-shown.ts';
+import { layerOrder } from './part/layer-order.ts';
+import { partShown } from './part/part-shown.ts';
+import type { PartShown } from './part/part-shown.ts';
+import { signatureShown } from './papers/signature-shown.ts';
+import type { SignatureShown } from './papers/signature-shown.ts';
 import { surveyPlan } from './survey-plan.ts';
 
 /** The facts of one sheet, by their names. */

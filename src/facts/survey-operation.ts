@@ -1,6 +1,6 @@
 import type { Joint, Operation, Part } from '../generated/plan-types.ts';
-import { isElectric, isPermanent, isWelded } from './joint-methods.ts';
-import { canBeWorkedOffVehicle, goesOnWithoutWelding, isWeldedIn } from './part-kinds.ts';
+import { isElectric, isPermanent, isWelded } from './joint/joint-methods.ts';
+import { canBeWorkedOffVehicle, goesOnWithoutWelding, isWeldedIn } from './part/part-kinds.ts';
 import { quantityOf } from './quantity-of.ts';
 import type { OperationSurvey } from './survey.ts';
 import type { TriState } from './tri-state.ts';

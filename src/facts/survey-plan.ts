@@ -1,16 +1,16 @@
 import type { Joint, Operation, Part, Plan } from '../generated/plan-types.ts';
 import type { DerivationContext } from './context.ts';
 import type { SettledMaterial } from '../steel/settle-material.ts';
-import { calledKind } from './called-kind.ts';
-import { carriesCrashLoad, carriesCrashLoadByStrength, usuallyCosmetic } from './part-kinds.ts';
-import { compareMaterials, completePart, packPartOf, strongerMaterial } from './pack-part.ts';
-import { settlePartMaterial } from './part-material.ts';
+import { calledKind } from './part/called-kind.ts';
+import { carriesCrashLoad, carriesCrashLoadByStrength, usuallyCosmetic } from './part/part-kinds.ts';
+import { compareMaterials, completePart, packPartOf, strongerMaterial } from './part/pack-part.ts';
+import { settlePartMaterial } from './part/part-material.ts';
 import { listOf, quantityOf } from './quantity-of.ts';
 import type { OperationSurvey, PartSurvey, ReferenceSurvey, Survey } from './survey.ts';
 import { operationTraits } from './survey-operation.ts';
-import { bestCitation, surveyCitations, surveyReferences } from './survey-references.ts';
+import { bestCitation, surveyCitations, surveyReferences } from './papers/survey-references.ts';
 import type { TriState } from './tri-state.ts';
-import { otherSides, twinParts } from './twin-parts.ts';
+import { otherSides, twinParts } from './part/twin-parts.ts';
 
 /** Looks everything in a plan up once: ids, citations, materials, what each operation does. */
 export function surveyPlan(plan: Plan, context: DerivationContext): Survey {

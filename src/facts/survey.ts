@@ -2,7 +2,7 @@ import type { Joint, Operation, Part, PartKind, Plan, PlanReferencesItem } from 
 import type { SettledMaterial } from '../steel/settle-material.ts';
 import type { Coverage } from '../vehicle/coverage.ts';
 import type { DerivationContext } from './context.ts';
-import type { Completed, PackMaterial, PackPart } from './pack-part.ts';
+import type { Completed, PackMaterial, PackPart } from './part/pack-part.ts';
 import type { TriState } from './tri-state.ts';
 
 export interface ReferenceSurvey {

@@ -1,7 +1,7 @@
 import type { Operation, Plan, PlanReferencesItem } from '../generated/plan-types.ts';
 import type { KeyCitation } from '../generated/key-types.ts';
 import { listOf } from '../facts/quantity-of.ts';
-import { sharePage } from '../facts/same-page.ts';
+import { sharePage } from '../facts/papers/same-page.ts';
 import { sameName } from '../vehicle/same-name.ts';
 import type { KeyPart } from './key.ts';
 import type { Mark } from './mark.ts';

@@ -1,7 +1,7 @@
 import type * as Json from '../../schemas/report.d.ts';
 import type { Finding } from '../judge/finding.ts';
 import type { Place } from '../plan/source-text.ts';
-import { measuringFromJson } from './measuring-from-json.ts';
+import { measuringFromJson } from './measuring/measuring-from-json.ts';
 import type { NotJudgedReason, PlacedFinding, PlanReport, RunHead } from './plan-report.ts';
 
 /** The run that a JSON report tells of. The rules are not in it. */

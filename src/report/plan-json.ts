@@ -1,7 +1,7 @@
 import type { UsedFact } from '../judge/finding.ts';
 import type { Counts } from '../judge/judge-sheets.ts';
 import type { Place } from '../plan/source-text.ts';
-import { measuringAsJson } from './measuring-json.ts';
+import { measuringAsJson } from './measuring/measuring-json.ts';
 import type { NotJudgedReason, PlacedFinding, PlanReport } from './plan-report.ts';
 
 /** One plan as schemas/report.schema.json has it. */

@@ -1,4 +1,4 @@
-import type { MeasuringShown } from '../facts/measuring-shown.ts';
+import type { MeasuringShown } from '../facts/measuring/measuring-shown.ts';
 import type { Stage } from '../packs/pack.ts';
 import type { SetAside } from '../packs/resolve-packs.ts';
 import type { Counts } from '../judge/judge-sheets.ts';

@@ -1,4 +1,4 @@
-import type { PictureLimit } from './heat-picture.ts';
+import type { PictureLimit } from './heat/heat-picture.ts';
 import { line, n, pieces, text } from './svg-elements.ts';
 import type { Along } from './svg-elements.ts';
 

@@ -5,7 +5,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { rememberingStripSolver } from '../../src/facts/strip-solver.ts';
+import { rememberingStripSolver } from '../../src/facts/heat/strip-solver.ts';
 import { solveHeldLap } from '../../src/heat/held-lap.ts';
 import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
 import type { HeldSheet } from '../../src/heat/held-sheet.ts';

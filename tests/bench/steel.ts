@@ -6,8 +6,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { csvRows } from '../../.build/steel-table.ts';
-import { rulesOfMaterials } from '../../src/cli/steel-rules.ts';
-import { steelAnswers } from '../../src/cli/steel.ts';
+import { rulesOfMaterials } from '../../src/cli/steel/steel-rules.ts';
+import { steelAnswers } from '../../src/cli/steel/steel.ts';
 import { tell } from './tell.ts';
 
 const root = path.dirname(path.dirname(import.meta.dirname));

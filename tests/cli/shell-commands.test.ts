@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { commandTree } from '../../src/cli/command-tree.ts';
+import { commandTree } from '../../src/cli/shell/command-tree.ts';
 import { program } from '../../src/cli/program.ts';
 import { runPlanish } from './run-planish.ts';
 

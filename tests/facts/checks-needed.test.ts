@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { checksNeeded } from '../../src/facts/checks-needed.ts';
+import { checksNeeded } from '../../src/facts/step/checks-needed.ts';
 import type { CheckTrigger } from '../../src/facts/context.ts';
 import { factsOf, surveyOf } from './facts-of.ts';
 

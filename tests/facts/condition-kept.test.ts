@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { conditionKept } from '../../src/facts/condition-kept.ts';
+import { conditionKept } from '../../src/facts/part/condition-kept.ts';
 import { surveyOf } from './facts-of.ts';
 
 function kept(condition: string, joints: string): string | undefined {

@@ -14,7 +14,7 @@ import { deriveFacts } from '../../src/facts/derive-facts.ts';
 import type { Fact, FactValue } from '../../src/facts/fact.ts';
 import type { FactSheet, SheetKind } from '../../src/facts/sheet.ts';
 import { lookUp } from '../../src/facts/sheet.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../src/facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../../src/facts/heat/strip-solver.ts';
 import { surveyPlan } from '../../src/facts/survey-plan.ts';
 import type { Survey } from '../../src/facts/survey.ts';
 import type { Plan } from '../../src/generated/plan-types.ts';

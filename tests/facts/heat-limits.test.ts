@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { exposureVerdict, isOpen } from '../../src/facts/exposure-verdict.ts';
-import type { ExposureNumbers } from '../../src/facts/exposure-verdict.ts';
-import { clearDistance, keptLimit } from '../../src/facts/heat-limits.ts';
+import { exposureVerdict, isOpen } from '../../src/facts/heat/exposure-verdict.ts';
+import type { ExposureNumbers } from '../../src/facts/heat/exposure-verdict.ts';
+import { clearDistance, keptLimit } from '../../src/facts/heat/heat-limits.ts';
 import { pointHistory } from '../../src/heat/point-history.ts';
 import type { PointHistory } from '../../src/heat/point-history.ts';
 

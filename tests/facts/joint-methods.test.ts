@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { hasAdhesive, isArc, isElectric, isResistance, isWelded } from '../../src/facts/joint-methods.ts';
+import {
+  hasAdhesive,
+  isArc,
+  isElectric,
+  isResistance,
+  isWelded,
+} from '../../src/facts/joint/joint-methods.ts';
 
 // Which ways of joining melt the sheet, strike an arc or put current through the body: common practice.
 test.each([

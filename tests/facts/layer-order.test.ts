@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { layerOrder } from '../../src/facts/layer-order.ts';
+import { layerOrder } from '../../src/facts/part/layer-order.ts';
 import type { Part } from '../../src/generated/plan-types.ts';
 import { surveyOf } from './facts-of.ts';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { measuringShown } from '../../src/facts/measuring-shown.ts';
-import { measuredBody } from '../../src/facts/measured-body.ts';
+import { measuringShown } from '../../src/facts/measuring/measuring-shown.ts';
+import { measuredBody } from '../../src/facts/measuring/measured-body.ts';
 import { surveyOf } from './facts-of.ts';
 
 /** Whether a point alone is shown as off; its deviation along x, by a reading as written. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { sharePage } from '../../src/facts/same-page.ts';
+import { sharePage } from '../../src/facts/papers/same-page.ts';
 
 describe('a cited place and the place of a statement', () => {
   test.each([

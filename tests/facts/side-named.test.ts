@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isNamedForOtherSide } from '../../src/facts/side-named.ts';
+import { isNamedForOtherSide } from '../../src/facts/part/side-named.ts';
 
 test.each([
   ['Door ring, left', 'right', true],

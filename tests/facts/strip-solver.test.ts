@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import { rememberingStripSolver } from '../../src/facts/strip-solver.ts';
+import { rememberingStripSolver } from '../../src/facts/heat/strip-solver.ts';
 import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
 import type { HeldSheet } from '../../src/heat/held-sheet.ts';
 

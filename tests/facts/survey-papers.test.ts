@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { surveyPapers } from '../../src/facts/survey-papers.ts';
+import { surveyPapers } from '../../src/facts/papers/survey-papers.ts';
 import { factsOf, surveyOf, tarn } from './facts-of.ts';
 
 /** What rests on each document, by its id, with `?` where the place in it is not stated. */

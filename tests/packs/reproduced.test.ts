@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
 import { dictionary } from '../../src/cli/dictionary.ts';
 import { judgeSource } from '../../src/cli/judge-source.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../src/facts/strip-solver.ts';
+import { rememberingLapSolver, rememberingStripSolver } from '../../src/facts/heat/strip-solver.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';
 import type { PackLoading } from '../../src/packs/load-pack.ts';

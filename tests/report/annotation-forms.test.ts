@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { azureForm } from '../../src/report/azure-form.ts';
-import { githubForm } from '../../src/report/github-form.ts';
-import { gitlabForm } from '../../src/report/gitlab-form.ts';
+import { azureForm } from '../../src/report/forms/azure-form.ts';
+import { githubForm } from '../../src/report/forms/github-form.ts';
+import { gitlabForm } from '../../src/report/forms/gitlab-form.ts';
 import type { PlanReport, ReportForm } from '../../src/report/plan-report.ts';
 import { hostilePlan } from './hostile-plan.ts';
 import { hostileTexts } from './hostile-texts.ts';

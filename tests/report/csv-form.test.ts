@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
-import { csvForm } from '../../src/report/csv-form.ts';
+import { csvForm } from '../../src/report/forms/csv-form.ts';
 import { csv } from '../../src/report/csv.ts';
 import type { PlanReport } from '../../src/report/plan-report.ts';
 import { hostilePlan } from './hostile-plan.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { markSign, scaleOf } from '../../src/report/heat-picture.ts';
-import type { HeatPicture } from '../../src/report/heat-picture.ts';
-import { heatPlot } from '../../src/report/heat-plot.ts';
+import { markSign, scaleOf } from '../../src/report/heat/heat-picture.ts';
+import type { HeatPicture } from '../../src/report/heat/heat-picture.ts';
+import { heatPlot } from '../../src/report/heat/heat-plot.ts';
 
 const picture: HeatPicture = {
   title: 'Rail',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { HeatPicture } from '../../src/report/heat-picture.ts';
-import { heatSvg } from '../../src/report/heat-svg.ts';
+import type { HeatPicture } from '../../src/report/heat/heat-picture.ts';
+import { heatSvg } from '../../src/report/heat/heat-svg.ts';
 
 const curve = {
   distancesMm: [0, 10, 20, 30, 40],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { describeTimes, timePanel } from '../../src/report/heat-time-svg.ts';
-import type { HeatPicture } from '../../src/report/heat-picture.ts';
+import { describeTimes, timePanel } from '../../src/report/heat/heat-time-svg.ts';
+import type { HeatPicture } from '../../src/report/heat/heat-picture.ts';
 
 const picture = (times: HeatPicture['times']): HeatPicture => ({
   title: 'A heat',

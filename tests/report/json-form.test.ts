@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import { jsonForm } from '../../src/report/json-form.ts';
+import { jsonForm } from '../../src/report/forms/json-form.ts';
 import type { PlanReport } from '../../src/report/plan-report.ts';
 import { head, placed, planReport, tail } from './invented-report.ts';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { validateXML } from 'xmllint-wasm';
-import { junitForm } from '../../src/report/junit-form.ts';
+import { junitForm } from '../../src/report/forms/junit-form.ts';
 import type { PlanReport } from '../../src/report/plan-report.ts';
 import { visibleText } from '../../src/report/visible-text.ts';
 import { hostilePlan } from './hostile-plan.ts';

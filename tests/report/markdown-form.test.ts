@@ -1,7 +1,7 @@
 import { micromark } from 'micromark';
 import { gfm, gfmHtml } from 'micromark-extension-gfm';
 import { describe, expect, test } from 'vitest';
-import { markdownForm } from '../../src/report/markdown-form.ts';
+import { markdownForm } from '../../src/report/forms/markdown-form.ts';
 import type { PlanReport } from '../../src/report/plan-report.ts';
 import { visibleText } from '../../src/report/visible-text.ts';
 import { hostilePlan } from './hostile-plan.ts';

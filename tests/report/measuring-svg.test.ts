@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { MeasuringShown, PointShown } from '../../src/facts/measuring-shown.ts';
-import { measuringDrawing } from '../../src/report/measuring-svg.ts';
+import type { MeasuringShown, PointShown } from '../../src/facts/measuring/measuring-shown.ts';
+import { measuringDrawing } from '../../src/report/measuring/measuring-svg.ts';
 import { readPage } from './read-page.ts';
 
 const fit: MeasuringShown['fits'][0] = {

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import type { MeasuringShown, PointShown } from '../../src/facts/measuring-shown.ts';
-import { jsonForm } from '../../src/report/json-form.ts';
-import { measuringLines } from '../../src/report/measuring-text.ts';
+import type { MeasuringShown, PointShown } from '../../src/facts/measuring/measuring-shown.ts';
+import { jsonForm } from '../../src/report/forms/json-form.ts';
+import { measuringLines } from '../../src/report/measuring/measuring-text.ts';
 import { measuredRing } from '../measured-ring.ts';
 import { judgeText } from '../judge-text.ts';
 import { head, planReport, tail } from './invented-report.ts';

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import { jsonForm } from '../../src/report/json-form.ts';
-import { ndjsonForm } from '../../src/report/ndjson-form.ts';
+import { jsonForm } from '../../src/report/forms/json-form.ts';
+import { ndjsonForm } from '../../src/report/forms/ndjson-form.ts';
 import type { PlanReport, RunHead } from '../../src/report/plan-report.ts';
 import { hostilePlan } from './hostile-plan.ts';
 import { hostileTexts } from './hostile-texts.ts';

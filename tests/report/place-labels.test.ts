@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { placeLabels } from '../../src/report/place-labels.ts';
+import { placeLabels } from '../../src/report/measuring/place-labels.ts';
 
 const bounds = { left: 0, right: 400, top: 0, bottom: 300 };
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { runSummary } from '../../src/report/run-summary.ts';
-import { summaryText } from '../../src/report/summary-text.ts';
+import { summaryText } from '../../src/report/forms/summary-text.ts';
 import { placed, planReport } from './invented-report.ts';
 
 function summed(): ReturnType<typeof runSummary> {

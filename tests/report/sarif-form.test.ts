@@ -3,7 +3,7 @@ import { Ajv } from 'ajv';
 import addFormats from 'ajv-formats';
 import { describe, expect, test } from 'vitest';
 import type { PlanReport } from '../../src/report/plan-report.ts';
-import { sarifForm } from '../../src/report/sarif-form.ts';
+import { sarifForm } from '../../src/report/forms/sarif-form.ts';
 import { hostilePlan } from './hostile-plan.ts';
 import { hostileTexts } from './hostile-texts.ts';
 import { head, placed, planReport, tail } from './invented-report.ts';

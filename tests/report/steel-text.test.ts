@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SteelAnswer, SteelRules } from '../../src/report/steel-report.ts';
-import { steelText } from '../../src/report/steel-text.ts';
+import type { SteelAnswer, SteelRules } from '../../src/report/steel/steel-report.ts';
+import { steelText } from '../../src/report/steel/steel-text.ts';
 import { textWidth } from '../../src/report/text-width.ts';
 import { describeDesignation } from '../../src/steel/describe-designation.ts';
 

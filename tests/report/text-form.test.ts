@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { textForm } from '../../src/report/text-form.ts';
+import { textForm } from '../../src/report/forms/text-form.ts';
 import type { PlanReport } from '../../src/report/plan-report.ts';
 import { hostilePlan } from './hostile-plan.ts';
 import { hostileTexts } from './hostile-texts.ts';

@@ -1,9 +1,9 @@
 import { calledWith } from '../../facts/called-with.ts';
-import { isOpen } from '../../facts/exposure-verdict.ts';
-import type { HeatedNeighbour, PlannedHeat } from '../../facts/plan-heat.ts';
+import { isOpen } from '../../facts/heat/exposure-verdict.ts';
+import type { HeatedNeighbour, PlannedHeat } from '../../facts/heat/plan-heat.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
-import { plannedPicture, plannedTitle } from '../heat-pictures.ts';
-import { heatDrawing } from '../heat-svg.ts';
+import { plannedPicture, plannedTitle } from '../heat/heat-pictures.ts';
+import { heatDrawing } from '../heat/heat-svg.ts';
 import { Markup, html, nothing, where } from '../html.ts';
 import { grid } from './sheet-facts.ts';
 

@@ -1,4 +1,4 @@
-import type { JointShown } from '../../facts/part-shown.ts';
+import type { JointShown } from '../../facts/part/part-shown.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
 import type { Markup } from '../html.ts';
 import { bare, grid, textOf, whole } from './sheet-facts.ts';

@@ -1,9 +1,9 @@
-import type { FitShown, MeasuringShown, PointShown } from '../../facts/measuring-shown.ts';
+import type { FitShown, MeasuringShown, PointShown } from '../../facts/measuring/measuring-shown.ts';
 import type { Facts } from '../../facts/plan-shown.ts';
 import type { PlanReport } from '../plan-report.ts';
 import { Markup, html, nothing } from '../html.ts';
-import { measuringDrawing } from '../measuring-svg.ts';
-import { signedMillimetres } from '../signed-millimetres.ts';
+import { measuringDrawing } from '../measuring/measuring-svg.ts';
+import { signedMillimetres } from '../measuring/signed-millimetres.ts';
 import type { FindingPlaces } from './place-findings.ts';
 import { bare, grid } from './sheet-facts.ts';
 import { findingList } from './sheet-finding.ts';

@@ -1,6 +1,6 @@
 import type { CitationStanding } from '../../facts/survey.ts';
-import type { OperationShown, PartShown } from '../../facts/part-shown.ts';
-import type { PlannedHeat } from '../../facts/plan-heat.ts';
+import type { OperationShown, PartShown } from '../../facts/part/part-shown.ts';
+import type { PlannedHeat } from '../../facts/heat/plan-heat.ts';
 import { html, joined, nothing, where } from '../html.ts';
 import type { Markup } from '../html.ts';
 import type { FindingPlaces } from './place-findings.ts';

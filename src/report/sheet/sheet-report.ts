@@ -1,4 +1,4 @@
-import type { PlannedHeat } from '../../facts/plan-heat.ts';
+import type { PlannedHeat } from '../../facts/heat/plan-heat.ts';
 import type { PlanShown } from '../../facts/plan-shown.ts';
 import type { PlanReport, RunHead } from '../plan-report.ts';
 

@@ -1,4 +1,4 @@
-import type { SignatureShown } from '../../facts/signature-shown.ts';
+import type { SignatureShown } from '../../facts/papers/signature-shown.ts';
 import { html, nothing, where } from '../html.ts';
 import type { Markup } from '../html.ts';
 import { isYes, textOf } from './sheet-facts.ts';

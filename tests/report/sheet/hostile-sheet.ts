@@ -1,6 +1,6 @@
 import type { Fact } from '../../../src/facts/fact.ts';
-import type { PlannedHeat } from '../../../src/facts/plan-heat.ts';
-import type { PartShown } from '../../../src/facts/part-shown.ts';
+import type { PlannedHeat } from '../../../src/facts/heat/plan-heat.ts';
+import type { PartShown } from '../../../src/facts/part/part-shown.ts';
 import type { SheetReport } from '../../../src/report/sheet/sheet-report.ts';
 import { hostilePlan } from '../hostile-plan.ts';
 import { head } from '../invented-report.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { PartShown } from '../../../src/facts/part-shown.ts';
+import type { PartShown } from '../../../src/facts/part/part-shown.ts';
 import { placeFindings } from '../../../src/report/sheet/place-findings.ts';
 import { placed } from '../invented-report.ts';
 

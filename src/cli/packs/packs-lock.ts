@@ -1,0 +1,49 @@
+import path from 'node:path';
+import { builtInPacks } from '../../generated/built-in-packs.ts';
+import { lockName, readLock } from '../../packs/read-lock.ts';
+import { resolvePacks } from '../../packs/resolve-packs.ts';
+import { lockText } from '../../packs/write-lock.ts';
+import { visibleText } from '../../report/visible-text.ts';
+import { faultLine, loadGivenPacks } from '../given-packs.ts';
+import { openOutputFile } from '../output-file.ts';
+import { writeOut } from '../write-out.ts';
+
+/** The command `packs lock`: writes the lock of a folder of jobs, tells what changes in it, and gives the exit status. */
+export function lock(folder: string, rules: readonly string[], pins: readonly string[]): 0 | 2 {
+  const given = loadGivenPacks(rules);
+  if (!given.ok) return refuse(given.lines);
+  const resolved = resolvePacks([...builtInPacks(), ...given.packs], pins);
+  if (!resolved.ok) return refuse([faultLine(resolved.sentence, resolved.place)]);
+  const { layers } = resolved.packs;
+  const file = path.join(folder, lockName);
+  const old = readLock(file);
+  const before = old.ok ? old.versions : new Map<string, never>();
+  const opened = openOutputFile(file, true);
+  if (!opened.ok) return refuse([opened.sentence]);
+  const wrong = opened.file.write(lockText(layers)) ?? opened.file.finish();
+  if (wrong !== undefined) return refuse([wrong]);
+  for (const { name, version, digest, released } of layers) {
+    const was = before.get(name);
+    const change =
+      was === undefined
+        ? 'new'
+        : was.version !== version
+          ? `was ${was.version}`
+          : was.digest === digest
+            ? 'as before'
+            : 'same version, other content than before';
+    const state = released ? '' : ' (not released)';
+    writeOut(visibleText(`${name} ${version}${state}, ${digest}: ${change}.`) + '\n');
+  }
+  for (const [name, { version }] of before) {
+    if (layers.some((layer) => layer.name === name)) continue;
+    writeOut(visibleText(`${name} ${version}: no longer locked.`) + '\n');
+  }
+  writeOut(visibleText(`Written to ${file}.`) + '\n');
+  return 0;
+}
+
+function refuse(lines: readonly string[]): 2 {
+  for (const line of lines) writeOut(`planish: ${visibleText(line)}\n`, 'complaints');
+  return 2;
+}

@@ -1,0 +1,73 @@
+import { InvalidArgumentError } from 'commander';
+import type { Command } from 'commander';
+import { readDate } from '../../quantity/iso-date.ts';
+import { wantsColour } from '../colour-choice.ts';
+import { canonical, sign } from './sign.ts';
+
+interface SignFlags {
+  readonly by?: string;
+  readonly role?: string;
+  readonly qualification?: string;
+  readonly date?: number;
+  readonly asOf?: number;
+  readonly rules: readonly string[];
+  readonly locked: boolean;
+  readonly again: boolean;
+  readonly canonical: boolean;
+}
+
+/** Words and options of `planish sign`. */
+export function addSignCommand(planish: Command, today: () => number): void {
+  planish
+    .command('sign')
+    .description('sign a plan that is cleared: who, when, and digests by which a later edit shows')
+    .argument('<plan>', 'plan file; the sign-off block is written into it')
+    .option('--by <name>', 'who signs')
+    .option('--role <role>', 'in which role, such as "workshop lead"')
+    .option('--qualification <text>', 'certificate or qualification, with its number or date')
+    .option('--date <date>', 'day of the signature (the day as of which it is judged, when not given)', day)
+    .option('--as-of <date>', 'judge as of this day (today in UTC when not given)', day)
+    .option('--again', 'put this signature in place of the one that the plan bears', false)
+    .option('--canonical', 'sign nothing: print the form that the digest is taken of', false)
+    .option('--rules <pack>', 'a further rule pack, as in check; may be given again', collect, [])
+    .option('--locked', 'judge only by the packs that planish.lock.yaml fixes', false)
+    .addHelpText('after', help)
+    .exitOverride()
+    .action((plan: string, { canonical: isCanonical, ...flags }: SignFlags) => {
+      const asOfDay = flags.asOf ?? today();
+      process.exitCode = isCanonical
+        ? canonical(plan)
+        : sign(plan, {
+            ...flags,
+            asOfDay,
+            signedOnDay: flags.date ?? asOfDay,
+            colour: wantsColour(process.env, process.stdout.isTTY),
+            columns: 80,
+          });
+    });
+}
+
+function collect(folder: string, before: readonly string[]): readonly string[] {
+  return [...before, folder];
+}
+
+function day(text: string): number {
+  const reading = readDate(text);
+  if (!reading.ok) throw new InvalidArgumentError(reading.reason);
+  return reading.day;
+}
+
+const help = `
+Only a plan with no stop and no open hold, for the stage that it asks about, is
+signed; a draft is not. The digests show that the plan or its rule packs were
+changed after the signature; check then says so. They do not show who signed:
+whoever can write the file can sign it. Keep signed plans where it is seen who
+wrote them.
+
+Exit status: 0 signed; 1 stopped or held, nothing written; 2 not judged or not
+written.
+
+Examples:
+  planish sign --by "B. Ohm" --role "workshop lead" jobs/K-2207.yaml
+  planish sign --again --by "B. Ohm" --role "workshop lead" jobs/K-2207.yaml
+  planish sign --canonical jobs/K-2207.yaml | sha256sum`;

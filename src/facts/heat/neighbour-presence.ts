@@ -1,0 +1,97 @@
+import type { Item, Near, Treatment } from '../../generated/plan-types.ts';
+import { goesOnWithoutWelding, isWeldedIn } from '../part/part-kinds.ts';
+import type { PartSurvey } from '../survey.ts';
+import type { TriState } from '../tri-state.ts';
+
+/** Whether a neighbour is in reach while the work is hot; where that cannot be told, `open` says what is missing. */
+export interface Presence {
+  readonly stays: TriState;
+  readonly open?: string;
+}
+
+/** What may be spoilt by the heat and put in anew: it harms nobody meanwhile. Common practice, no source. */
+const renewable: ReadonlySet<Item> = new Set<Item>([
+  ...([
+    'structural adhesive',
+    'sealer',
+    'foam',
+    'cavity wax',
+    'sound pad',
+    'wiring',
+    'control unit',
+  ] as const),
+  ...(['sensor', 'glass', 'brake line', 'trim', 'paint'] as const),
+]);
+
+/** What no longer burns or bursts once it is empty. */
+const emptiable: ReadonlySet<Item> = new Set<Item>(['brake line', 'refrigerant line']);
+
+/** What is more dangerous empty than full, unless it is purged as a page of the maker says. */
+const emptiableByPage: ReadonlySet<Item> = new Set<Item>(['fuel tank', 'fuel line', 'gas cylinder']);
+
+const notBondedAnew =
+  'Adhesive in a joint does not come off by itself: no page is cited that says how it is renewed, and no operation bonds there anew.';
+
+/** @param isProved whether a page of the maker is cited for it, or an operation of the plan does it. */
+export function itemPresence(
+  item: Item,
+  treatment: Treatment,
+  path: Near['path'],
+  isProved: boolean,
+): Presence {
+  if (item === 'structural adhesive' && (treatment === 'removed' || treatment === 'renewed')) {
+    return isProved ? { stays: false } : { stays: undefined, open: notBondedAnew };
+  }
+  switch (treatment) {
+    case 'stays':
+      return { stays: true };
+    case 'shielded':
+      return { stays: path !== 'through air' };
+    case 'removed':
+      return { stays: false };
+    case 'renewed':
+      return { stays: !renewable.has(item) };
+    case 'emptied':
+      return { stays: !(emptiable.has(item) || (emptiableByPage.has(item) && isProved)) };
+  }
+}
+
+/** A listed part that is said to be off, or to be renewed, must be so by its own operations: the word alone moves nothing. */
+export function partPresence(
+  part: PartSurvey,
+  treatment: Treatment,
+  path: Near['path'],
+  step: number | undefined,
+): Presence {
+  switch (treatment) {
+    case 'stays':
+    case 'emptied':
+      return { stays: true };
+    case 'shielded':
+      return { stays: path !== 'through air' };
+    case 'removed':
+    case 'renewed':
+      return isOffOrReplacedLater(part, step)
+        ? { stays: false }
+        : {
+            stays: undefined,
+            open: `${part.name} is said to be ${treatment}, and none of its operations takes it off before this one and puts it back, or replaces it whole, after it.`,
+          };
+  }
+}
+
+/** Steps that are not written contradict nothing. */
+function isOffOrReplacedLater({ part, operations }: PartSurvey, step: number | undefined): boolean {
+  return operations.some(({ operation }) => {
+    if (operation.do === 'remove and refit') {
+      // What is welded in does not come off by its name.
+      return !isWeldedIn(part.kind) && isBefore(operation.step, step) && isBefore(step, operation.refit_step);
+    }
+    const isWhole = operation.extent === 'whole' || goesOnWithoutWelding(part.kind);
+    return operation.do === 'replace' && isWhole && isBefore(step, operation.step);
+  });
+}
+
+function isBefore(first: number | undefined, second: number | undefined): boolean {
+  return first === undefined || second === undefined || first < second;
+}

@@ -1,0 +1,85 @@
+import type { Joint } from '../../generated/plan-types.ts';
+import { settleMaterial } from '../../steel/settle-material.ts';
+import type { Fact } from '../fact.ts';
+import type { JointStack } from './joint-stack.ts';
+import { computed, statedOr } from '../make-fact.ts';
+import { quantityOf } from '../quantity-of.ts';
+import type { JointSurvey } from '../survey.ts';
+
+type CouponFact =
+  | 'joint.coupon_failure'
+  | 'joint.coupon_at_pitch'
+  | 'joint.coupon_sheets'
+  | 'joint.coupon_other_setup'
+  | 'joint.coupon_recorded';
+
+type Test = Exclude<NonNullable<Joint['coupon']>, string>;
+
+/** How far the coupon tells of the joint. */
+export function couponFacts(
+  { joint, at }: JointSurvey,
+  stack: JointStack,
+): Readonly<Record<CouponFact, Fact>> {
+  const place = `${at}/coupon`;
+  const test = typeof joint.coupon === 'object' ? joint.coupon : undefined;
+  return {
+    'joint.coupon_failure': statedOr(test?.failure, place, 'How the coupon broke is not stated.'),
+    'joint.coupon_at_pitch': computed(test?.at_job_pitch === true, place),
+    'joint.coupon_sheets': computed(couponSheets(test, stack), place),
+    'joint.coupon_other_setup': computed(test?.same_setup === false, place),
+    'joint.coupon_recorded': computed(test?.nugget !== undefined && test.date !== undefined, place),
+  };
+}
+
+interface Sheet {
+  readonly mm: number;
+  readonly class: string;
+}
+
+function couponSheets(test: Test | undefined, stack: JointStack): 'same' | 'other' | 'not stated' {
+  if (test?.sheets === undefined || stack.sheets.length < 2) return 'not stated';
+  if (test.sheets.length !== stack.sheets.length) return 'other';
+  const made = test.sheets.map(ofCoupon);
+  const joined = stack.sheets.map((sheet, index) =>
+    sheetOf(sheet?.material.class, stack.thicknessesMm?.[index]),
+  );
+  const answers = [made, made.toReversed()].map((order) => allAlike(order, joined));
+  if (answers.includes(true)) return 'same';
+  return answers.includes(undefined) ? 'not stated' : 'other';
+}
+
+function ofCoupon({
+  grade,
+  strength,
+  class: word,
+  thickness,
+}: NonNullable<Test['sheets']>[number]): Sheet | undefined {
+  const tensileMpa = quantityOf(strength, 'stress');
+  const settled = settleMaterial({
+    ...(grade === undefined ? {} : { grade }),
+    ...(tensileMpa === undefined ? {} : { tensileMpa }),
+    ...(word === undefined ? {} : { class: word }),
+  });
+  return sheetOf(settled.class, quantityOf(thickness, 'length'));
+}
+
+function sheetOf(word: string | undefined, mm: number | undefined): Sheet | undefined {
+  return word === undefined || mm === undefined ? undefined : { class: word, mm };
+}
+
+/** Tolerance of rolled sheet, mm. Common practice. */
+const sameThicknessMm = 0.06;
+
+/** Undefined where no sheet is known to differ and one is not known. */
+function allAlike(
+  one: readonly (Sheet | undefined)[],
+  other: readonly (Sheet | undefined)[],
+): boolean | undefined {
+  let answer: boolean | undefined = true;
+  for (const [index, sheet] of one.entries()) {
+    const beside = other[index];
+    if (sheet === undefined || beside === undefined) answer = undefined;
+    else if (sheet.class !== beside.class || Math.abs(sheet.mm - beside.mm) > sameThicknessMm) return false;
+  }
+  return answer;
+}

@@ -1,0 +1,282 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import type { Fact } from '../fact.ts';
+import { adhesiveFacts } from './joint-adhesive.ts';
+import type { JoiningDay } from './joint-adhesive.ts';
+import { buttonFacts } from './joint-button.ts';
+import { couponFacts } from './joint-coupon.ts';
+import { fastenerFacts } from './joint-fastener.ts';
+import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
+import { patternFacts, surveyPattern } from './joint-pattern.ts';
+import { jointRecordFacts } from './joint-record.ts';
+import { rowFacts } from './joint-row.ts';
+import { seamFacts } from './joint-seam.ts';
+import { settingsFacts } from './joint-settings.ts';
+import { sizeFacts } from './joint-size.ts';
+import { jointStack, stackFacts } from './joint-stack.ts';
+import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
+import { trustedClass } from '../papers/maker-evidence.ts';
+import { isPieceOfRing } from '../part/called-kind.ts';
+import { coldWorked } from '../part/part-strength-facts.ts';
+import { isOnePiece } from '../part/part-kinds.ts';
+import { listOf, notAfter, whenOf } from '../quantity-of.ts';
+import type { CitationStanding, JointSurvey, OperationSurvey, PartSurvey, Survey } from '../survey.ts';
+import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
+import { settleMaterial } from '../../steel/settle-material.ts';
+
+type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
+
+/** One joint or row of joints. */
+export function jointFacts(survey: Survey, operation: OperationSurvey, one: JointSurvey): JointFacts {
+  const { joint, at } = one;
+  const method = joint.method;
+  const noMethod = 'How it is joined is not stated.';
+  const stack = sheetsOf(survey, operation.part, joint.sheets ?? [], joint.to);
+  const isToItself = isToRestOfItself(joint, operation);
+  const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
+  const { count, factory_count: factoryCount, count_done: countDone } = joint;
+  const laid = jointStack(survey, operation, one);
+  const pattern = surveyPattern(survey, one);
+  const own = {
+    'joint.method': statedOr(method, `${at}/method`, noMethod),
+    'joint.form':
+      joint.form === undefined && method !== undefined && !isArc(method)
+        ? assumed('flange', 'Spots, rivets and adhesive need sheets that lie on each other.', `${at}/form`)
+        : statedOr(joint.form, `${at}/form`, 'How the edges meet is not stated.'),
+    'joint.arc': computedOr(method === undefined ? undefined : isArc(method), `${at}/method`, noMethod),
+    'joint.spot': computedOr(
+      method === undefined ? undefined : isResistance(method),
+      `${at}/method`,
+      noMethod,
+    ),
+    'joint.welded': computedOr(method === undefined ? undefined : isWelded(method), `${at}/method`, noMethod),
+    'joint.to': statedOr(
+      joint.to === undefined ? undefined : (survey.partById.get(joint.to)?.name ?? joint.to),
+      `${at}/to`,
+      'The other part is not stated.',
+    ),
+    'joint.classes': classes,
+    'joint.cold_worked': coldWorkedSheet(stack, at),
+    'joint.unlike_metals': unlikeMetals(stack, isToItself, at),
+    'joint.insert_stated': computed(joint.insert?.grade !== undefined, `${at}/insert`),
+    'joint.to_like_part': computed(
+      stack.some((sheet) => isRestOfOnePiece(operation.part, sheet)),
+      `${at}/to`,
+    ),
+    'joint.drawn': statedOr(
+      joint.drawn,
+      `${at}/drawn`,
+      'Whether the procedure draws this joint is not stated.',
+    ),
+    'joint.at_cut': computed(isAtCut(joint, operation, stack, isToItself), `${at}/place`),
+    'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
+    'joint.insulated': computed(
+      joint.insulation !== undefined ||
+        joint.adhesive !== undefined ||
+        (method !== undefined && hasAdhesive(method)),
+      `${at}/insulation`,
+    ),
+    'joint.sheets':
+      joint.sheets === undefined
+        ? unknown('The sheets of the stack are not stated.', at)
+        : stated(joint.sheets.length, `${at}/sheets`),
+    'joint.thicknesses_stated': computed(
+      stack.every((sheet) => sheet?.part.thickness !== undefined),
+      `${at}/sheets`,
+    ),
+    'joint.count': statedOr(count, `${at}/count`, 'The number of joints is not stated.'),
+    'joint.factory_count': statedOr(
+      factoryCount,
+      `${at}/factory_count`,
+      'The number of factory joints is not stated.',
+    ),
+    'joint.fewer': computedOr(
+      count === undefined || factoryCount === undefined ? undefined : factoryCount - count,
+      `${at}/count`,
+      'The number of joints, or that of the factory, is not stated.',
+    ),
+    'joint.coupon': computed(couponOf(joint.coupon), `${at}/coupon`),
+    'joint.coupon_late': computed(isCouponLate(joint, operation.operation.done), `${at}/coupon`),
+    'joint.coupon_days_before': computedOr(
+      daysBefore(joint, operation.operation.done),
+      `${at}/coupon`,
+      'The day of the coupon, or that of the joint, is not stated.',
+    ),
+    'joint.adhesive_left_out':
+      joint.factory_adhesive === undefined &&
+      stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
+        ? unknown(
+            'A part of the joint holds structural adhesive; whether this joint did is not stated.',
+            `${at}/factory_adhesive`,
+          )
+        : joint.factory_adhesive === undefined
+          ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
+          : computed(
+              joint.factory_adhesive &&
+                joint.adhesive === undefined &&
+                !(method !== undefined && hasAdhesive(method)),
+              `${at}/factory_adhesive`,
+            ),
+    'joint.done_count_short': computed(
+      countDone === undefined || (count !== undefined && countDone < count),
+      `${at}/count_done`,
+    ),
+  };
+  // Not by spreading: into an object of a hundred names that takes ten times as long.
+  const row = Object.assign(own, stackFacts(laid), patternFacts(one, pattern), buttonFacts(one, laid));
+  const made = Object.assign(row, sizeFacts(one, laid, pattern), rowFacts(one, laid), couponFacts(one, laid));
+  const set = Object.assign(
+    made,
+    settingsFacts(survey.context.windows, one, laid),
+    seamFacts(one, operation, laid),
+    fastenerFacts(one, laid),
+  );
+  const days = { done: operation.operation.done, asOfDay: survey.context.asOfDay, loads: loadsOf(survey) };
+  return Object.assign(set, adhesiveFacts(one, days), jointRecordFacts(one));
+}
+
+function loadsOf({ plan }: Survey): JoiningDay['loads'] {
+  return [
+    ['the road test', plan.verify?.road_test?.done],
+    ['the signature', plan.sign_off?.date],
+  ];
+}
+
+/** The stack: the part itself, those named as sheets, and the other side. Undefined for an id that no part bears. */
+function sheetsOf(
+  survey: Survey,
+  own: PartSurvey,
+  ids: readonly string[],
+  to: string | undefined,
+): readonly (PartSurvey | undefined)[] {
+  // The part itself as the operation sees it: of the zone that is cut.
+  const named = [...ids, ...(to === undefined ? [] : [to])].map((id) =>
+    id === own.part.id ? own : survey.partById.get(id),
+  );
+  return [...new Set([own, ...named])];
+}
+
+/** The new piece to the rest of the same part. It has to be said: a joint that names nothing may join anything. */
+function isToRestOfItself({ form, to, sheets }: JointSurvey['joint'], operation: OperationSurvey): boolean {
+  const own = operation.part.part.id;
+  if (own === undefined) return false;
+  const isButt = form === 'open butt' || form === 'butt with insert';
+  if (isButt && sheets?.includes(own) === true) return true;
+  return to === own && (isButt || operation.cutsPartWay === true);
+}
+
+interface StackContext {
+  readonly at: string;
+  readonly own: PartSurvey;
+  /** End to end a new piece can be joined to the rest of its own part. */
+  readonly isToItself: boolean;
+  readonly insert: JointSurvey['joint']['insert'];
+}
+
+function classesOf(
+  survey: Survey,
+  stack: readonly (PartSurvey | undefined)[],
+  { at, own, isToItself, insert }: StackContext,
+): Fact {
+  if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
+  // The part itself is asked for its evidence where it is worked on.
+  const counted = stack.map((sheet) => ({
+    name: sheet?.name ?? 'a sheet that is no listed part',
+    stated: sheet?.material.class,
+    class: sheet === undefined || sheet === own ? sheet?.material.class : trustedClass(survey, sheet),
+  }));
+  if (insert?.grade !== undefined) {
+    const ofInsert = settleMaterial({ grade: insert.grade }).class;
+    counted.push({ name: `the insert (${insert.grade})`, stated: ofInsert, class: ofInsert });
+  }
+  const classes = [...new Set(counted.map((sheet) => sheet.class).filter((one) => one !== undefined))];
+  const open = counted.find((sheet) => sheet.class === undefined);
+  if (open === undefined) return known(classes, 'computed', at);
+  // What is known still counts: a hardened sheet in the stack is there whatever the others are.
+  if (classes.includes('press-hardened') || classes.includes('ultra-high-strength')) {
+    return known(classes, 'computed', at, 'Not every sheet of the stack is known.');
+  }
+  return open.stated === undefined
+    ? unknown(`The strength class of ${open.name} is not known.`, at)
+    : unknown(
+        `That ${open.name} is ${open.stated} steel is read in no document of the maker for this vehicle.`,
+        at,
+      );
+}
+
+const otherSheetOpen = 'What it is joined to is not stated: neither `to` nor `sheets` names another part.';
+
+/** One sheet is enough; what is open of the others does not matter then. */
+function coldWorkedSheet(stack: readonly (PartSurvey | undefined)[], at: string): Fact {
+  const all = stack.map((sheet) => sheet?.material.coldWork);
+  const counts = all.find((one) => one?.is === true) ?? all.find((one) => one?.is === 'unknown');
+  if (counts !== undefined) return coldWorked(counts, at);
+  return all.includes(undefined)
+    ? unknown('A sheet of the stack is no listed part.', at)
+    : computed(false, at);
+}
+
+/** Metals are told apart by hand and magnet; that takes no document. */
+function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: boolean, at: string): Fact {
+  if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
+  const classes = stack.map((sheet) => sheet?.material.class);
+  if (classes.includes(undefined)) return unknown('A class in the stack is not known.', at);
+  const families = new Set(classes.map((one) => metalFamily(one ?? '')));
+  return computed(families.size > 1, at);
+}
+
+/** Another part of the same kind and side, or another piece of a ring, of which one is made in one piece. */
+function isRestOfOnePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
+  return isLikePiece(own, sheet) && (isOnePiece(own.part) || (sheet !== undefined && isOnePiece(sheet.part)));
+}
+
+function isLikePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
+  if (sheet === undefined || sheet.at === own.at) return false;
+  const [one, other] = [own.part, sheet.part];
+  const isLike = one.kind !== undefined && one.kind === other.kind && one.side === other.side;
+  const sidesFit = one.side === undefined || other.side === undefined || one.side === other.side;
+  const isRing = sidesFit && isPieceOfRing(one) && isPieceOfRing(other);
+  return isLike || isRing;
+}
+
+/** The seam at the place of the cut; the flanges that the piece has besides are no part of it. */
+function isAtCut(
+  { form, place }: JointSurvey['joint'],
+  { operation, part }: OperationSurvey,
+  stack: readonly (PartSurvey | undefined)[],
+  isToItself: boolean,
+): boolean {
+  if (place !== undefined && operation.at !== undefined) return place.trim() === operation.at.trim();
+  if (form === 'open butt' || form === 'butt with insert') return true;
+  return form === 'lap' && (isToItself || stack.some((sheet) => isLikePiece(part, sheet)));
+}
+
+function jointCitation(survey: Survey, joint: JointSurvey['joint'], at: string): CitationStanding {
+  const cites = surveyCitations(listOf(joint.cite), () => `${at}/cite`, survey.referenceById);
+  return bestCitation(cites)?.standing ?? 'none';
+}
+
+function metalFamily(strengthClass: string): string {
+  return ['aluminium', 'magnesium', 'composite'].includes(strengthClass) ? strengthClass : 'steel';
+}
+
+/** A coupon tells of the joint only when it was torn before. Days alone are compared: on one day the order is not told. */
+function isCouponLate({ coupon, done }: JointSurvey['joint'], operationDone: string | undefined): boolean {
+  const torn = typeof coupon === 'object' ? whenOf(coupon.date) : undefined;
+  const made = whenOf(done ?? operationDone);
+  return torn !== undefined && made !== undefined && notAfter(torn, made) === false;
+}
+
+function daysBefore(
+  { coupon, done }: JointSurvey['joint'],
+  operationDone: string | undefined,
+): number | undefined {
+  const torn = typeof coupon === 'object' ? whenOf(coupon.date) : undefined;
+  const made = whenOf(done ?? operationDone);
+  return torn === undefined || made === undefined ? undefined : made.day - torn.day;
+}
+
+function couponOf(coupon: JointSurvey['joint']['coupon']): 'planned' | 'passed' | 'failed' | 'none' {
+  if (coupon === undefined) return 'none';
+  if (typeof coupon === 'string') return coupon;
+  return coupon.result ?? 'planned';
+}

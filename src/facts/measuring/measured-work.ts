@@ -1,0 +1,109 @@
+import type { PlanMeasurements } from '../../generated/plan-types.ts';
+import type { Fact } from '../fact.ts';
+import { computed, computedOr, unknown } from '../make-fact.ts';
+import { goesOnWithoutWelding } from '../part/part-kinds.ts';
+import { dayOf, whenOf } from '../quantity-of.ts';
+import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
+
+type MeasuredWorkFact =
+  | 'measurement.before_late'
+  | 'measurement.after_early'
+  | 'measurement.dated_ahead'
+  | 'measurement.unmeasured';
+
+/** The measuring against the work: taken before it and after it, and at the place of it. */
+export function measuredWorkFacts(
+  survey: Survey,
+  measurements: PlanMeasurements,
+): Readonly<Record<MeasuredWorkFact, Fact>> {
+  const days = structuralDays(survey, () => true);
+  // What is only bolted on bends nothing that was measured.
+  const bending = structuralDays(survey, (one) => !isBoltedOn(one));
+  const at = '/measurements';
+  return {
+    'measurement.before_late': against(survey, measurements.before, `${at}/before`, 'before', (day) =>
+      days.some((work) => day > work),
+    ),
+    'measurement.after_early': against(survey, measurements.after, `${at}/after`, 'after', (day) =>
+      bending.some((work) => day < work),
+    ),
+    'measurement.dated_ahead': computed(
+      [measurements.before, measurements.before_welding, measurements.after].some(
+        (text) => (dayOf(text) ?? survey.context.asOfDay) > survey.context.asOfDay,
+      ),
+      at,
+    ),
+    'measurement.unmeasured': computedOr(
+      unmeasured(survey, measurements).join(', ') || undefined,
+      `${at}/points`,
+      'Every part that was replaced, cut, straightened or heated is measured.',
+    ),
+  };
+}
+
+/** Before the release it may be still to come; at the release its day left out must not hide what it would show. */
+function against(
+  survey: Survey,
+  text: string | undefined,
+  at: string,
+  word: 'before' | 'after',
+  isWrong: (day: number) => boolean,
+): Fact {
+  const day = dayOf(text);
+  if (day !== undefined) return computed(isWrong(day), at);
+  return survey.context.stage === 'release'
+    ? unknown(`The day of the measurement ${word} the repair is not written.`, at)
+    : computed(false, at);
+}
+
+function isBoltedOn({ operation, joints, part: { part } }: OperationSurvey): boolean {
+  return operation.do === 'replace' && joints.length === 0 && goesOnWithoutWelding(part.kind);
+}
+
+function structuralDays(
+  { operations }: Survey,
+  isMeant: (one: OperationSurvey) => boolean,
+): readonly number[] {
+  return operations
+    .filter((one) => one.works !== false && one.part.structural !== false && isMeant(one))
+    .flatMap(({ operation, joints }) => [operation.done, ...joints.map(({ joint }) => joint.done)])
+    .map((text) => whenOf(text)?.day)
+    .filter((day) => day !== undefined);
+}
+
+/** Parts that stand around a door or a windscreen: its two diagonals tell whether they came out right. */
+const framesAnOpening: ReadonlySet<string> = new Set([
+  'door ring',
+  'a-pillar',
+  'b-pillar',
+  'c-pillar',
+  'd-pillar',
+  'sill',
+  'sill reinforcement',
+  'roof rail',
+]);
+
+/**
+ * Structural parts that were worked on and bear no point measured afterwards, nor does any part that they touch: not every part
+ * has a point of its own on the data sheet.
+ */
+function unmeasured(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
+  const measured = new Set((points ?? []).filter(({ after }) => after !== undefined).map(({ on }) => on));
+  const openingMeasured = (openings ?? []).some(({ diagonals_after: after }) => after?.length === 2);
+  return survey.parts
+    .filter(({ part }) => !openingMeasured || !framesAnOpening.has(part.kind ?? ''))
+    .filter((one) => one.structural === true && one.operations.some(movesMetal))
+    .filter((one) => ![one, ...touching(survey, one)].some(({ part }) => measured.has(part.id)))
+    .map(({ name }) => name);
+}
+
+function movesMetal({ operation, hot, works, cutsPartWay, straightens, heats }: OperationSurvey): boolean {
+  if (works === false || operation.planned === false) return false;
+  if (operation.do === 'replace') return hot === true || cutsPartWay === true;
+  return cutsPartWay === true || straightens === true || heats === true;
+}
+
+function touching({ partById, namedBy }: Survey, { part, names }: PartSurvey): readonly PartSurvey[] {
+  const named = [...names].map((id) => partById.get(id)).filter((one) => one !== undefined);
+  return part.id === undefined ? named : [...named, ...(namedBy.get(part.id) ?? [])];
+}

@@ -1,0 +1,43 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import type { Fact } from '../fact.ts';
+import { computed, computedOr } from '../make-fact.ts';
+import { dayOf } from '../quantity-of.ts';
+import type { Survey } from '../survey.ts';
+
+type RecordFact = Extract<FactNames['plan'], 'plan.record' | 'plan.record_missing' | 'plan.record_years'>;
+
+/** What a record of structural work holds beside the procedures, by words that name it. Common practice, no source. */
+const kinds: readonly (readonly [name: string, words: RegExp])[] = [
+  ['measurements', /measur/iu],
+  ['weld coupons', /coupon|weld|test piece|peel/iu],
+  ['codes', /\bscan|code/iu],
+  ['photographs', /photo|picture|image/iu],
+];
+
+const procedures = /procedure|document|page|bulletin|reference/iu;
+
+export function recordFacts({ plan, context }: Survey): Readonly<Record<RecordFact, Fact>> {
+  const { kept = [], where, until } = plan.record ?? {};
+  const missing = [
+    ...kinds.filter(([, words]) => !kept.some((entry) => words.test(entry))).map(([name]) => name),
+    ...(where === undefined ? ['where it is kept'] : []),
+  ];
+  const last = dayOf(until);
+  const from = dayOf(plan.sign_off?.date) ?? context.asOfDay;
+  return {
+    'plan.record': computed(
+      kept.length === 0
+        ? 'none'
+        : kept.some((entry) => procedures.test(entry))
+          ? 'with the procedures'
+          : 'without the procedures',
+      '/record/kept',
+    ),
+    'plan.record_missing': computedOr(missing.join(', ') || undefined, '/record', 'Nothing is missing.'),
+    'plan.record_years': computedOr(
+      last === undefined ? undefined : Math.round(((last - from) / 365.2425) * 100) / 100,
+      '/record/until',
+      'No last day is written.',
+    ),
+  };
+}

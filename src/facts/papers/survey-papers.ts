@@ -1,0 +1,147 @@
+import type { Cite, Cites } from '../../generated/plan-types.ts';
+import { coversVehicle, materialEvidence } from './maker-evidence.ts';
+import { listOf } from '../quantity-of.ts';
+import type { PartSurvey, ReferenceSurvey, Survey } from '../survey.ts';
+import { bestCitation, surveyCitations } from './survey-references.ts';
+
+/** A document on which something else than an operation rests: a wait, a limit, an isolation, what a part is made of. */
+export interface Paper {
+  readonly reference: ReferenceSurvey;
+  /** What rests on it, as a report says it. */
+  readonly what: string;
+  /** Pointer of the citation. */
+  readonly at: string;
+  readonly placeStated: boolean;
+  /** When that was done, as written. */
+  readonly done?: string;
+}
+
+interface Leaning {
+  readonly cites: Cites | undefined;
+  readonly at: string;
+  readonly what: string;
+  readonly done?: string | undefined;
+}
+
+/**
+ * What rests on each reference beside operations. Only what counts is listed: a citation that carries no fact, or of a
+ * document that is not this vehicle’s, is judged where it stands; of several the best one counts.
+ */
+export function surveyPapers(survey: Survey): ReadonlyMap<ReferenceSurvey, readonly Paper[]> {
+  const papers = new Map<ReferenceSurvey, Paper[]>();
+  for (const leaning of [...leaningsOfSteps(survey), ...survey.parts.flatMap((one) => ofPart(survey, one))]) {
+    const paper = paperOf(survey, leaning);
+    if (paper === undefined) continue;
+    const known = papers.get(paper.reference);
+    if (known === undefined) papers.set(paper.reference, [paper]);
+    else known.push(paper);
+  }
+  return papers;
+}
+
+function paperOf(survey: Survey, { cites, at, what, done }: Leaning): Paper | undefined {
+  if (cites === undefined) return undefined;
+  const isList = Array.isArray(cites);
+  const all = surveyCitations(
+    listOf(cites),
+    (index) => (isList ? `${at}/${String(index)}` : at),
+    survey.referenceById,
+  );
+  const best = bestCitation(all.filter(({ id }) => coversVehicle(survey, id)));
+  if (best?.reference === undefined) return undefined;
+  return {
+    reference: best.reference,
+    what,
+    at: best.at,
+    placeStated: best.place !== undefined || best.reference.reference.single_sheet === true,
+    ...(done === undefined ? {} : { done }),
+  };
+}
+
+function leaningsOfSteps({ plan }: Survey): readonly Leaning[] {
+  const { make_safe: makeSafe, measurements, finish } = plan;
+  const { restraints, high_voltage: high, fire } = makeSafe ?? {};
+  const { isolation } = high ?? {};
+  const at = '/make_safe';
+  return [
+    {
+      cites: isolation?.cite,
+      at: `${at}/high_voltage/isolation/cite`,
+      what: 'the high-voltage isolation',
+      done: isolation?.done,
+    },
+    {
+      cites: restraints?.wait_cite,
+      at: `${at}/restraints/wait_cite`,
+      what: 'the wait of the restraints',
+      done: restraints?.done,
+    },
+    {
+      cites: restraints?.replacement_list,
+      at: `${at}/restraints/replacement_list`,
+      what: 'the list of restraint parts to replace',
+    },
+    // Beside fuel and gas only: what is cited for nothing carries nothing.
+    ...(fire?.fluids === undefined
+      ? []
+      : [{ cites: fire.cite, at: `${at}/fire/cite`, what: 'fuel and gas beside hot work' }]),
+    {
+      cites: finish?.bake?.battery_limit?.cite,
+      at: '/finish/bake/battery_limit/cite',
+      what: 'the battery’s limit in the bake',
+      done: finish?.bake?.done,
+    },
+    {
+      cites: measurements?.tolerance_cite,
+      at: '/measurements/tolerance_cite',
+      what: 'the tolerance of the measuring',
+    },
+  ];
+}
+
+function ofPart(survey: Survey, one: PartSurvey): readonly Leaning[] {
+  const { part, at, name, structural, operations } = one;
+  const ofOperations = operations.flatMap(({ operation, at: place, joints }): readonly Leaning[] => [
+    { cites: operation.limit?.cite, at: `${place}/limit/cite`, what: `the limit of the heat on ${name}` },
+    ...(operation.near ?? []).flatMap(({ cite }, index) =>
+      cite === undefined
+        ? []
+        : [
+            {
+              cites: cite,
+              at: `${place}/near/${String(index)}/cite`,
+              what: `what stays beside the work on ${name}`,
+            },
+          ],
+    ),
+    ...(structural === false
+      ? []
+      : joints.map(({ joint, at: jointAt }) => ({
+          cites: joint.cite,
+          at: `${jointAt}/cite`,
+          what: `a joint of ${name}`,
+          done: joint.done,
+        }))),
+  ]);
+  return [
+    { cites: part.cosmetic_by, at: `${at}/cosmetic_by`, what: `that ${name} carries no crash load` },
+    {
+      cites: part.damage?.tolerable_by,
+      at: `${at}/damage/tolerable_by`,
+      what: `that the damage of ${name} may stay`,
+    },
+    ...(structural === false
+      ? []
+      : [
+          { cites: part.donor?.cite, at: `${at}/donor/cite`, what: `that ${name} may be second-hand` },
+          { cites: gradeCite(survey, one), at: `${at}/grade_from`, what: `what ${name} is made of` },
+        ]),
+    ...ofOperations,
+  ];
+}
+
+function gradeCite(survey: Survey, { part }: PartSurvey): Cite | undefined {
+  const from = part.grade_from;
+  if (from?.reference === undefined || materialEvidence(survey, part) !== 'maker document') return undefined;
+  return { reference: from.reference, ...(from.at === undefined ? {} : { at: from.at }) };
+}

@@ -1,0 +1,81 @@
+import type { Part, PartKind } from '../../generated/plan-types.ts';
+import { carriesCrashLoad } from './part-kinds.ts';
+
+/**
+ * The kind that a part's name says, where that is a stricter one than its `kind`: a "Front rail, right" listed as a bracket is
+ * judged as a rail, a "Door ring, left" listed as a reinforcement as a ring. Undefined where the name says nothing of the sort.
+ */
+export function calledKind({ name, kind }: Part): PartKind | undefined {
+  const called = name === undefined ? undefined : kindNamed(name);
+  if (called === undefined || called === kind) return undefined;
+  const isRingUnderOtherName = called === 'door ring' && (kind === undefined || couldBeRing.has(kind));
+  const isStructureUnderOtherName = kind === undefined || saysLittle.has(kind);
+  return isRingUnderOtherName || isStructureUnderOtherName ? called : undefined;
+}
+
+/** A piece of a ring, by kind or by name; its skin or trim is none. */
+export function isPieceOfRing({ name, kind }: Part): boolean {
+  return kind === 'door ring' || (carriesCrashLoad(kind) && /\bring\b/iu.test(name ?? ''));
+}
+
+/** Structural kinds as which a ring may have been listed. */
+const couldBeRing: ReadonlySet<PartKind> = new Set<PartKind>([
+  ...([
+    'a-pillar',
+    'b-pillar',
+    'c-pillar',
+    'sill',
+    'sill reinforcement',
+    'roof rail',
+    'reinforcement',
+  ] as const),
+]);
+
+/** Kinds that say little, or that only a slip gives to a part of the structure. A trim called after its pillar is a trim. */
+const saysLittle: ReadonlySet<PartKind> = new Set<PartKind>([
+  ...([
+    'other',
+    'bracket',
+    'fender',
+    'bonnet',
+    'boot lid',
+    'tailgate',
+    'bumper cover',
+    'back panel',
+  ] as const),
+]);
+
+/** Trade words for the kinds that carry crash load, without the side. */
+const words: Readonly<Record<string, PartKind>> = {
+  'door ring': 'door ring',
+  'body side ring': 'door ring',
+  'a pillar': 'a-pillar',
+  'b pillar': 'b-pillar',
+  'c pillar': 'c-pillar',
+  'd pillar': 'd-pillar',
+  sill: 'sill',
+  rocker: 'sill',
+  'front rail': 'front rail',
+  'frame rail': 'front rail',
+  'rear rail': 'rear rail',
+  'roof rail': 'roof rail',
+  crossmember: 'crossmember',
+  'cross member': 'crossmember',
+  'strut tower': 'strut tower',
+  apron: 'apron',
+  bulkhead: 'bulkhead',
+  'bumper beam': 'bumper beam',
+};
+
+/** What says where a part sits, or of what it is, and not what it is. */
+const qualifiers = /\b(?:left|right|lh|rh|l|r|inner|upper|lower|one|piece|complete|assembly)\b/giu;
+
+function kindNamed(name: string): PartKind | undefined {
+  const bare = name
+    .toLowerCase()
+    .replaceAll(/[^a-z]+/gu, ' ')
+    .replaceAll(qualifiers, ' ')
+    .replaceAll(/\s+/gu, ' ')
+    .trim();
+  return Object.hasOwn(words, bare) ? words[bare] : undefined;
+}

@@ -1,0 +1,148 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import type { Fact } from '../fact.ts';
+import { anyYes } from '../tri-state.ts';
+import type { TriState } from '../tri-state.ts';
+import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown } from '../make-fact.ts';
+import { donorFacts } from './donor-facts.ts';
+import { insideProtection } from '../step/inside-protection.ts';
+import { partHistoryFacts } from './part-history-facts.ts';
+import { packPartFacts } from './pack-part-facts.ts';
+import { partDamageFacts } from './part-damage-facts.ts';
+import { partMaterialDoubts } from './part-material-doubts.ts';
+import { partMaterialFacts } from './part-material-facts.ts';
+import {
+  canBeEither,
+  carriesCrashLoad,
+  carriesCrashLoadByStrength,
+  closesHollowMember,
+  usuallyCosmetic,
+} from './part-kinds.ts';
+import { partStrengthFacts } from './part-strength-facts.ts';
+import { coversVehicle } from '../papers/maker-evidence.ts';
+import { makerShall } from '../papers/maker-statements.ts';
+import { layerBelow, hidesStructure } from './part-layers.ts';
+import { isNamedForOtherSide } from './side-named.ts';
+import { undeployedUnitStays, unitsQuestion } from '../step/restraint-units.ts';
+import { listOf } from '../quantity-of.ts';
+import type { PartSurvey, Survey } from '../survey.ts';
+
+type PartFacts = Readonly<Record<FactNames['part'], Fact>>;
+
+/** One part: what it is, what it carries, what was found on it. */
+export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
+  const { part, at } = one;
+  const shall = makerShall(survey, one);
+  return {
+    'part.id': statedOr(part.id, at, 'The part has no id.'),
+    'part.name': computed(one.name, at),
+    'part.named_for_other_side': computed(isNamedForOtherSide(part), `${at}/side`),
+    'part.kind': kindFact(one),
+    'part.structural': structuralFact(one),
+    'part.declared_cosmetic': computed(
+      carriesCrashLoad(part.kind) &&
+        part.structural === false &&
+        !listOf(part.cosmetic_by).some((cite) => coversVehicle(survey, cite.reference)),
+      `${at}/structural`,
+    ),
+    'part.cosmetic_by_own_word': computed(
+      part.structural === false &&
+        canBeEither(part.kind) &&
+        !listOf(part.cosmetic_by).some((cite) => coversVehicle(survey, cite.reference)),
+      `${at}/structural`,
+    ),
+    'part.one_piece':
+      part.one_piece !== undefined && one.pack?.answer.entry.onePiece === part.one_piece
+        ? tabled(
+            part.one_piece,
+            `The maker’s document says so: ${one.pack.answer.saidBy}.`,
+            `${at}/one_piece`,
+          )
+        : part.one_piece !== undefined
+          ? stated(part.one_piece, `${at}/one_piece`)
+          : part.kind === 'door ring'
+            ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
+            : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
+    ...partMaterialFacts(survey, one),
+    ...partMaterialDoubts(survey, one),
+    ...packPartFacts(survey, one),
+    ...partStrengthFacts(survey, one),
+    ...partDamageFacts(survey, one),
+    'part.skin': computed(hidesStructure(one), `${at}/kind`),
+    'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
+    'part.hidden_by': computedOr(
+      listOf(part.under)
+        .map((id) => survey.partById.get(id)?.name ?? id)
+        .join(', ') || undefined,
+      `${at}/under`,
+      'No part is stated to hide it.',
+    ),
+    ...donorFacts(survey, one),
+    'part.closed_section_worked': triFact(
+      closedSectionWorked(one),
+      `${at}/closed_section`,
+      'What is done to the hollow member cannot be told.',
+    ),
+    ...insideProtection(survey, one),
+    ...partHistoryFacts(survey, one),
+    'part.holds_undeployed_unit': triFact(
+      undeployedUnitStays(survey, one),
+      '/make_safe/restraints',
+      unitsQuestion(survey, one),
+    ),
+    'part.lifted_on': computed(
+      part.id !== undefined && (survey.plan.make_safe?.lifting?.points ?? []).includes(part.id),
+      '/make_safe/lifting',
+    ),
+    'part.id_repeated': computed(part.id !== undefined && survey.partById.get(part.id) !== one, at),
+    'part.shall': computedOr(shall?.text, at, 'No pack says what shall be done with it.'),
+    'part.shall_done': computedOr(shall?.done, at, 'No pack says what shall be done with it.'),
+  };
+}
+
+function kindFact({ part, at, called }: PartSurvey): Fact {
+  return called === undefined
+    ? statedOr(part.kind, `${at}/kind`, 'What kind of part it is, is not stated.')
+    : assumed(called, `It is called ${called} and is judged as one.`, `${at}/name`);
+}
+
+function structuralFact({ part, at, structural, material }: PartSurvey): Fact {
+  const place = `${at}/structural`;
+  if (carriesCrashLoad(part.kind)) {
+    return part.structural === true
+      ? stated(true, place)
+      : tabled(true, `A part of this kind carries load in a crash (common practice).`, `${at}/kind`);
+  }
+  if (carriesCrashLoadByStrength(material.class)) {
+    return tabled(true, 'No cosmetic part is made of such steel (common practice).', `${at}/grade`);
+  }
+  if (part.structural !== undefined) return stated(part.structural, place);
+  if (usuallyCosmetic(part.kind)) {
+    return known(
+      false,
+      'table',
+      `${at}/kind`,
+      'A part of this kind carries no crash load (common practice).',
+    );
+  }
+  return computedOr(structural, place, 'Whether it is structural is neither stated nor clear from its kind.');
+}
+
+function closedSectionWorked({ part, operations }: PartSurvey): TriState {
+  const closed = part.closed_section ?? closesHollowMember(part.kind);
+  if (!closed) return false;
+  return anyYes(
+    operations.map(({ operation, cutsPartWay, hot, works }) =>
+      cutsPartWay === true ||
+      (operation.do === 'replace' && hot !== false) ||
+      (works === true && hot === true)
+        ? true
+        : cutsPartWay === undefined && operation.do !== 'replace'
+          ? undefined
+          : false,
+    ),
+  );
+}
+
+function triFact(value: TriState, at: string, reason: string): Fact {
+  return computedOr(value, at, reason);
+}

@@ -1,0 +1,116 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import { sameName } from '../../vehicle/same-name.ts';
+import { isNotAfter } from '../step/day-order.ts';
+import type { Fact } from '../fact.ts';
+import { computed, computedOr, statedOr } from '../make-fact.ts';
+import { goesOnWithoutWelding } from './part-kinds.ts';
+import type { PartSurvey, Survey } from '../survey.ts';
+import { anyYes } from '../tri-state.ts';
+import type { TriState } from '../tri-state.ts';
+
+type HistoryFact = Extract<
+  FactNames['part'],
+  | `part.${'short_radius' | 'line_left' | 'hit_directly' | 'donor_taken_off' | 'donor_flooded'}`
+  | `part.${'bolted_kind' | 'foam_disturbed' | 'foam_renewed' | 'drains_open'}`
+  | `part.${'inside_before_bake' | 'radar_behind' | 'repaired_before'}`
+>;
+
+/** What befell a part, where it comes from, and what of its cavity is put right again. */
+export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Record<HistoryFact, Fact>> {
+  const { part, at } = one;
+  const { plan } = survey;
+  const cavities = (plan.finish?.cavities ?? []).filter(
+    (cavity) => part.id !== undefined && cavity.part === part.id,
+  );
+  const drains = cavities.map(({ drains_open: open }) => open).filter((open) => open !== undefined);
+  const baked = plan.finish?.bake?.done;
+  const beforeBake = cavities.map(({ done }): TriState => {
+    const isAfter = isNotAfter(baked, done);
+    return isAfter === undefined ? undefined : !isAfter;
+  });
+  const damage = `${at}/damage`;
+  const donor = `${at}/donor`;
+  return {
+    'part.short_radius': statedOr(
+      part.damage?.short_radius,
+      `${damage}/short_radius`,
+      'Whether its bend is sharp or runs smoothly is not stated (`short_radius`).',
+    ),
+    'part.line_left': statedOr(
+      part.damage?.line_left,
+      `${damage}/line_left`,
+      'Whether a line or crease is left after straightening is not stated (`line_left`).',
+    ),
+    'part.hit_directly': computed(
+      part.id !== undefined && (plan.damage?.direct ?? []).includes(part.id),
+      '/damage/direct',
+    ),
+    'part.donor_taken_off': statedOr(
+      part.donor?.taken_off,
+      `${donor}/taken_off`,
+      'How it came off the donor is not stated (`taken_off`).',
+    ),
+    'part.donor_flooded': statedOr(
+      part.donor?.flooded,
+      `${donor}/flooded`,
+      'Whether the donor stood in water is not stated (`flooded`).',
+    ),
+    'part.bolted_kind': computed(goesOnWithoutWelding(part.kind), `${at}/kind`),
+    'part.foam_disturbed': computedOr(
+      foamDisturbed(one),
+      `${at}/holds`,
+      'Whether the part that holds foam is cut or heated cannot be told.',
+    ),
+    'part.foam_renewed': computed(
+      cavities.some(({ foam }) => isSomething(foam)) || one.operations.some(renewsFoam),
+      '/finish/cavities',
+    ),
+    'part.drains_open': statedOr(
+      drains.length === 0 ? undefined : !drains.includes(false),
+      '/finish/cavities',
+      'Whether its drain holes are open is not stated (`drains_open`).',
+    ),
+    'part.inside_before_bake': computedOr(
+      beforeBake.length === 0 ? undefined : anyYes(beforeBake),
+      '/finish/cavities',
+      'The days that would tell whether it was protected before the bake are not written.',
+    ),
+    'part.radar_behind': statedOr(
+      part.radar_behind,
+      `${at}/radar_behind`,
+      'Whether a radar looks through it is not stated (`radar_behind`).',
+    ),
+    'part.repaired_before': computed(wasRepaired(survey, one), '/vehicle/earlier_repairs'),
+  };
+}
+
+function foamDisturbed({ part, operations }: PartSurvey): TriState {
+  const holdsFoam = (part.holds ?? []).some((item) => item === 'foam' || item === 'sound pad');
+  if (!holdsFoam) return false;
+  return anyYes(
+    operations.map(({ operation, hot, cutsPartWay }) =>
+      operation.do === 'replace' ? true : anyYes([hot, cutsPartWay]),
+    ),
+  );
+}
+
+function renewsFoam({ operation }: PartSurvey['operations'][number]): boolean {
+  return (operation.near ?? []).some(
+    ({ item, treatment }) => (item === 'foam' || item === 'sound pad') && treatment === 'renewed',
+  );
+}
+
+function isSomething(text: string | undefined): boolean {
+  return text !== undefined && !/^(?:none|nil|no|without|not)\b/iu.test(text.trim());
+}
+
+/** By its id or name, or by its name in a sentence; the words "none known" name no part. */
+export function wasRepaired({ plan }: Survey, { part, name }: PartSurvey): boolean {
+  const repairs = plan.vehicle.earlier_repairs ?? [];
+  if (typeof repairs === 'string') return repairs.toLowerCase().includes(name.toLowerCase());
+  return repairs.some(
+    (repair) =>
+      repair.part !== undefined &&
+      (sameName(repair.part, name) || (part.id !== undefined && sameName(repair.part, part.id))),
+  );
+}

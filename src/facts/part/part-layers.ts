@@ -1,0 +1,68 @@
+import type { Part } from '../../generated/plan-types.ts';
+import { damageKinds } from './part-damage-facts.ts';
+import { isClosingSkin } from './part-kinds.ts';
+import { listOf } from '../quantity-of.ts';
+import type { PartSurvey, Survey } from '../survey.ts';
+
+/** Damage of a bolted or hung skin that goes deep enough to have reached what lies behind it: of a door also a bend. Common practice. */
+const folded: ReadonlySet<string> = new Set(['kink', 'tear', 'crack', 'rusted through']);
+
+/**
+ * Whether a skin hides structure that nobody has seen: welded and bonded skins always; once it is folded or torn, also a fender
+ * (the apron lies behind) and a door or its skin that stays on the vehicle (the beam lies behind).
+ */
+export function hidesStructure({ part, operations }: PartSurvey): boolean {
+  if (isClosingSkin(part.kind)) return true;
+  const kinds = damageKinds(part);
+  const isFolded = kinds.some((kind) => folded.has(kind));
+  if (part.kind === 'fender') return isFolded;
+  const isDeep = isFolded || kinds.includes('bend');
+  if (part.kind === 'door skin') return isDeep;
+  const goesWhole = operations.some(
+    ({ operation, cutsPartWay }) => operation.do === 'replace' && cutsPartWay === false,
+  );
+  return part.kind === 'door' && isDeep && !goesWhole;
+}
+
+/** What the plan says of the structural layer under a skin. */
+export function layerBelow(
+  survey: Survey,
+  one: PartSurvey,
+): 'stated and seen' | 'stated, not seen' | 'nothing there' | 'not stated' {
+  const { part } = one;
+  const listed = listOf(part.over).map((id) => survey.partById.get(id));
+  const pointing = layersPointing(survey, one);
+  // A lamp or a trim panel behind a skin is no layer that carries anything.
+  const layers = new Set(
+    [...listed, ...pointing].filter((layer) => layer !== undefined && layer.structural !== false),
+  );
+  if (listed.includes(undefined)) return 'stated, not seen';
+  if (layers.size === 0)
+    return part.over_nothing === true && wasOpened(part) ? 'nothing there' : 'not stated';
+  return [...layers].every((layer) => layer !== undefined && wasSeen(layer.part))
+    ? 'stated and seen'
+    : 'stated, not seen';
+}
+
+function layersPointing(survey: Survey, one: PartSurvey): readonly PartSurvey[] {
+  const { id } = one.part;
+  if (id === undefined) return [];
+  return (survey.namedBy.get(id) ?? []).filter(
+    (other) => other !== one && listOf(other.part.under).includes(id),
+  );
+}
+
+/** From outside nobody can say that nothing lies behind. */
+function wasOpened({ damage }: Part): boolean {
+  const by = damage?.found_by;
+  return by === 'outer panel cut back' || by === 'part removed' || by === 'probe camera';
+}
+
+function wasSeen(part: Part): boolean {
+  const { damage } = part;
+  if (damage === undefined || damage.found_by === 'not looked at') return false;
+  const kinds = damageKinds(part);
+  if (kinds.length === 0 || kinds.includes('not yet seen')) return false;
+  // Sound is a claim that needs a look behind the skin; damage that is named was evidently seen.
+  return !kinds.includes('none') || (damage.found_by !== undefined && damage.found_by !== 'seen');
+}

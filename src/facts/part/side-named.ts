@@ -1,0 +1,11 @@
+import type { Part } from '../../generated/plan-types.ts';
+
+/**
+ * Whether the name of a part says the one side of the vehicle and `side` the other. A name that says both, or that says it by a
+ * letter, contradicts nothing.
+ */
+export function isNamedForOtherSide({ name, side }: Part): boolean {
+  if (side !== 'left' && side !== 'right') return false;
+  const said = new Set((name ?? '').toLowerCase().match(/(?<![\p{L}-])(?:left|right)(?![\p{L}-])/gu) ?? []);
+  return said.size === 1 && !said.has(side);
+}

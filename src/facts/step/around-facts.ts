@@ -1,0 +1,153 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import type { JointMethod } from '../../generated/plan-types.ts';
+import { isBatteryOff } from './battery-facts.ts';
+import { datedBeforeJob } from '../papers/dated-before-job.ts';
+import { isNotAfter } from './day-order.ts';
+import type { Fact } from '../fact.ts';
+import { isPermanent, isWelded } from '../joint/joint-methods.ts';
+import { computed, computedOr, statedOr } from '../make-fact.ts';
+import { coversVehicle } from '../papers/maker-evidence.ts';
+import { goesOnWithoutWelding } from '../part/part-kinds.ts';
+import { listOf } from '../quantity-of.ts';
+import { recordFacts } from '../papers/record-facts.ts';
+import { saysNone } from './step-draft.ts';
+import type { OperationSurvey, Survey } from '../survey.ts';
+import { anyYes } from '../tri-state.ts';
+
+type AroundFact = Extract<
+  FactNames['plan'],
+  | `plan.${'impact_stated' | 'direct_listed' | 'extinguisher_stated' | 'heavy_part_off' | 'lifting_cited'}`
+  | `plan.${'earlier_repairs_stated' | 'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
+  | `plan.${'sealer' | 'bared_primer' | 'dated_before_job' | 'record' | 'record_missing' | 'record_years'}`
+  | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
+  | `plan.restraint_${'wiring' | 'wiring_cited' | 'control_unit'}`
+>;
+
+/** What stands around the work on the parts: from the intake to the record that is kept. */
+export function aroundFacts(survey: Survey): Readonly<Record<AroundFact, Fact>> {
+  const { plan } = survey;
+  const { fire, lifting, restraints } = plan.make_safe ?? {};
+  const isCited = (cite: Parameters<typeof listOf<{ readonly reference?: string }>>[0]): boolean =>
+    listOf(cite).some(({ reference }) => coversVehicle(survey, reference));
+  const early = datedBeforeJob(survey);
+  const at = '/make_safe/restraints';
+  return {
+    'plan.impact_stated': computed(!saysNone(plan.damage?.impact), '/damage/impact'),
+    'plan.direct_listed': computed((plan.damage?.direct ?? []).length > 0, '/damage/direct'),
+    'plan.extinguisher_stated': computed(!saysNone(fire?.extinguisher), '/make_safe/fire/extinguisher'),
+    'plan.heavy_part_off': computed(takesHeavyPartOff(survey), '/make_safe/lifting'),
+    'plan.lifting_cited': computed(isCited(lifting?.cite), '/make_safe/lifting/cite'),
+    'plan.earlier_repairs_stated': computed(
+      plan.vehicle.earlier_repairs !== undefined,
+      '/vehicle/earlier_repairs',
+    ),
+    ...fitFacts(survey),
+    'plan.sealer': computed(howFar(plan.finish?.sealer), '/finish/sealer'),
+    'plan.bared_primer': computed(howFar(plan.finish?.primer), '/finish/primer'),
+    'plan.dated_before_job': computedOr(
+      early?.written,
+      early?.pointer ?? '/job/opened',
+      'Nothing is dated before the job, or the day of its opening is not written.',
+    ),
+    'plan.restraint_wiring': statedOr(
+      restraints?.wiring,
+      `${at}/wiring`,
+      'What was done to restraint wiring is not stated.',
+    ),
+    'plan.restraint_wiring_cited': computed(isCited(restraints?.wiring_cite), `${at}/wiring_cite`),
+    'plan.restraint_control_unit': computedOr(
+      restraints?.control_unit === undefined
+        ? undefined
+        : restraints.control_unit === 'replaced'
+          ? 'replaced'
+          : isCited(restraints.control_unit_cite)
+            ? 'by the maker’s page'
+            : 'without a page',
+      `${at}/control_unit`,
+      'What becomes of the control unit is not stated.',
+    ),
+    ...recordFacts(survey),
+  };
+}
+
+function takesHeavyPartOff(survey: Survey): boolean {
+  const heavy: readonly (string | undefined)[] = ['subframe', 'battery tray'];
+  return (
+    isBatteryOff(survey) ||
+    survey.operations.some(
+      ({ operation, part }) =>
+        heavy.includes(part.part.kind) && (operation.do === 'replace' || operation.do === 'remove and refit'),
+    )
+  );
+}
+
+interface StatedWork {
+  readonly planned?: boolean | string;
+  readonly done?: string;
+}
+
+function howFar(step: StatedWork | undefined): 'none' | 'stated' | 'recorded' {
+  if (step === undefined) return 'none';
+  if (step.done !== undefined) return 'recorded';
+  return step.planned === false ? 'none' : 'stated';
+}
+
+type FitFact = Extract<
+  AroundFact,
+  | `plan.${'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
+  | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
+>;
+
+function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>> {
+  const joining = operations.filter(isJoinedIn);
+  const structural = joining.filter(({ part }) => part.structural !== false);
+  const joined = daysOf(joining, isPermanent);
+  // Metal to be bonded is primed first; a weld burns off whatever lay there.
+  const welded = daysOf(joining, isWelded);
+  const fit = plan.measurements?.before_welding;
+  const at = '/measurements/before_welding';
+  const answers = structural
+    .flatMap(({ operation, joints }) => joints.map(({ joint }) => joint.done ?? operation.done))
+    .map((done) => {
+      const isBefore = isNotAfter(fit, done);
+      return isBefore === undefined ? undefined : !isBefore;
+    });
+  return {
+    'plan.structure_joined': computed(structural.length > 0, '/parts'),
+    'plan.welded_in': computed(
+      joining.some(({ part }) => !goesOnWithoutWelding(part.part.kind)),
+      '/parts',
+    ),
+    'plan.sealed_before_joints': computed(
+      joined.some((done) => isNotAfter(done, plan.finish?.sealer?.done) === false),
+      '/finish/sealer/done',
+    ),
+    'plan.primed_before_joints': computed(
+      welded.length > 0 && welded.every((done) => isNotAfter(done, plan.finish?.primer?.done) === false),
+      '/finish/primer/done',
+    ),
+    'plan.fit_checked': computed(fit !== undefined, at),
+    'plan.fit_checked_late': computedOr(
+      answers.length === 0 ? undefined : anyYes(answers),
+      at,
+      'The days that would tell whether the fit was measured before the first joint are not written.',
+    ),
+  };
+}
+
+/** When the joints of some methods were made, as far as it is written. */
+function daysOf(
+  operations: readonly OperationSurvey[],
+  isMeant: (method: JointMethod) => boolean,
+): readonly (string | undefined)[] {
+  return operations.flatMap(({ operation, joints }) =>
+    joints.flatMap(({ joint }) =>
+      joint.method !== undefined && isMeant(joint.method) ? [joint.done ?? operation.done] : [],
+    ),
+  );
+}
+
+function isJoinedIn({ operation, joints, offVehicle }: OperationSurvey): boolean {
+  if (offVehicle || (operation.planned === false && operation.done === undefined)) return false;
+  return joints.some(({ joint }) => joint.method !== undefined && isPermanent(joint.method));
+}

@@ -1,0 +1,55 @@
+import { isNotAfter } from './day-order.ts';
+import type { Fact } from '../fact.ts';
+import { computed, computedOr } from '../make-fact.ts';
+import { saysNone } from './step-draft.ts';
+import type { OperationSurvey, Survey } from '../survey.ts';
+
+type FittedFact = 'operation.battery_fitted_before' | 'operation.battery_by_unqualified';
+
+/** The traction battery comes out and goes in again, or a new one goes in. */
+export function isBatteryFitted({ operation, part }: OperationSurvey): boolean {
+  return (
+    part.part.kind === 'traction battery' &&
+    (operation.do === 'replace' || operation.do === 'remove and refit')
+  );
+}
+
+/** When the traction battery goes in again, and who does it. */
+export function batteryFittedFacts(survey: Survey, one: OperationSurvey): Readonly<Record<FittedFact, Fact>> {
+  const { operation, at } = one;
+  const before = isBatteryFitted(one) ? [...heatsAfter(survey, one), ...bakeAfter(survey, one)] : [];
+  const { by } = operation;
+  return {
+    'operation.battery_fitted_before': computedOr(
+      before.join(', ') || undefined,
+      `${at}/${operation.refit_step === undefined ? 'done' : 'refit_step'}`,
+      'No traction battery is fitted, or nothing that it was to be out for comes later by step or day.',
+    ),
+    // Who isolated the vehicle answers where nobody else is named.
+    'operation.battery_by_unqualified': computed(
+      isBatteryFitted(one) && by !== undefined && saysNone(by.qualification),
+      `${at}/by`,
+    ),
+  };
+}
+
+/** Work beside which the plan says that the battery is removed, and which comes after it was put back. */
+function heatsAfter(survey: Survey, { operation: fitting }: OperationSurvey): readonly string[] {
+  const back = fitting.do === 'replace' ? fitting.step : fitting.refit_step;
+  return survey.operations
+    .filter(({ operation }) =>
+      (operation.near ?? []).some((near) => near.item === 'traction battery' && near.treatment === 'removed'),
+    )
+    .filter(
+      ({ operation: work }) =>
+        (back !== undefined && work.step !== undefined && back <= work.step) ||
+        isNotAfter(work.done, fitting.done) === false,
+    )
+    .map(({ part }) => `the work on ${part.name}`);
+}
+
+function bakeAfter({ plan }: Survey, { operation }: OperationSurvey): readonly string[] {
+  const { bake } = plan.finish ?? {};
+  const isLater = isNotAfter(bake?.done, operation.done) === false;
+  return bake?.traction_battery === 'removed' && isLater ? ['the bake'] : [];
+}

@@ -1,0 +1,107 @@
+import type { CheckTrigger } from '../context.ts';
+import { damageKinds } from '../part/part-damage-facts.ts';
+import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
+import { allYes, anyYes } from '../tri-state.ts';
+
+/** A check that the work of a plan makes necessary, and why. What cannot be told asks for nothing here. */
+export interface CheckNeeded {
+  readonly asksFor: CheckTrigger['asksFor'];
+  /** Words of which one stands in the name of the sensor that answers; empty where any does. */
+  readonly sensor: readonly string[];
+  readonly because: string;
+}
+
+/** What the triggers of the packs ask for, in their order; of one check and one sensor the first reason counts. */
+export function checksNeeded(survey: Survey): readonly CheckNeeded[] {
+  const needed = new Map<string, CheckNeeded>();
+  for (const trigger of survey.context.triggers ?? []) {
+    const { asksFor, sensor } = trigger;
+    const key = `${asksFor}/${sensor[0] ?? ''}`;
+    if (needed.has(key)) continue;
+    const because = reasonOf(survey, trigger);
+    if (because !== undefined) needed.set(key, { asksFor, sensor, because });
+  }
+  return [...needed.values()];
+}
+
+function reasonOf(survey: Survey, trigger: CheckTrigger): string | undefined {
+  for (const work of trigger.work) {
+    if (wasDone[work](survey)) return workInWords[work];
+  }
+  for (const part of survey.parts) {
+    if (!isMeant(part, trigger)) continue;
+    const befell = (trigger.was.length === 0 ? happenings : trigger.was).find((one) => befalls[one](part));
+    if (befell !== undefined) return `${part.name} ${inWords[befell]}`;
+  }
+  return undefined;
+}
+
+function isMeant({ part, name }: PartSurvey, { kinds, holds, named, unlessNamed }: CheckTrigger): boolean {
+  if (kinds.length + holds.length === 0) return false;
+  const low = name.toLowerCase();
+  const has = (word: string): boolean => low.includes(word.toLowerCase());
+  return (
+    (kinds.length === 0 || (part.kind !== undefined && kinds.includes(part.kind))) &&
+    (holds.length === 0 || (part.holds ?? []).some((item) => holds.includes(item))) &&
+    (named.length === 0 || named.some(has)) &&
+    !unlessNamed.some(has)
+  );
+}
+
+const happenings = ['hit', 'worked on', 'taken off', 'painted'] as const;
+type Happening = (typeof happenings)[number];
+
+const inWords: Readonly<Record<Happening, string>> = {
+  hit: 'was hit',
+  'worked on': 'was worked on',
+  'taken off': 'came off',
+  painted: 'was painted',
+};
+
+const befalls: Readonly<Record<Happening, (part: PartSurvey) => boolean>> = {
+  hit: ({ part }) => damageKinds(part).some((kind) => !harmless.has(kind)),
+  'worked on': ({ operations }) => operations.some(({ works }) => works === true),
+  'taken off': ({ operations }) => operations.some(isOneOf('replace', 'remove and refit')),
+  painted: ({ operations }) => operations.some(isOneOf('refinish', 'fill')),
+};
+
+const harmless: ReadonlySet<string> = new Set([
+  ...['none', 'scratch', 'surface rust', 'not yet seen', 'rusted through'],
+]);
+
+function isOneOf(...words: readonly string[]): (one: OperationSurvey) => boolean {
+  return ({ operation }) => operation.do !== undefined && words.includes(operation.do);
+}
+
+type Work = CheckTrigger['work'][number];
+
+const workInWords: Readonly<Record<Work, string>> = {
+  'electric welding': 'the body was welded electrically',
+  'structural work': 'a part that carries crash load was worked on',
+  'restraint unit off': 'restraint units came off',
+  'restraint unit deployed': 'a restraint unit deployed',
+  'high voltage isolated': 'the traction voltage was isolated',
+  'wheels aligned': 'the wheels were aligned',
+};
+
+const wasDone: Readonly<Record<Work, (survey: Survey) => boolean>> = {
+  'electric welding': ({ operations }) => operations.some(({ electricWelding }) => electricWelding === true),
+  'structural work': ({ operations }) =>
+    anyYes(operations.map(({ works, part }) => allYes([works, part.structural]))) === true,
+  'restraint unit off': ({ plan }) =>
+    (plan.make_safe?.restraints?.units ?? []).some(
+      ({ treatment }) => treatment === 'removed' || treatment === 'replaced',
+    ),
+  'restraint unit deployed': ({ plan }) => {
+    const { units, deployed } = plan.make_safe?.restraints ?? {};
+    return deployed === true || (units ?? []).some(({ state }) => state === 'deployed');
+  },
+  'high voltage isolated': ({ plan }) => {
+    const isolation = plan.make_safe?.high_voltage?.isolation;
+    return isolation !== undefined && isolation.planned !== false;
+  },
+  'wheels aligned': ({ plan }) => {
+    const alignment = plan.verify?.alignment;
+    return alignment !== undefined && alignment.planned !== false && alignment.result !== 'not required';
+  },
+};

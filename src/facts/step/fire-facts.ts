@@ -1,0 +1,109 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import type { DriveWord, Item } from '../../generated/plan-types.ts';
+import type { Fact } from '../fact.ts';
+import { coversVehicle } from '../papers/maker-evidence.ts';
+import { computed, computedOr } from '../make-fact.ts';
+import { itemPresence } from '../heat/neighbour-presence.ts';
+import { listOf, quantityOf } from '../quantity-of.ts';
+import type { Survey } from '../survey.ts';
+
+type FireFact = Extract<
+  FactNames['plan'],
+  'plan.fluids_left' | 'plan.fluids_contradicted' | 'plan.gas_unmentioned' | 'plan.shortest_fire_watch'
+>;
+
+/** What burns or bursts near hot work, and how long the place is watched. */
+export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
+  const at = '/make_safe/fire';
+  const watch = shortestWatch(survey);
+  return {
+    'plan.fluids_left': computedOr(
+      fluidsLeft(survey).join(', ') || undefined,
+      `${at}/fluids`,
+      'The plan leaves no fuel and no gas in place.',
+    ),
+    'plan.fluids_contradicted': computedOr(
+      fluidsContradicted(survey).join(', ') || undefined,
+      `${at}/fluids`,
+      'The fire list and the operations agree, or one of them says nothing.',
+    ),
+    'plan.gas_unmentioned': computed(gasUnmentioned(survey), '/vehicle/drive'),
+    'plan.shortest_fire_watch': computedOr(
+      watch?.seconds,
+      watch?.at ?? `${at}/watch`,
+      'No length of a fire watch is stated.',
+    ),
+  };
+}
+
+const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylinder']);
+
+/** What is listed with its distance is judged there. */
+function fluidsLeft(survey: Survey): readonly string[] {
+  const listed = new Set(nearItems(survey).map(({ item }) => item));
+  return listedFluids(survey).flatMap(({ item, stays }) => (stays && !listed.has(item) ? [item] : []));
+}
+
+/** Out of the way by one list and in it by the other. Of several of a kind, `place` says which one is meant. */
+function fluidsContradicted(survey: Survey): readonly string[] {
+  const near = nearItems(survey);
+  return listedFluids(survey).flatMap(({ item, stays, place }) =>
+    place === undefined && near.some((other) => other.item === item && other.stays !== stays) ? [item] : [],
+  );
+}
+
+interface Listed {
+  readonly item: Item;
+  readonly stays: boolean;
+  readonly place?: string;
+}
+
+function listedFluids(survey: Survey): readonly Listed[] {
+  const { fire } = survey.plan.make_safe ?? {};
+  const isCited = listOf(fire?.cite).some((cite) => coversVehicle(survey, cite.reference));
+  return (fire?.fluids ?? []).flatMap(({ item, treatment, place }) => {
+    if (item === undefined || !fuels.has(item)) return [];
+    const stays = itemPresence(item, treatment ?? 'stays', undefined, isCited).stays !== false;
+    return [{ item, stays, ...(place === undefined ? {} : { place }) }];
+  });
+}
+
+function nearItems({ operations }: Survey): readonly Listed[] {
+  return operations
+    .flatMap(({ operation }) => operation.near ?? [])
+    .flatMap(({ item, treatment }) =>
+      item === undefined ? [] : [{ item, stays: treatment !== 'removed' && treatment !== 'emptied' }],
+    );
+}
+
+/** Drives with gas under pressure on board. */
+const gasDrives: ReadonlySet<DriveWord> = new Set<DriveWord>([
+  'natural-gas',
+  'liquefied-petroleum-gas',
+  'fuel-cell',
+]);
+
+function gasUnmentioned(survey: Survey): boolean {
+  const { plan, parts } = survey;
+  if (!listOf(plan.vehicle.drive).some((drive) => gasDrives.has(drive))) return false;
+  const said = [
+    ...(plan.make_safe?.fire?.fluids ?? []).map(({ item }) => item),
+    ...nearItems(survey).map(({ item }) => item),
+    ...parts.flatMap(({ part }) => part.holds ?? []),
+  ];
+  return !said.includes('gas cylinder');
+}
+
+/** Of an operation its own watch counts, or else that of the whole job. */
+function shortestWatch(survey: Survey): { readonly seconds: number; readonly at: string } | undefined {
+  const watches = [
+    { text: survey.plan.make_safe?.fire?.watch, at: '/make_safe/fire/watch' },
+    ...survey.operations
+      .filter(({ hot }) => hot !== false)
+      .map(({ operation, at }) => ({ text: operation.fire_watch, at: `${at}/fire_watch` })),
+  ].flatMap(({ text, at }) => {
+    const seconds = quantityOf(text, 'time');
+    return seconds === undefined ? [] : [{ seconds, at }];
+  });
+  return watches.toSorted((one, other) => one.seconds - other.seconds)[0];
+}

@@ -1,0 +1,63 @@
+import type { Part } from '../../generated/plan-types.ts';
+import type { Fact } from '../fact.ts';
+import { computed } from '../make-fact.ts';
+import { notAfter, whenOf } from '../quantity-of.ts';
+import type { PartSurvey, Survey } from '../survey.ts';
+
+type InsideFact = 'part.inside_protected' | 'part.inside_done' | 'part.inside_before_heat';
+type Cavity = NonNullable<NonNullable<Survey['plan']['finish']>['cavities']>[number];
+
+/** Primer and wax inside a hollow member: stated, done, and not before the heat that would burn them. */
+export function insideProtection(
+  survey: Survey,
+  { part, at }: PartSurvey,
+): Readonly<Record<InsideFact, Fact>> {
+  const cavities = (survey.plan.finish?.cavities ?? []).filter(
+    (cavity) => part.id !== undefined && cavity.part === part.id && isMeant(cavity),
+  );
+  const done = cavities.filter((cavity) => cavity.done !== undefined);
+  return {
+    'part.inside_protected': computed(cavities.some(protects), `${at}/id`),
+    'part.inside_done': computed(
+      cavities.some(protects) && done.length === cavities.length,
+      '/finish/cavities',
+    ),
+    'part.inside_before_heat': computed(
+      done.length > 0 && done.every((cavity) => liesBeforeHeat(survey, part, cavity)),
+      '/finish/cavities',
+    ),
+  };
+}
+
+/** What was done was meant, whatever the plan said before. */
+function isMeant({ planned, done }: Cavity): boolean {
+  return planned !== false || done !== undefined;
+}
+
+function protects({ wax, primer }: Cavity): boolean {
+  return isSomething(wax) && isSomething(primer);
+}
+
+const nothing = /^(?:none|nil)\b|^(?:no|without|not (?:needed|required|planned|applied|done|used))[\s.!]*$/iu;
+
+function isSomething(text: string | undefined): boolean {
+  return text !== undefined && !nothing.test(text.trim());
+}
+
+/** Only what the days and times prove: on one day without times the order is the usual one. */
+function liesBeforeHeat(survey: Survey, part: Part, cavity: Cavity): boolean {
+  const own = whenOf(cavity.done);
+  if (own === undefined) return false;
+  return survey.operations.some((one) => {
+    if (one.hot === false) return false;
+    const isOwn = one.part.part === part;
+    const joints = one.joints.filter(
+      ({ joint }) => isOwn || joint.to === part.id || (joint.sheets ?? []).some((id) => id === part.id),
+    );
+    if (!isOwn && joints.length === 0) return false;
+    return [one.operation.done, ...joints.map(({ joint }) => joint.done)].some((text) => {
+      const work = whenOf(text);
+      return work !== undefined && notAfter(work, own) === false;
+    });
+  });
+}

@@ -1,0 +1,89 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import { isNotAfter, secondsBetween } from './day-order.ts';
+import type { Fact } from '../fact.ts';
+import { isBatteryFitted } from './battery-fitted.ts';
+import { computed, computedOr, unknown } from '../make-fact.ts';
+import { quantityOf, whenOf } from '../quantity-of.ts';
+import type { StepDraft } from './step-draft.ts';
+import type { Survey } from '../survey.ts';
+
+type OrderFact = Extract<FactNames['step'], 'step.wait_left' | 'step.wait_stated' | 'step.before_another'>;
+
+/** Steps against each other: the wait after the current was cut off, and checks that rest on other checks. */
+export function stepOrderFacts(survey: Survey, draft: StepDraft): Readonly<Record<OrderFact, Fact>> {
+  const place = `${draft.at}/done`;
+  return {
+    'step.wait_left': waitLeft(survey, draft, place),
+    'step.wait_stated': computed(isWaitStated(survey, draft), `${draft.at}/wait`),
+    'step.before_another': computedOr(
+      restsOnLater(survey, draft).join(', ') || undefined,
+      place,
+      'No step that it rests on is dated later, or days and times are not written.',
+    ),
+  };
+}
+
+/** Whether the isolation says how long is waited, or how long the page asks, before its proof. */
+function isWaitStated({ plan }: Survey, { what }: StepDraft): boolean {
+  const { isolation } = plan.make_safe?.high_voltage ?? {};
+  return what === 'high-voltage isolation' && (isolation?.wait ?? isolation?.wait_asked) !== undefined;
+}
+
+interface Wait {
+  /** When the current was cut off. */
+  readonly from: string | undefined;
+  readonly seconds: number | undefined;
+}
+
+/** A day alone tells nothing of minutes; a whole day between is longer than any wait. */
+function waitLeft(survey: Survey, { what, step }: StepDraft, place: string): Fact {
+  const wait = waitBefore(survey, what);
+  if (wait === undefined) return unknown('The step waits for nothing.', place);
+  const gone = secondsBetween(whenOf(wait.from), whenOf(step?.done));
+  return computedOr(
+    gone === undefined || wait.seconds === undefined ? undefined : wait.seconds - gone,
+    place,
+    'The wait, or the days and times that would tell it, are not written.',
+  );
+}
+
+function waitBefore({ plan }: Survey, what: StepDraft['what']): Wait | undefined {
+  const { low_voltage: low, restraints, high_voltage: high } = plan.make_safe ?? {};
+  if (what === 'restraints made safe') {
+    const asked = quantityOf(restraints?.wait_asked, 'time') ?? quantityOf(restraints?.wait, 'time');
+    return { from: low?.done, seconds: asked };
+  }
+  if (what === 'absence of voltage proved') {
+    const { isolation } = high ?? {};
+    const asked = quantityOf(isolation?.wait_asked, 'time') ?? quantityOf(isolation?.wait, 'time');
+    return { from: isolation?.done, seconds: asked };
+  }
+  return undefined;
+}
+
+/**
+ * Steps that should have come first: a sensor aims along wheels that are set, the last scan sees a system that is whole, and nobody
+ * drives before it. Common practice, no source.
+ */
+function restsOnLater({ plan, operations }: Survey, { what, step }: StepDraft): readonly string[] {
+  const { alignment, restraints, high_voltage: high } = plan.verify ?? {};
+  const fitted = operations.filter(isBatteryFitted).map(({ operation }) => operation.done);
+  const before: readonly (readonly [name: string, done: string | undefined])[] =
+    what === 'sensor calibration'
+      ? [['the wheel alignment', alignment?.result === 'not required' ? undefined : alignment?.done]]
+      : what === 'scan after the repair'
+        ? [
+            ['the completion of the restraint system', restraints?.done],
+            ['the re-commissioning of the traction voltage', high?.done],
+          ]
+        : what === 'high-voltage re-commissioning'
+          ? fitted.map((done) => ['the fitting of the traction battery', done] as const)
+          : what === 'road test'
+            ? [
+                ['the wheel alignment', alignment?.done],
+                ['the completion of the restraint system', restraints?.done],
+                ['the re-commissioning of the traction voltage', high?.done],
+              ]
+            : [];
+  return before.filter(([, done]) => isNotAfter(done, step?.done) === false).map(([name]) => name);
+}

@@ -1,0 +1,175 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import { batteryFacts } from './battery-facts.ts';
+import { checkSteps } from './check-steps.ts';
+import type { Fact } from '../fact.ts';
+import { codesFacts, faultsLeft } from '../faults-left.ts';
+import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
+import { coversVehicle } from '../papers/maker-evidence.ts';
+import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
+import type { When } from '../quantity-of.ts';
+import { safetySteps } from './safety-steps.ts';
+import type { FactSheet } from '../sheet.ts';
+import { doubtOf, saysNone } from './step-draft.ts';
+import { stepOrderFacts } from './step-order-facts.ts';
+import type { StepDraft } from './step-draft.ts';
+import type { Survey } from '../survey.ts';
+
+type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
+
+/** What the steps are written from, in the order of their sheets. */
+export function stepDrafts(survey: Survey): readonly StepDraft[] {
+  return [...safetySteps(survey), ...checkSteps(survey)];
+}
+
+/** The steps around the work that rules ask about; each has its sheet whether the plan states it or not. */
+export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly FactSheet[] {
+  return stepDrafts(survey).map((draft) => ({
+    kind: 'step',
+    at: draft.at,
+    facts: factsOf(survey, draft),
+    standsOn: [vehicleSheet],
+  }));
+}
+
+function factsOf(survey: Survey, draft: StepDraft): StepFacts {
+  const { step, at, what } = draft;
+  const person = draft.person ?? step?.by;
+  const proof = survey.plan.make_safe?.high_voltage?.proof_of_absence;
+  return {
+    'step.what': computed(what, at),
+    'step.name': computed(draft.name ?? what, at),
+    'step.stated': isStated(draft),
+    'step.done': computed(step?.done !== undefined, `${at}/done`),
+    'step.person': computed(!saysNone(person?.name), `${at}/by`),
+    'step.qualified': computed(!saysNone(person?.qualification), `${at}/by`),
+    'step.cited': computed(
+      listOf(step?.cite).some((cite) => coversVehicle(survey, cite.reference)),
+      `${at}/cite`,
+    ),
+    'step.complete': isComplete(draft),
+    'step.missing': computedOr(missingText(draft), at, 'Nothing is missing.'),
+    'step.in_order': inOrder(survey, draft),
+    'step.after_isolation': afterIsolation(survey, draft),
+    'step.result': statedOr(draft.result, `${at}/result`, 'What came out is not stated.'),
+    'step.needed': computed(draft.neededBecause !== undefined, at),
+    'step.needed_because': computedOr(draft.neededBecause, at, 'Nothing that is reckoned here asks for it.'),
+    ...insulationFacts(survey, draft),
+    ...stepOrderFacts(survey, draft),
+    ...batteryFacts(survey, draft),
+    'step.faults':
+      what === 'high-voltage re-commissioning'
+        ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)
+        : unknown('The step is another.', at),
+    ...codesFacts(what === 'scan after the repair' ? survey.plan.verify?.scan_after : undefined, at),
+    'step.reading': statedOr(
+      what === 'absence of voltage proved' ? voltsOf(proof?.reading) : undefined,
+      `${at}/reading`,
+      'No reading is written.',
+    ),
+    ...waitFacts(survey),
+    'step.battery_condition': statedOr(
+      survey.plan.make_safe?.high_voltage?.battery_condition,
+      '/make_safe/high_voltage/battery_condition',
+      'The state of the traction battery is not stated.',
+    ),
+  };
+}
+
+function isStated(draft: StepDraft): Fact {
+  const { step, at, result } = draft;
+  const doubt = doubtOf(draft);
+  if (doubt !== undefined) return unknown(doubt, at);
+  return computed(step !== undefined && (step.planned !== false || result !== undefined), at);
+}
+
+function isComplete(draft: StepDraft): Fact {
+  const { missing, at } = draft;
+  if (missing === undefined || missing.length > 0) return computed(false, at);
+  const doubt = doubtOf(draft);
+  return doubt === undefined ? computed(true, at) : unknown(doubt, at);
+}
+
+function missingText({ missing, what }: StepDraft): string | undefined {
+  if (missing !== undefined) return missing.join(', ') || undefined;
+  return what === 'batteries disconnected'
+    ? 'every battery, for nothing is said of them'
+    : 'every part of it';
+}
+
+function waitFacts(survey: Survey): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {
+  const restraints = survey.plan.make_safe?.restraints;
+  const wait = quantityOf(restraints?.wait, 'time');
+  const asked = quantityOf(restraints?.wait_asked, 'time');
+  const at = '/make_safe/restraints/wait';
+  return {
+    'step.wait_short':
+      wait === undefined || asked === undefined
+        ? unknown('The wait, or the wait that the page asks for, is not stated.', at)
+        : computed(wait < asked, at),
+    'step.wait_cited': computed(
+      wait !== undefined &&
+        listOf(restraints?.wait_cite).some((cite) => coversVehicle(survey, cite.reference)),
+      '/make_safe/restraints/wait_cite',
+    ),
+  };
+}
+
+/** Insulation where the maker's limit is not stated, Ω/V: that of UN R100 for circuits with alternating current (from memory). */
+const usualInsulation = 500;
+
+function insulationFacts(
+  survey: Survey,
+  { what, at }: StepDraft,
+): Pick<StepFacts, 'step.insulation' | 'step.insulation_limit' | 'step.insulation_margin'> {
+  const step = what === 'high-voltage re-commissioning' ? survey.plan.verify?.high_voltage : undefined;
+  const measured = quantityOf(step?.insulation, 'insulation');
+  const place = `${at}/insulation`;
+  const reason = 'No insulation value is written.';
+  const limit = quantityOf(step?.limit, 'insulation') ?? usualInsulation;
+  return {
+    'step.insulation': statedOr(measured, place, reason),
+    'step.insulation_limit': computedOr(measured === undefined ? undefined : limit, `${at}/limit`, reason),
+    'step.insulation_margin': computedOr(
+      measured === undefined ? undefined : measured - limit,
+      place,
+      reason,
+    ),
+  };
+}
+
+/** A proof made while the circuit was still live, or before it was cut, proves nothing of what came after. */
+function afterIsolation(survey: Survey, { what, step, at }: StepDraft): Fact {
+  if (what !== 'absence of voltage proved') return unknown('The step is another.', at);
+  const proved = whenOf(step?.done);
+  const isolated = whenOf(survey.plan.make_safe?.high_voltage?.isolation?.done);
+  return computedOr(
+    proved === undefined || isolated === undefined ? undefined : notAfter(isolated, proved),
+    `${at}/done`,
+    'The days and times of isolation and proof are not both written.',
+  );
+}
+
+function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
+  if (order === undefined) return unknown('The step has no fixed place.', at);
+  const own = whenOf(step?.done);
+  if (own === undefined) return unknown('When it was done is not written.', `${at}/done`);
+  const work = survey.operations
+    .filter(({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false))
+    .map(({ operation }) => whenOf(operation.done))
+    .filter((when) => when !== undefined);
+  if (work.length === 0) {
+    return survey.context.stage === 'release'
+      ? unknown('When the work was done is not written.', `${at}/done`)
+      : computed(true, `${at}/done`, 'None of the work is dated yet.');
+  }
+  const answers = work.map((when: When) =>
+    order === 'before the work' ? notAfter(own, when) : notAfter(when, own),
+  );
+  if (answers.includes(false)) return computed(false, `${at}/done`);
+  return answers.includes(undefined)
+    ? unknown(
+        'It was done on the day of the work; the times that would tell the order are not written.',
+        `${at}/done`,
+      )
+    : computed(true, `${at}/done`);
+}
