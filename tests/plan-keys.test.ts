@@ -4,8 +4,9 @@ import { expect, test } from 'vitest';
 // A key that nobody reads is silence that looks like care: its description must say so.
 
 // What the sheet shows beside the facts is not judged for that.
-const facts = readdirSync('src/facts')
-  .filter((name) => !/^(?:plan|part|hazards|signature)-shown\.ts$/u.test(name))
+const facts = readdirSync('src/facts', { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.ts'))
+  .filter((name) => !/(?:^|[\\/])(?:plan|part|hazards|signature)-shown\.ts$/u.test(name))
   .map((name) => readFileSync(`src/facts/${name}`, 'utf8').replaceAll(/\/\*\*[\s\S]*?\*\/|\/\/.*/gu, ''))
   .join('\n');
 

@@ -12,8 +12,8 @@ describe('the sheets of a plan', () => {
     expect(places('plan')).toEqual(['']);
     expect(places('vehicle')).toEqual(['/vehicle']);
     expect(places('reference')).toEqual(['/references/0', '/references/1']);
-    expect(places('part')).toEqual(['/parts/0', '/parts/1', '/parts/2', '/parts/3', '/parts/4', '/parts/5']);
-    expect(places('operation')).toHaveLength(9);
+    expect(places('part')).toEqual([0, 1, 2, 3, 4, 5, 6].map((index) => `/parts/${String(index)}`));
+    expect(places('operation')).toHaveLength(10);
     expect(places('joint')).toEqual([
       ...[0, 1, 2, 3, 4, 5].map((index) => `/parts/1/operations/0/joints/${String(index)}`),
       '/parts/1/operations/1/joints/0',
@@ -41,7 +41,7 @@ describe('the sheets of a plan', () => {
   test('what belongs to a part carries its id, what belongs to an operation its place', () => {
     for (const sheet of [...derived.all('operation'), ...derived.all('joint'), ...derived.all('citation')]) {
       const part = Number(sheet.at.split('/')[2]);
-      expect(sheet.part).toBe(['skin', 'ring', 'sill', 'tunnel', 'ring-r', 'rail'][part]);
+      expect(sheet.part).toBe(['skin', 'ring', 'sill', 'tunnel', 'ring-r', 'pack', 'rail'][part]);
       expect(sheet.at.startsWith(sheet.operation ?? 'nowhere')).toBe(true);
     }
   });
