@@ -16,31 +16,47 @@ export function answerPicture({
   exposures,
   question,
 }: HeatAnswer): HeatPicture {
-  const { holdAboveCelsius: hold, stopAboveCelsius: stop } = limit;
   return {
     title: `Heat along the sheet: ${heatWords(heat, question.operation.source)}`,
     curves: [{ label: thickness(heat.thicknessMm), curve }],
-    limits: [
-      ...(hold === undefined ? [] : [{ celsius: hold, label: `limit of ${victim}` }]),
-      ...(stop === undefined || stop === hold ? [] : [{ celsius: stop, label: `stop for ${victim}` }]),
-    ],
-    marks:
-      question.distancesMm === undefined
-        ? []
-        : exposures.map(({ distanceMm, peakCelsius, verdict }) => ({
-            distanceMm,
-            ...(peakCelsius === undefined ? {} : { peakCelsius }),
-            label: [
-              formatQuantity(distanceMm, 'mm'),
-              ...(peakCelsius === undefined ? [] : [formatQuantity(peakCelsius, '°C')]),
-              verdict,
-            ].join(', '),
-          })),
+    limits: limitLines(limit, victim),
+    marks: question.distancesMm === undefined ? [] : exposures.map(markOf),
     sinks: sinksOf([heat]),
     times: exposures.flatMap(({ distanceMm, history }) =>
       history === undefined ? [] : [{ label: `at ${formatQuantity(distanceMm, 'mm')}`, history }],
     ),
     ...(clear.ok && clear.distanceMm > 0 ? { clearMm: clear.distanceMm } : {}),
+  };
+}
+
+/** The limits of the thing that is looked at, as lines; one where nothing lies between asking and stopping. */
+function limitLines(
+  { holdAboveCelsius: hold, stopAboveCelsius: stop }: HeatAnswer['limit'],
+  victim: string,
+): HeatPicture['limits'] {
+  return [
+    ...(hold === undefined ? [] : [{ celsius: hold, label: `limit of ${victim}` }]),
+    ...(stop === undefined || stop === hold ? [] : [{ celsius: stop, label: `stop for ${victim}` }]),
+  ];
+}
+
+/** A distance that was asked about, as a mark. */
+function markOf({
+  distanceMm,
+  peakCelsius,
+  verdict,
+}: Pick<
+  HeatAnswer['exposures'][number],
+  'distanceMm' | 'peakCelsius' | 'verdict'
+>): HeatPicture['marks'][number] {
+  return {
+    distanceMm,
+    ...(peakCelsius === undefined ? {} : { peakCelsius }),
+    label: [
+      formatQuantity(distanceMm, 'mm'),
+      ...(peakCelsius === undefined ? [] : [formatQuantity(peakCelsius, '°C')]),
+      verdict,
+    ].join(', '),
   };
 }
 
@@ -68,28 +84,13 @@ export function seamPicture({
   question,
   heatInput,
 }: SeamAnswer): HeatPicture {
-  const { holdAboveCelsius: hold, stopAboveCelsius: stop } = limit;
   const input = heatInput.ok ? `, ${formatQuantity(Number(heatInput.value.toFixed(3)), 'kJ/mm')}` : '';
   return {
     title: `Heat beside the seam: ${question.joint.method ?? 'arc'}, ${question.thickness.trim()} sheet${input}`,
     from: 'fused metal',
     curves: [{ label: 'one seam', curve }],
-    limits: [
-      ...(hold === undefined ? [] : [{ celsius: hold, label: `limit of ${victim}` }]),
-      ...(stop === undefined || stop === hold ? [] : [{ celsius: stop, label: `stop for ${victim}` }]),
-    ],
-    marks:
-      question.distancesMm === undefined
-        ? []
-        : exposures.map(({ distanceMm, peakCelsius, verdict }) => ({
-            distanceMm,
-            ...(peakCelsius === undefined ? {} : { peakCelsius }),
-            label: [
-              formatQuantity(distanceMm, 'mm'),
-              ...(peakCelsius === undefined ? [] : [formatQuantity(peakCelsius, '°C')]),
-              verdict,
-            ].join(', '),
-          })),
+    limits: limitLines(limit, victim),
+    marks: question.distancesMm === undefined ? [] : exposures.map(markOf),
     ...(clear.ok && clear.distanceMm > 0 ? { clearMm: clear.distanceMm } : {}),
   };
 }
