@@ -6,7 +6,6 @@ import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
-import { packForVehicle } from './papers/maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
@@ -34,7 +33,6 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
             '/stage',
             'The stage was given with the command, or is the strictest for want of one.',
           ),
-    'plan.job_number': statedOr(plan.job?.number, '/job/number', 'No job number is written.'),
     'plan.author': statedOr(
       plan.job?.written_by?.name,
       '/job/written_by',
@@ -99,12 +97,6 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
         (plan.measurements?.points ?? []).some((point) => point.before !== undefined),
       '/measurements',
     ),
-    'plan.vehicle_pack': computedOr(
-      packForVehicle(survey),
-      '/vehicle',
-      'Maker, model or model year of the vehicle is not stated.',
-    ),
-    'plan.signed': computed(plan.sign_off !== undefined, '/sign_off'),
     'plan.restraint_deployed': computed(
       restraints?.deployed === true ||
         (restraints?.units ?? []).some((unit) => unit.state === 'deployed') ||

@@ -69,7 +69,6 @@ export function exposureFacts(
     ),
     'exposure.from': computed(source.kind, at),
     'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
-    'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
     ...heatFacts(whole, at),
     ...limitFacts(limit, whole, at),
     ...watchFacts(neighbour, limit, whole),

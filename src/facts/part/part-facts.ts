@@ -33,7 +33,6 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
   const { part, at } = one;
   const shall = makerShall(survey, one);
   return {
-    'part.id': statedOr(part.id, at, 'The part has no id.'),
     'part.name': computed(one.name, at),
     'part.named_for_other_side': computed(isNamedForOtherSide(part), `${at}/side`),
     'part.kind': kindFact(one),
@@ -69,13 +68,6 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
     ...partDamageFacts(survey, one),
     'part.skin': computed(hidesStructure(one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
-    'part.hidden_by': computedOr(
-      listOf(part.under)
-        .map((id) => survey.partById.get(id)?.name ?? id)
-        .join(', ') || undefined,
-      `${at}/under`,
-      'No part is stated to hide it.',
-    ),
     ...donorFacts(survey, one),
     'part.closed_section_worked': triFact(
       closedSectionWorked(one),
@@ -93,7 +85,6 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
       part.id !== undefined && (survey.plan.make_safe?.lifting?.points ?? []).includes(part.id),
       '/make_safe/lifting',
     ),
-    'part.id_repeated': computed(part.id !== undefined && survey.partById.get(part.id) !== one, at),
     'part.shall': computedOr(shall?.text, at, 'No pack says what shall be done with it.'),
     'part.shall_done': computedOr(shall?.done, at, 'No pack says what shall be done with it.'),
   };
