@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:b940ffdfa89f6a7923ab19afae73a5f10d54d370c19a10e8ebecdfca1250b761":{"pack":"general","version":"1.0.0"},"sha256:e4612a06339fa39c117760fc1c32034ad9698e308313c7775c2080783cdfe7d8":{"pack":"general","version":"1.1.0"},"sha256:b9a83ebee34ab9b9be25cc116096f8f52eb59b7a867d7c8c397eb292a770fc9c":{"pack":"general","version":"2.0.0"},"sha256:a83aa363ba6468e46566d562d3970aa8cc3aa5dba430e9a4c070d3e6fbfc5d01":{"pack":"general","version":"3.0.0"}};
+  {"sha256:0db9d14a1cccbaf637f7473fefe378abe63378f7e08a8689b60a5a0d582f760e":{"pack":"general","version":"1.0.0"},"sha256:9c43adbca5d84b3be10d27dc42352c0175613c1570d8e6c467ce117a6184f515":{"pack":"general","version":"1.1.0"},"sha256:3864b77b245acc05e7d4898f1524663e62ab9e514a107c2abcb38e5caca2665c":{"pack":"general","version":"2.0.0"},"sha256:604c0ba49235738cf384c7455590370b6b98391db9e3c54c73c9a37dc102c09b":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '803286b58d61a1a0181598705b2bc7fca1211ba121655c520c6b9001ed50fc93');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '0cba33eb937d22594272d56d926de7b75dc332dd17acbbbb8fbdfd678a0ad1b0');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '36e6096ea020c0480eb73fcfb1fee38d01e13d3820b782513bdee7a2e6f277aa');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '432c5d8cd7cbf269f809eb8d77277e867f67244d6fffbeb43ef66020477e8954');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
