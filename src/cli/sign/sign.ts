@@ -38,7 +38,7 @@ export interface SignOptions {
 /** The command `sign`: judges a plan as it would stand signed, writes the signature only where that is cleared. */
 export function sign(file: string, options: SignOptions): 0 | 1 | 2 {
   const { by, role, signedOnDay, asOfDay } = options;
-  if (by === undefined || role === undefined)
+  if (by === undefined || role === undefined || isBlankText(by) || isBlankText(role))
     return refuse(['Who signs, and in which role? Give --by NAME and --role ROLE.']);
   const given = loadGivenPacks(options.rules);
   if (!given.ok) return refuse(given.lines);
@@ -81,6 +81,11 @@ export function sign(file: string, options: SignOptions): 0 | 1 | 2 {
       return 0;
     }
   }
+}
+
+/** Blanks, and signs that nobody sees, name nobody. */
+function isBlankText(text: string): boolean {
+  return !/[\p{L}\p{N}]/u.test(text);
 }
 
 /** `sign --canonical`: what the digest is the SHA-256 of. */
