@@ -4,8 +4,8 @@ import { aroundFacts } from './step/around-facts.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
-import { factGroups } from './lazy-sheet.ts';
-import type { FactGroups } from './lazy-sheet.ts';
+import { factGroups } from './fact-groups.ts';
+import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
 import { packForVehicle } from './papers/maker-statements.ts';
@@ -26,6 +26,7 @@ type PlanFacts = Readonly<Record<FactNames['plan'], Fact>>;
 
 /** The plan as a whole: what kind of work it holds and what it says of it. */
 export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
+  ['plan.'],
   wholeFacts,
   fireFacts,
   aroundFacts,

@@ -8,8 +8,9 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { safetySteps } from './safety-steps.ts';
-import { factGroups, lazySheet } from '../lazy-sheet.ts';
-import type { FactGroups } from '../lazy-sheet.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
@@ -31,6 +32,7 @@ export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly Fa
 }
 
 const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups(
+  ['step.'],
   anyStepFacts,
   neededFacts,
   insulationFacts,
