@@ -8,7 +8,6 @@ import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
-import { packForVehicle } from './papers/maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
@@ -47,7 +46,6 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
             '/stage',
             'The stage was given with the command, or is the strictest for want of one.',
           ),
-    'plan.job_number': statedOr(plan.job?.number, '/job/number', 'No job number is written.'),
     'plan.author': statedOr(
       plan.job?.written_by?.name,
       '/job/written_by',
@@ -110,12 +108,6 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
         (plan.measurements?.points ?? []).some((point) => point.before !== undefined),
       '/measurements',
     ),
-    'plan.vehicle_pack': computedOr(
-      packForVehicle(survey),
-      '/vehicle',
-      'Maker, model or model year of the vehicle is not stated.',
-    ),
-    'plan.signed': computed(plan.sign_off !== undefined, '/sign_off'),
     'plan.restraint_deployed': computed(
       restraints?.deployed === true ||
         (restraints?.units ?? []).some((unit) => unit.state === 'deployed') ||
