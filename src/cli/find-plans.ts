@@ -41,7 +41,7 @@ function sourcesOf(arg: string, workingFolder: string): readonly PlanSource[] {
   });
   if (isFolder(full)) {
     const { files, closed, passedOver } = yamlFilesBelow(full);
-    const unseen = closed.map((folder) => nothing(show(folder), 'This folder cannot be looked into.'));
+    const unseen = closed.map(({ folder, sentence }) => nothing(show(folder), sentence));
     const unasked = passedOver === 0 ? [] : [passed(show(full), passedOver)];
     if (files.length + unseen.length + unasked.length === 0)
       return [nothing(arg, 'No YAML file lies in this folder.')];

@@ -9,6 +9,12 @@ export interface FoundLock {
   readonly lock: LockReading;
 }
 
+/** The lock of a plan with its path as that of the plan is shown: whole beside a whole one, else from the working folder. */
+export function lockBeside(plan: string, found: FoundLock | undefined): FoundLock | undefined {
+  if (found === undefined || path.isAbsolute(plan)) return found;
+  return { ...found, file: path.relative(process.cwd(), found.file) };
+}
+
 /** Gives the lock for the plans of a folder: the nearest one upward from it. Each folder is looked into once. */
 export type LockFinder = (folder: string) => FoundLock | undefined;
 

@@ -108,9 +108,12 @@ function resolvePinned(
   which: PlanVehicle,
   found: FoundLock | undefined,
 ): PinnedRules {
-  const { lock } = found ?? {};
+  const { lock, file = lockName } = found ?? {};
   if (lock?.ok === false) {
-    return { ok: false, sentences: lock.faults.map((fault) => faultLine(fault.sentence, fault)) };
+    return {
+      ok: false,
+      sentences: lock.faults.map((fault) => faultLine(fault.sentence, { ...fault, file })),
+    };
   }
   if (lock === undefined && run.mustBeLocked === true) {
     const sentence = `No ${lockName} lies beside the plan or above it; \`planish packs lock\` writes one.`;
@@ -119,7 +122,7 @@ function resolvePinned(
   const resolved = resolvePacks(run.packs, pins, which, lock?.versions);
   if (!resolved.ok) return { ok: false, sentences: [faultLine(resolved.sentence, resolved.place)] };
   const { packs } = resolved;
-  const drift = packs.drift.map((sentence) => `${found?.file ?? lockName}: ${sentence}`);
+  const drift = packs.drift.map((sentence) => `${file}: ${sentence}`);
   if (drift.length > 0 && run.mustBeLocked === true) return { ok: false, sentences: drift };
   return { ok: true, packs, rules: once(() => compileRules(packs, run.dictionary)), drift };
 }

@@ -20,7 +20,7 @@ export function readPackSources(given: string, workingFolder: string): FoundPack
   if (kind === 'folder') return fromFolder(given, full);
   if (kind === 'closed') return refuse(given, 'this cannot be looked up; is it a ring of links?');
   const installed = installedPackage(given, workingFolder);
-  if (installed !== undefined) return fromFolder(installed, installed);
+  if (installed !== undefined) return fromFolder(path.relative(workingFolder, installed), installed);
   return refuse(
     given,
     packageName.test(given)
@@ -35,7 +35,7 @@ function fromFolder(shown: string, full: string): FoundPacks {
     return refuse(shown, 'the folder cannot be read; who runs planish needs leave to read it.');
   }
   if (here.includes('pack.yaml')) {
-    return { ok: true, packs: [{ where: shown, files: readPackFiles(full) }] };
+    return { ok: true, packs: [{ where: shown, files: readPackFiles(full, shown) }] };
   }
   const folders = here
     .filter((name) => name !== 'node_modules' && kindOf(path.join(full, name)) === 'folder')
@@ -44,10 +44,10 @@ function fromFolder(shown: string, full: string): FoundPacks {
   if (folders.length === 0) return refuse(shown, 'no rule pack lies here (a pack has a pack.yaml).');
   return {
     ok: true,
-    packs: folders.map((name) => ({
-      where: path.join(shown, name),
-      files: readPackFiles(path.join(full, name)),
-    })),
+    packs: folders.map((name) => {
+      const where = path.join(shown, name);
+      return { where, files: readPackFiles(path.join(full, name), where) };
+    }),
   };
 }
 
