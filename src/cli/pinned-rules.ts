@@ -29,7 +29,7 @@ export interface JudgingRun {
   readonly solveLap: DerivationContext['solveLap'];
   /** Pass over the pins of packs that are not here; for one who is about to write such a pack. Never for a verdict. */
   readonly passesOverMissing?: boolean;
-  /** Packs resolved and compiled for each set of pins, and each vehicle where packs tell vehicles apart, met so far. */
+  /** Packs resolved and compiled for each set of pins, and each vehicle where packs tell vehicles apart: those met last. */
   readonly resolved: Map<string, PinnedRules>;
 }
 
@@ -55,10 +55,19 @@ export function pinnedRules(
   const which = decidingVehicle(run.packs, vehicle);
   const key = JSON.stringify([pins ?? [], which, lock?.file]);
   const before = run.resolved.get(key);
-  if (before !== undefined) return before;
-  const answer = resolvePinned(run, pins, which, lock);
-  run.resolved.set(key, answer);
+  const answer = before ?? resolvePinned(run, pins, which, lock);
+  keepNewest(run.resolved, key, answer);
   return answer;
+}
+
+/** Each takes a tenth of a megabyte, and an archive has as many vehicles as plans: what was asked for longest ago goes. */
+const mostResolved = 64;
+
+function keepNewest<Value>(kept: Map<string, Value>, key: string, value: Value): void {
+  kept.delete(key);
+  const [oldest] = kept.keys();
+  if (kept.size >= mostResolved && oldest !== undefined) kept.delete(oldest);
+  kept.set(key, value);
 }
 
 /** What facts are derived with when these packs judge. */
