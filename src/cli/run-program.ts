@@ -22,11 +22,14 @@ function fail(error: unknown): void {
   } else {
     const reason = error instanceof Error ? error.message : String(error);
     const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    const isFolderGone = error instanceof Error && 'syscall' in error && error.syscall === 'uv_cwd';
     const isOutput = code === 'ENOSPC' || code === 'EDQUOT' || code === 'EIO';
     writeOut(
-      isOutput
-        ? `planish: the output cannot be written to its end (${visibleText(code)}); is the disk full?\n`
-        : `planish: it failed on its own account, and judged nothing to its end: ${visibleText(reason)}\n`,
+      isFolderGone
+        ? 'planish: the working folder is not there any more.\n'
+        : isOutput
+          ? `planish: the output cannot be written to its end (${visibleText(code)}); is the disk full?\n`
+          : `planish: it failed on its own account, and judged nothing to its end: ${visibleText(reason)}\n`,
       'complaints',
     );
     process.exitCode = 2;

@@ -13,6 +13,8 @@ export interface FolderContent {
   readonly passedOver: number;
 }
 
+export const closedSentence = 'This folder cannot be looked into.';
+
 /** `.YAML` too: a file that a shop's computer wrote in capitals is a plan like any other. */
 const yamlName = /\.ya?ml$/iu;
 
@@ -64,7 +66,7 @@ function whyClosed(error: unknown): string {
   const file = error instanceof Error && 'path' in error ? String(error.path) : '';
   return path.basename(file) === ignoreFileName
     ? `This folder is not searched: its ${ignoreFileName} cannot be read.`
-    : 'This folder cannot be looked into.';
+    : closedSentence;
 }
 
 function isFolder(file: string): boolean {

@@ -50,6 +50,21 @@ describe.skipIf(!hasOrdinaryUser)('what an ordinary user has no leave to read', 
     ]);
   });
 
+  test.each(['jobs/**/*.yaml', 'jobs/*/*.yaml', 'jobs/*/a.yaml'])(
+    'a folder in which %s may lie is told, and is never a pass',
+    (pattern) => {
+      put('jobs/open/a.yaml');
+      put('jobs/shut/a.yaml');
+      put('jobs/other.txt/b');
+      chmodSync(at('jobs/shut'), 0o000);
+      expect(run('check', ...day, '--quiet', pattern)).toEqual({
+        status: 2,
+        stdout: 'jobs/shut: not judged, This folder cannot be looked into.\n',
+        stderr: '',
+      });
+    },
+  );
+
   test.each<readonly [string, readonly string[], string]>([
     ['sheet', ['sheet', 'shut.yaml', '-o', 'a.html'], 'shut.yaml: The file cannot be read'],
     ['sign', ['sign', '--by', 'A', '--role', 'B', 'shut.yaml'], 'shut.yaml: The file cannot be read'],

@@ -96,6 +96,12 @@ test('what a killed run left beside a file keeps no later one from writing it', 
   expect(openOutputFile(target, false).ok).toBe(true);
 });
 
+test('a working folder that was taken away is told', () => {
+  const command = `mkdir gone; cd gone; rmdir ../gone; '${process.execPath}' '${path.resolve('bin/planish.js')}' check '${plan}'`;
+  const { status, stderr } = spawnSync('sh', ['-c', command], { cwd: folder, encoding: 'utf8' });
+  expect([status, stderr]).toEqual([2, 'planish: the working folder is not there any more.\n']);
+});
+
 test('while questions are asked, no file stands about', () => {
   expect(whyNotWritable(at('a'), false)).toBeUndefined();
   expect(readdirSync(folder)).toEqual([]);
