@@ -88,6 +88,16 @@ describe.skipIf(!hasOrdinaryUser)('what an ordinary user has no leave to read', 
     expect(readdirSync(folder).toSorted()).toEqual(['house', 'shut.yaml']);
   });
 
+  test('a folder among packs: it may be a pack, and nothing is judged without it', () => {
+    cpSync('examples/rules', at('packs'), { recursive: true });
+    give(at('packs'));
+    chmodSync(at('packs/corvane-tarn'), 0o000);
+    refused(
+      run('check', ...day, '--rules', 'packs', good),
+      'packs/corvane-tarn: the folder cannot be read; who runs planish needs leave to read it.',
+    );
+  });
+
   test('mark, the only folder', () => {
     mkdirSync(at('class'), 0o000);
     refused(
