@@ -70,6 +70,15 @@ function keepNewest<Value>(kept: Map<string, Value>, key: string, value: Value):
   kept.set(key, value);
 }
 
+/** Read off all rules, once for all plans that these packs judge. */
+const leasts = new WeakMap<ResolvedPacks, number | 'none'>();
+
+function leastOf(packs: ResolvedPacks): number | undefined {
+  const least = leasts.get(packs) ?? leastTensileLeft(packs.layers) ?? 'none';
+  leasts.set(packs, least);
+  return least === 'none' ? undefined : least;
+}
+
 /** What facts are derived with when these packs judge. */
 export function contextOf(
   run: JudgingRun,
@@ -77,7 +86,7 @@ export function contextOf(
   packs: ResolvedPacks,
   { plan, root }: Pick<ReadPlan, 'plan' | 'root'>,
 ): DerivationContext {
-  const least = leastTensileLeft(packs.layers);
+  const least = leastOf(packs);
   return {
     asOfDay: run.asOfDay,
     stage,
