@@ -1,5 +1,6 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Near } from '../generated/plan-types.ts';
+import { asReceivedFacts } from './as-received.ts';
 import { aroundFacts } from './step/around-facts.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
@@ -13,6 +14,7 @@ import { carriesCrashLoad } from './part/part-kinds.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
 import { saysNotDone } from './step/step-draft.ts';
+import { removedUnitFacts } from './step/removed-units.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
@@ -82,6 +84,8 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     ),
     ...fireFacts(survey),
     ...aroundFacts(survey),
+    ...asReceivedFacts(survey),
+    ...removedUnitFacts(survey),
     'plan.lifted_beside_work': computedOr(
       liftedBesideTheWork(survey).join(', ') || undefined,
       '/make_safe/lifting',

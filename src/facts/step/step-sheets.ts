@@ -1,5 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import { alignmentFacts } from './alignment-facts.ts';
 import { batteryFacts } from './battery-facts.ts';
+import { calibrationFacts } from './calibration-facts.ts';
 import { checkSteps } from './check-steps.ts';
 import type { Fact } from '../fact.ts';
 import { codesFacts, faultsLeft } from '../faults-left.ts';
@@ -7,6 +9,8 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
+import { lampFacts } from './lamp-facts.ts';
+import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
 import type { FactSheet } from '../sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
@@ -56,6 +60,10 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     ...insulationFacts(survey, draft),
     ...stepOrderFacts(survey, draft),
     ...batteryFacts(survey, draft),
+    ...alignmentFacts(survey, draft),
+    ...calibrationFacts(survey, draft),
+    ...lampFacts(survey, draft),
+    'step.by_author': byAuthor(survey, draft),
     'step.faults':
       what === 'high-voltage re-commissioning'
         ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)
@@ -94,6 +102,17 @@ function missingText({ missing, what }: StepDraft): string | undefined {
   return what === 'batteries disconnected'
     ? 'every battery, for nothing is said of them'
     : 'every part of it';
+}
+
+/** Whether the author of the plan releases it; of other steps it says nothing. */
+function byAuthor({ plan }: Survey, { what, step, at }: StepDraft): Fact {
+  const [own, author] = [step?.by?.name, plan.job?.written_by?.name];
+  const isRelease = what === 'hold point' || what === 'structural release';
+  return computedOr(
+    isRelease && own !== undefined && author !== undefined ? samePerson(own, author) : undefined,
+    `${at}/by`,
+    'The step is no release, or one of the two is not named.',
+  );
 }
 
 function waitFacts(survey: Survey): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {
