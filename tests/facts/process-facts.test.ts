@@ -182,7 +182,9 @@ describe('lamps, units and charge', () => {
     expect(lamp('lamp: starter battery, system: engine, explanation: weak', 'lamps_lit')).toBe('?');
     expect(lamp('lamp: washer fluid', 'lamps_unexplained')).toBe('washer fluid');
     expect(lamp('lamp: washer fluid, explanation: none', 'lamps_unexplained')).toBe('washer fluid');
-    expect(lamp('lamp: washer fluid, explanation: Empty; the owner fills it.', 'lamps_unexplained')).toBe('?');
+    expect(lamp('lamp: washer fluid, explanation: Empty; the owner fills it.', 'lamps_unexplained')).toBe(
+      '?',
+    );
   });
 
   test('lamps that were lit at the counter are looked at again', () => {
