@@ -13,7 +13,7 @@ export function holdPointSteps(survey: Survey, needed: readonly CheckNeeded[]): 
     const { planned = true, done, by, cite } = one;
     return {
       what: 'hold point',
-      name: `hold point "${nameOf(one)}"`,
+      name: `hold point "${nameOf(one)}"${partWords(survey, one)}`,
       at: `/hold_points/${String(index)}`,
       // Whoever lists a point plans it.
       step: {
@@ -53,6 +53,11 @@ function groupedByReason(open: readonly CheckNeeded[]): string {
 
 function nameOf({ point, name }: HoldPoint): string {
   return point === undefined || point === 'other' ? (name ?? point ?? 'without a name') : point;
+}
+
+/** Several parts have a flange. */
+function partWords({ partById }: Survey, { part }: HoldPoint): string {
+  return part === undefined ? '' : ` of ${partById.get(part)?.name ?? part}`;
 }
 
 function answersFor(one: HoldPoint, { point = '' }: CheckNeeded): boolean {
