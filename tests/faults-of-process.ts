@@ -171,6 +171,13 @@ export const faultsOfProcess: readonly Fault[] = [
     on: 'done: 2026-10-06T09:00',
   },
   {
+    ...of(wholeJob, 'hold'),
+    name: 'hold points: of a part that the plan does not list',
+    changes: [['before closing, part: rail-l', 'before closing, part: rail-r']],
+    rule: 'entry-points-nowhere',
+    on: 'part: rail-r',
+  },
+  {
     ...of(batteryOut, 'hold'),
     name: 'hold points: the cavity released an hour after the skin was on',
     changes: [['done: 2026-09-16T08:00', 'done: 2026-09-16T11:00']],

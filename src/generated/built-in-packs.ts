@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:c9c46f3c50f273b341a1580abd4d4c13eb54cbb338e713788a4f6d57a0eb4503":{"pack":"general","version":"1.0.0"},"sha256:e63edb89fa612d5ce7a95e9a826aede46a0bcf049489d33315136d40db1f09a8":{"pack":"general","version":"1.1.0"},"sha256:c1dbb80593490158bf12d220709e15e2b38e861ef4e40d581e80d652dc292e88":{"pack":"general","version":"2.0.0"},"sha256:1ae7b4c8c871efb6baeb31974f0a1c5c3f3758c638d9e5eb9e528ab37f20b2a6":{"pack":"general","version":"3.0.0"}};
+  {"sha256:c9c46f3c50f273b341a1580abd4d4c13eb54cbb338e713788a4f6d57a0eb4503":{"pack":"general","version":"1.0.0"},"sha256:e63edb89fa612d5ce7a95e9a826aede46a0bcf049489d33315136d40db1f09a8":{"pack":"general","version":"1.1.0"},"sha256:c1dbb80593490158bf12d220709e15e2b38e861ef4e40d581e80d652dc292e88":{"pack":"general","version":"2.0.0"},"sha256:13f61fc6df14c832274afcdf9b9885347a9a99d1c09bd2400770caff09e4d124":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f4d1d10c232ab616e382f506240c11308622c0380f1a864ff6655944161ecb57');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '63f981d250ff4ab85d2c548ec1b55d61031cba4f4b8e05e798a50d721a279ede');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'dc3c136df71b93c316f75dedcf3554ede3b44d8f2e889055c9bfb38a69ec724c');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '6cf92f8a4386d37a106cee199ed0f28d782614fadb87411efb701a244351f438');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -520,7 +520,8 @@ export interface FactNames {
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
     | 'step.coolant'
-    | 'step.state_of_charge';
+    | 'step.state_of_charge'
+    | 'step.values_copied';
   readonly 'entry':
     | 'entry.fault'
     | 'entry.path'
@@ -1079,6 +1080,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
   'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened'], synonyms: { 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
   'step.state_of_charge': { kind: 'step', type: 'number', unit: '%', dimension: 'percent', description: 'State of charge of the traction battery: of the isolation as the vehicle came, of re-commissioning as it goes.' },
+  'step.values_copied': { kind: 'step', type: 'yes-no', description: 'Whether at least four values of the wheel alignment are stated after the repair and each is the specified one, to the last digit.' },
   'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead', 'names itself', 'listed twice'], alwaysKnown: true, description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },

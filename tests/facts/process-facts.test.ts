@@ -87,6 +87,19 @@ describe('rows of a wheel alignment', () => {
     );
   });
 
+  test('values that are the specified ones, all of them', () => {
+    const copied = (rows: readonly (readonly [string, string])[]): string =>
+      step(
+        '/verify/alignment',
+        'values_copied',
+        `verify: { alignment: { values: [${rows.map(([specified, after]) => `{ specified: ${specified}, after: ${after} }`).join(', ')}] } }`,
+      );
+    const same = [`0°30'`, '0.5°'] as const;
+    expect(copied([same, same, same, same])).toBe('true');
+    expect(copied([same, same, same])).toBe('false');
+    expect(copied([same, same, same, same, [`0°30'`, `0°31'`]])).toBe('false');
+  });
+
   test('an alignment that is not required, or not stated, has no values', () => {
     const values = (text: string): string => step('/verify/alignment', 'values', text);
     expect(values('verify: { alignment: { result: not required, values: [{ of: camber }] } }')).toBe('none');
@@ -189,7 +202,11 @@ describe('lamps, units and charge', () => {
 
   test('lamps that were lit at the counter are looked at again', () => {
     const needed = (text: string): string =>
-      step('/verify/warning_lamps', 'needed', `job: { as_received: { warning_lamps: ${text} } }`);
+      String(
+        factsOf(`${tarn}\njob: { as_received: { warning_lamps: ${text} } }`)
+          .all('step')
+          .some(({ at }) => at === '/verify/warning_lamps'),
+      );
     for (const none of ['none', 'None lit', 'no lamps lit', 'all off', 'all lamps were out'])
       expect(needed(none)).toBe('false');
     for (const lit of ['airbag', 'no oil pressure lamp at key-on', 'none of the airbag lamps work'])

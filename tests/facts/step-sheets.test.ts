@@ -36,8 +36,6 @@ test('every step has its sheet, stated or not', () => {
     'scan after the repair',
     'scan before the repair',
     'sensor calibration',
-    'structural release',
-    'warning lamps',
     'wheel alignment',
   ]);
 });

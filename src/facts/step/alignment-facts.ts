@@ -1,5 +1,5 @@
 import type { FactNames } from '../../generated/fact-names.ts';
-import { judgeRow } from './alignment-row.ts';
+import { isCopied, judgeRow } from './alignment-row.ts';
 import type { AlignmentValue } from './alignment-row.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
@@ -9,7 +9,7 @@ import type { Survey } from '../survey.ts';
 
 type AlignmentFact = Extract<
   FactNames['step'],
-  `step.${'values' | 'values_out' | 'values_open' | 'values_short' | 'values_lacking' | 'values_from'}`
+  `step.${'values' | 'values_out' | 'values_open' | 'values_short' | 'values_lacking' | 'values_from' | 'values_copied'}`
 >;
 type AlignmentFacts = Readonly<Record<AlignmentFact, Fact>>;
 
@@ -21,6 +21,7 @@ const ofAnotherStep: AlignmentFacts = {
   'step.values_short': other,
   'step.values_lacking': other,
   'step.values_from': other,
+  'step.values_copied': other,
 };
 
 /** The numbers of the wheel alignment; those of one that is said not to be required are nobody's business. */
@@ -46,6 +47,7 @@ export function alignmentFacts(survey: Survey, { what, at, result }: StepDraft):
       'Camber and toe are there, of both sides.',
     ),
     'step.values_lacking': computedOr(lackingIn(rows).join(', ') || undefined, place, 'Nothing is missing.'),
+    'step.values_copied': computed(isCopied(rows), place),
     'step.values_from': valuesFrom(survey, `${at}/cite`),
   };
 }

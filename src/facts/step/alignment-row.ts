@@ -40,6 +40,18 @@ export function judgeRow(row: AlignmentValue): RowAnswer {
   return { is: 'out', text: `${name} ${row.after ?? ''} (${range.text})` };
 }
 
+/** Fewer rows can hit their specified values by chance. */
+const fewestToTell = 4;
+
+/** Whether every value after the repair is the specified one: no bench prints that. */
+export function isCopied(rows: readonly AlignmentValue[]): boolean {
+  const compared = rows.filter(({ specified, after }) => specified !== undefined && after !== undefined);
+  return (
+    compared.length >= fewestToTell &&
+    compared.every(({ specified, after }) => valueOf(specified) === valueOf(after))
+  );
+}
+
 interface Range {
   readonly from: number;
   readonly to: number;

@@ -14,18 +14,25 @@ type CalibrationFact = Extract<FactNames['step'], 'step.calibration_short'>;
  * those that look out. Common practice, no source.
  */
 const looksInside =
-  /\b(?:steering|seat|occupant|belt|yaw|acceleration|rain|parking|ultrasonic|tyre|height|level)\b/iu;
+  /\b(?:steering|seat|occupant|belt|yaw|acceleration|rain|light sensor|parking|ultrasonic|tyre|height|level)\b/iu;
 const looksOutside = /camera|radar|lidar|lamp|headl|night|vision|laser/iu;
+
+const ofAnotherStep: Readonly<Record<CalibrationFact, Fact>> = {
+  'step.calibration_short': unknown('The step is no calibration that was passed.'),
+};
 
 export function calibrationFacts(
   survey: Survey,
   { what, at, result, calibration: one }: StepDraft,
 ): Readonly<Record<CalibrationFact, Fact>> {
   const isMade = what === 'sensor calibration' && result === 'passed' && one !== undefined;
+  if (!isMade) return ofAnotherStep;
   return {
-    'step.calibration_short': isMade
-      ? computedOr(shortOf(survey, one).join(', ') || undefined, at, 'Nothing is missing.')
-      : unknown('The step is no calibration that was passed.', at),
+    'step.calibration_short': computedOr(
+      shortOf(survey, one).join(', ') || undefined,
+      at,
+      'Nothing is missing.',
+    ),
   };
 }
 
@@ -46,8 +53,9 @@ function shortOf(survey: Survey, one: Calibration): readonly string[] {
   ];
 }
 
-function isKindTold({ kind }: Calibration): boolean {
-  return kind === 'static' || kind === 'dynamic' || kind === 'both';
+/** A lamp is aimed at a wall, whatever that is called. */
+function isKindTold({ kind, sensor = '' }: Calibration): boolean {
+  return /lamp|headlight/iu.test(sensor) || kind === 'static' || kind === 'dynamic' || kind === 'both';
 }
 
 function isTold(text: string | undefined): boolean {

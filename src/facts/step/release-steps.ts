@@ -4,11 +4,11 @@ import { saysNone } from './step-draft.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
 
-/** What the plan says of the vehicle as it goes: its warning lamps, and the release of the structure by itself. */
+/** What the plan says of the vehicle as it goes, or is asked to: its warning lamps, and the release of the structure by itself. */
 export function releaseSteps(survey: Survey, releaseBecause: string | undefined): readonly StepDraft[] {
   const { warning_lamps: lamps, structural_release: release } = survey.plan.verify ?? {};
   const litBefore = lampsAsReceived(survey);
-  return [
+  const drafts: readonly StepDraft[] = [
     {
       what: 'warning lamps',
       name: 'look at the warning lamps',
@@ -32,6 +32,7 @@ export function releaseSteps(survey: Survey, releaseBecause: string | undefined)
       neededBecause: releaseBecause,
     },
   ];
+  return drafts.filter(({ step, neededBecause }) => step !== undefined || neededBecause !== undefined);
 }
 
 /** The lamps that were lit when the vehicle came, as the plan tells them; undefined where none was, or nothing is said. */
