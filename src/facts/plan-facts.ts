@@ -1,11 +1,12 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Near } from '../generated/plan-types.ts';
+import { asReceivedFacts } from './as-received.ts';
 import { aroundFacts } from './step/around-facts.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
-import { factGroups } from './lazy-sheet.ts';
-import type { FactGroups } from './lazy-sheet.ts';
+import { factGroups } from './fact-groups.ts';
+import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
@@ -14,6 +15,7 @@ import { carriesCrashLoad } from './part/part-kinds.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
 import { saysNotDone } from './step/step-draft.ts';
+import { removedUnitFacts } from './step/removed-units.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
@@ -25,12 +27,19 @@ type PlanFacts = Readonly<Record<FactNames['plan'], Fact>>;
 
 /** The plan as a whole: what kind of work it holds and what it says of it. */
 export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
+  ['plan.'],
   wholeFacts,
   fireFacts,
   aroundFacts,
+  asReceivedFacts,
+  removedUnitFacts,
 );
 
-type OfOtherGroups = keyof ReturnType<typeof fireFacts> | keyof ReturnType<typeof aroundFacts>;
+type OfOtherGroups =
+  | keyof ReturnType<typeof fireFacts>
+  | keyof ReturnType<typeof aroundFacts>
+  | keyof ReturnType<typeof asReceivedFacts>
+  | keyof ReturnType<typeof removedUnitFacts>;
 
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:0db9d14a1cccbaf637f7473fefe378abe63378f7e08a8689b60a5a0d582f760e":{"pack":"general","version":"1.0.0"},"sha256:9c43adbca5d84b3be10d27dc42352c0175613c1570d8e6c467ce117a6184f515":{"pack":"general","version":"1.1.0"},"sha256:3864b77b245acc05e7d4898f1524663e62ab9e514a107c2abcb38e5caca2665c":{"pack":"general","version":"2.0.0"},"sha256:604c0ba49235738cf384c7455590370b6b98391db9e3c54c73c9a37dc102c09b":{"pack":"general","version":"3.0.0"}};
+  {"sha256:0db9d14a1cccbaf637f7473fefe378abe63378f7e08a8689b60a5a0d582f760e":{"pack":"general","version":"1.0.0"},"sha256:9c43adbca5d84b3be10d27dc42352c0175613c1570d8e6c467ce117a6184f515":{"pack":"general","version":"1.1.0"},"sha256:3864b77b245acc05e7d4898f1524663e62ab9e514a107c2abcb38e5caca2665c":{"pack":"general","version":"2.0.0"},"sha256:51fbf115b653ec4b74f6f006fda5b8a0aa170065fed7f4747470fd6ac5778335":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '0cba33eb937d22594272d56d926de7b75dc332dd17acbbbb8fbdfd678a0ad1b0');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '325b4f6759d4f9164f9f8311ce52094db3469641e657c56d885236f330920b77');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '432c5d8cd7cbf269f809eb8d77277e867f67244d6fffbeb43ef66020477e8954');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5f58fea02ca93df0372ec4da4fdc315fa424dd9c32a88a990d0fe831124a7e83');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

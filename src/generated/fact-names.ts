@@ -69,7 +69,13 @@ export interface FactNames {
     | 'plan.restraint_control_unit'
     | 'plan.record'
     | 'plan.record_missing'
-    | 'plan.record_years';
+    | 'plan.record_years'
+    | 'plan.as_received_missing'
+    | 'plan.units_off'
+    | 'plan.units_stored'
+    | 'plan.restraint_connectors_open'
+    | 'plan.memory_supply'
+    | 'plan.key_kept_away';
   readonly 'vehicle':
     | 'vehicle.named'
     | 'vehicle.body'
@@ -488,7 +494,21 @@ export interface FactNames {
     | 'step.unchecked'
     | 'step.battery_off'
     | 'step.quarantine_distance'
-    | 'step.quarantine_watch';
+    | 'step.quarantine_watch'
+    | 'step.values'
+    | 'step.values_out'
+    | 'step.values_open'
+    | 'step.values_short'
+    | 'step.values_lacking'
+    | 'step.values_from'
+    | 'step.calibration_short'
+    | 'step.too_late_for'
+    | 'step.by_author'
+    | 'step.lamps_lit'
+    | 'step.lamps_unexplained'
+    | 'step.coolant'
+    | 'step.state_of_charge'
+    | 'step.values_copied';
   readonly 'entry':
     | 'entry.fault'
     | 'entry.path'
@@ -607,6 +627,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.record': { kind: 'plan', type: 'word', words: ['none', 'without the procedures', 'with the procedures'], alwaysKnown: true, description: 'What is said of the record that is kept.' },
   'plan.record_missing': { kind: 'plan', type: 'text', description: 'What of the record is not said to be kept: measurements, weld coupons, codes, photographs, place.' },
   'plan.record_years': { kind: 'plan', type: 'number', description: 'Years from the signature, or from the as-of date, for which the record is kept.' },
+  'plan.as_received_missing': { kind: 'plan', type: 'text', description: 'What of the state in which the vehicle came is not written: mileage, warning lamps, what works.' },
+  'plan.units_off': { kind: 'plan', type: 'text', description: 'Undeployed restraint units that come off.' },
+  'plan.units_stored': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated where units that came off are kept.' },
+  'plan.restraint_connectors_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether connectors of the restraint system are opened: a unit comes off or is replaced, or its wiring is repaired.' },
+  'plan.memory_supply': { kind: 'plan', type: 'yes-no', description: 'Whether a memory supply is connected while the battery is off.' },
+  'plan.key_kept_away': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated where the key is kept.' },
   'vehicle.named': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether maker and model are stated.' },
   'vehicle.body': { kind: 'vehicle', type: 'text', description: 'Body style.' },
   'vehicle.model_year': { kind: 'vehicle', type: 'count', description: 'Model year.' },
@@ -984,7 +1010,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'opening.over_deformation': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'That minus the tolerance.' },
   'opening.turned_after': { kind: 'opening', type: 'number', unit: '°', dimension: 'angle', description: 'How far the opening as a whole is turned after the repair.' },
   'opening.carried_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'How far turn and shift of the whole carry the corner that they carry farthest.' },
-  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan before the repair', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test'], alwaysKnown: true, description: 'Which step.' },
+  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan before the repair', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test', 'hold point', 'warning lamps', 'structural release'], alwaysKnown: true, description: 'Which step.' },
   'step.name': { kind: 'step', type: 'text', alwaysKnown: true, description: 'What a sentence calls it: the calibration of front camera.' },
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
@@ -1015,6 +1041,20 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
   'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },
   'step.quarantine_watch': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How long the quarantine is watched.' },
+  'step.values': { kind: 'step', type: 'word', words: ['none', 'stated'], description: 'Whether the wheel alignment states what was measured.' },
+  'step.values_out': { kind: 'step', type: 'text', description: 'Values of the wheel alignment that are out of their range after the repair, each with its range.' },
+  'step.values_open': { kind: 'step', type: 'text', description: 'Values of the wheel alignment that cannot be compared, each with why: no range, no value after the repair, degrees mixed with millimetres, an angle in millimetres.' },
+  'step.values_short': { kind: 'step', type: 'text', description: 'Camber and toe that the values leave out: of no wheel at all, or of one side of an axle.' },
+  'step.values_lacking': { kind: 'step', type: 'text', description: 'What else a whole print-out holds and the values leave out: caster, thrust angle, an axle, the values before the work.' },
+  'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
+  'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
+  'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
+  'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
+  'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
+  'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
+  'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened'], synonyms: { 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
+  'step.state_of_charge': { kind: 'step', type: 'number', unit: '%', dimension: 'percent', description: 'State of charge of the traction battery: of the isolation as the vehicle came, of re-commissioning as it goes.' },
+  'step.values_copied': { kind: 'step', type: 'yes-no', description: 'Whether at least four values of the wheel alignment are stated after the repair and each is the specified one, to the last digit.' },
   'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead', 'names itself', 'listed twice'], alwaysKnown: true, description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },

@@ -24,14 +24,15 @@ import { layerBelow, hidesStructure } from './part-layers.ts';
 import { isNamedForOtherSide } from './side-named.ts';
 import { undeployedUnitStays, unitsQuestion } from '../step/restraint-units.ts';
 import { listOf } from '../quantity-of.ts';
-import { factGroups } from '../lazy-sheet.ts';
-import type { FactGroups } from '../lazy-sheet.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
 type PartFacts = Readonly<Record<FactNames['part'], Fact>>;
 
 /** One part: what it is, what it carries, what was found on it. */
 export const partFacts: FactGroups<[Survey, PartSurvey], FactNames['part']> = factGroups(
+  ['part.'],
   kindFacts,
   partMaterialFacts,
   partMaterialDoubts,
