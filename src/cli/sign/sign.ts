@@ -8,7 +8,7 @@ import { formatDay } from '../../quantity/format-day.ts';
 import type { PlanReport } from '../../report/plan-report.ts';
 import { signedText } from '../../report/signed-text.ts';
 import { textForm } from '../../report/forms/text-form.ts';
-import { complain } from '../complain.ts';
+import { complain, refuse } from '../complain.ts';
 import { dictionary } from '../dictionary.ts';
 import { readEditable } from './editable-plan.ts';
 import { loadGivenPacks } from '../given-packs.ts';
@@ -117,9 +117,4 @@ function whatIsOpen({ verdict, counts }: PlanReport): string {
 
 function counted(count: number, word: string): string {
   return `${count === 0 ? 'no' : String(count)} ${word}${count === 1 ? '' : 's'}`;
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
 }
