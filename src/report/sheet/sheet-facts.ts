@@ -27,6 +27,11 @@ export function bare(facts: Facts, name: string, unit?: string): string {
   return fact?.known === true ? valueWords(fact.value, unit) : '—';
 }
 
+/** Whether there is a value to show. */
+export function isKnown(facts: Facts, name: string): boolean {
+  return facts[name]?.known === true;
+}
+
 /** True, false, or undefined where it is not known. */
 export function isYes(facts: Facts, name: string): boolean | undefined {
   const fact = facts[name];
