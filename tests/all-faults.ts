@@ -1,4 +1,5 @@
 import type { Fault } from './fault.ts';
+import { faultsOfCuring } from './faults-of-curing.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
@@ -30,4 +31,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWholeJob,
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
+  ...faultsOfCuring,
 ];

@@ -395,7 +395,10 @@ export interface FactNames {
     | 'joint.adhesive_days_over'
     | 'joint.open_time_over'
     | 'joint.cured_before_joined'
+    | 'joint.cured_too_soon'
     | 'joint.loaded_before_cure'
+    | 'joint.cure_when_measured'
+    | 'joint.cure_text'
     | 'joint.flange_coat'
     | 'joint.record_kept';
   readonly 'measurement':
@@ -938,7 +941,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.adhesive_days_over': { kind: 'joint', type: 'count', description: 'Days from the expiry of the adhesive to the day of joining, or to the as-of date where that is still to come; below zero in date.' },
   'joint.open_time_over': { kind: 'joint', type: 'number', unit: 's', dimension: 'time', description: 'Time until the joint was closed minus the open time of the adhesive.' },
   'joint.cured_before_joined': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the adhesive is said to have cured before the joint was made. False where the days or times do not tell.' },
-  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint had cured: the road test, the signature.' },
+  'joint.cured_too_soon': { kind: 'joint', type: 'text', description: 'When it was joined and when it is said to have cured, where less lies between than the shortest time that its cure names.' },
+  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint bears it: wheel alignment and pulling before it bears handling, road test and signature before it had cured. Without `cured`, the shortest time that `cure` names counts from the joining.' },
+  'joint.cure_when_measured': { kind: 'joint', type: 'word', words: ['over', 'under way', 'not told', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive bore handling when the body was measured after the repair: by `handling_time`, else by `cured`, else by the shortest time that `cure` names. Not asked where there is no adhesive, or the day of joining or of measuring is not written.' },
+  'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },

@@ -353,11 +353,11 @@ export interface PlanMeasurements {
   /** The place in a listed reference of the maker that states tolerances above 3 mm. Without it a wider tolerance is the plan’s own word. */
   readonly tolerance_cite?: Cites;
   /** Day of the measurement before the repair. */
-  readonly before?: PlanDate;
+  readonly before?: Moment;
   /** Day of the measurement of the clamped part. */
-  readonly before_welding?: PlanDate;
-  /** Day of the measurement after the repair. */
-  readonly after?: PlanDate;
+  readonly before_welding?: Moment;
+  /** Day of the measurement after the repair; with its hour where that matters. */
+  readonly after?: Moment;
   /** Names of the points that the datum is fitted to. */
   readonly zero_points?: readonly Id[];
   /** Points. */
@@ -1038,6 +1038,8 @@ export interface JointAdhesive {
   readonly cure?: string;
   /** When the cure was complete. */
   readonly cured?: Moment;
+  /** How long after the joining the bond bears handling, as the data sheet of the adhesive states it: the clamps may come off and the body may be measured. */
+  readonly handling_time?: Time;
   /** How long after it is laid the joint may still be closed or welded. */
   readonly open_time?: Time;
   /** How long after it was laid the joint was closed and welded, or will be. */

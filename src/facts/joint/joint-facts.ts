@@ -1,9 +1,9 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
-import type { JoiningDay } from './joint-adhesive.ts';
 import { buttonFacts } from './joint-button.ts';
 import { couponFacts } from './joint-coupon.ts';
+import { cureFacts } from './joint-cure.ts';
 import { fastenerFacts } from './joint-fastener.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
 import { patternFacts, surveyPattern } from './joint-pattern.ts';
@@ -130,15 +130,9 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     seamFacts(one, operation, laid),
     fastenerFacts(one, laid),
   );
-  const days = { done: operation.operation.done, asOfDay: survey.context.asOfDay, loads: loadsOf(survey) };
-  return Object.assign(set, adhesiveFacts(one, days), jointRecordFacts(one));
-}
-
-function loadsOf({ plan }: Survey): JoiningDay['loads'] {
-  return [
-    ['the road test', plan.verify?.road_test?.done],
-    ['the signature', plan.sign_off?.date],
-  ];
+  const { done } = operation.operation;
+  const bonded = adhesiveFacts(one, { done, asOfDay: survey.context.asOfDay });
+  return Object.assign(set, bonded, cureFacts(survey, one, done), jointRecordFacts(one));
 }
 
 /** The stack: the part itself, those named as sheets, and the other side. Undefined for an id that no part bears. */

@@ -2,7 +2,7 @@ import type { PlanMeasurements } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
-import { dayOf, whenOf } from '../quantity-of.ts';
+import { whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 
 type MeasuredWorkFact =
@@ -29,7 +29,7 @@ export function measuredWorkFacts(
     ),
     'measurement.dated_ahead': computed(
       [measurements.before, measurements.before_welding, measurements.after].some(
-        (text) => (dayOf(text) ?? survey.context.asOfDay) > survey.context.asOfDay,
+        (text) => (whenOf(text)?.day ?? survey.context.asOfDay) > survey.context.asOfDay,
       ),
       at,
     ),
@@ -49,7 +49,7 @@ function against(
   word: 'before' | 'after',
   isWrong: (day: number) => boolean,
 ): Fact {
-  const day = dayOf(text);
+  const day = whenOf(text)?.day;
   if (day !== undefined) return computed(isWrong(day), at);
   return survey.context.stage === 'release'
     ? unknown(`The day of the measurement ${word} the repair is not written.`, at)
