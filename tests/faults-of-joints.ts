@@ -267,7 +267,7 @@ export const faultsOfJoints: readonly Fault[] = [
     changes: [['factory_adhesive: false', 'factory_adhesive: true']],
     rule: 'factory-adhesive-left-out',
     severity: 'stop',
-    on: '- to: sill-inner-l',
+    on: 'factory_adhesive: true',
   },
   {
     name: 'rivets too near the edge',

@@ -2,6 +2,7 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { PartKind } from '../generated/plan-types.ts';
 import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
+import { isCutUnjoined } from './joint/joint-at-cut.ts';
 import { computed, computedOr, statedOr } from './make-fact.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { wasRepaired } from './part/part-history-facts.ts';
@@ -12,7 +13,7 @@ import type { OperationSurvey, Survey } from './survey.ts';
 type ExtraFact = Extract<
   FactNames['operation'],
   | `operation.${'second_cut' | 'added_metal' | 'added_metal_cited' | 'film_cited' | 'film' | 'film_over'}`
-  | `operation.${'loosens_safety_bolts' | 'one_time_bolts' | 'torque_cited' | 'bolts_tightened'}`
+  | `operation.${'cut_unjoined' | 'loosens_safety_bolts' | 'one_time_bolts' | 'torque_cited' | 'bolts_tightened'}`
 >;
 
 /** What an operation adds, covers with paint, or unbolts. */
@@ -26,6 +27,7 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
   const added = saysNone(operation.added_metal) ? undefined : operation.added_metal;
   return {
     'operation.second_cut': computed(isSecondCut(survey, one), at),
+    'operation.cut_unjoined': computed(isCutUnjoined(survey, one), `${at}/at`),
     'operation.added_metal': computedOr(added, `${at}/added_metal`, 'No added plate or sleeve is stated.'),
     'operation.added_metal_cited': computed(isCited(operation.added_metal_cite), `${at}/added_metal_cite`),
     'operation.film_cited': computed(isCited(operation.film_cite), `${at}/film_cite`),

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:c9c46f3c50f273b341a1580abd4d4c13eb54cbb338e713788a4f6d57a0eb4503":{"pack":"general","version":"1.0.0"},"sha256:e63edb89fa612d5ce7a95e9a826aede46a0bcf049489d33315136d40db1f09a8":{"pack":"general","version":"1.1.0"},"sha256:c1dbb80593490158bf12d220709e15e2b38e861ef4e40d581e80d652dc292e88":{"pack":"general","version":"2.0.0"},"sha256:3d54277ff6292127af80deb0e56ee54cd16dc71c342584daea1acc3d68c9ee42":{"pack":"general","version":"3.0.0"}};
+  {"sha256:326222005685bb7482b00ee0bd374cb24ffa05ffd0ae70a9ac08f725fd0a1e80":{"pack":"general","version":"1.0.0"},"sha256:fd51b43e5cbae1167dd9b81a075b430801d4d1730bf3d5c71ec07a06456cf370":{"pack":"general","version":"1.1.0"},"sha256:58a7b883249af686c1b6c5f0185124b0cd3eaee4a079c5651b309276d859be44":{"pack":"general","version":"2.0.0"},"sha256:56fb0afffbd56acae6586c87b0401693e3b5a754bac43b2951851f470fb006b4":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '4fcd23e528840e247002eb7ead9ca419926e4588483dcf91c1dd8f1d037917bd');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c845b974cf59247f710523f718d6e2ad3b1a48c6d0c9f860ee210fa964c0ea8b');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'c6f07bddc0eed44fbe86c9a8d9255c69ce55f379f5baedeec8ac4817f9a746c3');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '4ca3df81b67742c49679ed52e28021db7409a7a977db138d5e0c4559876677c3');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -248,6 +248,7 @@ export interface FactNames {
     | 'provision.forbids_text'
     | 'provision.to_type_in'
     | 'operation.second_cut'
+    | 'operation.cut_unjoined'
     | 'operation.added_metal'
     | 'operation.added_metal_cited'
     | 'operation.film_cited'
@@ -375,8 +376,11 @@ export interface FactNames {
     | 'joint.machine_force_short'
     | 'joint.filler_metal'
     | 'joint.insert_length'
+    | 'joint.insert_lesser'
+    | 'joint.insert_cited'
     | 'joint.backed'
     | 'joint.gap_off'
+    | 'joint.gap_cited'
     | 'joint.fastener_named'
     | 'joint.fastener_kind'
     | 'joint.fastener_head'
@@ -389,6 +393,9 @@ export interface FactNames {
     | 'joint.edges_sealed'
     | 'joint.own_tools'
     | 'joint.has_adhesive'
+    | 'joint.on_structure'
+    | 'joint.arc_beside_fresh_bond'
+    | 'joint.elsewhere_than_cut'
     | 'joint.factory_adhesive'
     | 'joint.adhesive_open'
     | 'joint.adhesive_unrecorded'
@@ -400,6 +407,7 @@ export interface FactNames {
     | 'joint.cure_when_measured'
     | 'joint.cure_text'
     | 'joint.flange_coat'
+    | 'joint.flange_coat_cited'
     | 'joint.record_kept';
   readonly 'measurement':
     | 'measurement.zero_points'
@@ -797,6 +805,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.forbids_text': { kind: 'operation', type: 'text', description: 'The prohibition: document, revision, page, pack.' },
   'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'operation.second_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the part gets a second joint part-way: it was repaired before, or another operation of the plan cuts it too.' },
+  'operation.cut_unjoined': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a piece is cut out at a stated place (`at`) and none of the joints of its operation lies there or is a seam of the cut. A place that names a seam of the factory is no cut.' },
   'operation.added_metal': { kind: 'operation', type: 'text', description: 'Plate, patch or sleeve that the factory did not put there.' },
   'operation.added_metal_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited that asks for it.' },
   'operation.film_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for paint or filler before a sensor.' },
@@ -921,8 +930,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_force_short': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Least usual force for such sheets minus the most that the gun gives.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
+  'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
+  'joint.insert_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the insert bears a citation of its own to a page of this vehicle.' },
   'joint.backed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the seam has an insert or another backing.' },
   'joint.gap_off': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the root gap lies outside what is usual for the seam.' },
+  'joint.gap_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the root gap bears a citation of its own to a page of this vehicle.' },
   'joint.fastener_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether rivet or screw are named.' },
   'joint.fastener_kind': { kind: 'joint', type: 'word', words: ['structural', 'ordinary'], description: 'Whether the fastener is made to carry load.' },
   'joint.fastener_head': { kind: 'joint', type: 'word', words: ['raised', 'countersunk'], description: 'Form of the head.' },
@@ -935,6 +947,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
   'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },
+  'joint.on_structure': { kind: 'joint', type: 'yes-no', description: 'Whether a part of the stack is structural: the part itself, or one that the joint names. A skin bonded over structure is joined to it.' },
+  'joint.arc_beside_fresh_bond': { kind: 'joint', type: 'text', description: 'The bond on the same part that was closed before this arc and had not cured yet, with both moments.' },
+  'joint.elsewhere_than_cut': { kind: 'joint', type: 'text', description: 'Where the seam of the cut is drawn, where that is another place than the one of the operation.' },
   'joint.factory_adhesive': { kind: 'joint', type: 'yes-no', description: 'Whether the factory joint is said to have held adhesive.' },
   'joint.adhesive_open': { kind: 'joint', type: 'text', description: 'What of product, preparation and cure of the adhesive is not stated.' },
   'joint.adhesive_unrecorded': { kind: 'joint', type: 'text', description: 'What of lot and expiry of the adhesive is not stated.' },
@@ -946,6 +961,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.cure_when_measured': { kind: 'joint', type: 'word', words: ['over', 'under way', 'not told', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive bore handling when the body was measured after the repair: by `handling_time`, else by `cured`, else by the shortest time that `cure` names. Not asked where there is no adhesive, or the day of joining or of measuring is not written.' },
   'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
+  'joint.flange_coat_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what lies between the sheets bears a citation of its own to a page of this vehicle.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },

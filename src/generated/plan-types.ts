@@ -953,6 +953,8 @@ export interface Joint {
   readonly insert?: JointInsert;
   /** Root gap of a seam. */
   readonly gap?: Length;
+  /** The page that draws a root gap other than the usual one. A page cited at the joint speaks for the seam alone. */
+  readonly gap_cite?: Cites;
   /** Backing of a seam other than an insert: a bar, a strip. */
   readonly backing?: string;
   /** Adhesive in the joint. */
@@ -983,6 +985,8 @@ export interface Joint {
   /** Record number, or where print-out or photograph of this joint is kept. */
   readonly record?: string;
   readonly note?: Text;
+  /** The page that asks for what lies between the sheets. A page cited at the joint speaks for the joint alone. */
+  readonly flange_coat_cite?: Cites;
   /** What lies between the sheets of the flange against rust. */
   readonly flange_coat?: 'weld-through primer' | 'factory coat left whole' | 'adhesive' | 'sealer' | 'bare';
 }
@@ -1025,6 +1029,8 @@ export interface JointInsert {
   readonly length_each_side?: Length;
   readonly grade?: Grade;
   readonly thickness?: Length;
+  /** The page that draws this insert. A page cited at the joint speaks for the seam alone. */
+  readonly cite?: Cites;
 }
 
 /** Adhesive in the joint. */

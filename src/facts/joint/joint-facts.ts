@@ -1,11 +1,14 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
+import { atCutFacts, isRestOfOnePiece, isToRestOfItself, partsJoined } from './joint-at-cut.ts';
 import { buttonFacts } from './joint-button.ts';
 import { couponFacts } from './joint-coupon.ts';
 import { cureFacts } from './joint-cure.ts';
 import { fastenerFacts } from './joint-fastener.ts';
+import { freshBondFact } from './joint-fresh-bond.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
+import { ownCiteFacts } from './joint-own-cites.ts';
 import { patternFacts, surveyPattern } from './joint-pattern.ts';
 import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
@@ -15,9 +18,7 @@ import { sizeFacts } from './joint-size.ts';
 import { jointStack, stackFacts } from './joint-stack.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
 import { trustedClass } from '../papers/maker-evidence.ts';
-import { isPieceOfRing } from '../part/called-kind.ts';
 import { coldWorked } from '../part/part-strength-facts.ts';
-import { isOnePiece } from '../part/part-kinds.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import type { CitationStanding, JointSurvey, OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
@@ -30,7 +31,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
   const { joint, at } = one;
   const method = joint.method;
   const noMethod = 'How it is joined is not stated.';
-  const stack = sheetsOf(survey, operation.part, joint.sheets ?? [], joint.to);
+  const stack = partsJoined(survey, operation.part, joint);
   const isToItself = isToRestOfItself(joint, operation);
   const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
   const { count, factory_count: factoryCount, count_done: countDone } = joint;
@@ -57,7 +58,10 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     'joint.classes': classes,
     'joint.cold_worked': coldWorkedSheet(stack, at),
     'joint.unlike_metals': unlikeMetals(stack, isToItself, at),
-    'joint.insert_stated': computed(joint.insert?.grade !== undefined, `${at}/insert`),
+    'joint.insert_stated': computed(
+      joint.insert?.grade !== undefined && joint.insert.thickness !== undefined,
+      `${at}/insert`,
+    ),
     'joint.to_like_part': computed(
       stack.some((sheet) => isRestOfOnePiece(operation.part, sheet)),
       `${at}/to`,
@@ -67,7 +71,9 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
       `${at}/drawn`,
       'Whether the procedure draws this joint is not stated.',
     ),
-    'joint.at_cut': computed(isAtCut(joint, operation, stack, isToItself), `${at}/place`),
+    ...atCutFacts(one, operation, stack),
+    'joint.on_structure': onStructure(operation.part, stack, at),
+    'joint.arc_beside_fresh_bond': freshBondFact(survey, operation, one),
     'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
     'joint.insulated': computed(
       joint.insulation !== undefined ||
@@ -132,30 +138,16 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
   );
   const { done } = operation.operation;
   const bonded = adhesiveFacts(one, { done, asOfDay: survey.context.asOfDay });
-  return Object.assign(set, bonded, cureFacts(survey, one, done), jointRecordFacts(one));
+  const cured = Object.assign(set, bonded, cureFacts(survey, one, done), jointRecordFacts(one));
+  return Object.assign(cured, ownCiteFacts(survey, one, operation.part));
 }
 
-/** The stack: the part itself, those named as sheets, and the other side. Undefined for an id that no part bears. */
-function sheetsOf(
-  survey: Survey,
-  own: PartSurvey,
-  ids: readonly string[],
-  to: string | undefined,
-): readonly (PartSurvey | undefined)[] {
-  // The part itself as the operation sees it: of the zone that is cut.
-  const named = [...ids, ...(to === undefined ? [] : [to])].map((id) =>
-    id === own.part.id ? own : survey.partById.get(id),
-  );
-  return [...new Set([own, ...named])];
-}
-
-/** The new piece to the rest of the same part. It has to be said: a joint that names nothing may join anything. */
-function isToRestOfItself({ form, to, sheets }: JointSurvey['joint'], operation: OperationSurvey): boolean {
-  const own = operation.part.part.id;
-  if (own === undefined) return false;
-  const isButt = form === 'open butt' || form === 'butt with insert';
-  if (isButt && sheets?.includes(own) === true) return true;
-  return to === own && (isButt || operation.cutsPartWay === true);
+/** A sheet of which nobody says whether it carries load asks nothing here; the part itself does. */
+function onStructure(own: PartSurvey, stack: readonly (PartSurvey | undefined)[], at: string): Fact {
+  if (stack.some((sheet) => sheet?.structural === true)) return computed(true, at);
+  return own.structural === undefined
+    ? unknown(`Whether ${own.name} is structural is not stated.`, at)
+    : computed(false, at);
 }
 
 interface StackContext {
@@ -216,32 +208,6 @@ function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: bo
   if (classes.includes(undefined)) return unknown('A class in the stack is not known.', at);
   const families = new Set(classes.map((one) => metalFamily(one ?? '')));
   return computed(families.size > 1, at);
-}
-
-/** Another part of the same kind and side, or another piece of a ring, of which one is made in one piece. */
-function isRestOfOnePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
-  return isLikePiece(own, sheet) && (isOnePiece(own.part) || (sheet !== undefined && isOnePiece(sheet.part)));
-}
-
-function isLikePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
-  if (sheet === undefined || sheet.at === own.at) return false;
-  const [one, other] = [own.part, sheet.part];
-  const isLike = one.kind !== undefined && one.kind === other.kind && one.side === other.side;
-  const sidesFit = one.side === undefined || other.side === undefined || one.side === other.side;
-  const isRing = sidesFit && isPieceOfRing(one) && isPieceOfRing(other);
-  return isLike || isRing;
-}
-
-/** The seam at the place of the cut; the flanges that the piece has besides are no part of it. */
-function isAtCut(
-  { form, place }: JointSurvey['joint'],
-  { operation, part }: OperationSurvey,
-  stack: readonly (PartSurvey | undefined)[],
-  isToItself: boolean,
-): boolean {
-  if (place !== undefined && operation.at !== undefined) return place.trim() === operation.at.trim();
-  if (form === 'open butt' || form === 'butt with insert') return true;
-  return form === 'lap' && (isToItself || stack.some((sheet) => isLikePiece(part, sheet)));
 }
 
 function jointCitation(survey: Survey, joint: JointSurvey['joint'], at: string): CitationStanding {
