@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:c9c46f3c50f273b341a1580abd4d4c13eb54cbb338e713788a4f6d57a0eb4503":{"pack":"general","version":"1.0.0"},"sha256:e63edb89fa612d5ce7a95e9a826aede46a0bcf049489d33315136d40db1f09a8":{"pack":"general","version":"1.1.0"},"sha256:c1dbb80593490158bf12d220709e15e2b38e861ef4e40d581e80d652dc292e88":{"pack":"general","version":"2.0.0"},"sha256:3d54277ff6292127af80deb0e56ee54cd16dc71c342584daea1acc3d68c9ee42":{"pack":"general","version":"3.0.0"}};
+  {"sha256:7688a149b223d3d5bd6d1de102d427815e735ce2c13f04a2ecee2dd4dddd83fd":{"pack":"general","version":"1.0.0"},"sha256:15902793b53163d2af6cca62e8102cbbfc3081359972a7c44f21c6fbb5f4586e":{"pack":"general","version":"1.1.0"},"sha256:6ce370e1d892aaef5d1ba00a1a8e0434bb4d0d2646cd32cb51398ce705e29bb9":{"pack":"general","version":"2.0.0"},"sha256:c7e0e65698d9b9d7eeb6367b4148e038eae0c3ae23b3a08f24d7bd236bbe9c53":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '4fcd23e528840e247002eb7ead9ca419926e4588483dcf91c1dd8f1d037917bd');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '1307d7751eca7559a88e90f64afd15cf39f26ea3f94a5b85eb25b1d6b2333952');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'c6f07bddc0eed44fbe86c9a8d9255c69ce55f379f5baedeec8ac4817f9a746c3');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5bd9e0004c02af4e07fe79926dd31e110c744cc2c3fe13556a7fb977331ec4d7');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
