@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:326222005685bb7482b00ee0bd374cb24ffa05ffd0ae70a9ac08f725fd0a1e80":{"pack":"general","version":"1.0.0"},"sha256:fd51b43e5cbae1167dd9b81a075b430801d4d1730bf3d5c71ec07a06456cf370":{"pack":"general","version":"1.1.0"},"sha256:58a7b883249af686c1b6c5f0185124b0cd3eaee4a079c5651b309276d859be44":{"pack":"general","version":"2.0.0"},"sha256:56fb0afffbd56acae6586c87b0401693e3b5a754bac43b2951851f470fb006b4":{"pack":"general","version":"3.0.0"}};
+  {"sha256:e25621e4806d1898573a90c7fc865ac635d86fa2cc316aa0890c21475afa8aeb":{"pack":"general","version":"1.0.0"},"sha256:19b5ea685eef5264a1a93b3d6dfa674e43c6083fc40aae41d2ac43773a8882fb":{"pack":"general","version":"1.1.0"},"sha256:aaad05dc864932b8834a38d733b4056f7a65539e8f5a52a9286cb26a8fef8705":{"pack":"general","version":"2.0.0"},"sha256:66f7b79770a6284c7ecbe5ef6f0779fa906bef47c18561a233ca5e9c68a6c9e9":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c845b974cf59247f710523f718d6e2ad3b1a48c6d0c9f860ee210fa964c0ea8b');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '9e28970f3ae69fdcdb6b6476f14a250e6a3c774428bac8284ae0a0982867fc43');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '4ca3df81b67742c49679ed52e28021db7409a7a977db138d5e0c4559876677c3');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'b4014525cae508e1d8ee51861b1b7384c0ce8aa241ea52eeb1a33d2e4388861a');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -350,6 +350,10 @@ export interface FactNames {
     | 'joint.far_edge_factor'
     | 'joint.hole_rim'
     | 'joint.row_beyond_flange'
+    | 'joint.factory_spacing'
+    | 'joint.count_factor'
+    | 'joint.bare_end'
+    | 'joint.bare_end_factor'
     | 'joint.factory_method'
     | 'joint.pattern'
     | 'joint.pattern_text'
@@ -892,7 +896,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.pitch_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Least distance minus the one stated.' },
   'joint.pitch_by_page': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the page of this vehicle states a distance of its own and the joint keeps no less.' },
   'joint.widest_gap': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Widest distance between two neighbours of the row.' },
-  'joint.factory_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbouring factory joints.' },
+  'joint.factory_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbouring factory joints; where it is not stated, the widest that so many can have on so long a flange, as assumed.' },
   'joint.gap_factor': { kind: 'joint', type: 'number', description: 'Widest distance by that of the factory.' },
   'joint.edge': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Centre of the joint to the sheet edge.' },
   'joint.edge_factor': { kind: 'joint', type: 'number', description: 'Distance to the edge by the button diameter, asked or measured, whichever is larger; 5 √t where neither is stated.' },
@@ -904,6 +908,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the centre of the spot to the other side of flange or overlap as a multiple of its diameter: of a lap the edge of the other sheet, of a flange the foot of its bend.' },
   'joint.hole_rim': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet that is left between the hole of a plug weld and the edge.' },
   'joint.row_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the row, from its number and pitch, minus the length of the flange.' },
+  'joint.factory_spacing': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the flange shared among the factory\'s joints, ends included: what the factory\'s number says of their distance.' },
+  'joint.count_factor': { kind: 'joint', type: 'number', description: 'Number of joints by that of the factory.' },
+  'joint.bare_end': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'What the row, by its number and pitch, leaves of the flange at either end where it stands in the middle.' },
+  'joint.bare_end_factor': { kind: 'joint', type: 'number', description: 'The bare end by the distance of the factory\'s joints or of the row\'s own, whichever is wider.' },
   'joint.factory_method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], synonyms: { 'spot': 'resistance spot', 'spot weld': 'resistance spot', 'strsw': 'resistance spot', 'mag': 'arc seam', 'mag seam': 'arc seam', 'mag plug': 'plug weld', 'plug': 'plug weld', 'mig': 'arc seam', 'mig braze': 'arc braze', 'mig brazing': 'arc braze', 'stitch': 'arc stitch', 'bond': 'adhesive', 'glue': 'adhesive', 'weld bond': 'adhesive and spot', 'spr': 'self-piercing rivet', 'laser': 'laser seam', 'laser weld': 'laser seam', 'tig': 'TIG seam', 'tig weld': 'TIG seam', 'bolted': 'bolt' }, description: 'How the factory joined it; resistance spots where it is not stated and a number is.' },
   'joint.pattern': { kind: 'joint', type: 'word', words: ['kept', 'not kept', 'uncited', 'open', 'none'], alwaysKnown: true, description: 'The pattern that a page states for this joint: kept, not kept, uncited (the page does not cover this vehicle, or its place is missing), open (not all of it is stated), or none.' },
   'joint.pattern_text': { kind: 'joint', type: 'text', description: 'In what the joint departs from the pattern, or what of it is open.' },

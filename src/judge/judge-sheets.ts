@@ -13,6 +13,7 @@ import type { Finding, Lift } from './finding.ts';
 import { orderFindings } from './order-findings.ts';
 import { planOrder } from './plan-order.ts';
 import type { PlanOrder } from './plan-order.ts';
+import { tellOnce, withHanging } from './tell-once.ts';
 import { speakingForStops, unknownHolds } from './unknown-holds.ts';
 import type { Question } from './unknown-holds.ts';
 import { withFingerprints } from './with-fingerprints.ts';
@@ -58,6 +59,7 @@ interface Run {
   readonly failures: Map<CompiledRule, NotJudged>;
   readonly questions: Question[];
   readonly answered: (Omit<Question, 'rule'> & { readonly by: DraftFinding })[];
+  readonly entries: Map<string, DraftFinding>;
   readonly counts: { asked: number; found: number; lifted: number; couldNotTell: number; failed: number };
 }
 
@@ -80,6 +82,7 @@ export function judgeSheets(
     failures: new Map(),
     questions: [],
     answered: [],
+    entries: new Map(),
     counts: { asked: 0, found: 0, lifted: 0, couldNotTell: 0, failed: 0 },
   };
   const rank = rankOfStage(stage);
@@ -89,9 +92,13 @@ export function judgeSheets(
     const factOf = (name: string): Fact => lookUp(sheet, name) ?? missing;
     for (const rule of group) if (rule.fromRank <= rank) ask(run, rule, sheet, factOf);
   }
-  const holds = unknownHolds(run.questions, run.answered, order);
   const forStops = speakingForStops(run.questions, run.answered);
-  const drafts = run.drafts.map((draft) => (forStops.has(draft) ? { ...draft, standsForStop: true } : draft));
+  const told = tellOnce(run.questions, run.entries);
+  const holds = unknownHolds(told.questions, run.answered, order);
+  const drafts = run.drafts.map((draft) => {
+    const marked = forStops.has(draft) ? { ...draft, standsForStop: true } : draft;
+    return withHanging(marked, told.hanging.get(draft));
+  });
   const { asked, found, lifted, couldNotTell, failed } = run.counts;
   return {
     findings: withFingerprints(orderFindings([...drafts, ...holds], order.parts)),
@@ -141,6 +148,7 @@ function found(run: Run, { rule }: CompiledRule, sheet: FactSheet, by: DraftFind
   run.counts.found += 1;
   // A note fails nothing, so it cannot speak for a hold.
   if (rule.severity === 'note') return;
+  if (sheet.kind === 'entry') run.entries.set(sheet.at, by);
   for (const line of rule.when) {
     if ('known' in line.test && !line.test.known) run.answered.push({ ...unknownOn(sheet, line.fact), by });
   }

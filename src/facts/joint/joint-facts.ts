@@ -4,6 +4,7 @@ import { adhesiveFacts } from './joint-adhesive.ts';
 import { atCutFacts, isRestOfOnePiece, isToRestOfItself, partsJoined } from './joint-at-cut.ts';
 import { buttonFacts } from './joint-button.ts';
 import { couponFacts } from './joint-coupon.ts';
+import { coverFacts } from './joint-cover.ts';
 import { cureFacts } from './joint-cure.ts';
 import { fastenerFacts } from './joint-fastener.ts';
 import { freshBondFact } from './joint-fresh-bond.ts';
@@ -129,7 +130,8 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
   };
   // Not by spreading: into an object of a hundred names that takes ten times as long.
   const row = Object.assign(own, stackFacts(laid), patternFacts(one, pattern), buttonFacts(one, laid));
-  const made = Object.assign(row, sizeFacts(one, laid, pattern), rowFacts(one, laid), couponFacts(one, laid));
+  const sized = Object.assign(row, sizeFacts(one, laid, pattern), coverFacts(one, pattern.pitchMm));
+  const made = Object.assign(sized, rowFacts(one, laid), couponFacts(one, laid));
   const set = Object.assign(
     made,
     settingsFacts(survey.context.windows, one, laid),
