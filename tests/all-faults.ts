@@ -9,6 +9,7 @@ import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { faultsOfRows } from './faults-of-rows.ts';
+import { faultsOfSeams } from './faults-of-seams.ts';
 import { faultsOfTheBatteryOut } from './faults-of-the-battery-out.ts';
 import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
@@ -31,5 +32,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWholeJob,
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
+  ...faultsOfSeams,
   ...faultsOfCuring,
 ];

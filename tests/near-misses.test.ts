@@ -280,7 +280,10 @@ describe('a drawn cut by the maker’s permission', () => {
       'a lap in place of the insert',
       'stopped',
       [
-        ['            insert: { length_each_side: 30 mm, grade: 22MnB5+AS150, thickness: 1.2 mm, cite: { reference: ring, at: p. 23 } }\n', ''],
+        [
+          '            insert: { length_each_side: 30 mm, grade: 22MnB5+AS150, thickness: 1.2 mm, cite: { reference: ring, at: p. 23 } }\n',
+          '',
+        ],
         ['form: butt with insert', 'form: lap'],
       ],
     ],

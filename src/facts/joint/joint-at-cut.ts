@@ -84,7 +84,11 @@ function isAtPlace({ place }: Joint, { operation: { at } }: OperationSurvey): bo
 
 /** `K1` in "K1, below the belt" or "K1 and K2"; not in "K12". */
 function namesWhole(text: string, name: string): boolean {
-  const words = (one: string): string => ` ${one.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, ' ').trim()} `;
+  const words = (one: string): string =>
+    ` ${one
+      .toLowerCase()
+      .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')
+      .trim()} `;
   return words(name).trim() !== '' && words(text).includes(words(name));
 }
 

@@ -59,7 +59,5 @@ function isLesserSteel(insert: SettledMaterial, member: SettledMaterial): boolea
   if (own === undefined || asked === undefined) return insert.class !== member.class;
   if (own !== asked) return own < asked;
   const { tensileMinMpa: least } = insert;
-  return (
-    least !== undefined && member.tensileMinMpa !== undefined && margin(member.tensileMinMpa, least) > 0
-  );
+  return least !== undefined && member.tensileMinMpa !== undefined && margin(member.tensileMinMpa, least) > 0;
 }
