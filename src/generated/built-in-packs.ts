@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:e25621e4806d1898573a90c7fc865ac635d86fa2cc316aa0890c21475afa8aeb":{"pack":"general","version":"1.0.0"},"sha256:19b5ea685eef5264a1a93b3d6dfa674e43c6083fc40aae41d2ac43773a8882fb":{"pack":"general","version":"1.1.0"},"sha256:aaad05dc864932b8834a38d733b4056f7a65539e8f5a52a9286cb26a8fef8705":{"pack":"general","version":"2.0.0"},"sha256:66f7b79770a6284c7ecbe5ef6f0779fa906bef47c18561a233ca5e9c68a6c9e9":{"pack":"general","version":"3.0.0"}};
+  {"sha256:32e347a2f10e906c55d930d66d99f878446280e7092d1f260cefbd905be0800a":{"pack":"general","version":"1.0.0"},"sha256:ca5a14cceb31d5fc964cbd8b34691b0619e0cb5ae1541940646d27abfebb0984":{"pack":"general","version":"1.1.0"},"sha256:84892a65f05ca03a1a902e58cc3fde7a1101287fe47dd171dbdffa4fa408b4b0":{"pack":"general","version":"2.0.0"},"sha256:a3cc0a5a0ed3a2fbe8e5dce035e792283c7d40f91a4816488e28bd3615f6b676":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '9e28970f3ae69fdcdb6b6476f14a250e6a3c774428bac8284ae0a0982867fc43');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '40ae45bf769905258bd445adbbbafcb836c96be3295efe00b9f71cc7535ca962');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'b4014525cae508e1d8ee51861b1b7384c0ce8aa241ea52eeb1a33d2e4388861a');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'e03d2bab1d13a9d54768fcec4c56e89343aec4846644cd66d5f291c87a938be8');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -377,7 +377,10 @@ export interface FactNames {
     | 'joint.machine_ability_stated'
     | 'joint.force_beyond_machine'
     | 'joint.current_beyond_machine'
-    | 'joint.machine_force_short'
+    | 'joint.machine_force'
+    | 'joint.mild_sheet_force'
+    | 'joint.machine_force_factor'
+    | 'joint.set_force_factor'
     | 'joint.filler_metal'
     | 'joint.insert_length'
     | 'joint.insert_lesser'
@@ -427,6 +430,7 @@ export interface FactNames {
     | 'measurement.after_early'
     | 'measurement.dated_ahead'
     | 'measurement.unmeasured'
+    | 'measurement.unmeasured_before'
     | 'measurement.dropped'
     | 'measurement.system'
     | 'measurement.datum_fault_before'
@@ -935,7 +939,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_ability_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated what force and current the machine can give.' },
   'joint.force_beyond_machine': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Force that is set minus the most that the gun gives.' },
   'joint.current_beyond_machine': { kind: 'joint', type: 'number', unit: 'kA', dimension: 'current', description: 'Current that is set minus the most that the machine gives.' },
-  'joint.machine_force_short': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Least usual force for such sheets minus the most that the gun gives.' },
+  'joint.machine_force': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'The most force that the gun gives.' },
+  'joint.mild_sheet_force': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'The least force that low-carbon sheet of the thickness asks for, by the window of settings; that of zinc-coated sheet where it is not known to be bare.' },
+  'joint.machine_force_factor': { kind: 'joint', type: 'number', description: 'The most force that the gun gives, as a share of the least that low-carbon sheet of the thickness asks for.' },
+  'joint.set_force_factor': { kind: 'joint', type: 'number', description: 'The force that is set, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
   'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
@@ -983,7 +990,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.before_late': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement before the repair is later than structural work.' },
   'measurement.after_early': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement after the repair is older than structural work.' },
   'measurement.dated_ahead': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether a measurement bears a day after the as-of date.' },
-  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch, nor, for what frames a door, are the diagonals of an opening measured.' },
+  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards. For what frames a door the diagonals of an opening do as well, and for a smaller part than rail, apron, tower, pillar and ring a point on a part that it touches.' },
+  'measurement.unmeasured_before': { kind: 'measurement', type: 'text', description: 'Structural parts that were hit and are replaced, cut, straightened or heated, of which no point was measured before, nor one on a part that they touch, nor, for what frames a door, the diagonals of an opening.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },
   'measurement.datum_fault_before': { kind: 'measurement', type: 'text', description: 'Why the readings before the repair cannot be fitted to the zero points, though three and more are named.' },
