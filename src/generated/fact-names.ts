@@ -37,6 +37,7 @@ export interface FactNames {
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
+    | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
     | 'plan.gas_unmentioned'
     | 'plan.shortest_fire_watch'
@@ -65,6 +66,9 @@ export interface FactNames {
     | 'plan.sealer'
     | 'plan.sealed_before_joints'
     | 'plan.primed_before_joints'
+    | 'plan.sealed_before_primer'
+    | 'plan.sealed_after_bake'
+    | 'plan.primed_after_bake'
     | 'plan.bared_primer'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
@@ -249,6 +253,10 @@ export interface FactNames {
     | 'provision.to_type_in'
     | 'operation.second_cut'
     | 'operation.cut_unjoined'
+    | 'operation.painted_before_weld'
+    | 'operation.earth_clamp_on'
+    | 'operation.earth_clamp_distance'
+    | 'operation.control_units_state'
     | 'operation.added_metal'
     | 'operation.added_metal_cited'
     | 'operation.film_cited'
@@ -270,6 +278,7 @@ export interface FactNames {
     | 'exposure.listed'
     | 'exposure.stays'
     | 'exposure.treatment'
+    | 'exposure.of_part'
     | 'exposure.treatment_cited'
     | 'exposure.from'
     | 'exposure.distance'
@@ -302,6 +311,7 @@ export interface FactNames {
     | 'joint.classes'
     | 'joint.cold_worked'
     | 'joint.unlike_metals'
+    | 'joint.has_aluminium'
     | 'joint.insert_stated'
     | 'joint.to_like_part'
     | 'joint.drawn'
@@ -350,6 +360,8 @@ export interface FactNames {
     | 'joint.far_edge_factor'
     | 'joint.hole_rim'
     | 'joint.row_beyond_flange'
+    | 'joint.crowded_pitch'
+    | 'joint.crowded_pitch_short'
     | 'joint.factory_spacing'
     | 'joint.count_factor'
     | 'joint.bare_end'
@@ -606,6 +618,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
   'plan.shortest_fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'The shortest fire watch stated: of the whole job, or of an operation.' },
@@ -634,6 +647,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
   'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint was made. False where the days or times do not tell.' },
   'plan.primed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed before every weld. False where the days or times do not tell.' },
+  'plan.sealed_before_primer': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before bared metal was primed. False where the days or times do not tell.' },
+  'plan.sealed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed after the refinish was baked. False where the days or times do not tell.' },
+  'plan.primed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed after the refinish was baked. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
@@ -814,6 +830,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'operation.second_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the part gets a second joint part-way: it was repaired before, or another operation of the plan cuts it too.' },
   'operation.cut_unjoined': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a piece is cut out at a stated place (`at`) and none of the joints of its operation lies there or is a seam of the cut. A place that names a seam of the factory is no cut.' },
+  'operation.painted_before_weld': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation paints the part on the vehicle before a joint of it was welded or brazed. False where the days or times do not tell, and where it is painted off the vehicle.' },
+  'operation.earth_clamp_on': { kind: 'operation', type: 'word', words: ['same part', 'joined part', 'elsewhere on the body', 'wheel, hub or suspension', 'engine, gearbox or motor', 'control unit or its bracket', 'none needed'], description: 'On what the earth clamp sits: as stated, else by words of `earth_clamp` that leave no doubt that the current runs through a bearing, a gear or a control unit.' },
+  'operation.earth_clamp_distance': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the earth clamp sits from the weld.' },
+  'operation.control_units_state': { kind: 'operation', type: 'word', words: ['none near', 'unplugged', 'removed', 'left plugged in'], description: 'What becomes of control units near the current path: as stated, else by words of `control_units` that leave no doubt that they stay plugged in.' },
   'operation.added_metal': { kind: 'operation', type: 'text', description: 'Plate, patch or sleeve that the factory did not put there.' },
   'operation.added_metal_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited that asks for it.' },
   'operation.film_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for paint or filler before a sensor.' },
@@ -833,6 +853,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
+  'exposure.of_part': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether what is exposed to hot work is a part of the plan, and no item such as wiring. Not of a bake.' },
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
   'exposure.from': { kind: 'exposure', type: 'word', words: ['heat', 'arc', 'brazing', 'resistance spot', 'cutting or grinding', 'bake'], alwaysKnown: true, description: 'Kind of heat source.' },
   'exposure.distance': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Shortest way along metal from the heated zone.' },
@@ -864,6 +885,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength classes of the sheets in the stack.' },
   'joint.cold_worked': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack has its strength from cold work.' },
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
+  'joint.has_aluminium': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack is aluminium, by whatever its class rests on: a magnet tells.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the backing insert is stated with its grade.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
@@ -912,6 +934,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the centre of the spot to the other side of flange or overlap as a multiple of its diameter: of a lap the edge of the other sheet, of a flange the foot of its bend.' },
   'joint.hole_rim': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet that is left between the hole of a plug weld and the edge.' },
   'joint.row_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the row, from its number and pitch, minus the length of the flange.' },
+  'joint.crowded_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'The distance at which the joints stand on the flange, where the row at its stated pitch is longer than the flange: its length divided among them, the first and the last at its very ends.' },
+  'joint.crowded_pitch_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How much that distance is under the least pitch.' },
   'joint.factory_spacing': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the flange shared among the factory\'s joints, ends included: what the factory\'s number says of their distance.' },
   'joint.count_factor': { kind: 'joint', type: 'number', description: 'Number of joints by that of the factory.' },
   'joint.bare_end': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'What the row, by its number and pitch, leaves of the flange at either end where it stands in the middle.' },

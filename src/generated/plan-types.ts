@@ -1154,6 +1154,12 @@ export interface Operation {
   readonly joints?: readonly Joint[];
   /** Where the earth clamp sits. */
   readonly earth_clamp?: string;
+  /** On what the earth clamp sits. Current takes the way through a bearing, a gear or a control unit where one lies between clamp and weld, and pits or burns it. */
+  readonly earth_clamp_on?: 'same part' | 'joined part' | 'elsewhere on the body' | 'wheel, hub or suspension' | 'engine, gearbox or motor' | 'control unit or its bracket' | 'none needed';
+  /** How far the earth clamp sits from the weld. */
+  readonly earth_clamp_distance?: Length;
+  /** What becomes of control units near the current path: none lies within 300 mm of it; their plugs are drawn; they are taken out; or they stay plugged in. */
+  readonly control_units_state?: 'none near' | 'unplugged' | 'removed' | 'left plugged in';
   /** What is done with control units near the current path. */
   readonly control_units?: string;
   /** Length of the fire watch after the hot work. */

@@ -59,6 +59,7 @@ export function exposureFacts(
         : computed(calledWith(neighbour.name, neighbour.victim), at),
     'exposure.listed': computed(neighbour.listed, at),
     'exposure.stays': computedOr(neighbour.stays, at, neighbour.open ?? 'Whether it stays is not stated.'),
+    'exposure.of_part': computed(neighbour.part !== undefined && neighbour.item === undefined, at),
     'exposure.treatment':
       near?.treatment === undefined
         ? computed(neighbour.treatment, at)

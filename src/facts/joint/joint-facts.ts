@@ -35,7 +35,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
   const stack = partsJoined(survey, operation.part, joint);
   const isToItself = isToRestOfItself(joint, operation);
   const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
-  const { count, factory_count: factoryCount, count_done: countDone } = joint;
+  const { count, factory_count: factoryCount } = joint;
   const laid = jointStack(survey, operation, one);
   const pattern = surveyPattern(survey, one);
   const own = {
@@ -58,6 +58,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     ),
     'joint.classes': classes,
     'joint.cold_worked': coldWorkedSheet(stack, at),
+    'joint.has_aluminium': hasAluminium(stack, at),
     'joint.unlike_metals': unlikeMetals(stack, isToItself, at),
     'joint.insert_stated': computed(
       joint.insert?.grade !== undefined && joint.insert.thickness !== undefined,
@@ -124,7 +125,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
               `${at}/factory_adhesive`,
             ),
     'joint.done_count_short': computed(
-      countDone === undefined || (count !== undefined && countDone < count),
+      isShort(joint),
       `${at}/count_done`,
     ),
   };
@@ -203,6 +204,15 @@ function coldWorkedSheet(stack: readonly (PartSurvey | undefined)[], at: string)
     : computed(false, at);
 }
 
+/** A magnet tells aluminium from steel; that takes no document. */
+function hasAluminium(stack: readonly (PartSurvey | undefined)[], at: string): Fact {
+  const classes = stack.map((sheet) => sheet?.material.class);
+  if (classes.includes('aluminium')) return computed(true, at);
+  return classes.includes(undefined)
+    ? unknown('A class in the stack is not known.', at)
+    : computed(false, at);
+}
+
 /** Metals are told apart by hand and magnet; that takes no document. */
 function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: boolean, at: string): Fact {
   if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
@@ -226,6 +236,13 @@ function isCouponLate({ coupon, done }: JointSurvey['joint'], operationDone: str
   const torn = typeof coupon === 'object' ? whenOf(coupon.date) : undefined;
   const made = whenOf(done ?? operationDone);
   return torn !== undefined && made !== undefined && notAfter(torn, made) === false;
+}
+
+/** A seam that runs through is one, and is made when it is dated; nobody counts it. */
+function isShort({ method, count, count_done: done }: JointSurvey['joint']): boolean {
+  if (done !== undefined) return count !== undefined && done < count;
+  const runsThrough = method === 'arc seam' || method === 'TIG seam' || method === 'laser seam';
+  return !(runsThrough && (count === undefined || count === 1));
 }
 
 function daysBefore(
