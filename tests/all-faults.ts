@@ -1,5 +1,6 @@
 import type { Fault } from './fault.ts';
 import { faultsOfCuring } from './faults-of-curing.ts';
+import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
@@ -33,5 +34,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
   ...faultsOfSeams,
+  ...faultsAroundSeams,
   ...faultsOfCuring,
 ];

@@ -298,7 +298,7 @@ export const faultsOfJoints: readonly Fault[] = [
     plan: rivetedSill,
     changes: [['grip_to: 3.5 mm', 'grip_to: 1.8 mm']],
     rule: 'stack-outside-grip',
-    severity: 'hold',
+    severity: 'stop',
     on: 'grip_to: 1.8 mm',
   },
   {

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:72e4735966f32a2c5e59c7e58615eb025fdd5ac83a1f691e2411fae5dae66e01":{"pack":"general","version":"1.0.0"},"sha256:cf5e597cd46353f68890c2e14c8ad538d27a9a516ac8f6a45da9146acc7f9713":{"pack":"general","version":"1.1.0"},"sha256:fa33bf81b0b21ea58e540199eb2077264affb7bd0a691d30af8e9bca8413b1e1":{"pack":"general","version":"2.0.0"},"sha256:bde06af22fb727486239f44690ad84863a9dcc30d73d4eb51ea8d39d39d7c225":{"pack":"general","version":"3.0.0"}};
+  {"sha256:72e4735966f32a2c5e59c7e58615eb025fdd5ac83a1f691e2411fae5dae66e01":{"pack":"general","version":"1.0.0"},"sha256:cf5e597cd46353f68890c2e14c8ad538d27a9a516ac8f6a45da9146acc7f9713":{"pack":"general","version":"1.1.0"},"sha256:fa33bf81b0b21ea58e540199eb2077264affb7bd0a691d30af8e9bca8413b1e1":{"pack":"general","version":"2.0.0"},"sha256:6b26ac2d281c46adc971b7da76898ae3492bae878762b15ff995554a705c0010":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '43bea53ac6c88add4a6e982eee78c58559b1d28bd7d4f3b7fcc63724b8cb38e6');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '2eab554464c8e5fea4b5e30313c8245a6eb493a9631775062b66430a4a040a85');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'dc22a23faba54942fdc605050865c2881245327b9167aa436d433a8df938c012');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '83c404e73858d723f4cd938e92e24b9dab54289bcc6b23e3b19dfd6f92468caf');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

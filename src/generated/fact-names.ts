@@ -278,7 +278,7 @@ export interface FactNames {
     | 'exposure.listed'
     | 'exposure.stays'
     | 'exposure.treatment'
-    | 'exposure.of_part'
+    | 'exposure.said_off'
     | 'exposure.treatment_cited'
     | 'exposure.from'
     | 'exposure.distance'
@@ -853,7 +853,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
-  'exposure.of_part': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether what is exposed to hot work is a part of the plan, and no item such as wiring. Not of a bake.' },
+  'exposure.said_off': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it is a part that is said to be removed or renewed beside hot work, and none of its operations takes off or cuts out anything of it.' },
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
   'exposure.from': { kind: 'exposure', type: 'word', words: ['heat', 'arc', 'brazing', 'resistance spot', 'cutting or grinding', 'bake'], alwaysKnown: true, description: 'Kind of heat source.' },
   'exposure.distance': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Shortest way along metal from the heated zone.' },

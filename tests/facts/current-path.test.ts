@@ -25,18 +25,22 @@ describe('where the welding current goes', () => {
   });
 
   test('the fixed words count, whatever the sentence says', () => {
-    expect(of('earth_clamp: On the hub carrier, earth_clamp_on: same part', 'earth_clamp_on')).toBe('same part');
+    expect(of('earth_clamp: On the hub carrier, earth_clamp_on: same part', 'earth_clamp_on')).toBe(
+      'same part',
+    );
     expect(of('control_units: Stay plugged in, control_units_state: none near', 'control_units_state')).toBe(
       'none near',
     );
   });
 
-  test.each(['Stay plugged, the seam is short', 'Left plugged in', 'Not unplugged', 'The control units stay in'])(
-    '%s leaves them in the current',
-    (words) => {
-      expect(of(`control_units: "${words}"`, 'control_units_state')).toBe('left plugged in');
-    },
-  );
+  test.each([
+    'Stay plugged, the seam is short',
+    'Left plugged in',
+    'Not unplugged',
+    'The control units stay in',
+  ])('%s leaves them in the current', (words) => {
+    expect(of(`control_units: "${words}"`, 'control_units_state')).toBe('left plugged in');
+  });
 
   test.each([
     'None within 300 mm of the current path.',

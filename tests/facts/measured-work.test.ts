@@ -83,8 +83,13 @@ describe('a part that was worked on', () => {
     const onFloor = point('floor', 'before: [0 mm, 0 mm, 0 mm]');
     expect(before('kink', onFloor)).toBe('Rail');
     expect(before('kink', point('rail'))).toBe('Rail');
-    const fine = [point('rail', 'before: [0 mm, 0 mm, 0 mm]'), point('apron', 'before: [0 mm, 0 mm, 0 mm]'), ''];
-    for (const points of fine) expect([points, before('kink', points)]).toEqual([points, expect.stringMatching(/^\?/u)]);
+    const fine = [
+      point('rail', 'before: [0 mm, 0 mm, 0 mm]'),
+      point('apron', 'before: [0 mm, 0 mm, 0 mm]'),
+      '',
+    ];
+    for (const points of fine)
+      expect([points, before('kink', points)]).toEqual([points, expect.stringMatching(/^\?/u)]);
     expect(before('none', onFloor)).toEqual(expect.stringMatching(/^\?/u));
   });
 

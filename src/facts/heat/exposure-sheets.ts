@@ -10,6 +10,7 @@ import { withOtherHeats } from './heats-together.ts';
 import { watchFacts } from './exposure-watch-facts.ts';
 import { limitOf } from './heat-limits.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
+import { isSaidOff } from './neighbour-presence.ts';
 import { neighbourHeat } from './neighbour-heat.ts';
 import type { NeighbourHeat } from './neighbour-heat.ts';
 import { listOf } from '../quantity-of.ts';
@@ -59,7 +60,7 @@ export function exposureFacts(
         : computed(calledWith(neighbour.name, neighbour.victim), at),
     'exposure.listed': computed(neighbour.listed, at),
     'exposure.stays': computedOr(neighbour.stays, at, neighbour.open ?? 'Whether it stays is not stated.'),
-    'exposure.of_part': computed(neighbour.part !== undefined && neighbour.item === undefined, at),
+    'exposure.said_off': computed(isSaidOff(neighbour), at),
     'exposure.treatment':
       near?.treatment === undefined
         ? computed(neighbour.treatment, at)

@@ -124,10 +124,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
                 !(method !== undefined && hasAdhesive(method)),
               `${at}/factory_adhesive`,
             ),
-    'joint.done_count_short': computed(
-      isShort(joint),
-      `${at}/count_done`,
-    ),
+    'joint.done_count_short': computed(isShort(joint), `${at}/count_done`),
   };
   // Not by spreading: into an object of a hundred names that takes ten times as long.
   const row = Object.assign(own, stackFacts(laid), patternFacts(one, pattern), buttonFacts(one, laid));

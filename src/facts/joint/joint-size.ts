@@ -52,7 +52,10 @@ export function sizeFacts(
   const least = spacingOf(stack, (governingMm) => leastPitch(governingMm, stack.sheets.length));
   const width = spacingOf(stack, leastOverlap);
   const isTooLong =
-    count !== undefined && pitch !== undefined && flange !== undefined && margin((count - 1) * pitch, flange) > 0;
+    count !== undefined &&
+    pitch !== undefined &&
+    flange !== undefined &&
+    margin((count - 1) * pitch, flange) > 0;
   // As wide as they can stand: the first and the last at the very ends of the flange.
   const crowded = isTooLong ? flange / (count - 1) : undefined;
   const rowFits = 'The row fits on its flange, or its number, pitch or length is not stated.';

@@ -40,7 +40,9 @@ export function measuredWorkFacts(
       'Every part that was replaced, cut, straightened or heated is measured.',
     ),
     'measurement.unmeasured_before': computedOr(
-      (measurements.points ?? []).length === 0 ? undefined : unmeasuredBefore(survey, measurements).join(', ') || undefined,
+      (measurements.points ?? []).length === 0
+        ? undefined
+        : unmeasuredBefore(survey, measurements).join(', ') || undefined,
       `${at}/points`,
       'No point is listed, or every part that was hit and is worked on was measured before.',
     ),

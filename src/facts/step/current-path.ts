@@ -11,7 +11,12 @@ type CurrentFact = Extract<
 
 /** Which way the welding current takes back: where the clamp sits, and what becomes of the control units beside it. */
 export function currentPathFacts(operation: Operation, at: string): Readonly<Record<CurrentFact, Fact>> {
-  const { earth_clamp_on: on, earth_clamp: clamp, control_units_state: state, control_units: units } = operation;
+  const {
+    earth_clamp_on: on,
+    earth_clamp: clamp,
+    control_units_state: state,
+    control_units: units,
+  } = operation;
   return {
     'operation.earth_clamp_on':
       on === undefined && throughBearing.test(clamp ?? '')

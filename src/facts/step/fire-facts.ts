@@ -9,7 +9,11 @@ import type { Survey } from '../survey.ts';
 
 type FireFact = Extract<
   FactNames['plan'],
-  'plan.fluids_left' | 'plan.refrigerant_left' | 'plan.fluids_contradicted' | 'plan.gas_unmentioned' | 'plan.shortest_fire_watch'
+  | 'plan.fluids_left'
+  | 'plan.refrigerant_left'
+  | 'plan.fluids_contradicted'
+  | 'plan.gas_unmentioned'
+  | 'plan.shortest_fire_watch'
 >;
 
 /** What burns or bursts near hot work, and how long the place is watched. */
