@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:72e4735966f32a2c5e59c7e58615eb025fdd5ac83a1f691e2411fae5dae66e01":{"pack":"general","version":"1.0.0"},"sha256:cf5e597cd46353f68890c2e14c8ad538d27a9a516ac8f6a45da9146acc7f9713":{"pack":"general","version":"1.1.0"},"sha256:fa33bf81b0b21ea58e540199eb2077264affb7bd0a691d30af8e9bca8413b1e1":{"pack":"general","version":"2.0.0"},"sha256:6b26ac2d281c46adc971b7da76898ae3492bae878762b15ff995554a705c0010":{"pack":"general","version":"3.0.0"}};
+  {"sha256:12fc8ba057843a1dde3fc58238f43e32666c43da4f9edd5e2f7c9d5340ac1071":{"pack":"general","version":"1.0.0"},"sha256:cc3a071e495e7cb2a985eca58fc23171378e3d9d91a4067a7766b697eb84aa2c":{"pack":"general","version":"1.1.0"},"sha256:95f260a84f370fd64dc00270c00c942eb80d51b7657c0f572f28b8b0a6493700":{"pack":"general","version":"2.0.0"},"sha256:e0aba534d4301d0a9296e5df926bfded62e33270e64be2444e84c7b42431739d":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '2eab554464c8e5fea4b5e30313c8245a6eb493a9631775062b66430a4a040a85');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '6ab1244f37c356e18311bee54971418eb1c6a9f737a1bfb7cb92547e0f7d2363');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '83c404e73858d723f4cd938e92e24b9dab54289bcc6b23e3b19dfd6f92468caf');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '02990499c3214e5fdda63735c3706dbc82e1ed1ed564a7d92babbe3e9df3c1a8');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -1,7 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
-import { atCutFacts, isRestOfOnePiece, isToRestOfItself, partsJoined } from './joint-at-cut.ts';
+import { atCutFacts, isRestOfOnePiece, isToRestOfItself } from './joint-at-cut.ts';
 import { buttonFacts } from './joint-button.ts';
 import { couponFacts } from './joint-coupon.ts';
 import { coverFacts } from './joint-cover.ts';
@@ -10,35 +10,62 @@ import { fastenerFacts } from './joint-fastener.ts';
 import { freshBondFact } from './joint-fresh-bond.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
 import { ownCiteFacts } from './joint-own-cites.ts';
-import { patternFacts, surveyPattern } from './joint-pattern.ts';
+import { patternFacts } from './joint-pattern.ts';
 import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
 import { seamFacts } from './joint-seam.ts';
 import { settingsFacts } from './joint-settings.ts';
 import { sizeFacts } from './joint-size.ts';
-import { jointStack, stackFacts } from './joint-stack.ts';
+import { stackFacts } from './joint-stack.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import type { JointMatter } from './joint-matter.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
 import { trustedClass } from '../papers/maker-evidence.ts';
 import { coldWorked } from '../part/part-strength-facts.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
-import type { CitationStanding, JointSurvey, OperationSurvey, PartSurvey, Survey } from '../survey.ts';
+import type { CitationStanding, JointSurvey, PartSurvey, Survey } from '../survey.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
 import { settleMaterial } from '../../steel/settle-material.ts';
 
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
 
 /** One joint or row of joints. */
-export function jointFacts(survey: Survey, operation: OperationSurvey, one: JointSurvey): JointFacts {
-  const { joint, at } = one;
-  const method = joint.method;
+export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGroups(
+  ['joint.'],
+  statedFacts,
+  sheetFacts,
+  pieceFacts,
+  ({ laid }: JointMatter) => stackFacts(laid),
+  ({ one, pattern }: JointMatter) => patternFacts(one, pattern),
+  ({ one, laid }: JointMatter) => buttonFacts(one, laid),
+  ({ one, laid, pattern }: JointMatter) => sizeFacts(one, laid, pattern),
+  ({ one, laid }: JointMatter) => rowFacts(one, laid),
+  ({ one, pattern }: JointMatter) => coverFacts(one, pattern.pitchMm),
+  ({ one, laid }: JointMatter) => couponFacts(one, laid),
+  ({ survey, one, laid }: JointMatter) => settingsFacts(survey.context.windows, one, laid),
+  ({ one, operation, laid }: JointMatter) => seamFacts(one, operation, laid),
+  ({ one, laid }: JointMatter) => fastenerFacts(one, laid),
+  ({ survey, operation, one }: JointMatter) =>
+    adhesiveFacts(one, { done: operation.operation.done, asOfDay: survey.context.asOfDay }),
+  ({ survey, operation, one }: JointMatter) => cureFacts(survey, one, operation.operation.done),
+  ({ one }: JointMatter) => jointRecordFacts(one),
+  ({ one, operation, stack }: JointMatter) => atCutFacts(one, operation, stack),
+  ({ survey, one, operation }: JointMatter) => ownCiteFacts(survey, one, operation.part),
+  ({ survey, operation, one }: JointMatter) => ({
+    'joint.arc_beside_fresh_bond': freshBondFact(survey, operation, one),
+  }),
+  ({ operation, one, stack }: JointMatter) => ({
+    'joint.on_structure': onStructure(operation.part, stack, one.at),
+  }),
+);
+
+function statedFacts({
+  one: { joint, at },
+}: JointMatter): Pick<JointFacts, `joint.${'method' | 'form' | 'arc' | 'spot' | 'welded'}`> {
+  const { method } = joint;
   const noMethod = 'How it is joined is not stated.';
-  const stack = partsJoined(survey, operation.part, joint);
-  const isToItself = isToRestOfItself(joint, operation);
-  const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
-  const { count, factory_count: factoryCount } = joint;
-  const laid = jointStack(survey, operation, one);
-  const pattern = surveyPattern(survey, one);
-  const own = {
+  return {
     'joint.method': statedOr(method, `${at}/method`, noMethod),
     'joint.form':
       joint.form === undefined && method !== undefined && !isArc(method)
@@ -51,6 +78,23 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
       noMethod,
     ),
     'joint.welded': computedOr(method === undefined ? undefined : isWelded(method), `${at}/method`, noMethod),
+  };
+}
+
+/** What lies on what, and what of it the page draws. */
+function sheetFacts(
+  matter: JointMatter,
+): Pick<
+  JointFacts,
+  `joint.${'to' | 'classes' | 'cold_worked' | 'unlike_metals' | 'to_like_part' | 'has_aluminium' | 'thicknesses_stated' | 'adhesive_left_out' | 'insulated' | 'citation' | 'insert_stated'}`
+> {
+  const { survey, operation, one } = matter;
+  const { joint, at } = one;
+  const { method } = joint;
+  const stack = matter.stack;
+  const isToItself = isToRestOfItself(joint, operation);
+  const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
+  return {
     'joint.to': statedOr(
       joint.to === undefined ? undefined : (survey.partById.get(joint.to)?.name ?? joint.to),
       `${at}/to`,
@@ -60,37 +104,57 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     'joint.cold_worked': coldWorkedSheet(stack, at),
     'joint.has_aluminium': hasAluminium(stack, at),
     'joint.unlike_metals': unlikeMetals(stack, isToItself, at),
-    'joint.insert_stated': computed(
-      joint.insert?.grade !== undefined && joint.insert.thickness !== undefined,
-      `${at}/insert`,
-    ),
     'joint.to_like_part': computed(
       stack.some((sheet) => isRestOfOnePiece(operation.part, sheet)),
       `${at}/to`,
     ),
-    'joint.drawn': statedOr(
-      joint.drawn,
-      `${at}/drawn`,
-      'Whether the procedure draws this joint is not stated.',
+    'joint.thicknesses_stated': computed(
+      stack.every((sheet) => sheet?.part.thickness !== undefined),
+      `${at}/sheets`,
     ),
-    ...atCutFacts(one, operation, stack),
-    'joint.on_structure': onStructure(operation.part, stack, at),
-    'joint.arc_beside_fresh_bond': freshBondFact(survey, operation, one),
-    'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
+    'joint.adhesive_left_out':
+      joint.factory_adhesive === undefined &&
+      stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
+        ? unknown(
+            'A part of the joint holds structural adhesive; whether this joint did is not stated.',
+            `${at}/factory_adhesive`,
+          )
+        : joint.factory_adhesive === undefined
+          ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
+          : computed(
+              joint.factory_adhesive &&
+                joint.adhesive === undefined &&
+                !(method !== undefined && hasAdhesive(method)),
+              `${at}/factory_adhesive`,
+            ),
     'joint.insulated': computed(
       joint.insulation !== undefined ||
         joint.adhesive !== undefined ||
         (method !== undefined && hasAdhesive(method)),
       `${at}/insulation`,
     ),
+    'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
+    'joint.insert_stated': computed(
+      joint.insert?.grade !== undefined && joint.insert.thickness !== undefined,
+      `${at}/insert`,
+    ),
+  };
+}
+
+/** How many, and how they were proved. */
+function pieceFacts({
+  operation,
+  one: { joint, at },
+}: JointMatter): Pick<
+  JointFacts,
+  `joint.${'sheets' | 'count' | 'factory_count' | 'fewer' | 'coupon' | 'coupon_late' | 'coupon_days_before' | 'done_count_short' | 'drawn'}`
+> {
+  const { count, factory_count: factoryCount } = joint;
+  return {
     'joint.sheets':
       joint.sheets === undefined
         ? unknown('The sheets of the stack are not stated.', at)
         : stated(joint.sheets.length, `${at}/sheets`),
-    'joint.thicknesses_stated': computed(
-      stack.every((sheet) => sheet?.part.thickness !== undefined),
-      `${at}/sheets`,
-    ),
     'joint.count': statedOr(count, `${at}/count`, 'The number of joints is not stated.'),
     'joint.factory_count': statedOr(
       factoryCount,
@@ -109,37 +173,13 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
       `${at}/coupon`,
       'The day of the coupon, or that of the joint, is not stated.',
     ),
-    'joint.adhesive_left_out':
-      joint.factory_adhesive === undefined &&
-      stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
-        ? unknown(
-            'A part of the joint holds structural adhesive; whether this joint did is not stated.',
-            `${at}/factory_adhesive`,
-          )
-        : joint.factory_adhesive === undefined
-          ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
-          : computed(
-              joint.factory_adhesive &&
-                joint.adhesive === undefined &&
-                !(method !== undefined && hasAdhesive(method)),
-              `${at}/factory_adhesive`,
-            ),
     'joint.done_count_short': computed(isShort(joint), `${at}/count_done`),
+    'joint.drawn': statedOr(
+      joint.drawn,
+      `${at}/drawn`,
+      'Whether the procedure draws this joint is not stated.',
+    ),
   };
-  // Not by spreading: into an object of a hundred names that takes ten times as long.
-  const row = Object.assign(own, stackFacts(laid), patternFacts(one, pattern), buttonFacts(one, laid));
-  const sized = Object.assign(row, sizeFacts(one, laid, pattern), coverFacts(one, pattern.pitchMm));
-  const made = Object.assign(sized, rowFacts(one, laid), couponFacts(one, laid));
-  const set = Object.assign(
-    made,
-    settingsFacts(survey.context.windows, one, laid),
-    seamFacts(one, operation, laid),
-    fastenerFacts(one, laid),
-  );
-  const { done } = operation.operation;
-  const bonded = adhesiveFacts(one, { done, asOfDay: survey.context.asOfDay });
-  const cured = Object.assign(set, bonded, cureFacts(survey, one, done), jointRecordFacts(one));
-  return Object.assign(cured, ownCiteFacts(survey, one, operation.part));
 }
 
 /** A sheet of which nobody says whether it carries load asks nothing here; the part itself does. */
