@@ -1,4 +1,6 @@
 import type { Fault } from './fault.ts';
+import { faultsOfCuring } from './faults-of-curing.ts';
+import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
@@ -9,6 +11,7 @@ import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { faultsOfRows } from './faults-of-rows.ts';
+import { faultsOfSeams } from './faults-of-seams.ts';
 import { faultsOfTheBatteryOut } from './faults-of-the-battery-out.ts';
 import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
@@ -31,5 +34,8 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWholeJob,
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
+  ...faultsOfSeams,
+  ...faultsAroundSeams,
+  ...faultsOfCuring,
   ...faultsOfProcess,
 ];

@@ -154,7 +154,10 @@ function permitOf(deviation: PlanDeviationsItem, finding: FoundSoFar): PermitInF
 }
 
 function isFor(survey: Survey, deviation: PlanDeviationsItem, found: FoundSoFar): boolean {
-  if (deviation.rule !== found.rule || deviation.part !== found.part) return false;
+  if (deviation.rule !== found.rule) return false;
+  // A finding of the whole plan stands on no part; a permit that names the one it was met on means it all the same.
+  const isOfPlan = found.part === undefined && survey.partById.has(deviation.part ?? '');
+  if (deviation.part !== found.part && !isOfPlan) return false;
   if (deviation.operation === undefined) return true;
   if (deviation.operation === found.operation) return true;
   const operation = survey.operations.find((one: OperationSurvey) => one.at === found.operationAt);

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:b940ffdfa89f6a7923ab19afae73a5f10d54d370c19a10e8ebecdfca1250b761":{"pack":"general","version":"1.0.0"},"sha256:e4612a06339fa39c117760fc1c32034ad9698e308313c7775c2080783cdfe7d8":{"pack":"general","version":"1.1.0"},"sha256:b9a83ebee34ab9b9be25cc116096f8f52eb59b7a867d7c8c397eb292a770fc9c":{"pack":"general","version":"2.0.0"},"sha256:0f44d07be683025e95ba9fb8c5f91ae5d6464f61759c638f957f46a8fa07dc31":{"pack":"general","version":"3.0.0"}};
+  {"sha256:12fc8ba057843a1dde3fc58238f43e32666c43da4f9edd5e2f7c9d5340ac1071":{"pack":"general","version":"1.0.0"},"sha256:cc3a071e495e7cb2a985eca58fc23171378e3d9d91a4067a7766b697eb84aa2c":{"pack":"general","version":"1.1.0"},"sha256:95f260a84f370fd64dc00270c00c942eb80d51b7657c0f572f28b8b0a6493700":{"pack":"general","version":"2.0.0"},"sha256:e0aba534d4301d0a9296e5df926bfded62e33270e64be2444e84c7b42431739d":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '932aa4a1215c39a501408e6d165c2caed65ea0a9e52931065758ecba408d4f2b');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '6ab1244f37c356e18311bee54971418eb1c6a9f737a1bfb7cb92547e0f7d2363');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '6cf92f8a4386d37a106cee199ed0f28d782614fadb87411efb701a244351f438');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '02990499c3214e5fdda63735c3706dbc82e1ed1ed564a7d92babbe3e9df3c1a8');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

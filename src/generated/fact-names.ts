@@ -36,6 +36,7 @@ export interface FactNames {
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
+    | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
     | 'plan.gas_unmentioned'
     | 'plan.shortest_fire_watch'
@@ -62,6 +63,9 @@ export interface FactNames {
     | 'plan.sealer'
     | 'plan.sealed_before_joints'
     | 'plan.primed_before_joints'
+    | 'plan.sealed_before_primer'
+    | 'plan.sealed_after_bake'
+    | 'plan.primed_after_bake'
     | 'plan.bared_primer'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
@@ -242,6 +246,11 @@ export interface FactNames {
     | 'provision.forbids_text'
     | 'provision.to_type_in'
     | 'operation.second_cut'
+    | 'operation.cut_unjoined'
+    | 'operation.painted_before_weld'
+    | 'operation.earth_clamp_on'
+    | 'operation.earth_clamp_distance'
+    | 'operation.control_units_state'
     | 'operation.added_metal'
     | 'operation.added_metal_cited'
     | 'operation.film_cited'
@@ -263,6 +272,7 @@ export interface FactNames {
     | 'exposure.listed'
     | 'exposure.stays'
     | 'exposure.treatment'
+    | 'exposure.said_off'
     | 'exposure.treatment_cited'
     | 'exposure.from'
     | 'exposure.distance'
@@ -294,6 +304,7 @@ export interface FactNames {
     | 'joint.classes'
     | 'joint.cold_worked'
     | 'joint.unlike_metals'
+    | 'joint.has_aluminium'
     | 'joint.insert_stated'
     | 'joint.to_like_part'
     | 'joint.drawn'
@@ -342,6 +353,12 @@ export interface FactNames {
     | 'joint.far_edge_factor'
     | 'joint.hole_rim'
     | 'joint.row_beyond_flange'
+    | 'joint.crowded_pitch'
+    | 'joint.crowded_pitch_short'
+    | 'joint.factory_spacing'
+    | 'joint.count_factor'
+    | 'joint.bare_end'
+    | 'joint.bare_end_factor'
     | 'joint.factory_method'
     | 'joint.pattern'
     | 'joint.pattern_text'
@@ -365,11 +382,17 @@ export interface FactNames {
     | 'joint.machine_ability_stated'
     | 'joint.force_beyond_machine'
     | 'joint.current_beyond_machine'
-    | 'joint.machine_force_short'
+    | 'joint.machine_force'
+    | 'joint.mild_sheet_force'
+    | 'joint.machine_force_factor'
+    | 'joint.set_force_factor'
     | 'joint.filler_metal'
     | 'joint.insert_length'
+    | 'joint.insert_lesser'
+    | 'joint.insert_cited'
     | 'joint.backed'
     | 'joint.gap_off'
+    | 'joint.gap_cited'
     | 'joint.fastener_named'
     | 'joint.fastener_kind'
     | 'joint.fastener_head'
@@ -382,14 +405,21 @@ export interface FactNames {
     | 'joint.edges_sealed'
     | 'joint.own_tools'
     | 'joint.has_adhesive'
+    | 'joint.on_structure'
+    | 'joint.arc_beside_fresh_bond'
+    | 'joint.elsewhere_than_cut'
     | 'joint.factory_adhesive'
     | 'joint.adhesive_open'
     | 'joint.adhesive_unrecorded'
     | 'joint.adhesive_days_over'
     | 'joint.open_time_over'
     | 'joint.cured_before_joined'
+    | 'joint.cured_too_soon'
     | 'joint.loaded_before_cure'
+    | 'joint.cure_when_measured'
+    | 'joint.cure_text'
     | 'joint.flange_coat'
+    | 'joint.flange_coat_cited'
     | 'joint.record_kept';
   readonly 'measurement':
     | 'measurement.zero_points'
@@ -405,6 +435,7 @@ export interface FactNames {
     | 'measurement.after_early'
     | 'measurement.dated_ahead'
     | 'measurement.unmeasured'
+    | 'measurement.unmeasured_before'
     | 'measurement.dropped'
     | 'measurement.system'
     | 'measurement.datum_fault_before'
@@ -593,6 +624,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
   'plan.shortest_fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'The shortest fire watch stated: of the whole job, or of an operation.' },
@@ -619,6 +651,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
   'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint was made. False where the days or times do not tell.' },
   'plan.primed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed before every weld. False where the days or times do not tell.' },
+  'plan.sealed_before_primer': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before bared metal was primed. False where the days or times do not tell.' },
+  'plan.sealed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed after the refinish was baked. False where the days or times do not tell.' },
+  'plan.primed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed after the refinish was baked. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
@@ -795,6 +830,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.forbids_text': { kind: 'operation', type: 'text', description: 'The prohibition: document, revision, page, pack.' },
   'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'operation.second_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the part gets a second joint part-way: it was repaired before, or another operation of the plan cuts it too.' },
+  'operation.cut_unjoined': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a piece is cut out at a stated place (`at`) and none of the joints of its operation lies there or is a seam of the cut. A place that names a seam of the factory is no cut.' },
+  'operation.painted_before_weld': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation paints the part on the vehicle before a joint of it was welded or brazed. False where the days or times do not tell, and where it is painted off the vehicle.' },
+  'operation.earth_clamp_on': { kind: 'operation', type: 'word', words: ['same part', 'joined part', 'elsewhere on the body', 'wheel, hub or suspension', 'engine, gearbox or motor', 'control unit or its bracket', 'none needed'], description: 'On what the earth clamp sits: as stated, else by words of `earth_clamp` that leave no doubt that the current runs through a bearing, a gear or a control unit.' },
+  'operation.earth_clamp_distance': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the earth clamp sits from the weld.' },
+  'operation.control_units_state': { kind: 'operation', type: 'word', words: ['none near', 'unplugged', 'removed', 'left plugged in'], description: 'What becomes of control units near the current path: as stated, else by words of `control_units` that leave no doubt that they stay plugged in.' },
   'operation.added_metal': { kind: 'operation', type: 'text', description: 'Plate, patch or sleeve that the factory did not put there.' },
   'operation.added_metal_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited that asks for it.' },
   'operation.film_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for paint or filler before a sensor.' },
@@ -814,6 +854,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
+  'exposure.said_off': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it is a part that is said to be removed or renewed beside hot work, and none of its operations takes off or cuts out anything of it.' },
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
   'exposure.from': { kind: 'exposure', type: 'word', words: ['heat', 'arc', 'brazing', 'resistance spot', 'cutting or grinding', 'bake'], alwaysKnown: true, description: 'Kind of heat source.' },
   'exposure.distance': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Shortest way along metal from the heated zone.' },
@@ -844,6 +885,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength classes of the sheets in the stack.' },
   'joint.cold_worked': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack has its strength from cold work.' },
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
+  'joint.has_aluminium': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack is aluminium, by whatever its class rests on: a magnet tells.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the backing insert is stated with its grade.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
@@ -880,7 +922,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.pitch_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Least distance minus the one stated.' },
   'joint.pitch_by_page': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the page of this vehicle states a distance of its own and the joint keeps no less.' },
   'joint.widest_gap': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Widest distance between two neighbours of the row.' },
-  'joint.factory_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbouring factory joints.' },
+  'joint.factory_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbouring factory joints; where it is not stated, the widest that so many can have on so long a flange, as assumed.' },
   'joint.gap_factor': { kind: 'joint', type: 'number', description: 'Widest distance by that of the factory.' },
   'joint.edge': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Centre of the joint to the sheet edge.' },
   'joint.edge_factor': { kind: 'joint', type: 'number', description: 'Distance to the edge by the button diameter, asked or measured, whichever is larger; 5 √t where neither is stated.' },
@@ -892,6 +934,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the centre of the spot to the other side of flange or overlap as a multiple of its diameter: of a lap the edge of the other sheet, of a flange the foot of its bend.' },
   'joint.hole_rim': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet that is left between the hole of a plug weld and the edge.' },
   'joint.row_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the row, from its number and pitch, minus the length of the flange.' },
+  'joint.crowded_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'The distance at which the joints stand on the flange, where the row at its stated pitch is longer than the flange: its length divided among them, the first and the last at its very ends.' },
+  'joint.crowded_pitch_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How much that distance is under the least pitch.' },
+  'joint.factory_spacing': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the flange shared among the factory\'s joints, ends included: what the factory\'s number says of their distance.' },
+  'joint.count_factor': { kind: 'joint', type: 'number', description: 'Number of joints by that of the factory.' },
+  'joint.bare_end': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'What the row, by its number and pitch, leaves of the flange at either end where it stands in the middle.' },
+  'joint.bare_end_factor': { kind: 'joint', type: 'number', description: 'The bare end by the distance of the factory\'s joints or of the row\'s own, whichever is wider.' },
   'joint.factory_method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], synonyms: { 'spot': 'resistance spot', 'spot weld': 'resistance spot', 'strsw': 'resistance spot', 'mag': 'arc seam', 'mag seam': 'arc seam', 'mag plug': 'plug weld', 'plug': 'plug weld', 'mig': 'arc seam', 'mig braze': 'arc braze', 'mig brazing': 'arc braze', 'stitch': 'arc stitch', 'bond': 'adhesive', 'glue': 'adhesive', 'weld bond': 'adhesive and spot', 'spr': 'self-piercing rivet', 'laser': 'laser seam', 'laser weld': 'laser seam', 'tig': 'TIG seam', 'tig weld': 'TIG seam', 'bolted': 'bolt' }, description: 'How the factory joined it; resistance spots where it is not stated and a number is.' },
   'joint.pattern': { kind: 'joint', type: 'word', words: ['kept', 'not kept', 'uncited', 'open', 'none'], alwaysKnown: true, description: 'The pattern that a page states for this joint: kept, not kept, uncited (the page does not cover this vehicle, or its place is missing), open (not all of it is stated), or none.' },
   'joint.pattern_text': { kind: 'joint', type: 'text', description: 'In what the joint departs from the pattern, or what of it is open.' },
@@ -915,11 +963,17 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_ability_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated what force and current the machine can give.' },
   'joint.force_beyond_machine': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Force that is set minus the most that the gun gives.' },
   'joint.current_beyond_machine': { kind: 'joint', type: 'number', unit: 'kA', dimension: 'current', description: 'Current that is set minus the most that the machine gives.' },
-  'joint.machine_force_short': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Least usual force for such sheets minus the most that the gun gives.' },
+  'joint.machine_force': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'The most force that the gun gives.' },
+  'joint.mild_sheet_force': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'The least force that low-carbon sheet of the thickness asks for, by the window of settings; that of zinc-coated sheet where it is not known to be bare.' },
+  'joint.machine_force_factor': { kind: 'joint', type: 'number', description: 'The most force that the gun gives, as a share of the least that low-carbon sheet of the thickness asks for.' },
+  'joint.set_force_factor': { kind: 'joint', type: 'number', description: 'The force that is set, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
+  'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
+  'joint.insert_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the insert bears a citation of its own to a page of this vehicle.' },
   'joint.backed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the seam has an insert or another backing.' },
   'joint.gap_off': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the root gap lies outside what is usual for the seam.' },
+  'joint.gap_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the root gap bears a citation of its own to a page of this vehicle.' },
   'joint.fastener_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether rivet or screw are named.' },
   'joint.fastener_kind': { kind: 'joint', type: 'word', words: ['structural', 'ordinary'], description: 'Whether the fastener is made to carry load.' },
   'joint.fastener_head': { kind: 'joint', type: 'word', words: ['raised', 'countersunk'], description: 'Form of the head.' },
@@ -932,14 +986,21 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
   'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },
+  'joint.on_structure': { kind: 'joint', type: 'yes-no', description: 'Whether a part of the stack is structural: the part itself, or one that the joint names. A skin bonded over structure is joined to it.' },
+  'joint.arc_beside_fresh_bond': { kind: 'joint', type: 'text', description: 'The bond on the same part that was closed before this arc and had not cured yet, with both moments.' },
+  'joint.elsewhere_than_cut': { kind: 'joint', type: 'text', description: 'Where the seam of the cut is drawn, where that is another place than the one of the operation.' },
   'joint.factory_adhesive': { kind: 'joint', type: 'yes-no', description: 'Whether the factory joint is said to have held adhesive.' },
   'joint.adhesive_open': { kind: 'joint', type: 'text', description: 'What of product, preparation and cure of the adhesive is not stated.' },
   'joint.adhesive_unrecorded': { kind: 'joint', type: 'text', description: 'What of lot and expiry of the adhesive is not stated.' },
   'joint.adhesive_days_over': { kind: 'joint', type: 'count', description: 'Days from the expiry of the adhesive to the day of joining, or to the as-of date where that is still to come; below zero in date.' },
   'joint.open_time_over': { kind: 'joint', type: 'number', unit: 's', dimension: 'time', description: 'Time until the joint was closed minus the open time of the adhesive.' },
   'joint.cured_before_joined': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the adhesive is said to have cured before the joint was made. False where the days or times do not tell.' },
-  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint had cured: the road test, the signature.' },
+  'joint.cured_too_soon': { kind: 'joint', type: 'text', description: 'When it was joined and when it is said to have cured, where less lies between than the shortest time that its cure names.' },
+  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint bears it: wheel alignment and pulling before it bears handling, road test and signature before it had cured. Without `cured`, the shortest time that `cure` names counts from the joining.' },
+  'joint.cure_when_measured': { kind: 'joint', type: 'word', words: ['over', 'under way', 'not told', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive bore handling when the body was measured after the repair: by `handling_time`, else by `cured`, else by the shortest time that `cure` names. Not asked where there is no adhesive, or the day of joining or of measuring is not written.' },
+  'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
+  'joint.flange_coat_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what lies between the sheets bears a citation of its own to a page of this vehicle.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
@@ -953,7 +1014,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.before_late': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement before the repair is later than structural work.' },
   'measurement.after_early': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement after the repair is older than structural work.' },
   'measurement.dated_ahead': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether a measurement bears a day after the as-of date.' },
-  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch, nor, for what frames a door, are the diagonals of an opening measured.' },
+  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards. For what frames a door the diagonals of an opening do as well, and for a smaller part than rail, apron, tower, pillar and ring a point on a part that it touches.' },
+  'measurement.unmeasured_before': { kind: 'measurement', type: 'text', description: 'Structural parts that were hit and are replaced, cut, straightened or heated, of which no point was measured before, nor one on a part that they touch, nor, for what frames a door, the diagonals of an opening.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },
   'measurement.datum_fault_before': { kind: 'measurement', type: 'text', description: 'Why the readings before the repair cannot be fitted to the zero points, though three and more are named.' },

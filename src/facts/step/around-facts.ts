@@ -21,6 +21,7 @@ type AroundFact = Extract<
   | `plan.${'earlier_repairs_stated' | 'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
   | `plan.${'sealer' | 'bared_primer' | 'dated_before_job' | 'record' | 'record_missing' | 'record_years'}`
   | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
+  | `plan.${'sealed_before_primer' | 'sealed_after_bake' | 'primed_after_bake'}`
   | `plan.restraint_${'wiring' | 'wiring_cited' | 'control_unit'}`
 >;
 
@@ -97,6 +98,7 @@ type FitFact = Extract<
   AroundFact,
   | `plan.${'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
   | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
+  | `plan.${'sealed_before_primer' | 'sealed_after_bake' | 'primed_after_bake'}`
 >;
 
 function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>> {
@@ -127,6 +129,9 @@ function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>>
       welded.length > 0 && welded.every((done) => isNotAfter(done, plan.finish?.primer?.done) === false),
       '/finish/primer/done',
     ),
+    'plan.sealed_before_primer': isBefore(plan.finish?.sealer, plan.finish?.primer, '/finish/sealer/done'),
+    'plan.sealed_after_bake': isBefore(plan.finish?.bake, plan.finish?.sealer, '/finish/sealer/done'),
+    'plan.primed_after_bake': isBefore(plan.finish?.bake, plan.finish?.primer, '/finish/primer/done'),
     'plan.fit_checked': computed(fit !== undefined, at),
     'plan.fit_checked_late': computedOr(
       answers.length === 0 ? undefined : anyYes(answers),
@@ -134,6 +139,11 @@ function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>>
       'The days that would tell whether the fit was measured before the first joint are not written.',
     ),
   };
+}
+
+/** Only what days and times prove: on one day without times the order is the usual one. */
+function isBefore(first: StatedWork | undefined, second: StatedWork | undefined, at: string): Fact {
+  return computed(isNotAfter(second?.done, first?.done) === false, at);
 }
 
 /** When the joints of some methods were made, as far as it is written. */

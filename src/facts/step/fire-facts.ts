@@ -9,7 +9,11 @@ import type { Survey } from '../survey.ts';
 
 type FireFact = Extract<
   FactNames['plan'],
-  'plan.fluids_left' | 'plan.fluids_contradicted' | 'plan.gas_unmentioned' | 'plan.shortest_fire_watch'
+  | 'plan.fluids_left'
+  | 'plan.refrigerant_left'
+  | 'plan.fluids_contradicted'
+  | 'plan.gas_unmentioned'
+  | 'plan.shortest_fire_watch'
 >;
 
 /** What burns or bursts near hot work, and how long the place is watched. */
@@ -22,6 +26,7 @@ export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
       `${at}/fluids`,
       'The plan leaves no fuel and no gas in place.',
     ),
+    'plan.refrigerant_left': computed(isRefrigerantLeft(survey), `${at}/fluids`),
     'plan.fluids_contradicted': computedOr(
       fluidsContradicted(survey).join(', ') || undefined,
       `${at}/fluids`,
@@ -42,6 +47,15 @@ const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylin
 function fluidsLeft(survey: Survey): readonly string[] {
   const listed = new Set(nearItems(survey).map(({ item }) => item));
   return listedFluids(survey).flatMap(({ item, stays }) => (stays && !listed.has(item) ? [item] : []));
+}
+
+/** Under pressure it bursts; what is listed with its distance is judged there. */
+function isRefrigerantLeft(survey: Survey): boolean {
+  const stays = (survey.plan.make_safe?.fire?.fluids ?? []).some(
+    ({ item, treatment }) =>
+      item === 'refrigerant line' && treatment !== 'removed' && treatment !== 'emptied',
+  );
+  return stays && !nearItems(survey).some(({ item }) => item === 'refrigerant line');
 }
 
 /** Out of the way by one list and in it by the other. Of several of a kind, `place` says which one is meant. */
