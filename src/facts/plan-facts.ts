@@ -6,6 +6,7 @@ import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
+import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { packForVehicle } from './papers/maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
@@ -58,6 +59,11 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     'plan.electric_welding': computedOr(
       anyYes(operations.map(({ electricWelding }) => electricWelding)),
       '/parts',
+      'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
+    ),
+    'plan.isolated_for_welding': computedOr(
+      isIsolatedForWelding(survey),
+      '/make_safe/high_voltage/isolation',
       'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
     ),
     'plan.bake': computed(isBaked(survey), '/finish/bake'),

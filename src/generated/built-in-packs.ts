@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:c9c46f3c50f273b341a1580abd4d4c13eb54cbb338e713788a4f6d57a0eb4503":{"pack":"general","version":"1.0.0"},"sha256:e63edb89fa612d5ce7a95e9a826aede46a0bcf049489d33315136d40db1f09a8":{"pack":"general","version":"1.1.0"},"sha256:c1dbb80593490158bf12d220709e15e2b38e861ef4e40d581e80d652dc292e88":{"pack":"general","version":"2.0.0"},"sha256:b17d5cacf3ec026fc44a74d54b57e3511d1118637105740f4703ec051b47fc49":{"pack":"general","version":"3.0.0"}};
+  {"sha256:825b001e71ba0c285675f28cfa068cb49a9d2c95d34a3d1f04743d0846d76645":{"pack":"general","version":"1.0.0"},"sha256:78dace97b68bec608977cc3a8fa391212d68d8cefd2d4b269bd1f86f3a3a5eab":{"pack":"general","version":"1.1.0"},"sha256:e433957c23eb888bc9d422dce58729d6daf46372e4c85360992cbc68ade9304e":{"pack":"general","version":"2.0.0"},"sha256:f3faa9dbcc9365bba623ace4e6a7791f013f863d365fc61462229e9ed45842ee":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '0f94c175d27cb6a916eb60473d54ffec542a59fa091f1eaa6ebd187cdf955c75');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '88aa37b409ef82c25a1eb5a68dc1b5e379924a24ccad30b36e5e392d0c649dab');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '36e6096ea020c0480eb73fcfb1fee38d01e13d3820b782513bdee7a2e6f277aa');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2800efe21362e67621dde9d9221f2ae679cf91c3e81e289caa6c1a67dc9ab0bf');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -28,6 +28,7 @@ export interface FactNames {
     | 'plan.structural_work'
     | 'plan.cutting_or_hot_work'
     | 'plan.electric_welding'
+    | 'plan.isolated_for_welding'
     | 'plan.bake'
     | 'plan.bake_hottest'
     | 'plan.bake_coldest'
@@ -492,6 +493,7 @@ export interface FactNames {
     | 'step.insulation_limit'
     | 'step.insulation_margin'
     | 'step.reading'
+    | 'step.proof_denied'
     | 'step.wait_short'
     | 'step.wait_cited'
     | 'step.battery_condition'
@@ -578,6 +580,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.structural_work': { kind: 'plan', type: 'yes-no', description: 'Whether an operation cuts, joins, heats, straightens or replaces a structural part.' },
   'plan.cutting_or_hot_work': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, ground, drilled, welded, brazed or heated on the vehicle.' },
   'plan.electric_welding': { kind: 'plan', type: 'yes-no', description: 'Whether arc or resistance welding is done on the vehicle.' },
+  'plan.isolated_for_welding': { kind: 'plan', type: 'yes-no', description: 'Whether something is welded electrically on the vehicle and the plan isolates the traction voltage.' },
   'plan.bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the refinish is baked with the vehicle in the booth.' },
   'plan.bake_hottest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of any bake on the vehicle: of the metal, or of the air of a booth.' },
   'plan.bake_coldest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Lowest temperature of any bake on the vehicle.' },
@@ -1031,6 +1034,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
   'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved, without its sign.' },
+  'step.proof_denied': { kind: 'step', type: 'text', description: 'What the proof of absence itself says was not done, such as that the meter was not proved after it.' },
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },

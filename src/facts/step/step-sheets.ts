@@ -5,6 +5,7 @@ import type { Fact } from '../fact.ts';
 import { codesFacts, faultsLeft } from '../faults-left.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
+import { proofDenied } from './isolation-relied-on.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { safetySteps } from './safety-steps.ts';
@@ -65,6 +66,11 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
       what === 'absence of voltage proved' ? voltsOf(proof?.reading) : undefined,
       `${at}/reading`,
       'No reading is written.',
+    ),
+    'step.proof_denied': computedOr(
+      what === 'absence of voltage proved' ? proofDenied(survey) : undefined,
+      at,
+      'The proof denies nothing of itself, or the step is another.',
     ),
     ...waitFacts(survey),
     'step.battery_condition': statedOr(
