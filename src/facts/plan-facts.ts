@@ -4,6 +4,7 @@ import { aroundFacts } from './step/around-facts.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
+import { beltDefect, saysBeltsChecked } from './step/belts-checked.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
 import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
@@ -11,9 +12,9 @@ import { packForVehicle } from './papers/maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
+import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
-import { saysNotDone } from './step/step-draft.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
@@ -25,6 +26,12 @@ const noBakeTemperature = 'The temperature of a bake is not stated.';
 export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fact>> {
   const { plan, operations, context } = survey;
   const restraints = plan.make_safe?.restraints;
+  const list = citedElsewhere(
+    survey,
+    restraints?.replacement_list,
+    '/make_safe/restraints/replacement_list',
+  );
+  const kept = deployedKept(survey);
   return {
     'plan.stage':
       plan.stage === context.stage
@@ -118,8 +125,8 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       '/make_safe/restraints',
     ),
     'plan.deployed_kept': computedOr(
-      deployedKept(survey).join(', ') || undefined,
-      '/make_safe/restraints/units',
+      kept.map(({ name }) => name).join(', ') || undefined,
+      kept[0]?.at ?? '/make_safe/restraints/units',
       'No deployed unit stays in the vehicle.',
     ),
     'plan.units_open': computedOr(
@@ -131,9 +138,19 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       listOf(restraints?.replacement_list).some((cite) => coversVehicle(survey, cite.reference)),
       '/make_safe/restraints/replacement_list',
     ),
+    'plan.replacement_list_elsewhere': computedOr(
+      list?.text,
+      list?.at ?? '/make_safe/restraints/replacement_list',
+      'A page of this vehicle is cited for what is replaced, or none at all.',
+    ),
     'plan.belts_checked': computed(
-      restraints?.belts_checked !== undefined && !saysNotDone(restraints.belts_checked),
+      saysBeltsChecked(restraints?.belts_checked),
       '/make_safe/restraints/belts_checked',
+    ),
+    'plan.belt_defect': computedOr(
+      beltDefect(restraints?.belts_checked),
+      '/make_safe/restraints/belts_checked',
+      'The check tells of no belt that is bad and stays so, or is not stated.',
     ),
   };
 }

@@ -5,6 +5,7 @@ import { readFrameNumber } from '../vehicle/frame-number.ts';
 import { readVin } from '../vehicle/identification-number.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, stated, statedOr, unknown } from './make-fact.ts';
+import { highVoltageNamed } from './high-voltage-named.ts';
 import { dayOf, listOf } from './quantity-of.ts';
 
 type VehicleFacts = Readonly<Record<FactNames['vehicle'], Fact>>;
@@ -35,6 +36,11 @@ export function vehicleFacts(plan: Plan): VehicleFacts {
         ? unknown('The kind of drive is not stated.', `${at}/drive`)
         : stated(drive, `${at}/drive`),
     'vehicle.high_voltage': highVoltage(plan),
+    'vehicle.high_voltage_named': computedOr(
+      highVoltageNamed(plan),
+      `${at}/drive`,
+      'The plan names nothing that only a vehicle with traction voltage has.',
+    ),
     ...numberFacts(vehicle),
     'vehicle.number_confirmed': computed(vehicle.confirmed_at !== undefined, `${at}/confirmed_at`),
   };
@@ -64,25 +70,9 @@ function highVoltage(plan: Plan): Fact {
   const at = '/vehicle/drive';
   if (drive.length === 0) return unknown('The kind of drive is not stated.', at);
   if (drive.some((word) => highVoltageDrives.has(word))) return computed(true, at);
-  const named = highVoltageThing(plan);
+  const named = highVoltageNamed(plan);
   if (named === undefined) return computed(false, at);
-  return unknown(`The drive is stated as ${drive.join(', ')}, and yet the plan names a ${named}.`, at);
-}
-
-/** The first thing of the plan that only a vehicle with traction voltage has. */
-function highVoltageThing({ parts }: Plan): string | undefined {
-  const isOne = (word: string | undefined): boolean =>
-    word === 'traction battery' || word === 'high-voltage cable';
-  for (const { kind, holds, operations } of parts) {
-    const words = [
-      kind,
-      ...(holds ?? []),
-      ...(operations ?? []).flatMap(({ near }) => near ?? []).map(({ item }) => item),
-    ];
-    const found = words.find(isOne);
-    if (found !== undefined) return found;
-  }
-  return undefined;
+  return unknown(`The drive is stated as ${drive.join(', ')}, and yet the plan names ${named}.`, at);
 }
 
 type NumberFact =

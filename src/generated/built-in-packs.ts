@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:825b001e71ba0c285675f28cfa068cb49a9d2c95d34a3d1f04743d0846d76645":{"pack":"general","version":"1.0.0"},"sha256:78dace97b68bec608977cc3a8fa391212d68d8cefd2d4b269bd1f86f3a3a5eab":{"pack":"general","version":"1.1.0"},"sha256:e433957c23eb888bc9d422dce58729d6daf46372e4c85360992cbc68ade9304e":{"pack":"general","version":"2.0.0"},"sha256:f3faa9dbcc9365bba623ace4e6a7791f013f863d365fc61462229e9ed45842ee":{"pack":"general","version":"3.0.0"}};
+  {"sha256:80cb8481e33ed5400c7b182f9fcbbd127d39e0e7b8e99d933e4e0c1e5e5911a0":{"pack":"general","version":"1.0.0"},"sha256:560f43c42e83c8b657aaab9ba0bf02420f77b1387457c4dfe02b26f61629b099":{"pack":"general","version":"1.1.0"},"sha256:fe085b6f1c28f6125d2e47fc991904fb2c492b1e82e618f4ee143b0305c1e855":{"pack":"general","version":"2.0.0"},"sha256:819a39cf9d4802ea9f6a056f64d3a9f1bc2c21d321bc430358bbef3fc36ad2d6":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '88aa37b409ef82c25a1eb5a68dc1b5e379924a24ccad30b36e5e392d0c649dab');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '244ecb4375389a25aa5138e1feec6e8d2ceda6e0a4a3c53a7bd37098447c7d1f');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2800efe21362e67621dde9d9221f2ae679cf91c3e81e289caa6c1a67dc9ab0bf');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2ca7e57131df450c5f46ea284c0d1cf248dfebdbd9411abb7f180ea90550655a');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -505,8 +505,8 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
 }
 validate96.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats10 = formats.length;
-function validate110(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate110.evaluated;
+function validate111(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate111.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -520,12 +520,12 @@ function validate110(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate110.errors = vErrors, errors === 0;
+  return validate111.errors = vErrors, errors === 0;
 }
-validate110.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate111.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats12 = formats["signed-voltage"];
-function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
+function validate127(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate127.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -539,51 +539,51 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate126.errors = vErrors, errors === 0;
+  return validate127.errors = vErrors, errors === 0;
 }
-validate126.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate127.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema35 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
-function validate134(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate134.evaluated;
+function validate135(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate135.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema35.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate134.errors = vErrors, errors === 0;
+  return validate135.errors = vErrors, errors === 0;
 }
-validate134.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate135.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema36 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
-function validate136(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate136.evaluated;
+function validate137(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate137.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema36.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate136.errors = vErrors, errors === 0;
+  return validate137.errors = vErrors, errors === 0;
 }
-validate136.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate137.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema37 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema38 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
-function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
+function validate149(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate149.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema38.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate148.errors = vErrors, errors === 0;
+  return validate149.errors = vErrors, errors === 0;
 }
-validate148.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate149.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema39 = { enum: ["left", "right", "both", "centre"] };
-function validate150(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate150.evaluated;
+function validate151(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate151.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema39.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate150.errors = vErrors, errors === 0;
+  return validate151.errors = vErrors, errors === 0;
 }
-validate150.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate159(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate159.evaluated;
+validate151.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate160(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate160.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -593,12 +593,12 @@ function validate159(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate159.errors = vErrors, errors === 0;
+  return validate160.errors = vErrors, errors === 0;
 }
-validate159.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate160.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats14 = formats.stress;
-function validate161(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate161.evaluated;
+function validate162(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate162.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -612,21 +612,21 @@ function validate161(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate161.errors = vErrors, errors === 0;
+  return validate162.errors = vErrors, errors === 0;
 }
-validate161.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate162.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema42 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
-function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
+function validate164(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate164.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema42.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate163.errors = vErrors, errors === 0;
+  return validate164.errors = vErrors, errors === 0;
 }
-validate163.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate167(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate167.evaluated;
+validate164.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate168(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate168.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "grade" || key0 === "strength" || key0 === "class" || key0 === "thickness")) {
@@ -645,37 +645,37 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    data.grade !== void 0 && (validate159(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.strength !== void 0 && (validate161(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.class !== void 0 && (validate163(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate110(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+    data.grade !== void 0 && (validate160(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate160.errors : vErrors.concat(validate160.errors), errors = vErrors.length)), data.strength !== void 0 && (validate162(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.class !== void 0 && (validate164(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate164.errors : vErrors.concat(validate164.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate111(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate167.errors = vErrors, errors === 0;
+  return validate168.errors = vErrors, errors === 0;
 }
-validate167.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate168.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema44 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
-function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
+function validate175(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate175.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema44.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate174.errors = vErrors, errors === 0;
+  return validate175.errors = vErrors, errors === 0;
 }
-validate174.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate175.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema45 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, schema46 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
-function validate180(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate180.evaluated;
+function validate181(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate181.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema46.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate180.errors = vErrors, errors === 0;
+  return validate181.errors = vErrors, errors === 0;
 }
-validate180.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate181.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats16 = formats.temperature;
-function validate183(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate183.evaluated;
+function validate184(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate184.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -689,12 +689,12 @@ function validate183(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate183.errors = vErrors, errors === 0;
+  return validate184.errors = vErrors, errors === 0;
 }
-validate183.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate184.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema48 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
-function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate186.evaluated;
+function validate187(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate187.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "means" || key0 === "place" || key0 === "calibration_due")) {
@@ -725,12 +725,12 @@ function validate186(data, { instancePath = "", parentData, parentDataProperty, 
     let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate186.errors = vErrors, errors === 0;
+  return validate187.errors = vErrors, errors === 0;
 }
-validate186.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate187.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats18 = formats["free-end"];
-function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
+function validate190(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate190.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -744,22 +744,22 @@ function validate189(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate189.errors = vErrors, errors === 0;
+  return validate190.errors = vErrors, errors === 0;
 }
-validate189.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate190.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema50 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema51 = { enum: ["same sheet", "joined", "through air"] };
-function validate200(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate200.evaluated;
+function validate201(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate201.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema51.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate200.errors = vErrors, errors === 0;
+  return validate201.errors = vErrors, errors === 0;
 }
-validate200.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate201.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats20 = formats.mass;
-function validate212(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate212.evaluated;
+function validate213(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate213.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -773,18 +773,18 @@ function validate212(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate212.errors = vErrors, errors === 0;
+  return validate213.errors = vErrors, errors === 0;
 }
-validate212.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate196(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate196.evaluated;
+validate213.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate197(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate197.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema50.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate134(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate134.errors : vErrors.concat(validate134.errors), errors = vErrors.length)), data.distance !== void 0 && (validate110(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.path !== void 0 && (validate200(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate200.errors : vErrors.concat(validate200.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate136(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate183(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.lap !== void 0) {
+    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate135(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate135.errors : vErrors.concat(validate135.errors), errors = vErrors.length)), data.distance !== void 0 && (validate111(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.path !== void 0 && (validate201(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate201.errors : vErrors.concat(validate201.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate137(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate184(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.lap !== void 0) {
       let data7 = data.lap;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -792,7 +792,7 @@ function validate196(data, { instancePath = "", parentData, parentDataProperty, 
             let err1 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
-        data7.length !== void 0 && (validate110(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate110(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate110(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate110(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+        data7.length !== void 0 && (validate111(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate111(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate111(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate111(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length));
       } else {
         let err2 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -813,7 +813,7 @@ function validate196(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
-        if (data12.distance !== void 0 && (validate110(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.width !== void 0 && (validate110(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.length !== void 0 && (validate110(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.water !== void 0 && (validate212(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate212.errors : vErrors.concat(validate212.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate110(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.held !== void 0) {
+        if (data12.distance !== void 0 && (validate111(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data12.width !== void 0 && (validate111(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data12.length !== void 0 && (validate111(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data12.water !== void 0 && (validate213(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate213.errors : vErrors.concat(validate213.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate111(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data12.held !== void 0) {
           let data19 = data12.held;
           if (!(data19 === "clamped" || data19 === "laid on")) {
             let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema50.properties.sink.properties.held.enum } };
@@ -830,7 +830,7 @@ function validate196(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.watched_by !== void 0 && (validate186(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.reading !== void 0 && (validate183(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.watched_by !== void 0 && (validate187(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.reading !== void 0 && (validate184(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.name !== void 0) {
       let data24 = data.name;
       if (typeof data24 == "string") {
         if (func2(data24) > 200) {
@@ -846,22 +846,22 @@ function validate196(data, { instancePath = "", parentData, parentDataProperty, 
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate196.errors = vErrors, errors === 0;
+  return validate197.errors = vErrors, errors === 0;
 }
-validate196.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate197.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema53 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, schema54 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
-function validate223(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate223.evaluated;
+function validate224(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate224.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "resistance spot" || data === "projection weld" || data === "plug weld" || data === "arc seam" || data === "arc stitch" || data === "aluminium arc" || data === "arc braze" || data === "TIG seam" || data === "laser seam" || data === "adhesive" || data === "adhesive and spot" || data === "adhesive and rivet" || data === "self-piercing rivet" || data === "blind rivet" || data === "solid rivet" || data === "flow-drill screw" || data === "clinch" || data === "hem" || data === "bolt")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema54.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate223.errors = vErrors, errors === 0;
+  return validate224.errors = vErrors, errors === 0;
 }
-validate223.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate224.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats22 = formats.force;
-function validate251(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate251.evaluated;
+function validate252(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate252.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -875,12 +875,12 @@ function validate251(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate251.errors = vErrors, errors === 0;
+  return validate252.errors = vErrors, errors === 0;
 }
-validate251.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate252.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats24 = formats.current;
-function validate253(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate253.evaluated;
+function validate254(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate254.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -894,12 +894,12 @@ function validate253(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate253.errors = vErrors, errors === 0;
+  return validate254.errors = vErrors, errors === 0;
 }
-validate253.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate254.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats26 = formats.voltage;
-function validate255(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate255.evaluated;
+function validate256(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate256.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -913,12 +913,12 @@ function validate255(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate255.errors = vErrors, errors === 0;
+  return validate256.errors = vErrors, errors === 0;
 }
-validate255.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate256.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats28 = formats.speed;
-function validate261(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate261.evaluated;
+function validate262(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate262.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -932,12 +932,12 @@ function validate261(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate261.errors = vErrors, errors === 0;
+  return validate262.errors = vErrors, errors === 0;
 }
-validate261.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate262.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats30 = formats["energy-per-length"];
-function validate263(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate263.evaluated;
+function validate264(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate264.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -951,12 +951,12 @@ function validate263(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate263.errors = vErrors, errors === 0;
+  return validate264.errors = vErrors, errors === 0;
 }
-validate263.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate264.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats32 = formats.power;
-function validate265(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate265.evaluated;
+function validate266(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate266.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -970,29 +970,29 @@ function validate265(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate265.errors = vErrors, errors === 0;
+  return validate266.errors = vErrors, errors === 0;
 }
-validate265.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate266.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema62 = { enum: ["planned", "passed", "failed"] };
-function validate273(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate273.evaluated;
+function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate274.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema62.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate273.errors = vErrors, errors === 0;
+  return validate274.errors = vErrors, errors === 0;
 }
-validate273.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate274.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema63 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
-function validate275(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate275.evaluated;
+function validate276(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "same_setup" || key0 === "record")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate273(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate273.errors : vErrors.concat(validate273.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate110(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.result !== void 0 && (validate274(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate111(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data3 = data.sheets;
       if (Array.isArray(data3)) {
         if (data3.length > 6) {
@@ -1001,7 +1001,7 @@ function validate275(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate167(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length);
+          validate168(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length);
       } else {
         let err2 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -1038,11 +1038,11 @@ function validate275(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate275.errors = vErrors, errors === 0;
+  return validate276.errors = vErrors, errors === 0;
 }
-validate275.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate272(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate272.evaluated;
+validate276.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate273(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate273.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1054,12 +1054,12 @@ function validate272(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate273(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate273.errors : vErrors.concat(validate273.errors), errors = vErrors.length);
+    validate274(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate275(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate275.errors : vErrors.concat(validate275.errors), errors = vErrors.length);
+    validate276(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1069,18 +1069,18 @@ function validate272(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate272.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate273.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate272.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate221(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate221.evaluated;
+validate273.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate222(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate222.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema53.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate223(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length)), data.form !== void 0) {
+    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate224(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate224.errors : vErrors.concat(validate224.errors), errors = vErrors.length)), data.form !== void 0) {
       let data2 = data.form;
       if (!(data2 === "lap" || data2 === "flange" || data2 === "butt with insert" || data2 === "open butt" || data2 === "hem")) {
         let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema53.properties.form.enum } };
@@ -1119,7 +1119,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.factory_method !== void 0 && (validate223(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length)), data.count !== void 0) {
+    if (data.factory_method !== void 0 && (validate224(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate224.errors : vErrors.concat(validate224.errors), errors = vErrors.length)), data.count !== void 0) {
       let data7 = data.count;
       if (!(typeof data7 == "number" && !(data7 % 1) && !isNaN(data7) && isFinite(data7))) {
         let err7 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/type", keyword: "type", params: { type: "integer" } };
@@ -1153,7 +1153,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.nugget !== void 0 && (validate110(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate110(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate110(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate110(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.length !== void 0 && (validate110(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate110(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.pattern !== void 0) {
+    if (data.nugget !== void 0 && (validate111(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate111(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate111(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate111(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.length !== void 0 && (validate111(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate111(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.pattern !== void 0) {
       let data15 = data.pattern;
       if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
         for (let key1 in data15)
@@ -1178,7 +1178,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data15.pitch !== void 0 && (validate110(data15.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data15, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data15.method !== void 0 && (validate223(data15.method, { instancePath: instancePath + "/pattern/method", parentData: data15, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length)), data15.nugget !== void 0 && (validate110(data15.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data15, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data15.edge !== void 0 && (validate110(data15.edge, { instancePath: instancePath + "/pattern/edge", parentData: data15, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data15.cite !== void 0 && (validate84(data15.cite, { instancePath: instancePath + "/pattern/cite", parentData: data15, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+        data15.pitch !== void 0 && (validate111(data15.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data15, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data15.method !== void 0 && (validate224(data15.method, { instancePath: instancePath + "/pattern/method", parentData: data15, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate224.errors : vErrors.concat(validate224.errors), errors = vErrors.length)), data15.nugget !== void 0 && (validate111(data15.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data15, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data15.edge !== void 0 && (validate111(data15.edge, { instancePath: instancePath + "/pattern/edge", parentData: data15, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data15.cite !== void 0 && (validate84(data15.cite, { instancePath: instancePath + "/pattern/cite", parentData: data15, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
       } else {
         let err17 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
@@ -1191,7 +1191,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.edge !== void 0 && (validate110(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.hole !== void 0 && (validate110(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.fastener !== void 0) {
+    if (data.edge !== void 0 && (validate111(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.hole !== void 0 && (validate111(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.fastener !== void 0) {
       let data25 = data.fastener;
       if (data25 && typeof data25 == "object" && !Array.isArray(data25)) {
         for (let key2 in data25)
@@ -1218,14 +1218,14 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
-        if (data25.diameter !== void 0 && (validate110(data25.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data25, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data25.head !== void 0) {
+        if (data25.diameter !== void 0 && (validate111(data25.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data25, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data25.head !== void 0) {
           let data29 = data25.head;
           if (!(data29 === "raised" || data29 === "countersunk")) {
             let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema53.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
-        if (data25.grip_from !== void 0 && (validate110(data25.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data25, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data25.grip_to !== void 0 && (validate110(data25.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data25, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data25.coating !== void 0) {
+        if (data25.grip_from !== void 0 && (validate111(data25.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data25, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data25.grip_to !== void 0 && (validate111(data25.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data25, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data25.coating !== void 0) {
           let data32 = data25.coating;
           if (typeof data32 == "string") {
             if (func2(data32) > 200) {
@@ -1257,13 +1257,13 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
             let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
-        data34.length_each_side !== void 0 && (validate110(data34.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data34, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data34.grade !== void 0 && (validate159(data34.grade, { instancePath: instancePath + "/insert/grade", parentData: data34, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data34.thickness !== void 0 && (validate110(data34.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data34, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+        data34.length_each_side !== void 0 && (validate111(data34.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data34, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data34.grade !== void 0 && (validate160(data34.grade, { instancePath: instancePath + "/insert/grade", parentData: data34, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate160.errors : vErrors.concat(validate160.errors), errors = vErrors.length)), data34.thickness !== void 0 && (validate111(data34.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data34, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length));
       } else {
         let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
-    if (data.gap !== void 0 && (validate110(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.backing !== void 0) {
+    if (data.gap !== void 0 && (validate111(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.backing !== void 0) {
       let data39 = data.backing;
       if (typeof data39 == "string") {
         if (func2(data39) > 200) {
@@ -1416,7 +1416,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
-        if (data55.force !== void 0 && (validate251(data55.force, { instancePath: instancePath + "/settings/force", parentData: data55, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate251.errors : vErrors.concat(validate251.errors), errors = vErrors.length)), data55.current !== void 0 && (validate253(data55.current, { instancePath: instancePath + "/settings/current", parentData: data55, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate253.errors : vErrors.concat(validate253.errors), errors = vErrors.length)), data55.voltage !== void 0 && (validate255(data55.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data55, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate255.errors : vErrors.concat(validate255.errors), errors = vErrors.length)), data55.weld_time !== void 0 && (validate96(data55.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data55, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data55.tip !== void 0 && (validate110(data55.tip, { instancePath: instancePath + "/settings/tip", parentData: data55, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data55.most_force !== void 0 && (validate251(data55.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data55, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate251.errors : vErrors.concat(validate251.errors), errors = vErrors.length)), data55.most_current !== void 0 && (validate253(data55.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data55, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate253.errors : vErrors.concat(validate253.errors), errors = vErrors.length)), data55.travel_speed !== void 0 && (validate261(data55.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data55, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate261.errors : vErrors.concat(validate261.errors), errors = vErrors.length)), data55.heat_input !== void 0 && (validate263(data55.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data55, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate263.errors : vErrors.concat(validate263.errors), errors = vErrors.length)), data55.power !== void 0 && (validate265(data55.power, { instancePath: instancePath + "/settings/power", parentData: data55, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate265.errors : vErrors.concat(validate265.errors), errors = vErrors.length)), data55.passes !== void 0) {
+        if (data55.force !== void 0 && (validate252(data55.force, { instancePath: instancePath + "/settings/force", parentData: data55, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate252.errors : vErrors.concat(validate252.errors), errors = vErrors.length)), data55.current !== void 0 && (validate254(data55.current, { instancePath: instancePath + "/settings/current", parentData: data55, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data55.voltage !== void 0 && (validate256(data55.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data55, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors), errors = vErrors.length)), data55.weld_time !== void 0 && (validate96(data55.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data55, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data55.tip !== void 0 && (validate111(data55.tip, { instancePath: instancePath + "/settings/tip", parentData: data55, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data55.most_force !== void 0 && (validate252(data55.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data55, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate252.errors : vErrors.concat(validate252.errors), errors = vErrors.length)), data55.most_current !== void 0 && (validate254(data55.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data55, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data55.travel_speed !== void 0 && (validate262(data55.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data55, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data55.heat_input !== void 0 && (validate264(data55.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data55, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data55.power !== void 0 && (validate266(data55.power, { instancePath: instancePath + "/settings/power", parentData: data55, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length)), data55.passes !== void 0) {
           let data68 = data55.passes;
           if (!(typeof data68 == "number" && !(data68 % 1) && !isNaN(data68) && isFinite(data68))) {
             let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
@@ -1433,7 +1433,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data55.interpass !== void 0 && (validate183(data55.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data55, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data55.stitch !== void 0 && (validate110(data55.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data55, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data55.pause !== void 0 && (validate96(data55.pause, { instancePath: instancePath + "/settings/pause", parentData: data55, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+        data55.interpass !== void 0 && (validate184(data55.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data55, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data55.stitch !== void 0 && (validate111(data55.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data55, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data55.pause !== void 0 && (validate96(data55.pause, { instancePath: instancePath + "/settings/pause", parentData: data55, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
       } else {
         let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
@@ -1455,7 +1455,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate272(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
+    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate273(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate273.errors : vErrors.concat(validate273.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
       let data78 = data.record;
       if (typeof data78 == "string") {
         if (func2(data78) > 200) {
@@ -1478,18 +1478,18 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
     let err66 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
   }
-  return validate221.errors = vErrors, errors === 0;
+  return validate222.errors = vErrors, errors === 0;
 }
-validate221.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate178(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate178.evaluated;
+validate222.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate179(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate179.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema45.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate66(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.do !== void 0 && (validate180(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length)), data.step !== void 0) {
+    if (data.id !== void 0 && (validate66(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.do !== void 0 && (validate181(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate181.errors : vErrors.concat(validate181.errors), errors = vErrors.length)), data.step !== void 0) {
       let data2 = data.step;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
         let err1 = { instancePath: instancePath + "/step", schemaPath: "#/properties/step/type", keyword: "type", params: { type: "integer" } };
@@ -1605,7 +1605,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate183(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
+    if (data.temperature !== void 0 && (validate184(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
       let data15 = data.times;
       if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
         let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1622,21 +1622,21 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.measured_by !== void 0 && (validate186(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate189(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length)), data.shape !== void 0) {
+    if (data.measured_by !== void 0 && (validate187(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate190(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate190.errors : vErrors.concat(validate190.errors), errors = vErrors.length)), data.shape !== void 0) {
       let data18 = data.shape;
       if (!(data18 === "strip" || data18 === "disc")) {
         let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema45.properties.shape.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
-    if (data.radius !== void 0 && (validate110(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
+    if (data.radius !== void 0 && (validate111(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
       let data20 = data.cooled_faces;
       if (!(data20 === "both" || data20 === "one")) {
         let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema45.properties.cooled_faces.enum } };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
-    if (data.starts_below !== void 0 && (validate183(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.cooling !== void 0) {
+    if (data.starts_below !== void 0 && (validate184(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.cooling !== void 0) {
       let data22 = data.cooling;
       if (!(data22 === "still air" || data22 === "fan" || data22 === "water" || data22 === "wet cloth")) {
         let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema45.properties.cooling.enum } };
@@ -1651,7 +1651,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
             let err26 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
           }
-        if (data23.temperature !== void 0 && (validate183(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data23.time !== void 0 && (validate96(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data23.times !== void 0) {
+        if (data23.temperature !== void 0 && (validate184(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data23.time !== void 0 && (validate96(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data23.times !== void 0) {
           let data26 = data23.times;
           if (!(typeof data26 == "number" && !(data26 % 1) && !isNaN(data26) && isFinite(data26))) {
             let err27 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1687,20 +1687,20 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data29.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate196(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate196.errors : vErrors.concat(validate196.errors), errors = vErrors.length);
+          validate197(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate197.errors : vErrors.concat(validate197.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
-    if (data.clear_within !== void 0 && (validate110(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.method !== void 0) {
+    if (data.clear_within !== void 0 && (validate111(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.method !== void 0) {
       let data32 = data.method;
       if (!(data32 === "cold" || data32 === "with heat")) {
         let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema45.properties.method.enum } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
-    if (data.amount !== void 0 && (validate110(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.joints !== void 0) {
+    if (data.amount !== void 0 && (validate111(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.joints !== void 0) {
       let data34 = data.joints;
       if (Array.isArray(data34)) {
         if (data34.length > 200) {
@@ -1709,7 +1709,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data34.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate221(data34[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data34, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate221.errors : vErrors.concat(validate221.errors), errors = vErrors.length);
+          validate222(data34[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data34, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate222.errors : vErrors.concat(validate222.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1739,7 +1739,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
-    if (data.fire_watch !== void 0 && (validate96(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.film !== void 0 && (validate110(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.material !== void 0) {
+    if (data.fire_watch !== void 0 && (validate96(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.film !== void 0 && (validate111(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.material !== void 0) {
       let data40 = data.material;
       if (typeof data40 == "string") {
         if (func2(data40) > 200) {
@@ -1751,7 +1751,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
       }
     }
-    if (data.planned !== void 0 && (validate79(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate110(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate84(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.added_metal !== void 0) {
+    if (data.planned !== void 0 && (validate79(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate111(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate84(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.added_metal !== void 0) {
       let data47 = data.added_metal;
       if (typeof data47 == "string") {
         if (func2(data47) > 400) {
@@ -1788,11 +1788,11 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
     let err48 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
   }
-  return validate178.errors = vErrors, errors === 0;
+  return validate179.errors = vErrors, errors === 0;
 }
-validate178.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate146(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate146.evaluated;
+validate179.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate147(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate147.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema37.properties, key0)) {
@@ -1811,7 +1811,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    if (data.kind !== void 0 && (validate148(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length)), data.side !== void 0 && (validate150(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate150.errors : vErrors.concat(validate150.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
+    if (data.kind !== void 0 && (validate149(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate149.errors : vErrors.concat(validate149.errors), errors = vErrors.length)), data.side !== void 0 && (validate151(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate151.errors : vErrors.concat(validate151.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
       let err3 = { instancePath: instancePath + "/structural", schemaPath: "#/properties/structural/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
@@ -1919,13 +1919,13 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data14.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate134(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate134.errors : vErrors.concat(validate134.errors), errors = vErrors.length);
+          validate135(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate135.errors : vErrors.concat(validate135.errors), errors = vErrors.length);
       } else {
         let err17 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    if (data.grade !== void 0 && (validate159(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.strength !== void 0 && (validate161(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.class !== void 0 && (validate163(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.grade_from !== void 0) {
+    if (data.grade !== void 0 && (validate160(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate160.errors : vErrors.concat(validate160.errors), errors = vErrors.length)), data.strength !== void 0 && (validate162(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.class !== void 0 && (validate164(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate164.errors : vErrors.concat(validate164.errors), errors = vErrors.length)), data.grade_from !== void 0) {
       let data19 = data.grade_from;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         for (let key1 in data19)
@@ -1957,7 +1957,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.thickness !== void 0 && (validate110(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.coating !== void 0) {
+    if (data.thickness !== void 0 && (validate111(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.coating !== void 0) {
       let data24 = data.coating;
       if (!(data24 === "none" || data24 === "zinc" || data24 === "zinc-iron" || data24 === "zinc-magnesium" || data24 === "zinc-aluminium" || data24 === "aluminium-zinc" || data24 === "aluminium-silicon" || data24 === "zinc-nickel")) {
         let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema37.properties.coating.enum } };
@@ -1973,7 +1973,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data25.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate167(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length);
+          validate168(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -2106,7 +2106,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
             let err46 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
-        if (data40.kind !== void 0 && (validate174(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data40.kinds !== void 0) {
+        if (data40.kind !== void 0 && (validate175(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length)), data40.kinds !== void 0) {
           let data42 = data40.kinds;
           if (Array.isArray(data42)) {
             if (data42.length > 10) {
@@ -2115,7 +2115,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
             }
             let len5 = data42.length;
             for (let i5 = 0; i5 < len5; i5++)
-              validate174(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length);
+              validate175(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length);
           } else {
             let err48 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
@@ -2162,7 +2162,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len6 = data49.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate178(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length);
+          validate179(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length);
       } else {
         let err56 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
@@ -2176,12 +2176,12 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
     let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
-  return validate146.errors = vErrors, errors === 0;
+  return validate147.errors = vErrors, errors === 0;
 }
-validate146.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate147.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats34 = formats["signed-length"];
-function validate311(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate311.evaluated;
+function validate312(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate312.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2195,11 +2195,11 @@ function validate311(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate311.errors = vErrors, errors === 0;
+  return validate312.errors = vErrors, errors === 0;
 }
-validate311.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate310(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate310.evaluated;
+validate312.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate311(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate311.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2211,16 +2211,16 @@ function validate310(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate311(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate311.errors : vErrors.concat(validate311.errors), errors = vErrors.length);
+      validate312(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate312.errors : vErrors.concat(validate312.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate310.errors = vErrors, errors === 0;
+  return validate311.errors = vErrors, errors === 0;
 }
-validate310.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate318(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate318.evaluated;
+validate311.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate319(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate319.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2248,7 +2248,7 @@ function validate318(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate110(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
+          validate111(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length);
       } else {
         let err4 = { instancePath: instancePath + "/diagonals_before", schemaPath: "#/properties/diagonals_before/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
@@ -2263,7 +2263,7 @@ function validate318(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate110(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
+          validate111(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length);
       } else {
         let err6 = { instancePath: instancePath + "/diagonals_after", schemaPath: "#/properties/diagonals_after/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
@@ -2278,13 +2278,13 @@ function validate318(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate110(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
+          validate111(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length);
       } else {
         let err8 = { instancePath: instancePath + "/nominal", schemaPath: "#/properties/nominal/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
-    if (data.tolerance !== void 0 && (validate110(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate58(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.corners !== void 0) {
+    if (data.tolerance !== void 0 && (validate111(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate58(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.corners !== void 0) {
       let data9 = data.corners;
       if (Array.isArray(data9)) {
         if (data9.length > 4) {
@@ -2319,12 +2319,12 @@ function validate318(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate318.errors = vErrors, errors === 0;
+  return validate319.errors = vErrors, errors === 0;
 }
-validate318.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate319.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema67 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
-function validate360(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate360.evaluated;
+function validate361(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate361.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
@@ -2412,12 +2412,12 @@ function validate360(data, { instancePath = "", parentData, parentDataProperty, 
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate360.errors = vErrors, errors === 0;
+  return validate361.errors = vErrors, errors === 0;
 }
-validate360.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate361.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats36 = formats.insulation;
-function validate389(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate389.evaluated;
+function validate390(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate390.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2431,9 +2431,9 @@ function validate389(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate389.errors = vErrors, errors === 0;
+  return validate390.errors = vErrors, errors === 0;
 }
-validate389.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate390.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3158,18 +3158,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
               }
             }
-            if (data90.quarantine !== void 0) {
-              let data97 = data90.quarantine;
-              if (data97 && typeof data97 == "object" && !Array.isArray(data97)) {
-                for (let key10 in data97)
+            if (data90.battery_fit_cite !== void 0 && (validate84(data90.battery_fit_cite, { instancePath: instancePath + "/make_safe/high_voltage/battery_fit_cite", parentData: data90, parentDataProperty: "battery_fit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data90.quarantine !== void 0) {
+              let data98 = data90.quarantine;
+              if (data98 && typeof data98 == "object" && !Array.isArray(data98)) {
+                for (let key10 in data98)
                   if (!(key10 === "place" || key10 === "distance" || key10 === "watch")) {
                     let err114 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
                     vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
                   }
-                if (data97.place !== void 0) {
-                  let data98 = data97.place;
-                  if (typeof data98 == "string") {
-                    if (func2(data98) > 200) {
+                if (data98.place !== void 0) {
+                  let data99 = data98.place;
+                  if (typeof data99 == "string") {
+                    if (func2(data99) > 200) {
                       let err115 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
                     }
@@ -3178,24 +3178,24 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
                   }
                 }
-                data97.distance !== void 0 && (validate110(data97.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data97, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data97.watch !== void 0 && (validate96(data97.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data97, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+                data98.distance !== void 0 && (validate111(data98.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data98, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data98.watch !== void 0 && (validate96(data98.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data98, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
               } else {
                 let err117 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
               }
             }
             if (data90.person !== void 0 && (validate56(data90.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data90, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data90.isolation !== void 0) {
-              let data102 = data90.isolation;
-              if (data102 && typeof data102 == "object" && !Array.isArray(data102)) {
-                for (let key11 in data102)
+              let data103 = data90.isolation;
+              if (data103 && typeof data103 == "object" && !Array.isArray(data103)) {
+                for (let key11 in data103)
                   if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
                     let err118 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
                     vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
                   }
-                if (data102.planned !== void 0 && (validate79(data102.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data102, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data102.done !== void 0 && (validate81(data102.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data102, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data102.by !== void 0 && (validate56(data102.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data102, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data102.cite !== void 0 && (validate84(data102.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data102, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data102.note !== void 0 && (validate58(data102.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data102, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data102.lock !== void 0) {
-                  let data108 = data102.lock;
-                  if (typeof data108 == "string") {
-                    if (func2(data108) > 200) {
+                if (data103.planned !== void 0 && (validate79(data103.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data103, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data103.done !== void 0 && (validate81(data103.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data103, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data103.by !== void 0 && (validate56(data103.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data103, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data103.cite !== void 0 && (validate84(data103.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data103, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data103.note !== void 0 && (validate58(data103.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data103, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data103.lock !== void 0) {
+                  let data109 = data103.lock;
+                  if (typeof data109 == "string") {
+                    if (func2(data109) > 200) {
                       let err119 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
                     }
@@ -3204,25 +3204,25 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
                   }
                 }
-                data102.wait !== void 0 && (validate96(data102.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data102, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data102.wait_asked !== void 0 && (validate96(data102.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data102, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+                data103.wait !== void 0 && (validate96(data103.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data103, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data103.wait_asked !== void 0 && (validate96(data103.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data103, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
               } else {
                 let err121 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
               }
             }
             if (data90.proof_of_absence !== void 0) {
-              let data111 = data90.proof_of_absence;
-              if (data111 && typeof data111 == "object" && !Array.isArray(data111)) {
-                for (let key12 in data111)
+              let data112 = data90.proof_of_absence;
+              if (data112 && typeof data112 == "object" && !Array.isArray(data112)) {
+                for (let key12 in data112)
                   if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
                     let err122 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
                     vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
                   }
-                if (data111.planned !== void 0 && (validate79(data111.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data111, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data111.done !== void 0 && (validate81(data111.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data111, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data111.by !== void 0 && (validate56(data111.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data111, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data111.cite !== void 0 && (validate84(data111.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data111, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data111.note !== void 0 && (validate58(data111.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data111, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data111.meter_proved_before !== void 0 && typeof data111.meter_proved_before != "boolean") {
+                if (data112.planned !== void 0 && (validate79(data112.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data112, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data112.done !== void 0 && (validate81(data112.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data112, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data112.by !== void 0 && (validate56(data112.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data112, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data112.cite !== void 0 && (validate84(data112.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data112, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data112.note !== void 0 && (validate58(data112.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data112, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data112.meter_proved_before !== void 0 && typeof data112.meter_proved_before != "boolean") {
                   let err123 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
                 }
-                if (data111.reading !== void 0 && (validate126(data111.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data111, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data111.meter_proved_after !== void 0 && typeof data111.meter_proved_after != "boolean") {
+                if (data112.reading !== void 0 && (validate127(data112.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data112, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors), errors = vErrors.length)), data112.meter_proved_after !== void 0 && typeof data112.meter_proved_after != "boolean") {
                   let err124 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
                 }
@@ -3236,9 +3236,9 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
             }
             if (data90.cables_in_zone !== void 0) {
-              let data121 = data90.cables_in_zone;
-              if (typeof data121 == "string") {
-                if (func2(data121) > 400) {
+              let data122 = data90.cables_in_zone;
+              if (typeof data122 == "string") {
+                if (func2(data122) > 400) {
                   let err127 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
                 }
@@ -3253,17 +3253,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
         if (data52.fire !== void 0) {
-          let data122 = data52.fire;
-          if (data122 && typeof data122 == "object" && !Array.isArray(data122)) {
-            for (let key13 in data122)
+          let data123 = data52.fire;
+          if (data123 && typeof data123 == "object" && !Array.isArray(data123)) {
+            for (let key13 in data123)
               if (!(key13 === "planned" || key13 === "done" || key13 === "by" || key13 === "cite" || key13 === "note" || key13 === "extinguisher" || key13 === "watch" || key13 === "fluids")) {
                 let err130 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
                 vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
               }
-            if (data122.planned !== void 0 && (validate79(data122.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data122, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data122.done !== void 0 && (validate81(data122.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data122, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data122.by !== void 0 && (validate56(data122.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data122, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data122.cite !== void 0 && (validate84(data122.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data122, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data122.note !== void 0 && (validate58(data122.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data122, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data122.extinguisher !== void 0) {
-              let data128 = data122.extinguisher;
-              if (typeof data128 == "string") {
-                if (func2(data128) > 200) {
+            if (data123.planned !== void 0 && (validate79(data123.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data123, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data123.done !== void 0 && (validate81(data123.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data123, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data123.by !== void 0 && (validate56(data123.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data123, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data123.cite !== void 0 && (validate84(data123.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data123, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data123.note !== void 0 && (validate58(data123.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data123, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data123.extinguisher !== void 0) {
+              let data129 = data123.extinguisher;
+              if (typeof data129 == "string") {
+                if (func2(data129) > 200) {
                   let err131 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
                 }
@@ -3272,26 +3272,26 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
               }
             }
-            if (data122.watch !== void 0 && (validate96(data122.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data122, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data122.fluids !== void 0) {
-              let data130 = data122.fluids;
-              if (Array.isArray(data130)) {
-                if (data130.length > 30) {
+            if (data123.watch !== void 0 && (validate96(data123.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data123, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data123.fluids !== void 0) {
+              let data131 = data123.fluids;
+              if (Array.isArray(data131)) {
+                if (data131.length > 30) {
                   let err133 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
                   vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
                 }
-                let len8 = data130.length;
+                let len8 = data131.length;
                 for (let i8 = 0; i8 < len8; i8++) {
-                  let data131 = data130[i8];
-                  if (data131 && typeof data131 == "object" && !Array.isArray(data131)) {
-                    for (let key14 in data131)
+                  let data132 = data131[i8];
+                  if (data132 && typeof data132 == "object" && !Array.isArray(data132)) {
+                    for (let key14 in data132)
                       if (!(key14 === "item" || key14 === "treatment" || key14 === "place")) {
                         let err134 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
                         vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
                       }
-                    if (data131.item !== void 0 && (validate134(data131.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/item", parentData: data131, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate134.errors : vErrors.concat(validate134.errors), errors = vErrors.length)), data131.treatment !== void 0 && (validate136(data131.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/treatment", parentData: data131, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data131.place !== void 0) {
-                      let data134 = data131.place;
-                      if (typeof data134 == "string") {
-                        if (func2(data134) > 200) {
+                    if (data132.item !== void 0 && (validate135(data132.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/item", parentData: data132, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate135.errors : vErrors.concat(validate135.errors), errors = vErrors.length)), data132.treatment !== void 0 && (validate137(data132.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/treatment", parentData: data132, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors), errors = vErrors.length)), data132.place !== void 0) {
+                      let data135 = data132.place;
+                      if (typeof data135 == "string") {
+                        if (func2(data135) > 200) {
                           let err135 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
                         }
@@ -3316,23 +3316,23 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
         if (data52.lifting !== void 0) {
-          let data135 = data52.lifting;
-          if (data135 && typeof data135 == "object" && !Array.isArray(data135)) {
-            for (let key15 in data135)
+          let data136 = data52.lifting;
+          if (data136 && typeof data136 == "object" && !Array.isArray(data136)) {
+            for (let key15 in data136)
               if (!(key15 === "planned" || key15 === "done" || key15 === "by" || key15 === "cite" || key15 === "note" || key15 === "points")) {
                 let err140 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
                 vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
               }
-            if (data135.planned !== void 0 && (validate79(data135.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data135, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data135.done !== void 0 && (validate81(data135.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data135, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data135.by !== void 0 && (validate56(data135.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data135, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data135.cite !== void 0 && (validate84(data135.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data135, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data135.note !== void 0 && (validate58(data135.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data135, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data135.points !== void 0) {
-              let data141 = data135.points;
-              if (Array.isArray(data141)) {
-                if (data141.length > 20) {
+            if (data136.planned !== void 0 && (validate79(data136.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data136, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data136.done !== void 0 && (validate81(data136.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data136, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data136.by !== void 0 && (validate56(data136.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data136, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data136.cite !== void 0 && (validate84(data136.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data136, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data136.note !== void 0 && (validate58(data136.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data136, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data136.points !== void 0) {
+              let data142 = data136.points;
+              if (Array.isArray(data142)) {
+                if (data142.length > 20) {
                   let err141 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
                   vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
                 }
-                let len9 = data141.length;
+                let len9 = data142.length;
                 for (let i9 = 0; i9 < len9; i9++)
-                  validate66(data141[i9], { instancePath: instancePath + "/make_safe/lifting/points/" + i9, parentData: data141, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+                  validate66(data142[i9], { instancePath: instancePath + "/make_safe/lifting/points/" + i9, parentData: data142, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
               } else {
                 let err142 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
@@ -3349,17 +3349,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.damage !== void 0) {
-      let data143 = data.damage;
-      if (data143 && typeof data143 == "object" && !Array.isArray(data143)) {
-        for (let key16 in data143)
+      let data144 = data.damage;
+      if (data144 && typeof data144 == "object" && !Array.isArray(data144)) {
+        for (let key16 in data144)
           if (!(key16 === "impact" || key16 === "direct" || key16 === "indirect" || key16 === "note")) {
             let err145 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
             vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
           }
-        if (data143.impact !== void 0) {
-          let data144 = data143.impact;
-          if (typeof data144 == "string") {
-            if (func2(data144) > 400) {
+        if (data144.impact !== void 0) {
+          let data145 = data144.impact;
+          if (typeof data145 == "string") {
+            if (func2(data145) > 400) {
               let err146 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
             }
@@ -3368,41 +3368,41 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
           }
         }
-        if (data143.direct !== void 0) {
-          let data145 = data143.direct;
-          if (Array.isArray(data145)) {
-            if (data145.length > 200) {
+        if (data144.direct !== void 0) {
+          let data146 = data144.direct;
+          if (Array.isArray(data146)) {
+            if (data146.length > 200) {
               let err148 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
-            let len10 = data145.length;
+            let len10 = data146.length;
             for (let i10 = 0; i10 < len10; i10++)
-              validate66(data145[i10], { instancePath: instancePath + "/damage/direct/" + i10, parentData: data145, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+              validate66(data146[i10], { instancePath: instancePath + "/damage/direct/" + i10, parentData: data146, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
           } else {
             let err149 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
           }
         }
-        if (data143.indirect !== void 0) {
-          let data147 = data143.indirect;
-          if (data147 && typeof data147 == "object" && !Array.isArray(data147)) {
-            for (let key17 in data147)
+        if (data144.indirect !== void 0) {
+          let data148 = data144.indirect;
+          if (data148 && typeof data148 == "object" && !Array.isArray(data148)) {
+            for (let key17 in data148)
               if (!(key17 === "looked_at" || key17 === "found")) {
                 let err150 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
                 vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
               }
-            if (data147.looked_at !== void 0) {
-              let data148 = data147.looked_at;
-              if (Array.isArray(data148)) {
-                if (data148.length > 100) {
+            if (data148.looked_at !== void 0) {
+              let data149 = data148.looked_at;
+              if (Array.isArray(data149)) {
+                if (data149.length > 100) {
                   let err151 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
                 }
-                let len11 = data148.length;
+                let len11 = data149.length;
                 for (let i11 = 0; i11 < len11; i11++) {
-                  let data149 = data148[i11];
-                  if (typeof data149 == "string") {
-                    if (func2(data149) > 200) {
+                  let data150 = data149[i11];
+                  if (typeof data150 == "string") {
+                    if (func2(data150) > 200) {
                       let err152 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
                     }
@@ -3416,10 +3416,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
               }
             }
-            if (data147.found !== void 0) {
-              let data150 = data147.found;
-              if (typeof data150 == "string") {
-                if (func2(data150) > 800) {
+            if (data148.found !== void 0) {
+              let data151 = data148.found;
+              if (typeof data151 == "string") {
+                if (func2(data151) > 800) {
                   let err155 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
                   vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
                 }
@@ -3433,54 +3433,54 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
           }
         }
-        data143.note !== void 0 && (validate58(data143.note, { instancePath: instancePath + "/damage/note", parentData: data143, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        data144.note !== void 0 && (validate58(data144.note, { instancePath: instancePath + "/damage/note", parentData: data144, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
         let err158 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
       }
     }
     if (data.parts !== void 0) {
-      let data152 = data.parts;
-      if (Array.isArray(data152)) {
-        if (data152.length > 2e3) {
+      let data153 = data.parts;
+      if (Array.isArray(data153)) {
+        if (data153.length > 2e3) {
           let err159 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
           vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
         }
-        let len12 = data152.length;
+        let len12 = data153.length;
         for (let i12 = 0; i12 < len12; i12++)
-          validate146(data152[i12], { instancePath: instancePath + "/parts/" + i12, parentData: data152, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length);
+          validate147(data153[i12], { instancePath: instancePath + "/parts/" + i12, parentData: data153, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors), errors = vErrors.length);
       } else {
         let err160 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
       }
     }
     if (data.measurements !== void 0) {
-      let data154 = data.measurements;
-      if (data154 && typeof data154 == "object" && !Array.isArray(data154)) {
-        for (let key18 in data154)
+      let data155 = data.measurements;
+      if (data155 && typeof data155 == "object" && !Array.isArray(data155)) {
+        for (let key18 in data155)
           if (!func1.call(schema19.properties.measurements.properties, key18)) {
             let err161 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
             vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
           }
-        if (data154.system !== void 0) {
-          let data155 = data154.system;
-          if (!(data155 === "mechanical" || data155 === "optical" || data155 === "ultrasonic" || data155 === "fixture" || data155 === "tape")) {
+        if (data155.system !== void 0) {
+          let data156 = data155.system;
+          if (!(data156 === "mechanical" || data156 === "optical" || data156 === "ultrasonic" || data156 === "fixture" || data156 === "tape")) {
             let err162 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
             vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
           }
         }
-        if (data154.calibration_due !== void 0 && (validate53(data154.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data154, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.uncertainty !== void 0 && (validate110(data154.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data154, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data154.data_sheet !== void 0) {
-          let data158 = data154.data_sheet;
-          if (data158 && typeof data158 == "object" && !Array.isArray(data158)) {
-            for (let key19 in data158)
+        if (data155.calibration_due !== void 0 && (validate53(data155.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data155, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data155.uncertainty !== void 0 && (validate111(data155.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data155, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data155.data_sheet !== void 0) {
+          let data159 = data155.data_sheet;
+          if (data159 && typeof data159 == "object" && !Array.isArray(data159)) {
+            for (let key19 in data159)
               if (!(key19 === "document" || key19 === "revision" || key19 === "maker" || key19 === "model" || key19 === "body" || key19 === "years")) {
                 let err163 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
                 vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
               }
-            if (data158.document !== void 0) {
-              let data159 = data158.document;
-              if (typeof data159 == "string") {
-                if (func2(data159) > 100) {
+            if (data159.document !== void 0) {
+              let data160 = data159.document;
+              if (typeof data160 == "string") {
+                if (func2(data160) > 100) {
                   let err164 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
                 }
@@ -3489,10 +3489,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
               }
             }
-            if (data158.revision !== void 0) {
-              let data160 = data158.revision;
-              if (typeof data160 == "string") {
-                if (func2(data160) > 100) {
+            if (data159.revision !== void 0) {
+              let data161 = data159.revision;
+              if (typeof data161 == "string") {
+                if (func2(data161) > 100) {
                   let err166 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
                 }
@@ -3501,10 +3501,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
               }
             }
-            if (data158.maker !== void 0) {
-              let data161 = data158.maker;
-              if (typeof data161 == "string") {
-                if (func2(data161) > 100) {
+            if (data159.maker !== void 0) {
+              let data162 = data159.maker;
+              if (typeof data162 == "string") {
+                if (func2(data162) > 100) {
                   let err168 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
                 }
@@ -3513,10 +3513,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
               }
             }
-            if (data158.model !== void 0) {
-              let data162 = data158.model;
-              if (typeof data162 == "string") {
-                if (func2(data162) > 100) {
+            if (data159.model !== void 0) {
+              let data163 = data159.model;
+              if (typeof data163 == "string") {
+                if (func2(data163) > 100) {
                   let err170 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
                 }
@@ -3525,10 +3525,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
               }
             }
-            if (data158.body !== void 0) {
-              let data163 = data158.body;
-              if (typeof data163 == "string") {
-                if (func2(data163) > 100) {
+            if (data159.body !== void 0) {
+              let data164 = data159.body;
+              if (typeof data164 == "string") {
+                if (func2(data164) > 100) {
                   let err172 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
                 }
@@ -3537,47 +3537,47 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
               }
             }
-            data158.years !== void 0 && (validate70(data158.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data158, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length));
+            data159.years !== void 0 && (validate70(data159.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data159, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length));
           } else {
             let err174 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
           }
         }
-        if (data154.tolerance !== void 0 && (validate110(data154.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data154, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data154.tolerance_cite !== void 0 && (validate84(data154.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data154, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data154.before !== void 0 && (validate53(data154.before, { instancePath: instancePath + "/measurements/before", parentData: data154, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.before_welding !== void 0 && (validate53(data154.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data154, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.after !== void 0 && (validate53(data154.after, { instancePath: instancePath + "/measurements/after", parentData: data154, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.zero_points !== void 0) {
-          let data170 = data154.zero_points;
-          if (Array.isArray(data170)) {
-            if (data170.length > 100) {
+        if (data155.tolerance !== void 0 && (validate111(data155.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data155, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data155.tolerance_cite !== void 0 && (validate84(data155.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data155, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data155.before !== void 0 && (validate53(data155.before, { instancePath: instancePath + "/measurements/before", parentData: data155, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data155.before_welding !== void 0 && (validate53(data155.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data155, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data155.after !== void 0 && (validate53(data155.after, { instancePath: instancePath + "/measurements/after", parentData: data155, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data155.zero_points !== void 0) {
+          let data171 = data155.zero_points;
+          if (Array.isArray(data171)) {
+            if (data171.length > 100) {
               let err175 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
               vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
             }
-            let len13 = data170.length;
+            let len13 = data171.length;
             for (let i13 = 0; i13 < len13; i13++)
-              validate66(data170[i13], { instancePath: instancePath + "/measurements/zero_points/" + i13, parentData: data170, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+              validate66(data171[i13], { instancePath: instancePath + "/measurements/zero_points/" + i13, parentData: data171, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
           } else {
             let err176 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
           }
         }
-        if (data154.points !== void 0) {
-          let data172 = data154.points;
-          if (Array.isArray(data172)) {
-            if (data172.length > 5e3) {
+        if (data155.points !== void 0) {
+          let data173 = data155.points;
+          if (Array.isArray(data173)) {
+            if (data173.length > 5e3) {
               let err177 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
               vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
             }
-            let len14 = data172.length;
+            let len14 = data173.length;
             for (let i14 = 0; i14 < len14; i14++) {
-              let data173 = data172[i14];
-              if (data173 && typeof data173 == "object" && !Array.isArray(data173)) {
-                for (let key20 in data173)
+              let data174 = data173[i14];
+              if (data174 && typeof data174 == "object" && !Array.isArray(data174)) {
+                for (let key20 in data174)
                   if (!(key20 === "name" || key20 === "on" || key20 === "nominal" || key20 === "before" || key20 === "after" || key20 === "tolerance" || key20 === "dropped_because" || key20 === "other_side")) {
                     let err178 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
                   }
-                if (data173.name !== void 0 && (validate66(data173.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data173, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data173.on !== void 0 && (validate66(data173.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data173, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data173.nominal !== void 0 && (validate310(data173.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data173, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate310.errors : vErrors.concat(validate310.errors), errors = vErrors.length)), data173.before !== void 0 && (validate310(data173.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data173, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate310.errors : vErrors.concat(validate310.errors), errors = vErrors.length)), data173.after !== void 0 && (validate310(data173.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data173, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate310.errors : vErrors.concat(validate310.errors), errors = vErrors.length)), data173.tolerance !== void 0 && (validate110(data173.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data173, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data173.dropped_because !== void 0) {
-                  let data180 = data173.dropped_because;
-                  if (typeof data180 == "string") {
-                    if (func2(data180) > 400) {
+                if (data174.name !== void 0 && (validate66(data174.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data174, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data174.on !== void 0 && (validate66(data174.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data174, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data174.nominal !== void 0 && (validate311(data174.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data174, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate311.errors : vErrors.concat(validate311.errors), errors = vErrors.length)), data174.before !== void 0 && (validate311(data174.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data174, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate311.errors : vErrors.concat(validate311.errors), errors = vErrors.length)), data174.after !== void 0 && (validate311(data174.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data174, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate311.errors : vErrors.concat(validate311.errors), errors = vErrors.length)), data174.tolerance !== void 0 && (validate111(data174.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data174, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data174.dropped_because !== void 0) {
+                  let data181 = data174.dropped_because;
+                  if (typeof data181 == "string") {
+                    if (func2(data181) > 400) {
                       let err179 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
                       vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
                     }
@@ -3586,7 +3586,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
                   }
                 }
-                data173.other_side !== void 0 && (validate66(data173.other_side, { instancePath: instancePath + "/measurements/points/" + i14 + "/other_side", parentData: data173, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+                data174.other_side !== void 0 && (validate66(data174.other_side, { instancePath: instancePath + "/measurements/points/" + i14 + "/other_side", parentData: data174, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
               } else {
                 let err181 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
@@ -3597,55 +3597,55 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
           }
         }
-        if (data154.openings !== void 0) {
-          let data182 = data154.openings;
-          if (Array.isArray(data182)) {
-            if (data182.length > 50) {
+        if (data155.openings !== void 0) {
+          let data183 = data155.openings;
+          if (Array.isArray(data183)) {
+            if (data183.length > 50) {
               let err183 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
               vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
             }
-            let len15 = data182.length;
+            let len15 = data183.length;
             for (let i15 = 0; i15 < len15; i15++)
-              validate318(data182[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data182, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate318.errors : vErrors.concat(validate318.errors), errors = vErrors.length);
+              validate319(data183[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data183, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate319.errors : vErrors.concat(validate319.errors), errors = vErrors.length);
           } else {
             let err184 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
           }
         }
-        data154.planned !== void 0 && (validate79(data154.planned, { instancePath: instancePath + "/measurements/planned", parentData: data154, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data154.by !== void 0 && (validate56(data154.by, { instancePath: instancePath + "/measurements/by", parentData: data154, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data154.note !== void 0 && (validate58(data154.note, { instancePath: instancePath + "/measurements/note", parentData: data154, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        data155.planned !== void 0 && (validate79(data155.planned, { instancePath: instancePath + "/measurements/planned", parentData: data155, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data155.by !== void 0 && (validate56(data155.by, { instancePath: instancePath + "/measurements/by", parentData: data155, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data155.note !== void 0 && (validate58(data155.note, { instancePath: instancePath + "/measurements/note", parentData: data155, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
         let err185 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
       }
     }
     if (data.finish !== void 0) {
-      let data187 = data.finish;
-      if (data187 && typeof data187 == "object" && !Array.isArray(data187)) {
-        for (let key21 in data187)
+      let data188 = data.finish;
+      if (data188 && typeof data188 == "object" && !Array.isArray(data188)) {
+        for (let key21 in data188)
           if (!(key21 === "cavities" || key21 === "sealer" || key21 === "primer" || key21 === "underbody" || key21 === "bake")) {
             let err186 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
             vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
           }
-        if (data187.cavities !== void 0) {
-          let data188 = data187.cavities;
-          if (Array.isArray(data188)) {
-            if (data188.length > 200) {
+        if (data188.cavities !== void 0) {
+          let data189 = data188.cavities;
+          if (Array.isArray(data189)) {
+            if (data189.length > 200) {
               let err187 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
-            let len16 = data188.length;
+            let len16 = data189.length;
             for (let i16 = 0; i16 < len16; i16++) {
-              let data189 = data188[i16];
-              if (data189 && typeof data189 == "object" && !Array.isArray(data189)) {
-                for (let key22 in data189)
+              let data190 = data189[i16];
+              if (data190 && typeof data190 == "object" && !Array.isArray(data190)) {
+                for (let key22 in data190)
                   if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key22)) {
                     let err188 = { instancePath: instancePath + "/finish/cavities/" + i16, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
                     vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
                   }
-                if (data189.planned !== void 0 && (validate79(data189.planned, { instancePath: instancePath + "/finish/cavities/" + i16 + "/planned", parentData: data189, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data189.done !== void 0 && (validate81(data189.done, { instancePath: instancePath + "/finish/cavities/" + i16 + "/done", parentData: data189, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data189.by !== void 0 && (validate56(data189.by, { instancePath: instancePath + "/finish/cavities/" + i16 + "/by", parentData: data189, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data189.cite !== void 0 && (validate84(data189.cite, { instancePath: instancePath + "/finish/cavities/" + i16 + "/cite", parentData: data189, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data189.note !== void 0 && (validate58(data189.note, { instancePath: instancePath + "/finish/cavities/" + i16 + "/note", parentData: data189, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data189.part !== void 0 && (validate66(data189.part, { instancePath: instancePath + "/finish/cavities/" + i16 + "/part", parentData: data189, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data189.primer !== void 0) {
-                  let data196 = data189.primer;
-                  if (typeof data196 == "string") {
-                    if (func2(data196) > 200) {
+                if (data190.planned !== void 0 && (validate79(data190.planned, { instancePath: instancePath + "/finish/cavities/" + i16 + "/planned", parentData: data190, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data190.done !== void 0 && (validate81(data190.done, { instancePath: instancePath + "/finish/cavities/" + i16 + "/done", parentData: data190, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data190.by !== void 0 && (validate56(data190.by, { instancePath: instancePath + "/finish/cavities/" + i16 + "/by", parentData: data190, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data190.cite !== void 0 && (validate84(data190.cite, { instancePath: instancePath + "/finish/cavities/" + i16 + "/cite", parentData: data190, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data190.note !== void 0 && (validate58(data190.note, { instancePath: instancePath + "/finish/cavities/" + i16 + "/note", parentData: data190, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data190.part !== void 0 && (validate66(data190.part, { instancePath: instancePath + "/finish/cavities/" + i16 + "/part", parentData: data190, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data190.primer !== void 0) {
+                  let data197 = data190.primer;
+                  if (typeof data197 == "string") {
+                    if (func2(data197) > 200) {
                       let err189 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
                     }
@@ -3654,10 +3654,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
                   }
                 }
-                if (data189.wax !== void 0) {
-                  let data197 = data189.wax;
-                  if (typeof data197 == "string") {
-                    if (func2(data197) > 200) {
+                if (data190.wax !== void 0) {
+                  let data198 = data190.wax;
+                  if (typeof data198 == "string") {
+                    if (func2(data198) > 200) {
                       let err191 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
                     }
@@ -3666,10 +3666,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
                   }
                 }
-                if (data189.foam !== void 0) {
-                  let data198 = data189.foam;
-                  if (typeof data198 == "string") {
-                    if (func2(data198) > 200) {
+                if (data190.foam !== void 0) {
+                  let data199 = data190.foam;
+                  if (typeof data199 == "string") {
+                    if (func2(data199) > 200) {
                       let err193 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
                     }
@@ -3678,7 +3678,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
                   }
                 }
-                if (data189.drains_open !== void 0 && typeof data189.drains_open != "boolean") {
+                if (data190.drains_open !== void 0 && typeof data190.drains_open != "boolean") {
                   let err195 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
                 }
@@ -3692,18 +3692,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
           }
         }
-        if (data187.sealer !== void 0) {
-          let data200 = data187.sealer;
-          if (data200 && typeof data200 == "object" && !Array.isArray(data200)) {
-            for (let key23 in data200)
+        if (data188.sealer !== void 0) {
+          let data201 = data188.sealer;
+          if (data201 && typeof data201 == "object" && !Array.isArray(data201)) {
+            for (let key23 in data201)
               if (!(key23 === "planned" || key23 === "done" || key23 === "by" || key23 === "cite" || key23 === "note" || key23 === "places")) {
                 let err198 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
                 vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
               }
-            if (data200.planned !== void 0 && (validate79(data200.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data200, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data200.done !== void 0 && (validate81(data200.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data200, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data200.by !== void 0 && (validate56(data200.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data200, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data200.cite !== void 0 && (validate84(data200.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data200, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data200.note !== void 0 && (validate58(data200.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data200, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data200.places !== void 0) {
-              let data206 = data200.places;
-              if (typeof data206 == "string") {
-                if (func2(data206) > 400) {
+            if (data201.planned !== void 0 && (validate79(data201.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data201, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data201.done !== void 0 && (validate81(data201.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data201, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data201.by !== void 0 && (validate56(data201.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data201, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data201.cite !== void 0 && (validate84(data201.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data201, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data201.note !== void 0 && (validate58(data201.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data201, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data201.places !== void 0) {
+              let data207 = data201.places;
+              if (typeof data207 == "string") {
+                if (func2(data207) > 400) {
                   let err199 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
                 }
@@ -3717,18 +3717,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
           }
         }
-        if (data187.primer !== void 0) {
-          let data207 = data187.primer;
-          if (data207 && typeof data207 == "object" && !Array.isArray(data207)) {
-            for (let key24 in data207)
+        if (data188.primer !== void 0) {
+          let data208 = data188.primer;
+          if (data208 && typeof data208 == "object" && !Array.isArray(data208)) {
+            for (let key24 in data208)
               if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "product")) {
                 let err202 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
                 vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
               }
-            if (data207.planned !== void 0 && (validate79(data207.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data207, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data207.done !== void 0 && (validate81(data207.done, { instancePath: instancePath + "/finish/primer/done", parentData: data207, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data207.by !== void 0 && (validate56(data207.by, { instancePath: instancePath + "/finish/primer/by", parentData: data207, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data207.cite !== void 0 && (validate84(data207.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data207, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data207.note !== void 0 && (validate58(data207.note, { instancePath: instancePath + "/finish/primer/note", parentData: data207, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data207.product !== void 0) {
-              let data213 = data207.product;
-              if (typeof data213 == "string") {
-                if (func2(data213) > 200) {
+            if (data208.planned !== void 0 && (validate79(data208.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data208, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data208.done !== void 0 && (validate81(data208.done, { instancePath: instancePath + "/finish/primer/done", parentData: data208, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data208.by !== void 0 && (validate56(data208.by, { instancePath: instancePath + "/finish/primer/by", parentData: data208, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data208.cite !== void 0 && (validate84(data208.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data208, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data208.note !== void 0 && (validate58(data208.note, { instancePath: instancePath + "/finish/primer/note", parentData: data208, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data208.product !== void 0) {
+              let data214 = data208.product;
+              if (typeof data214 == "string") {
+                if (func2(data214) > 200) {
                   let err203 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
                 }
@@ -3742,44 +3742,44 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
           }
         }
-        if (data187.underbody !== void 0) {
-          let data214 = data187.underbody;
-          if (data214 && typeof data214 == "object" && !Array.isArray(data214)) {
-            for (let key25 in data214)
+        if (data188.underbody !== void 0) {
+          let data215 = data188.underbody;
+          if (data215 && typeof data215 == "object" && !Array.isArray(data215)) {
+            for (let key25 in data215)
               if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note")) {
                 let err206 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
                 vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
               }
-            data214.planned !== void 0 && (validate79(data214.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data214, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data214.done !== void 0 && (validate81(data214.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data214, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data214.by !== void 0 && (validate56(data214.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data214, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data214.cite !== void 0 && (validate84(data214.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data214, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data214.note !== void 0 && (validate58(data214.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data214, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+            data215.planned !== void 0 && (validate79(data215.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data215, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data215.done !== void 0 && (validate81(data215.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data215, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data215.by !== void 0 && (validate56(data215.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data215, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data215.cite !== void 0 && (validate84(data215.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data215, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data215.note !== void 0 && (validate58(data215.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data215, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
           } else {
             let err207 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
           }
         }
-        if (data187.bake !== void 0) {
-          let data220 = data187.bake;
-          if (data220 && typeof data220 == "object" && !Array.isArray(data220)) {
-            for (let key26 in data220)
+        if (data188.bake !== void 0) {
+          let data221 = data188.bake;
+          if (data221 && typeof data221 == "object" && !Array.isArray(data221)) {
+            for (let key26 in data221)
               if (!func1.call(schema19.properties.finish.properties.bake.properties, key26)) {
                 let err208 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
                 vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
               }
-            if (data220.planned !== void 0 && (validate79(data220.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data220, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data220.done !== void 0 && (validate81(data220.done, { instancePath: instancePath + "/finish/bake/done", parentData: data220, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data220.by !== void 0 && (validate56(data220.by, { instancePath: instancePath + "/finish/bake/by", parentData: data220, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data220.cite !== void 0 && (validate84(data220.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data220, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data220.note !== void 0 && (validate58(data220.note, { instancePath: instancePath + "/finish/bake/note", parentData: data220, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data220.temperature !== void 0 && (validate183(data220.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data220, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data220.time !== void 0 && (validate96(data220.time, { instancePath: instancePath + "/finish/bake/time", parentData: data220, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data220.traction_battery !== void 0) {
-              let data228 = data220.traction_battery;
-              if (!(data228 === "in the vehicle" || data228 === "removed")) {
+            if (data221.planned !== void 0 && (validate79(data221.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data221, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data221.done !== void 0 && (validate81(data221.done, { instancePath: instancePath + "/finish/bake/done", parentData: data221, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data221.by !== void 0 && (validate56(data221.by, { instancePath: instancePath + "/finish/bake/by", parentData: data221, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data221.cite !== void 0 && (validate84(data221.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data221, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data221.note !== void 0 && (validate58(data221.note, { instancePath: instancePath + "/finish/bake/note", parentData: data221, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data221.temperature !== void 0 && (validate184(data221.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data221, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data221.time !== void 0 && (validate96(data221.time, { instancePath: instancePath + "/finish/bake/time", parentData: data221, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data221.traction_battery !== void 0) {
+              let data229 = data221.traction_battery;
+              if (!(data229 === "in the vehicle" || data229 === "removed")) {
                 let err209 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
                 vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
               }
             }
-            if (data220.battery_limit !== void 0) {
-              let data229 = data220.battery_limit;
-              if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
-                for (let key27 in data229)
+            if (data221.battery_limit !== void 0) {
+              let data230 = data221.battery_limit;
+              if (data230 && typeof data230 == "object" && !Array.isArray(data230)) {
+                for (let key27 in data230)
                   if (!(key27 === "temperature" || key27 === "time" || key27 === "cite")) {
                     let err210 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
                     vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
                   }
-                data229.temperature !== void 0 && (validate183(data229.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data229, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data229.time !== void 0 && (validate96(data229.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data229, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data229.cite !== void 0 && (validate84(data229.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data229, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+                data230.temperature !== void 0 && (validate184(data230.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data230, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data230.time !== void 0 && (validate96(data230.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data230, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data230.cite !== void 0 && (validate84(data230.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data230, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
               } else {
                 let err211 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
@@ -3796,24 +3796,24 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.verify !== void 0) {
-      let data233 = data.verify;
-      if (data233 && typeof data233 == "object" && !Array.isArray(data233)) {
-        for (let key28 in data233)
+      let data234 = data.verify;
+      if (data234 && typeof data234 == "object" && !Array.isArray(data234)) {
+        for (let key28 in data234)
           if (!(key28 === "scan_before" || key28 === "scan_after" || key28 === "alignment" || key28 === "calibrations" || key28 === "restraints" || key28 === "high_voltage" || key28 === "road_test")) {
             let err214 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
             vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
           }
-        if (data233.scan_before !== void 0 && (validate360(data233.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data233, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate360.errors : vErrors.concat(validate360.errors), errors = vErrors.length)), data233.scan_after !== void 0 && (validate360(data233.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data233, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate360.errors : vErrors.concat(validate360.errors), errors = vErrors.length)), data233.alignment !== void 0) {
-          let data236 = data233.alignment;
-          if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
-            for (let key29 in data236)
+        if (data234.scan_before !== void 0 && (validate361(data234.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data234, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate361.errors : vErrors.concat(validate361.errors), errors = vErrors.length)), data234.scan_after !== void 0 && (validate361(data234.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data234, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate361.errors : vErrors.concat(validate361.errors), errors = vErrors.length)), data234.alignment !== void 0) {
+          let data237 = data234.alignment;
+          if (data237 && typeof data237 == "object" && !Array.isArray(data237)) {
+            for (let key29 in data237)
               if (!(key29 === "planned" || key29 === "done" || key29 === "by" || key29 === "cite" || key29 === "note" || key29 === "result")) {
                 let err215 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
                 vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
               }
-            if (data236.planned !== void 0 && (validate79(data236.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data236, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data236.done !== void 0 && (validate81(data236.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data236, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data236.by !== void 0 && (validate56(data236.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data236, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data236.cite !== void 0 && (validate84(data236.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data236, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data236.note !== void 0 && (validate58(data236.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data236, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data236.result !== void 0) {
-              let data242 = data236.result;
-              if (!(data242 === "within range" || data242 === "out of range" || data242 === "not required")) {
+            if (data237.planned !== void 0 && (validate79(data237.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data237, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data237.done !== void 0 && (validate81(data237.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data237, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data237.by !== void 0 && (validate56(data237.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data237, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data237.cite !== void 0 && (validate84(data237.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data237, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data237.note !== void 0 && (validate58(data237.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data237, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data237.result !== void 0) {
+              let data243 = data237.result;
+              if (!(data243 === "within range" || data243 === "out of range" || data243 === "not required")) {
                 let err216 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
                 vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
               }
@@ -3823,26 +3823,26 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
           }
         }
-        if (data233.calibrations !== void 0) {
-          let data243 = data233.calibrations;
-          if (Array.isArray(data243)) {
-            if (data243.length > 60) {
+        if (data234.calibrations !== void 0) {
+          let data244 = data234.calibrations;
+          if (Array.isArray(data244)) {
+            if (data244.length > 60) {
               let err218 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
-            let len17 = data243.length;
+            let len17 = data244.length;
             for (let i17 = 0; i17 < len17; i17++) {
-              let data244 = data243[i17];
-              if (data244 && typeof data244 == "object" && !Array.isArray(data244)) {
-                for (let key30 in data244)
+              let data245 = data244[i17];
+              if (data245 && typeof data245 == "object" && !Array.isArray(data245)) {
+                for (let key30 in data245)
                   if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "sensor" || key30 === "kind" || key30 === "result")) {
                     let err219 = { instancePath: instancePath + "/verify/calibrations/" + i17, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
                     vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
                   }
-                if (data244.planned !== void 0 && (validate79(data244.planned, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/planned", parentData: data244, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data244.done !== void 0 && (validate81(data244.done, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/done", parentData: data244, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data244.by !== void 0 && (validate56(data244.by, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/by", parentData: data244, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data244.cite !== void 0 && (validate84(data244.cite, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/cite", parentData: data244, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data244.note !== void 0 && (validate58(data244.note, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/note", parentData: data244, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data244.sensor !== void 0) {
-                  let data250 = data244.sensor;
-                  if (typeof data250 == "string") {
-                    if (func2(data250) > 200) {
+                if (data245.planned !== void 0 && (validate79(data245.planned, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/planned", parentData: data245, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data245.done !== void 0 && (validate81(data245.done, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/done", parentData: data245, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data245.by !== void 0 && (validate56(data245.by, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/by", parentData: data245, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data245.cite !== void 0 && (validate84(data245.cite, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/cite", parentData: data245, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data245.note !== void 0 && (validate58(data245.note, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/note", parentData: data245, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data245.sensor !== void 0) {
+                  let data251 = data245.sensor;
+                  if (typeof data251 == "string") {
+                    if (func2(data251) > 200) {
                       let err220 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
                     }
@@ -3851,16 +3851,16 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
                   }
                 }
-                if (data244.kind !== void 0) {
-                  let data251 = data244.kind;
-                  if (!(data251 === "static" || data251 === "dynamic" || data251 === "both" || data251 === "not required" || data251 === "not fitted")) {
+                if (data245.kind !== void 0) {
+                  let data252 = data245.kind;
+                  if (!(data252 === "static" || data252 === "dynamic" || data252 === "both" || data252 === "not required" || data252 === "not fitted")) {
                     let err222 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
                     vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
                   }
                 }
-                if (data244.result !== void 0) {
-                  let data252 = data244.result;
-                  if (!(data252 === "passed" || data252 === "failed" || data252 === "not finished")) {
+                if (data245.result !== void 0) {
+                  let data253 = data245.result;
+                  if (!(data253 === "passed" || data253 === "failed" || data253 === "not finished")) {
                     let err223 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
                     vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
                   }
@@ -3875,17 +3875,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
           }
         }
-        if (data233.restraints !== void 0) {
-          let data253 = data233.restraints;
-          if (data253 && typeof data253 == "object" && !Array.isArray(data253)) {
-            for (let key31 in data253)
+        if (data234.restraints !== void 0) {
+          let data254 = data234.restraints;
+          if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
+            for (let key31 in data254)
               if (!(key31 === "planned" || key31 === "done" || key31 === "by" || key31 === "cite" || key31 === "note" || key31 === "result")) {
                 let err226 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
                 vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
               }
-            if (data253.planned !== void 0 && (validate79(data253.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data253, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data253.done !== void 0 && (validate81(data253.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data253, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data253.by !== void 0 && (validate56(data253.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data253, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data253.cite !== void 0 && (validate84(data253.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data253, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data253.note !== void 0 && (validate58(data253.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data253, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data253.result !== void 0) {
-              let data259 = data253.result;
-              if (!(data259 === "complete" || data259 === "open")) {
+            if (data254.planned !== void 0 && (validate79(data254.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data254, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data254.done !== void 0 && (validate81(data254.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data254, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data254.by !== void 0 && (validate56(data254.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data254, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data254.cite !== void 0 && (validate84(data254.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data254, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data254.note !== void 0 && (validate58(data254.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data254, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data254.result !== void 0) {
+              let data260 = data254.result;
+              if (!(data260 === "complete" || data260 === "open")) {
                 let err227 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
                 vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
               }
@@ -3895,18 +3895,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
           }
         }
-        if (data233.high_voltage !== void 0) {
-          let data260 = data233.high_voltage;
-          if (data260 && typeof data260 == "object" && !Array.isArray(data260)) {
-            for (let key32 in data260)
+        if (data234.high_voltage !== void 0) {
+          let data261 = data234.high_voltage;
+          if (data261 && typeof data261 == "object" && !Array.isArray(data261)) {
+            for (let key32 in data261)
               if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key32)) {
                 let err229 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
                 vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
               }
-            if (data260.planned !== void 0 && (validate79(data260.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data260, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data260.done !== void 0 && (validate81(data260.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data260, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data260.by !== void 0 && (validate56(data260.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data260, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data260.cite !== void 0 && (validate84(data260.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data260, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data260.note !== void 0 && (validate58(data260.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data260, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data260.insulation !== void 0 && (validate389(data260.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data260, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors), errors = vErrors.length)), data260.limit !== void 0 && (validate389(data260.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data260, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors), errors = vErrors.length)), data260.faults !== void 0) {
-              let data268 = data260.faults;
-              if (typeof data268 == "string") {
-                if (func2(data268) > 400) {
+            if (data261.planned !== void 0 && (validate79(data261.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data261, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data261.done !== void 0 && (validate81(data261.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data261, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data261.by !== void 0 && (validate56(data261.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data261, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data261.cite !== void 0 && (validate84(data261.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data261, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data261.note !== void 0 && (validate58(data261.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data261, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data261.insulation !== void 0 && (validate390(data261.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data261, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data261.limit !== void 0 && (validate390(data261.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data261, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data261.faults !== void 0) {
+              let data269 = data261.faults;
+              if (typeof data269 == "string") {
+                if (func2(data269) > 400) {
                   let err230 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
                 }
@@ -3915,17 +3915,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
               }
             }
-            if (data260.checked !== void 0) {
-              let data269 = data260.checked;
-              if (Array.isArray(data269)) {
-                if (data269.length > 10) {
+            if (data261.checked !== void 0) {
+              let data270 = data261.checked;
+              if (Array.isArray(data270)) {
+                if (data270.length > 10) {
                   let err232 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
                   vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
                 }
-                let len18 = data269.length;
+                let len18 = data270.length;
                 for (let i18 = 0; i18 < len18; i18++) {
-                  let data270 = data269[i18];
-                  if (!(data270 === "connectors" || data270 === "enclosure" || data270 === "mounting" || data270 === "coolant")) {
+                  let data271 = data270[i18];
+                  if (!(data271 === "connectors" || data271 === "enclosure" || data271 === "mounting" || data271 === "coolant")) {
                     let err233 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i18, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
                     vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
                   }
@@ -3940,17 +3940,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
           }
         }
-        if (data233.road_test !== void 0) {
-          let data271 = data233.road_test;
-          if (data271 && typeof data271 == "object" && !Array.isArray(data271)) {
-            for (let key33 in data271)
+        if (data234.road_test !== void 0) {
+          let data272 = data234.road_test;
+          if (data272 && typeof data272 == "object" && !Array.isArray(data272)) {
+            for (let key33 in data272)
               if (!(key33 === "planned" || key33 === "done" || key33 === "by" || key33 === "cite" || key33 === "note" || key33 === "result")) {
                 let err236 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
                 vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
               }
-            if (data271.planned !== void 0 && (validate79(data271.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data271, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data271.done !== void 0 && (validate81(data271.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data271, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data271.by !== void 0 && (validate56(data271.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data271, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data271.cite !== void 0 && (validate84(data271.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data271, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data271.note !== void 0 && (validate58(data271.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data271, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data271.result !== void 0) {
-              let data277 = data271.result;
-              if (!(data277 === "passed" || data277 === "failed")) {
+            if (data272.planned !== void 0 && (validate79(data272.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data272, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data272.done !== void 0 && (validate81(data272.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data272, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data272.by !== void 0 && (validate56(data272.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data272, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data272.cite !== void 0 && (validate84(data272.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data272, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data272.note !== void 0 && (validate58(data272.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data272, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data272.result !== void 0) {
+              let data278 = data272.result;
+              if (!(data278 === "passed" || data278 === "failed")) {
                 let err237 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
                 vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
               }
@@ -3966,25 +3966,25 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.deviations !== void 0) {
-      let data278 = data.deviations;
-      if (Array.isArray(data278)) {
-        if (data278.length > 200) {
+      let data279 = data.deviations;
+      if (Array.isArray(data279)) {
+        if (data279.length > 200) {
           let err240 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
           vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
         }
-        let len19 = data278.length;
+        let len19 = data279.length;
         for (let i19 = 0; i19 < len19; i19++) {
-          let data279 = data278[i19];
-          if (data279 && typeof data279 == "object" && !Array.isArray(data279)) {
-            for (let key34 in data279)
+          let data280 = data279[i19];
+          if (data280 && typeof data280 == "object" && !Array.isArray(data280)) {
+            for (let key34 in data280)
               if (!(key34 === "rule" || key34 === "part" || key34 === "operation" || key34 === "by" || key34 === "reason" || key34 === "date" || key34 === "expires")) {
                 let err241 = { instancePath: instancePath + "/deviations/" + i19, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
                 vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
               }
-            if (data279.rule !== void 0) {
-              let data280 = data279.rule;
-              if (typeof data280 == "string") {
-                if (func2(data280) > 100) {
+            if (data280.rule !== void 0) {
+              let data281 = data280.rule;
+              if (typeof data281 == "string") {
+                if (func2(data281) > 100) {
                   let err242 = { instancePath: instancePath + "/deviations/" + i19 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
                 }
@@ -3993,10 +3993,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
               }
             }
-            if (data279.part !== void 0 && (validate66(data279.part, { instancePath: instancePath + "/deviations/" + i19 + "/part", parentData: data279, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data279.operation !== void 0) {
-              let data282 = data279.operation;
-              if (typeof data282 == "string") {
-                if (func2(data282) > 80) {
+            if (data280.part !== void 0 && (validate66(data280.part, { instancePath: instancePath + "/deviations/" + i19 + "/part", parentData: data280, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data280.operation !== void 0) {
+              let data283 = data280.operation;
+              if (typeof data283 == "string") {
+                if (func2(data283) > 80) {
                   let err244 = { instancePath: instancePath + "/deviations/" + i19 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
                   vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
                 }
@@ -4005,10 +4005,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
               }
             }
-            if (data279.by !== void 0 && (validate56(data279.by, { instancePath: instancePath + "/deviations/" + i19 + "/by", parentData: data279, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data279.reason !== void 0) {
-              let data284 = data279.reason;
-              if (typeof data284 == "string") {
-                if (func2(data284) > 2e3) {
+            if (data280.by !== void 0 && (validate56(data280.by, { instancePath: instancePath + "/deviations/" + i19 + "/by", parentData: data280, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data280.reason !== void 0) {
+              let data285 = data280.reason;
+              if (typeof data285 == "string") {
+                if (func2(data285) > 2e3) {
                   let err246 = { instancePath: instancePath + "/deviations/" + i19 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
                   vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
                 }
@@ -4017,7 +4017,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
               }
             }
-            data279.date !== void 0 && (validate53(data279.date, { instancePath: instancePath + "/deviations/" + i19 + "/date", parentData: data279, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data279.expires !== void 0 && (validate53(data279.expires, { instancePath: instancePath + "/deviations/" + i19 + "/expires", parentData: data279, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+            data280.date !== void 0 && (validate53(data280.date, { instancePath: instancePath + "/deviations/" + i19 + "/date", parentData: data280, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data280.expires !== void 0 && (validate53(data280.expires, { instancePath: instancePath + "/deviations/" + i19 + "/expires", parentData: data280, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
           } else {
             let err248 = { instancePath: instancePath + "/deviations/" + i19, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
@@ -4029,17 +4029,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.sign_off !== void 0) {
-      let data287 = data.sign_off;
-      if (data287 && typeof data287 == "object" && !Array.isArray(data287)) {
-        for (let key35 in data287)
+      let data288 = data.sign_off;
+      if (data288 && typeof data288 == "object" && !Array.isArray(data288)) {
+        for (let key35 in data288)
           if (!(key35 === "by" || key35 === "date" || key35 === "plan_revision" || key35 === "open_holds" || key35 === "digests" || key35 === "note")) {
             let err250 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
             vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
           }
-        if (data287.by !== void 0 && (validate56(data287.by, { instancePath: instancePath + "/sign_off/by", parentData: data287, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data287.date !== void 0 && (validate53(data287.date, { instancePath: instancePath + "/sign_off/date", parentData: data287, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data287.plan_revision !== void 0) {
-          let data290 = data287.plan_revision;
-          if (typeof data290 == "string") {
-            if (func2(data290) > 40) {
+        if (data288.by !== void 0 && (validate56(data288.by, { instancePath: instancePath + "/sign_off/by", parentData: data288, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data288.date !== void 0 && (validate53(data288.date, { instancePath: instancePath + "/sign_off/date", parentData: data288, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data288.plan_revision !== void 0) {
+          let data291 = data288.plan_revision;
+          if (typeof data291 == "string") {
+            if (func2(data291) > 40) {
               let err251 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
               vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
             }
@@ -4048,10 +4048,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
           }
         }
-        if (data287.open_holds !== void 0) {
-          let data291 = data287.open_holds;
-          if (typeof data291 == "string") {
-            if (func2(data291) > 400) {
+        if (data288.open_holds !== void 0) {
+          let data292 = data288.open_holds;
+          if (typeof data292 == "string") {
+            if (func2(data292) > 400) {
               let err253 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
             }
@@ -4060,18 +4060,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
           }
         }
-        if (data287.digests !== void 0) {
-          let data292 = data287.digests;
-          if (data292 && typeof data292 == "object" && !Array.isArray(data292)) {
-            for (let key36 in data292)
+        if (data288.digests !== void 0) {
+          let data293 = data288.digests;
+          if (data293 && typeof data293 == "object" && !Array.isArray(data293)) {
+            for (let key36 in data293)
               if (!(key36 === "plan" || key36 === "planish" || key36 === "facts" || key36 === "packs")) {
                 let err255 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
                 vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
               }
-            if (data292.plan !== void 0) {
-              let data293 = data292.plan;
-              if (typeof data293 == "string") {
-                if (func2(data293) > 100) {
+            if (data293.plan !== void 0) {
+              let data294 = data293.plan;
+              if (typeof data294 == "string") {
+                if (func2(data294) > 100) {
                   let err256 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
                 }
@@ -4080,10 +4080,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
               }
             }
-            if (data292.planish !== void 0) {
-              let data294 = data292.planish;
-              if (typeof data294 == "string") {
-                if (func2(data294) > 40) {
+            if (data293.planish !== void 0) {
+              let data295 = data293.planish;
+              if (typeof data295 == "string") {
+                if (func2(data295) > 40) {
                   let err258 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
                   vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
                 }
@@ -4092,37 +4092,37 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
               }
             }
-            if (data292.facts !== void 0) {
-              let data295 = data292.facts;
-              if (!(typeof data295 == "number" && !(data295 % 1) && !isNaN(data295) && isFinite(data295))) {
+            if (data293.facts !== void 0) {
+              let data296 = data293.facts;
+              if (!(typeof data296 == "number" && !(data296 % 1) && !isNaN(data296) && isFinite(data296))) {
                 let err260 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
                 vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
               }
-              if (typeof data295 == "number" && isFinite(data295) && (data295 < 1 || isNaN(data295))) {
+              if (typeof data296 == "number" && isFinite(data296) && (data296 < 1 || isNaN(data296))) {
                 let err261 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
                 vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
               }
             }
-            if (data292.packs !== void 0) {
-              let data296 = data292.packs;
-              if (Array.isArray(data296)) {
-                if (data296.length > 40) {
+            if (data293.packs !== void 0) {
+              let data297 = data293.packs;
+              if (Array.isArray(data297)) {
+                if (data297.length > 40) {
                   let err262 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
                   vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
                 }
-                let len20 = data296.length;
+                let len20 = data297.length;
                 for (let i20 = 0; i20 < len20; i20++) {
-                  let data297 = data296[i20];
-                  if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
-                    for (let key37 in data297)
+                  let data298 = data297[i20];
+                  if (data298 && typeof data298 == "object" && !Array.isArray(data298)) {
+                    for (let key37 in data298)
                       if (!(key37 === "pack" || key37 === "version" || key37 === "digest")) {
                         let err263 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
                         vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
                       }
-                    if (data297.pack !== void 0) {
-                      let data298 = data297.pack;
-                      if (typeof data298 == "string") {
-                        if (func2(data298) > 200) {
+                    if (data298.pack !== void 0) {
+                      let data299 = data298.pack;
+                      if (typeof data299 == "string") {
+                        if (func2(data299) > 200) {
                           let err264 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
                         }
@@ -4131,10 +4131,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
                       }
                     }
-                    if (data297.version !== void 0) {
-                      let data299 = data297.version;
-                      if (typeof data299 == "string") {
-                        if (func2(data299) > 100) {
+                    if (data298.version !== void 0) {
+                      let data300 = data298.version;
+                      if (typeof data300 == "string") {
+                        if (func2(data300) > 100) {
                           let err266 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
                           vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
                         }
@@ -4143,10 +4143,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
                       }
                     }
-                    if (data297.digest !== void 0) {
-                      let data300 = data297.digest;
-                      if (typeof data300 == "string") {
-                        if (func2(data300) > 100) {
+                    if (data298.digest !== void 0) {
+                      let data301 = data298.digest;
+                      if (typeof data301 == "string") {
+                        if (func2(data301) > 100) {
                           let err268 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
                           vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
                         }
@@ -4170,32 +4170,32 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
           }
         }
-        data287.note !== void 0 && (validate58(data287.note, { instancePath: instancePath + "/sign_off/note", parentData: data287, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        data288.note !== void 0 && (validate58(data288.note, { instancePath: instancePath + "/sign_off/note", parentData: data288, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
         let err273 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
       }
     }
     if (data.record !== void 0) {
-      let data302 = data.record;
-      if (data302 && typeof data302 == "object" && !Array.isArray(data302)) {
-        for (let key38 in data302)
+      let data303 = data.record;
+      if (data303 && typeof data303 == "object" && !Array.isArray(data303)) {
+        for (let key38 in data303)
           if (!(key38 === "kept" || key38 === "where" || key38 === "until")) {
             let err274 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
             vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
           }
-        if (data302.kept !== void 0) {
-          let data303 = data302.kept;
-          if (Array.isArray(data303)) {
-            if (data303.length > 200) {
+        if (data303.kept !== void 0) {
+          let data304 = data303.kept;
+          if (Array.isArray(data304)) {
+            if (data304.length > 200) {
               let err275 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
             }
-            let len21 = data303.length;
+            let len21 = data304.length;
             for (let i21 = 0; i21 < len21; i21++) {
-              let data304 = data303[i21];
-              if (typeof data304 == "string") {
-                if (func2(data304) > 200) {
+              let data305 = data304[i21];
+              if (typeof data305 == "string") {
+                if (func2(data305) > 200) {
                   let err276 = { instancePath: instancePath + "/record/kept/" + i21, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
                 }
@@ -4209,10 +4209,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
           }
         }
-        if (data302.where !== void 0) {
-          let data305 = data302.where;
-          if (typeof data305 == "string") {
-            if (func2(data305) > 200) {
+        if (data303.where !== void 0) {
+          let data306 = data303.where;
+          if (typeof data306 == "string") {
+            if (func2(data306) > 200) {
               let err279 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
             }
@@ -4221,7 +4221,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
           }
         }
-        data302.until !== void 0 && (validate53(data302.until, { instancePath: instancePath + "/record/until", parentData: data302, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+        data303.until !== void 0 && (validate53(data303.until, { instancePath: instancePath + "/record/until", parentData: data303, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
       } else {
         let err281 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;

@@ -3,6 +3,7 @@ import type { JointMethod } from '../../generated/plan-types.ts';
 import { isBatteryOff } from './battery-facts.ts';
 import { datedBeforeJob } from '../papers/dated-before-job.ts';
 import { isNotAfter } from './day-order.ts';
+import { fitCheckedBefore } from '../measuring/fit-checked-early.ts';
 import type { Fact } from '../fact.ts';
 import { isPermanent, isWelded } from '../joint/joint-methods.ts';
 import { computed, computedOr, statedOr } from '../make-fact.ts';
@@ -19,7 +20,7 @@ type AroundFact = Extract<
   | `plan.${'impact_stated' | 'direct_listed' | 'extinguisher_stated' | 'heavy_part_off' | 'lifting_cited'}`
   | `plan.${'earlier_repairs_stated' | 'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
   | `plan.${'sealer' | 'bared_primer' | 'dated_before_job' | 'record' | 'record_missing' | 'record_years'}`
-  | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
+  | `plan.${'fit_checked_early' | 'sealed_before_joints' | 'primed_before_joints'}`
   | `plan.restraint_${'wiring' | 'wiring_cited' | 'control_unit'}`
 >;
 
@@ -95,10 +96,11 @@ function howFar(step: StatedWork | undefined): 'none' | 'stated' | 'recorded' {
 type FitFact = Extract<
   AroundFact,
   | `plan.${'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
-  | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
+  | `plan.${'fit_checked_early' | 'sealed_before_joints' | 'primed_before_joints'}`
 >;
 
-function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>> {
+function fitFacts(survey: Survey): Readonly<Record<FitFact, Fact>> {
+  const { plan, operations } = survey;
   const joining = operations.filter(isJoinedIn);
   const structural = joining.filter(({ part }) => part.structural !== false);
   const joined = daysOf(joining, isPermanent);
@@ -127,6 +129,11 @@ function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>>
       '/finish/primer/done',
     ),
     'plan.fit_checked': computed(fit !== undefined, at),
+    'plan.fit_checked_early': computedOr(
+      fitCheckedBefore(survey),
+      at,
+      'It is dated before nothing that has to come first, or days are not written.',
+    ),
     'plan.fit_checked_late': computedOr(
       answers.length === 0 ? undefined : anyYes(answers),
       at,

@@ -1,11 +1,11 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import { batteryFacts } from './battery-facts.ts';
+import { checkFacts } from './check-facts.ts';
 import { checkSteps } from './check-steps.ts';
 import type { Fact } from '../fact.ts';
 import { codesFacts, faultsLeft } from '../faults-left.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
-import { proofDenied } from './isolation-relied-on.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { safetySteps } from './safety-steps.ts';
@@ -14,6 +14,7 @@ import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
+import { momentsOf } from './work-moments.ts';
 
 type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
 
@@ -67,11 +68,7 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
       `${at}/reading`,
       'No reading is written.',
     ),
-    'step.proof_denied': computedOr(
-      what === 'absence of voltage proved' ? proofDenied(survey) : undefined,
-      at,
-      'The proof denies nothing of itself, or the step is another.',
-    ),
+    ...checkFacts(survey, draft),
     ...waitFacts(survey),
     'step.battery_condition': statedOr(
       survey.plan.make_safe?.high_voltage?.battery_condition,
@@ -161,8 +158,7 @@ function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
   if (own === undefined) return unknown('When it was done is not written.', `${at}/done`);
   const work = survey.operations
     .filter(({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false))
-    .map(({ operation }) => whenOf(operation.done))
-    .filter((when) => when !== undefined);
+    .flatMap(momentsOf);
   if (work.length === 0) {
     return survey.context.stage === 'release'
       ? unknown('When the work was done is not written.', `${at}/done`)
