@@ -111,6 +111,11 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       operation.fire_watch !== undefined || survey.plan.make_safe?.fire?.watch !== undefined,
       `${at}/fire_watch`,
     ),
+    'operation.fire_watch': statedOr(
+      quantityOf(operation.fire_watch, 'time'),
+      `${at}/fire_watch`,
+      'No length of a fire watch is stated for the operation.',
+    ),
     ...operationExtraFacts(survey, one),
     ...batteryFittedFacts(survey, one),
     ...provisionFacts(survey, { ...one, part }),

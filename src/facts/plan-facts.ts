@@ -16,7 +16,7 @@ import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
-import type { PartSurvey, Survey } from './survey.ts';
+import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
 
@@ -32,6 +32,7 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     '/make_safe/restraints/replacement_list',
   );
   const kept = deployedKept(survey);
+  const worked = structuralWork(survey);
   return {
     'plan.stage':
       plan.stage === context.stage
@@ -54,9 +55,9 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       'The day on which the job was opened is not written.',
     ),
     'plan.structural_work': computedOr(
-      anyYes(operations.map(({ works, part }) => allYes([works, part.structural]))),
-      '/parts',
-      'Whether a structural part is worked on cannot be told.',
+      worked.value,
+      worked.open[0] === undefined ? '/parts' : worked.open[0].at,
+      `Whether a part that carries crash load is worked on cannot be told: neither said nor clear from its kind is it of ${worked.open.map(({ name }) => name).join(', ')}.`,
     ),
     'plan.cutting_or_hot_work': computedOr(
       anyYes(operations.map(({ hot }) => hot)),
@@ -153,6 +154,28 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       'The check tells of no belt that is bad and stays so, or is not stated.',
     ),
   };
+}
+
+/** Whether structure is worked on, and the parts of which that cannot be told. */
+function structuralWork({ operations }: Survey): { readonly value: TriState; readonly open: readonly PartSurvey[] } {
+  const answers = operations.map((one) => ({
+    part: one.part,
+    answer: isBoltedDoor(one) ? false : allYes([one.works, one.part.structural]),
+  }));
+  const open = answers.filter(({ answer }) => answer === undefined).map(({ part }) => part);
+  return { value: anyYes(answers.map(({ answer }) => answer)), open: [...new Set(open)] };
+}
+
+/** A door carries load, yet whoever bolts on a whole one alters nothing of it and nothing of the body. */
+function isBoltedDoor({ part, operation, joints }: OperationSurvey): boolean {
+  const isHung = operation.do === 'replace' || operation.do === 'remove and refit';
+  return (
+    part.part.kind === 'door' &&
+    isHung &&
+    operation.extent !== 'part' &&
+    operation.at === undefined &&
+    joints.every(({ joint }) => joint.method === 'bolt')
+  );
 }
 
 /** Whoever says that the battery or an orange cable is out of the way says that somebody took it out. */

@@ -5,6 +5,7 @@ import { readFrameNumber } from '../vehicle/frame-number.ts';
 import { readVin } from '../vehicle/identification-number.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, stated, statedOr, unknown } from './make-fact.ts';
+import { numberOfItsTime } from './number-of-its-time.ts';
 import { highVoltageNamed } from './high-voltage-named.ts';
 import { dayOf, listOf } from './quantity-of.ts';
 
@@ -88,6 +89,8 @@ type NumberFact =
   | 'vehicle.training_number';
 
 function numberFacts(vehicle: PlanVehicle): Readonly<Record<NumberFact, Fact>> {
+  const old = numberOfItsTime(vehicle);
+  if (old !== undefined) return oldNumberFacts(old);
   if (vehicle.vin !== undefined) return vinFacts(vehicle, vehicle.vin);
   if (vehicle.frame_number !== undefined) return frameNumberFacts(vehicle.frame_number);
   const none = unknown('Neither identification nor frame number is written.', '/vehicle');
@@ -110,6 +113,25 @@ function sameForAll(fact: Fact): Readonly<Record<NumberFact, Fact>> {
     'vehicle.years_by_code': fact,
     'vehicle.serial': fact,
     'vehicle.training_number': fact,
+  };
+}
+
+/** Before 1981 each maker numbered as it liked: there is no form, no check digit and no year to be read off it. */
+function oldNumberFacts({
+  text,
+  key,
+}: NonNullable<ReturnType<typeof numberOfItsTime>>): Readonly<Record<NumberFact, Fact>> {
+  const at = `/vehicle/${key}`;
+  const none = unknown('A number of that time carries none.', at);
+  return {
+    ...sameForAll(computed('not required', at, 'Built before numbers of 17 characters were due.')),
+    'vehicle.identity': computed(key === 'vin' ? 'vin' : 'frame number', at),
+    'vehicle.number': stated(text, at),
+    'vehicle.number_form': computed('of its time', at),
+    'vehicle.number_reading': none,
+    'vehicle.check_digit_expected': none,
+    'vehicle.years_by_code': none,
+    'vehicle.training_number': computed(false, at),
   };
 }
 

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:80cb8481e33ed5400c7b182f9fcbbd127d39e0e7b8e99d933e4e0c1e5e5911a0":{"pack":"general","version":"1.0.0"},"sha256:560f43c42e83c8b657aaab9ba0bf02420f77b1387457c4dfe02b26f61629b099":{"pack":"general","version":"1.1.0"},"sha256:fe085b6f1c28f6125d2e47fc991904fb2c492b1e82e618f4ee143b0305c1e855":{"pack":"general","version":"2.0.0"},"sha256:819a39cf9d4802ea9f6a056f64d3a9f1bc2c21d321bc430358bbef3fc36ad2d6":{"pack":"general","version":"3.0.0"}};
+  {"sha256:6f32002cdcb0ecf9ef3d079cbaf415b4d924610d7e81e19a4f940e82929d0c14":{"pack":"general","version":"1.0.0"},"sha256:f9197f4a394ae8c7e9230cc449748907ae415bd9fcca4b49fc35d51719677f9c":{"pack":"general","version":"1.1.0"},"sha256:14aa040858e0fe71ecf159abeff968fa353e1ed3981a3fe359d64090d85fa9a5":{"pack":"general","version":"2.0.0"},"sha256:f38b08738fa776f8d6ebd56c428213017a764a4133dec1f53e19e38143c84e18":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '244ecb4375389a25aa5138e1feec6e8d2ceda6e0a4a3c53a7bd37098447c7d1f');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c9b39721f53dc88d413676468f7bac12df32694b2f81f4bc704dd1b3235eedfa');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2ca7e57131df450c5f46ea284c0d1cf248dfebdbd9411abb7f180ea90550655a');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '6ca7518c52d28790a9bc17e03434cafa4d6207564bb57a63ba38827f37f86163');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

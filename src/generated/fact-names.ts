@@ -40,7 +40,7 @@ export interface FactNames {
     | 'plan.fluids_left'
     | 'plan.fluids_contradicted'
     | 'plan.gas_unmentioned'
-    | 'plan.shortest_fire_watch'
+    | 'plan.fire_watch'
     | 'plan.lifted_beside_work'
     | 'plan.proposes_work'
     | 'plan.indirect_damage_open'
@@ -243,6 +243,7 @@ export interface FactNames {
     | 'operation.neighbours_stated'
     | 'operation.earth_and_units_stated'
     | 'operation.fire_watch_stated'
+    | 'operation.fire_watch'
     | 'provision.says'
     | 'provision.permits'
     | 'provision.by'
@@ -605,7 +606,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
-  'plan.shortest_fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'The shortest fire watch stated: of the whole job, or of an operation.' },
+  'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
   'plan.proposes_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan proposes any operation at all.' },
   'plan.indirect_damage_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether damage was found away from the blow and no part away from it is listed with damage.' },
@@ -654,7 +655,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.high_voltage_named': { kind: 'vehicle', type: 'text', description: 'What the plan names that only a vehicle with traction voltage has, whatever the drive is stated as.' },
   'vehicle.identity': { kind: 'vehicle', type: 'word', words: ['vin', 'frame number', 'none'], alwaysKnown: true, description: 'Kind of number that identifies it.' },
   'vehicle.number': { kind: 'vehicle', type: 'text', description: 'The identification number as read.' },
-  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33), or a frame number that of its market; `frame number form` says that a frame number has not.' },
+  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form', 'of its time'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33), or a frame number that of its market; `frame number form` says that a frame number has not.' },
   'vehicle.number_reading': { kind: 'vehicle', type: 'text', description: 'What is wrong with the number’s form, in words.' },
   'vehicle.check_digit': { kind: 'vehicle', type: 'word', words: ['agrees', 'disagrees', 'not a check character', 'not required', 'market unknown and agrees', 'market unknown and disagrees'], description: 'The ninth character against the one computed from the others (49 CFR 565.15).' },
   'vehicle.check_digit_expected': { kind: 'vehicle', type: 'text', description: 'The check character computed.' },
@@ -804,6 +805,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.neighbours_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says that, beside what it lists, nothing sensitive lies within 300 mm of the hot work. A list alone says nothing of what it leaves out.' },
   'operation.earth_and_units_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether earth clamp and control units are stated.' },
   'operation.fire_watch_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a fire watch is stated.' },
+  'operation.fire_watch': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch after the operation, as it states it for itself.' },
   'provision.says': { kind: 'operation', type: 'word', words: ['shall', 'shall not', 'may', 'silent'], description: 'What the vehicle pack’s provisions say of this operation on this part.' },
   'provision.permits': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a may or shall of the maker, for this year, operation and place, is cited by this plan at the same document and revision, with its conditions met.' },
   'provision.by': { kind: 'operation', type: 'text', description: 'The statement that permits: document, revision, page, pack.' },

@@ -67,7 +67,7 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
     ...packPartFacts(survey, one),
     ...partStrengthFacts(survey, one),
     ...partDamageFacts(survey, one),
-    'part.skin': computed(hidesStructure(one), `${at}/kind`),
+    'part.skin': computed(hidesStructure(survey, one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
     'part.hidden_by': computedOr(
       listOf(part.under)
