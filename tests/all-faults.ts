@@ -1,5 +1,6 @@
 import type { Fault } from './fault.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
@@ -12,6 +13,7 @@ import { faultsOfTheBatteryOut } from './faults-of-the-battery-out.ts';
 import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
+import { faultsOfTheWeldedSkin } from './faults-of-the-welded-skin.ts';
 import { faultsOfWork } from './faults-of-work.ts';
 
 /** Every plan with one thing wrong, and the rule that a person says must find it. */
@@ -30,4 +32,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWholeJob,
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
+  ...faultsOfTheWeldedSkin,
+  ...faultsOfHoursAndDays,
 ];

@@ -26,6 +26,8 @@ function nameOfStep({ make_safe: makeSafe, verify, finish }: Plan): string | und
 }
 
 /** A block that only says that it is not planned names nothing. */
-function saysSomething(block: { readonly planned?: boolean | string; readonly done?: string } | undefined): boolean {
+function saysSomething(
+  block: { readonly planned?: boolean | string; readonly done?: string } | undefined,
+): boolean {
   return block !== undefined && !(block.planned === false && block.done === undefined);
 }

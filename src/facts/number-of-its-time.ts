@@ -17,6 +17,7 @@ export function numberOfItsTime({
   if (year === undefined || year >= firstYearOfVin || text === undefined) return undefined;
   if (vin !== undefined && readVin(vin).ok) return undefined;
   const isPlausible =
-    text.replaceAll(/[^A-Za-z0-9]/gu, '').length >= fewest && /^[A-Za-z0-9][A-Za-z0-9 ./*-]*$/u.test(text.trim());
+    text.replaceAll(/[^A-Za-z0-9]/gu, '').length >= fewest &&
+    /^[A-Za-z0-9][A-Za-z0-9 ./*-]*$/u.test(text.trim());
   return isPlausible ? { text, key: vin === undefined ? 'frame_number' : 'vin' } : undefined;
 }

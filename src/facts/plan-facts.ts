@@ -26,11 +26,7 @@ const noBakeTemperature = 'The temperature of a bake is not stated.';
 export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fact>> {
   const { plan, operations, context } = survey;
   const restraints = plan.make_safe?.restraints;
-  const list = citedElsewhere(
-    survey,
-    restraints?.replacement_list,
-    '/make_safe/restraints/replacement_list',
-  );
+  const list = citedElsewhere(survey, restraints?.replacement_list, '/make_safe/restraints/replacement_list');
   const kept = deployedKept(survey);
   const worked = structuralWork(survey);
   return {
@@ -157,7 +153,10 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
 }
 
 /** Whether structure is worked on, and the parts of which that cannot be told. */
-function structuralWork({ operations }: Survey): { readonly value: TriState; readonly open: readonly PartSurvey[] } {
+function structuralWork({ operations }: Survey): {
+  readonly value: TriState;
+  readonly open: readonly PartSurvey[];
+} {
   const answers = operations.map((one) => ({
     part: one.part,
     answer: isBoltedDoor(one) ? false : allYes([one.works, one.part.structural]),

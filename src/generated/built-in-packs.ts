@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:6f32002cdcb0ecf9ef3d079cbaf415b4d924610d7e81e19a4f940e82929d0c14":{"pack":"general","version":"1.0.0"},"sha256:f9197f4a394ae8c7e9230cc449748907ae415bd9fcca4b49fc35d51719677f9c":{"pack":"general","version":"1.1.0"},"sha256:14aa040858e0fe71ecf159abeff968fa353e1ed3981a3fe359d64090d85fa9a5":{"pack":"general","version":"2.0.0"},"sha256:f38b08738fa776f8d6ebd56c428213017a764a4133dec1f53e19e38143c84e18":{"pack":"general","version":"3.0.0"}};
+  {"sha256:6f32002cdcb0ecf9ef3d079cbaf415b4d924610d7e81e19a4f940e82929d0c14":{"pack":"general","version":"1.0.0"},"sha256:f9197f4a394ae8c7e9230cc449748907ae415bd9fcca4b49fc35d51719677f9c":{"pack":"general","version":"1.1.0"},"sha256:14aa040858e0fe71ecf159abeff968fa353e1ed3981a3fe359d64090d85fa9a5":{"pack":"general","version":"2.0.0"},"sha256:b44f01c88e9ce8e0069a736254709ccf3c5f6ebf4d699eaec1280a0c19486edc":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c9b39721f53dc88d413676468f7bac12df32694b2f81f4bc704dd1b3235eedfa');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '65520d32c46f2b7b5e535c56f96810650aadeefe6b61ed7cd3d28eb24c656b1e');
   return packs;
 }
 

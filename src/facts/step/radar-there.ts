@@ -16,7 +16,11 @@ export function radarThere({ plan, parts }: Survey, { what, at }: StepDraft): Fa
     one !== undefined && isDenied && isRadar
       ? parts.find(({ part, name }) => part.radar_behind === true && !isOtherEnd(sensor, name))
       : undefined;
-  return computedOr(there?.name, `${at}/${isNone ? 'sensor' : 'kind'}`, 'No radar is denied that the plan names.');
+  return computedOr(
+    there?.name,
+    `${at}/${isNone ? 'sensor' : 'kind'}`,
+    'No radar is denied that the plan names.',
+  );
 }
 
 /** Front and rear are two sensors; a name that says neither may be either. */
