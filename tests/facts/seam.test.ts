@@ -151,7 +151,7 @@ const informative = new Set([
   ...['part.hidden_by', 'part.id_repeated'],
   ...['part.hardened', 'part.weldability', 'part.carbon_equivalent'],
   ...['provision.says', 'provision.by'],
-  ...['exposure.path', 'exposure.peak_at'],
+  ...['exposure.peak_at'],
   // Asked for beside what the rules threshold: margins told as `over`, and what an arc does to the sheet.
   'exposure.how_sure',
   ...['operation.shape', 'operation.radius'],
