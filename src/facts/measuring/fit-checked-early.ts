@@ -1,3 +1,4 @@
+import { isWeldedIn } from '../part/part-kinds.ts';
 import { isNotAfter } from '../step/day-order.ts';
 import { notAfter, whenOf } from '../quantity-of.ts';
 import type { Survey } from '../survey.ts';
@@ -21,7 +22,11 @@ export function fitCheckedBefore(survey: Survey): string | undefined {
       : []),
     ['the measuring before the repair', before],
     ...operations
-      .filter(({ straightens }) => straightens === true)
+      // What is bolted on, and a skin, may be straightened any day.
+      .filter(
+        ({ straightens, part }) =>
+          straightens === true && isWeldedIn(part.part.kind) && part.structural === true,
+      )
       .map(({ operation, part }) => [`the straightening of ${part.name}`, operation.done] as const),
   ];
   return first.find(([, done]) => isNotAfter(done, fit) === false)?.[0];
