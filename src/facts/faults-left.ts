@@ -28,6 +28,10 @@ export function faultsLeft(text: string | undefined, at: string): Fact {
 /** Systems on which a life hangs when the vehicle is driven. */
 const safety: ReadonlySet<string> = new Set(['restraint', 'brake', 'steering', 'traction battery']);
 
+export function isSafetySystem(system: string): boolean {
+  return safety.has(system);
+}
+
 /**
  * Codes that are left after the repair: those of a system on which a life hangs, whatever is said of them; active ones of driver
  * assistance; and of the others those that nobody explains.

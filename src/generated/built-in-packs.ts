@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:6f32002cdcb0ecf9ef3d079cbaf415b4d924610d7e81e19a4f940e82929d0c14":{"pack":"general","version":"1.0.0"},"sha256:f9197f4a394ae8c7e9230cc449748907ae415bd9fcca4b49fc35d51719677f9c":{"pack":"general","version":"1.1.0"},"sha256:14aa040858e0fe71ecf159abeff968fa353e1ed3981a3fe359d64090d85fa9a5":{"pack":"general","version":"2.0.0"},"sha256:b44f01c88e9ce8e0069a736254709ccf3c5f6ebf4d699eaec1280a0c19486edc":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ee7002010c43d6acda1091f99ffc885eafb1f5163297f3a595ebbd31ff4d86ff":{"pack":"general","version":"1.0.0"},"sha256:41fe6c519c2e635dd98e4385458be8ae3a86c9f488397254e0cad397589a0e43":{"pack":"general","version":"1.1.0"},"sha256:c11430f7cebaf63b0cf21176dde39d611505a1cfcf06463a4220e0385f04aae1":{"pack":"general","version":"2.0.0"},"sha256:ee38bab2a6e986c9b5917d0499c6d35d3668bc5e7e40b7095fe591320fa5e6b4":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '65520d32c46f2b7b5e535c56f96810650aadeefe6b61ed7cd3d28eb24c656b1e');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '99994e64e33b553a3a535f9ee1f5fbc1009ac05fb90d880af82d908ab41e9670');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '6ca7518c52d28790a9bc17e03434cafa4d6207564bb57a63ba38827f37f86163');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'f7cdbb1d010d9150f5b1cafc05d7b279c8e257a681b2d25f905e43bfe0f4900f');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -1,6 +1,8 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import { alignmentFacts } from './alignment-facts.ts';
 import { batteryFacts } from './battery-facts.ts';
 import { checkFacts } from './check-facts.ts';
+import { calibrationFacts } from './calibration-facts.ts';
 import { checkSteps } from './check-steps.ts';
 import type { Fact } from '../fact.ts';
 import { codesFacts, faultsLeft } from '../faults-left.ts';
@@ -8,9 +10,12 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
+import { lampFacts } from './lamp-facts.ts';
+import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
-import { factGroups, lazySheet } from '../lazy-sheet.ts';
-import type { FactGroups } from '../lazy-sheet.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
@@ -33,6 +38,7 @@ export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly Fa
 }
 
 const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups(
+  ['step.'],
   anyStepFacts,
   neededFacts,
   insulationFacts,
@@ -41,6 +47,10 @@ const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups
   checkFacts,
   resultFacts,
   waitFacts,
+  alignmentFacts,
+  calibrationFacts,
+  lampFacts,
+  authorFacts,
 );
 
 type Group<Name extends FactNames['step']> = Pick<StepFacts, Name>;
@@ -126,6 +136,19 @@ function missingText({ missing, what }: StepDraft): string | undefined {
   return what === 'batteries disconnected'
     ? 'every battery, for nothing is said of them'
     : 'every part of it';
+}
+
+/** Whether the author of the plan releases it; of other steps it says nothing. */
+function authorFacts({ plan }: Survey, { what, step, at }: StepDraft): Group<'step.by_author'> {
+  const [own, author] = [step?.by?.name, plan.job?.written_by?.name];
+  const isRelease = what === 'hold point' || what === 'structural release';
+  return {
+    'step.by_author': computedOr(
+      isRelease && own !== undefined && author !== undefined ? samePerson(own, author) : undefined,
+      `${at}/by`,
+      'The step is no release, or one of the two is not named.',
+    ),
+  };
 }
 
 function waitFacts(survey: Survey): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {
