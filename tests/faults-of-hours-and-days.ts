@@ -143,8 +143,8 @@ export const faultsOfHoursAndDays: readonly Fault[] = [
     name: 'a radar behind the cover, and the calibration says that none is fitted',
     changes: [
       [
-        'sensor: front radar, kind: static, result: passed, done: 2026-10-12T09:00, ',
-        'sensor: front radar, kind: not fitted, ',
+        'sensor: front radar, disturbed: bumper, kind: static, result: passed, done: 2026-10-12T09:00, ',
+        'sensor: front radar, disturbed: bumper, kind: not fitted, ',
       ],
     ],
     rule: 'radar-said-not-fitted',

@@ -111,11 +111,11 @@ export const faultsOfTheWeldedSkin: readonly Fault[] = [
         '  - { id: axle, kind: maker procedure, document: N-VEA-4100, revision: B, covers: { maker: Norrin, model: Vell, bodies: [all], years: 2016-2019 }, looked_up: 2026-09-15, for_job: J-503 }\nmake_safe:\n',
       ],
       [
-        'result: within range, cite: { reference: quarter, at: p. 20 }',
-        'result: within range, cite: { reference: axle, at: p. 20 }',
+        'result: within range\n    cite: { reference: quarter, at: p. 20 }',
+        'result: within range\n    cite: { reference: axle, at: p. 20 }',
       ],
     ],
     rule: 'check-cited-from-another-vehicle',
-    on: 'alignment: {',
+    on: 'cite: { reference: axle, at: p. 20 }',
   },
 ];
