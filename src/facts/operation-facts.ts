@@ -130,6 +130,11 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
       operation.fire_watch !== undefined || survey.plan.make_safe?.fire?.watch !== undefined,
       `${at}/fire_watch`,
     ),
+    'operation.fire_watch': statedOr(
+      quantityOf(operation.fire_watch, 'time'),
+      `${at}/fire_watch`,
+      'No length of a fire watch is stated for the operation.',
+    ),
   };
 }
 

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:12fc8ba057843a1dde3fc58238f43e32666c43da4f9edd5e2f7c9d5340ac1071":{"pack":"general","version":"1.0.0"},"sha256:cc3a071e495e7cb2a985eca58fc23171378e3d9d91a4067a7766b697eb84aa2c":{"pack":"general","version":"1.1.0"},"sha256:95f260a84f370fd64dc00270c00c942eb80d51b7657c0f572f28b8b0a6493700":{"pack":"general","version":"2.0.0"},"sha256:e0aba534d4301d0a9296e5df926bfded62e33270e64be2444e84c7b42431739d":{"pack":"general","version":"3.0.0"}};
+  {"sha256:4c46fd4e0a3d8ef3d0773b18d617013d3214c1f1355c772d4537df0abb3b8a91":{"pack":"general","version":"1.0.0"},"sha256:0812f195499cba88cfd0e67e2ea367267c785030d2e455387200d1aa8ec2f599":{"pack":"general","version":"1.1.0"},"sha256:9de5f2da52c6fa345e6bdb46c601913ef78d3b899e7cb44f0cd502613b449772":{"pack":"general","version":"2.0.0"},"sha256:09d9dc6463ae0ae6c2bbb36b3b8c87250d55068204e9f0e0925ae8b498d575b9":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '6ab1244f37c356e18311bee54971418eb1c6a9f737a1bfb7cb92547e0f7d2363');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'ee885547afb72d7496cccc2155c9bbfda59e84b612209f25789bda732eae31d0');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '02990499c3214e5fdda63735c3706dbc82e1ed1ed564a7d92babbe3e9df3c1a8');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '750060758832570d35391bf44c9a72967c1b20eb17bf507d6c151d0e1e47c180');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
