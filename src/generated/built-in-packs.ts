@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:0db9d14a1cccbaf637f7473fefe378abe63378f7e08a8689b60a5a0d582f760e":{"pack":"general","version":"1.0.0"},"sha256:9c43adbca5d84b3be10d27dc42352c0175613c1570d8e6c467ce117a6184f515":{"pack":"general","version":"1.1.0"},"sha256:3864b77b245acc05e7d4898f1524663e62ab9e514a107c2abcb38e5caca2665c":{"pack":"general","version":"2.0.0"},"sha256:51fbf115b653ec4b74f6f006fda5b8a0aa170065fed7f4747470fd6ac5778335":{"pack":"general","version":"3.0.0"}};
+  {"sha256:3c8fa80a9f81b8141bf28fc5ef8fdea63c774f12c9fa6ed3a1850540bf239cf2":{"pack":"general","version":"1.0.0"},"sha256:b52a21436ed98755d39371c5b91708b3919168a5e747361e134218aad42e0c21":{"pack":"general","version":"1.1.0"},"sha256:587c45f156e5d0df1a85545fc22c60055339cedfbd4336843a5c40709b3dae19":{"pack":"general","version":"2.0.0"},"sha256:2a9e453b381d3f1ce9148bbaca74806799de1c3e4b285b593389471e778db5e7":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '325b4f6759d4f9164f9f8311ce52094db3469641e657c56d885236f330920b77');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'ae0883e21d1ee6d29c6cfb6a0f2f1774d28b84aae105df6cdfa0683aca8fd65f');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5f58fea02ca93df0372ec4da4fdc315fa424dd9c32a88a990d0fe831124a7e83');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5a18ee7f7ae84aecad38750514b9867961461d7e24bb2270e1f11dc0729edb24');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
