@@ -1,30 +1,8 @@
 import type { Fact } from './fact.ts';
+import type { FactGroups, FactRecord } from './fact-groups.ts';
 import type { FactSheet, SheetKind } from './sheet.ts';
 
-type FactRecord = Readonly<Record<string, Fact>>;
-
-/**
- * Facts that are derived together, group by group: all of one kind of sheet. The values depend on what is given, the names
- * never do.
- */
-export interface FactGroups<Given extends readonly unknown[], Name extends string> {
-  readonly groups: readonly ((...given: Given) => FactRecord)[];
-  /** In which group each name is; learnt from the first sheet. */
-  readonly groupOf: Map<string, number>;
-  /** The names, likewise. */
-  readonly names: string[];
-  /** Never there: it lets the compiler see that the groups hold every name of the kind. */
-  readonly covers?: (name: Name) => void;
-}
-
-type NameIn<Group> = Group extends (...given: never[]) => infer Facts ? keyof Facts & string : never;
-
-export function factGroups<
-  Given extends readonly unknown[],
-  Groups extends readonly ((...given: Given) => FactRecord)[],
->(...groups: Groups): FactGroups<Given, NameIn<Groups[number]>> {
-  return { groups, groupOf: new Map(), names: [] };
-}
+type Head = Omit<FactSheet, 'facts' | 'own' | 'names'>;
 
 /**
  * A sheet of which a group is derived when one of its facts is first asked for. Of all facts rules ask for about a quarter: most
@@ -33,7 +11,7 @@ export function factGroups<
 export function lazySheet<Given extends readonly unknown[], Name extends string>(
   groups: FactGroups<Given, Name>,
   given: Given,
-  head: Omit<FactSheet, 'facts' | 'own' | 'names'>,
+  head: Head,
 ): FactSheet {
   return new LazySheet(groups, given, head);
 }
@@ -47,14 +25,10 @@ class LazySheet<Given extends readonly unknown[], Name extends string> implement
   declare readonly operation?: string;
   readonly #groups: FactGroups<Given, Name>;
   readonly #given: Given;
-  readonly #made: (FactRecord | undefined)[] = [];
+  readonly #derived: (FactRecord | undefined)[] = [];
   #all: Record<string, Fact> | undefined = undefined;
 
-  constructor(
-    groups: FactGroups<Given, Name>,
-    given: Given,
-    head: Omit<FactSheet, 'facts' | 'own' | 'names'>,
-  ) {
+  constructor(groups: FactGroups<Given, Name>, given: Given, head: Head) {
     this.kind = head.kind;
     this.at = head.at;
     this.standsOn = head.standsOn;
@@ -67,35 +41,29 @@ class LazySheet<Given extends readonly unknown[], Name extends string> implement
   get facts(): FactRecord {
     if (this.#all !== undefined) return this.#all;
     this.#all = {};
-    const { groups, groupOf, names } = this.#groups;
-    for (const index of groups.keys()) Object.assign(this.#all, this.#group(index));
-    if (names.length === 0) {
-      learn(groupOf, this.#made);
-      names.push(...groupOf.keys());
-    }
+    for (let index = 0; index < this.#groups.count; index += 1) Object.assign(this.#all, this.#group(index));
     return this.#all;
   }
 
   own(name: string): Fact | undefined {
-    const { groupOf, names } = this.#groups;
-    if (this.#all !== undefined || names.length === 0) return this.facts[name];
-    const index = groupOf.get(name);
-    return index === undefined ? undefined : this.#group(index)?.[name];
+    if (this.#all !== undefined) return this.#all[name];
+    // While groups are still being learnt, the answer is the next one to look into.
+    let last: number | undefined;
+    let index = this.#groups.groupOf(name);
+    while (index !== undefined && index !== last) {
+      const fact = this.#group(index)[name];
+      if (fact !== undefined) return fact;
+      last = index;
+      index = this.#groups.groupOf(name);
+    }
+    return undefined;
   }
 
   names(): readonly string[] {
-    const { names } = this.#groups;
-    return names.length === 0 ? Object.keys(this.facts) : names;
+    return this.#groups.names ?? Object.keys(this.facts);
   }
 
-  #group(index: number): FactRecord | undefined {
-    return (this.#made[index] ??= this.#groups.groups[index]?.(...this.#given));
-  }
-}
-
-/** Of two groups with one name the later counts, as where they are put together. */
-function learn(groupOf: Map<string, number>, made: readonly (FactRecord | undefined)[]): void {
-  for (const [index, facts] of made.entries()) {
-    for (const name of Object.keys(facts ?? {})) groupOf.set(name, index);
+  #group(index: number): FactRecord {
+    return (this.#derived[index] ??= this.#groups.derive(index, this.#given));
   }
 }

@@ -2,8 +2,8 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
 import { heatFacts } from './heat/heat-facts.ts';
 import { heatSources } from './heat/heat-sources.ts';
-import { factGroups } from './lazy-sheet.ts';
-import type { FactGroups } from './lazy-sheet.ts';
+import { factGroups } from './fact-groups.ts';
+import type { FactGroups } from './fact-groups.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { batteryFittedFacts } from './step/battery-fitted.ts';
 import { operationExtraFacts } from './operation-extra-facts.ts';
@@ -37,6 +37,7 @@ type OperationFacts = Readonly<Record<FactNames['operation'], Fact>>;
 
 /** One operation: what it does to its part, on what it rests, how hot it gets. */
 export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['operation']> = factGroups(
+  ['operation.', 'provision.'],
   workFacts,
   (_survey: Survey, one: OperationSurvey) => weldFacts(one),
   heatFacts,

@@ -5,11 +5,10 @@ import { aroundFacts } from './step/around-facts.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
-import { factGroups } from './lazy-sheet.ts';
-import type { FactGroups } from './lazy-sheet.ts';
+import { factGroups } from './fact-groups.ts';
+import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
-import { packForVehicle } from './papers/maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
@@ -28,6 +27,7 @@ type PlanFacts = Readonly<Record<FactNames['plan'], Fact>>;
 
 /** The plan as a whole: what kind of work it holds and what it says of it. */
 export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
+  ['plan.'],
   wholeFacts,
   fireFacts,
   aroundFacts,
@@ -54,7 +54,6 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
             '/stage',
             'The stage was given with the command, or is the strictest for want of one.',
           ),
-    'plan.job_number': statedOr(plan.job?.number, '/job/number', 'No job number is written.'),
     'plan.author': statedOr(
       plan.job?.written_by?.name,
       '/job/written_by',
@@ -117,12 +116,6 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
         (plan.measurements?.points ?? []).some((point) => point.before !== undefined),
       '/measurements',
     ),
-    'plan.vehicle_pack': computedOr(
-      packForVehicle(survey),
-      '/vehicle',
-      'Maker, model or model year of the vehicle is not stated.',
-    ),
-    'plan.signed': computed(plan.sign_off !== undefined, '/sign_off'),
     'plan.restraint_deployed': computed(
       restraints?.deployed === true ||
         (restraints?.units ?? []).some((unit) => unit.state === 'deployed') ||

@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:c9c46f3c50f273b341a1580abd4d4c13eb54cbb338e713788a4f6d57a0eb4503":{"pack":"general","version":"1.0.0"},"sha256:e63edb89fa612d5ce7a95e9a826aede46a0bcf049489d33315136d40db1f09a8":{"pack":"general","version":"1.1.0"},"sha256:c1dbb80593490158bf12d220709e15e2b38e861ef4e40d581e80d652dc292e88":{"pack":"general","version":"2.0.0"},"sha256:13f61fc6df14c832274afcdf9b9885347a9a99d1c09bd2400770caff09e4d124":{"pack":"general","version":"3.0.0"}};
+  {"sha256:b940ffdfa89f6a7923ab19afae73a5f10d54d370c19a10e8ebecdfca1250b761":{"pack":"general","version":"1.0.0"},"sha256:e4612a06339fa39c117760fc1c32034ad9698e308313c7775c2080783cdfe7d8":{"pack":"general","version":"1.1.0"},"sha256:b9a83ebee34ab9b9be25cc116096f8f52eb59b7a867d7c8c397eb292a770fc9c":{"pack":"general","version":"2.0.0"},"sha256:0f44d07be683025e95ba9fb8c5f91ae5d6464f61759c638f957f46a8fa07dc31":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '63f981d250ff4ab85d2c548ec1b55d61031cba4f4b8e05e798a50d721a279ede');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '932aa4a1215c39a501408e6d165c2caed65ea0a9e52931065758ecba408d4f2b');
   return packs;
 }
 

@@ -2,8 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { stated } from '../../src/facts/make-fact.ts';
-import { factGroups, lazySheet } from '../../src/facts/lazy-sheet.ts';
-import type { FactGroups } from '../../src/facts/lazy-sheet.ts';
+import { factGroups } from '../../src/facts/fact-groups.ts';
+import type { FactGroups } from '../../src/facts/fact-groups.ts';
+import { lazySheet } from '../../src/facts/lazy-sheet.ts';
 import { ownFact, ownNames } from '../../src/facts/sheet.ts';
 import { sheetsOf } from '../derive-text.ts';
 
@@ -19,21 +20,34 @@ describe('a sheet whose facts are derived when they are asked for', () => {
         derived.push(`${of}: ${name}`);
         return { [name]: stated(`${name} of ${of}`) };
       };
-    const groups: FactGroups<[string], string> = factGroups(group('one'), group('two'));
+    const groups: FactGroups<[string], string> = factGroups(['the '], group('the one'), group('the two'));
     const head = { kind: 'part', at: '', standsOn: [] } as const;
 
-    // The first sheet shows where each name is.
-    expect(ownNames(lazySheet(groups, ['first'], head))).toEqual(['one', 'two']);
+    // The first sheets show where each name is; what begins otherwise is on none of them.
+    const first = lazySheet(groups, ['first'], head);
+    expect(ownFact(first, 'another')).toBeUndefined();
+    expect(derived).toEqual([]);
+    expect(ownFact(first, 'the one')).toEqual(stated('the one of first'));
+    expect(derived).toEqual(['first: the one']);
+    expect(ownNames(first)).toEqual(['the one', 'the two']);
     derived.length = 0;
 
     const second = lazySheet(groups, ['second'], head);
-    expect(derived).toEqual([]);
-    expect(ownFact(second, 'two')).toEqual(stated('two of second'));
-    expect(ownFact(second, 'two')).toEqual(stated('two of second'));
-    expect(ownFact(second, 'three')).toBeUndefined();
-    expect(derived).toEqual(['second: two']);
-    expect(second.facts).toEqual({ one: stated('one of second'), two: stated('two of second') });
-    expect(derived).toEqual(['second: two', 'second: one']);
+    expect(ownFact(second, 'the two')).toEqual(stated('the two of second'));
+    expect(ownFact(second, 'the two')).toEqual(stated('the two of second'));
+    expect(ownFact(second, 'the three')).toBeUndefined();
+    expect(derived).toEqual(['second: the two']);
+    expect(second.facts).toEqual({
+      'the one': stated('the one of second'),
+      'the two': stated('the two of second'),
+    });
+    expect(derived).toEqual(['second: the two', 'second: the one']);
+  });
+
+  it('says which name two groups hold', () => {
+    const twice = (): Readonly<Record<'the one', ReturnType<typeof stated>>> => ({ 'the one': stated(1) });
+    const sheet = lazySheet(factGroups(['the '], twice, twice), [], { kind: 'part', at: '', standsOn: [] });
+    expect(() => ownNames(sheet)).toThrow('two groups of facts hold the one');
   });
 
   it('bears the same names whatever the plan, and one by one the same facts as all together', () => {

@@ -9,8 +9,9 @@ import { freeEndOf } from './free-end.ts';
 import { withOtherHeats } from './heats-together.ts';
 import { watchFacts } from './exposure-watch-facts.ts';
 import type { WatchFact } from './exposure-watch-facts.ts';
-import { factGroups, lazySheet } from '../lazy-sheet.ts';
-import type { FactGroups } from '../lazy-sheet.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import { lazySheet } from '../lazy-sheet.ts';
 import { limitOf } from './heat-limits.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
 import { neighbourHeat } from './neighbour-heat.ts';
@@ -71,6 +72,7 @@ class Exposure implements Exposed {
 }
 
 const exposureFacts: FactGroups<[Exposure], FactNames['exposure']> = factGroups(
+  ['exposure.'],
   neighbourFacts,
   ({ heat, neighbour }: Exposure) => heatFacts(heat, neighbour.at),
   ({ limit, heat, neighbour }: Exposure) => limitFacts(limit, heat, neighbour.at),
@@ -108,7 +110,6 @@ function neighbourFacts({ survey, source, neighbour }: Exposure): Omit<ExposureF
     ),
     'exposure.from': computed(source.kind, at),
     'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
-    'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
   };
 }
 

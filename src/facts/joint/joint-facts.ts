@@ -13,8 +13,8 @@ import { seamFacts } from './joint-seam.ts';
 import { settingsFacts } from './joint-settings.ts';
 import { sizeFacts } from './joint-size.ts';
 import { stackFacts } from './joint-stack.ts';
-import { factGroups } from '../lazy-sheet.ts';
-import type { FactGroups } from '../lazy-sheet.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
 import type { JointMatter } from './joint-matter.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
 import { trustedClass } from '../papers/maker-evidence.ts';
@@ -30,6 +30,7 @@ type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
 
 /** One joint or row of joints. */
 export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGroups(
+  ['joint.'],
   statedFacts,
   sheetFacts,
   pieceFacts,

@@ -13,14 +13,16 @@ import { measuredWorkFacts } from './measured-work.ts';
 import { openingFacts } from './opening-facts.ts';
 import { pointFacts } from './point-facts.ts';
 import { dayOf } from '../quantity-of.ts';
-import { factGroups, lazySheet } from '../lazy-sheet.ts';
-import type { FactGroups } from '../lazy-sheet.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import type { Survey } from '../survey.ts';
 import { zeroPointFacts } from './zero-points.ts';
 
 const measurementFacts: FactGroups<[Survey, PlanMeasurements, MeasuredBody], FactNames['measurement']> =
   factGroups(
+    ['measurement.'],
     wholeFacts,
     (survey: Survey, measurements: PlanMeasurements, body: MeasuredBody) =>
       zeroPointFacts(survey, measurements, body.points),

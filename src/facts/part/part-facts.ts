@@ -24,14 +24,15 @@ import { layerBelow, hidesStructure } from './part-layers.ts';
 import { isNamedForOtherSide } from './side-named.ts';
 import { undeployedUnitStays, unitsQuestion } from '../step/restraint-units.ts';
 import { listOf } from '../quantity-of.ts';
-import { factGroups } from '../lazy-sheet.ts';
-import type { FactGroups } from '../lazy-sheet.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
 type PartFacts = Readonly<Record<FactNames['part'], Fact>>;
 
 /** One part: what it is, what it carries, what was found on it. */
 export const partFacts: FactGroups<[Survey, PartSurvey], FactNames['part']> = factGroups(
+  ['part.'],
   kindFacts,
   partMaterialFacts,
   partMaterialDoubts,
@@ -52,13 +53,9 @@ type Group<Name extends FactNames['part']> = Pick<PartFacts, Name>;
 function kindFacts(
   survey: Survey,
   one: PartSurvey,
-): Group<
-  | `part.${'id' | 'id_repeated' | 'name' | 'named_for_other_side' | 'kind' | 'structural' | 'one_piece'}`
-  | CosmeticFact
-> {
+): Group<`part.${'name' | 'named_for_other_side' | 'kind' | 'structural' | 'one_piece'}` | CosmeticFact> {
   const { part, at } = one;
   return {
-    'part.id': statedOr(part.id, at, 'The part has no id.'),
     'part.name': computed(one.name, at),
     'part.named_for_other_side': computed(isNamedForOtherSide(part), `${at}/side`),
     'part.kind': kindFact(one),
@@ -87,27 +84,16 @@ function kindFacts(
           : part.kind === 'door ring'
             ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
             : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
-    'part.id_repeated': computed(part.id !== undefined && survey.partById.get(part.id) !== one, at),
   };
 }
 
 type CosmeticFact = 'part.declared_cosmetic' | 'part.cosmetic_by_own_word';
 
-function layerFacts(
-  survey: Survey,
-  one: PartSurvey,
-): Group<'part.skin' | 'part.layer_below' | 'part.hidden_by'> {
-  const { part, at } = one;
+function layerFacts(survey: Survey, one: PartSurvey): Group<'part.skin' | 'part.layer_below'> {
+  const { at } = one;
   return {
     'part.skin': computed(hidesStructure(one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
-    'part.hidden_by': computedOr(
-      listOf(part.under)
-        .map((id) => survey.partById.get(id)?.name ?? id)
-        .join(', ') || undefined,
-      `${at}/under`,
-      'No part is stated to hide it.',
-    ),
   };
 }
 

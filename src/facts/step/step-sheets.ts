@@ -12,8 +12,9 @@ import type { When } from '../quantity-of.ts';
 import { lampFacts } from './lamp-facts.ts';
 import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
-import { factGroups, lazySheet } from '../lazy-sheet.ts';
-import type { FactGroups } from '../lazy-sheet.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
@@ -35,6 +36,7 @@ export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly Fa
 }
 
 const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups(
+  ['step.'],
   anyStepFacts,
   neededFacts,
   insulationFacts,
