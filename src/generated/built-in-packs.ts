@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:b940ffdfa89f6a7923ab19afae73a5f10d54d370c19a10e8ebecdfca1250b761":{"pack":"general","version":"1.0.0"},"sha256:e4612a06339fa39c117760fc1c32034ad9698e308313c7775c2080783cdfe7d8":{"pack":"general","version":"1.1.0"},"sha256:b9a83ebee34ab9b9be25cc116096f8f52eb59b7a867d7c8c397eb292a770fc9c":{"pack":"general","version":"2.0.0"},"sha256:0f44d07be683025e95ba9fb8c5f91ae5d6464f61759c638f957f46a8fa07dc31":{"pack":"general","version":"3.0.0"}};
+  {"sha256:4c46fd4e0a3d8ef3d0773b18d617013d3214c1f1355c772d4537df0abb3b8a91":{"pack":"general","version":"1.0.0"},"sha256:0812f195499cba88cfd0e67e2ea367267c785030d2e455387200d1aa8ec2f599":{"pack":"general","version":"1.1.0"},"sha256:9de5f2da52c6fa345e6bdb46c601913ef78d3b899e7cb44f0cd502613b449772":{"pack":"general","version":"2.0.0"},"sha256:09d9dc6463ae0ae6c2bbb36b3b8c87250d55068204e9f0e0925ae8b498d575b9":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '932aa4a1215c39a501408e6d165c2caed65ea0a9e52931065758ecba408d4f2b');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'ee885547afb72d7496cccc2155c9bbfda59e84b612209f25789bda732eae31d0');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '6cf92f8a4386d37a106cee199ed0f28d782614fadb87411efb701a244351f438');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '750060758832570d35391bf44c9a72967c1b20eb17bf507d6c151d0e1e47c180');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
