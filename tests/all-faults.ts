@@ -2,6 +2,7 @@ import type { Fault } from './fault.ts';
 import { faultsOfCuring } from './faults-of-curing.ts';
 import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
@@ -16,6 +17,7 @@ import { faultsOfTheBatteryOut } from './faults-of-the-battery-out.ts';
 import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
+import { faultsOfTheWeldedSkin } from './faults-of-the-welded-skin.ts';
 import { faultsOfWork } from './faults-of-work.ts';
 
 /** Every plan with one thing wrong, and the rule that a person says must find it. */
@@ -37,5 +39,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfSeams,
   ...faultsAroundSeams,
   ...faultsOfCuring,
+  ...faultsOfTheWeldedSkin,
+  ...faultsOfHoursAndDays,
   ...faultsOfProcess,
 ];

@@ -80,10 +80,10 @@ describe('near misses stay cleared', () => {
       [ringDone, ['count_done: 56\n', 'count_done: 56\n            done: 2026-10-09\n']],
     ],
     [
-      'measured before and after on the day of the work',
+      'measured before on the day of the fit, and after on that of the welding',
       releasedRing,
       [
-        ['  before: 2026-10-06\n', '  before: 2026-10-09\n'],
+        ['  before: 2026-10-06\n', '  before: 2026-10-08\n'],
         ['  after: 2026-10-13\n', '  after: 2026-10-09\n'],
       ],
     ],

@@ -5,17 +5,20 @@ import type { Fact } from './fact.ts';
 import { isCutUnjoined } from './joint/joint-at-cut.ts';
 import { isWelded } from './joint/joint-methods.ts';
 import { computed, computedOr, statedOr } from './make-fact.ts';
+import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { wasRepaired } from './part/part-history-facts.ts';
-import { listOf, quantityOf } from './quantity-of.ts';
 import { isNotAfter } from './step/day-order.ts';
+import { listOf, quantityOf, whenOf } from './quantity-of.ts';
 import { saysNone } from './step/step-draft.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 type ExtraFact = Extract<
   FactNames['operation'],
   | `operation.${'second_cut' | 'added_metal' | 'added_metal_cited' | 'film_cited' | 'film' | 'film_over'}`
-  | `operation.${'cut_unjoined' | 'painted_before_weld' | 'loosens_safety_bolts' | 'one_time_bolts' | 'torque_cited' | 'bolts_tightened'}`
+  | `operation.${'cut_unjoined' | 'painted_before_weld'}`
+  | `operation.${'loosens_safety_bolts' | 'one_time_bolts' | 'torque_cited' | 'bolts_tightened'}`
+  | `operation.${'torque_cited_elsewhere' | 'tightened_before_fitted'}`
 >;
 
 /** What an operation adds, covers with paint, or unbolts. */
@@ -26,6 +29,7 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
   const film = quantityOf(operation.film, 'length');
   const limit = quantityOf(operation.film_limit, 'length');
   const bolts = operation.fasteners;
+  const torque = citedElsewhere(survey, bolts?.cite, `${at}/fasteners/cite`);
   const added = saysNone(operation.added_metal) ? undefined : operation.added_metal;
   return {
     'operation.second_cut': computed(isSecondCut(survey, one), at),
@@ -47,6 +51,12 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
       'What becomes of bolts that are used once only is not stated.',
     ),
     'operation.torque_cited': computed(isCited(bolts?.cite), `${at}/fasteners/cite`),
+    'operation.torque_cited_elsewhere': computedOr(
+      torque?.text,
+      torque?.at ?? `${at}/fasteners/cite`,
+      'A page of this vehicle is cited for the torque, or none at all.',
+    ),
+    'operation.tightened_before_fitted': computed(isTightenedBefore(one), `${at}/fasteners/tightened`),
     'operation.bolts_tightened': computed(bolts?.tightened !== undefined, `${at}/fasteners/tightened`),
   };
 }
@@ -73,6 +83,13 @@ const safetyBolted: ReadonlySet<PartKind> = new Set<PartKind>([
 function loosensSafetyBolts({ operation, part: { part } }: OperationSurvey): boolean {
   const isBolted = part.kind !== undefined && safetyBolted.has(part.kind);
   return isBolted && (operation.do === 'replace' || operation.do === 'remove and refit');
+}
+
+/** Bolts whose day lies before that of the part that they hold. On one day nobody can tell. */
+function isTightenedBefore({ operation }: OperationSurvey): boolean {
+  const isFitted = operation.do === 'replace' || operation.do === 'remove and refit';
+  const [tightened, fitted] = [whenOf(operation.fasteners?.tightened), whenOf(operation.done)];
+  return isFitted && tightened !== undefined && fitted !== undefined && tightened.day < fitted.day;
 }
 
 /** One cut and its joints the maker draws; a second one in the same member nobody does. */

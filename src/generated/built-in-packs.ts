@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:0492daec6c6774e70e07cbf2447ed211a022d29d5b7994816a191c8f4ea4e9d4":{"pack":"general","version":"1.0.0"},"sha256:96fdf185ab3ba445e71e2154f7660e395c3866b521c781cbd658338f86ee81b3":{"pack":"general","version":"1.1.0"},"sha256:fd62d57b3daa93f6de99ac151eefdd0bf5ffda8dc7b8d33d37a4c5f45c61adc1":{"pack":"general","version":"2.0.0"},"sha256:757416df6845ec8071849895d314b52fe1ba327e3596b640ebdd4408693fd47f":{"pack":"general","version":"3.0.0"}};
+  {"sha256:a7ca44faf169fef94422c4092fbcdc0514bfae0f4ec6a8d4dfb6ca923d54ca32":{"pack":"general","version":"1.0.0"},"sha256:cdca3df51e3240db085b5cb96c192c7bf10b9b436b23767fc870eaf7f1cf6640":{"pack":"general","version":"1.1.0"},"sha256:0e5456cea4b559b6e663110f7bd8db74ffebf9a9471a99d6f1574379a66175a1":{"pack":"general","version":"2.0.0"},"sha256:a64aa305d58b2092f600887a2b11bddb0ec24dff18ba4e17876aaceeaf510e59":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '55c954ad1f8d43e881c792ed505805927a0e99bdc5fb5add3e015abcbeb6cbff');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e87ca466b265233be624c309eb79deaf73bb43348499ad584703b78c7288b397');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '02990499c3214e5fdda63735c3706dbc82e1ed1ed564a7d92babbe3e9df3c1a8');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5a18ee7f7ae84aecad38750514b9867961461d7e24bb2270e1f11dc0729edb24');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -27,6 +27,7 @@ export interface FactNames {
     | 'plan.structural_work'
     | 'plan.cutting_or_hot_work'
     | 'plan.electric_welding'
+    | 'plan.isolated_for_welding'
     | 'plan.bake'
     | 'plan.bake_hottest'
     | 'plan.bake_coldest'
@@ -39,7 +40,7 @@ export interface FactNames {
     | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
     | 'plan.gas_unmentioned'
-    | 'plan.shortest_fire_watch'
+    | 'plan.fire_watch'
     | 'plan.lifted_beside_work'
     | 'plan.proposes_work'
     | 'plan.indirect_damage_open'
@@ -49,7 +50,9 @@ export interface FactNames {
     | 'plan.deployed_kept'
     | 'plan.units_open'
     | 'plan.restraint_replacement_list'
+    | 'plan.replacement_list_elsewhere'
     | 'plan.belts_checked'
+    | 'plan.belt_defect'
     | 'plan.impact_stated'
     | 'plan.direct_listed'
     | 'plan.extinguisher_stated'
@@ -60,6 +63,7 @@ export interface FactNames {
     | 'plan.welded_in'
     | 'plan.fit_checked'
     | 'plan.fit_checked_late'
+    | 'plan.fit_checked_early'
     | 'plan.sealer'
     | 'plan.sealed_before_joints'
     | 'plan.primed_before_joints'
@@ -90,6 +94,7 @@ export interface FactNames {
     | 'vehicle.market'
     | 'vehicle.drive'
     | 'vehicle.high_voltage'
+    | 'vehicle.high_voltage_named'
     | 'vehicle.identity'
     | 'vehicle.number'
     | 'vehicle.number_form'
@@ -233,9 +238,10 @@ export interface FactNames {
     | 'operation.measured_at'
     | 'operation.instrument'
     | 'operation.cooling'
-    | 'operation.neighbours_stated'
+    | 'operation.looked_within'
     | 'operation.earth_and_units_stated'
     | 'operation.fire_watch_stated'
+    | 'operation.fire_watch'
     | 'provision.says'
     | 'provision.permits'
     | 'provision.by'
@@ -261,7 +267,9 @@ export interface FactNames {
     | 'operation.battery_fitted_before'
     | 'operation.battery_by_unqualified'
     | 'operation.torque_cited'
-    | 'operation.bolts_tightened';
+    | 'operation.torque_cited_elsewhere'
+    | 'operation.bolts_tightened'
+    | 'operation.tightened_before_fitted';
   readonly 'citation':
     | 'citation.rested_on'
     | 'citation.place_stated';
@@ -276,6 +284,7 @@ export interface FactNames {
     | 'exposure.treatment_cited'
     | 'exposure.from'
     | 'exposure.distance'
+    | 'exposure.path'
     | 'exposure.peak'
     | 'exposure.peak_at'
     | 'exposure.limit'
@@ -502,23 +511,31 @@ export interface FactNames {
     | 'step.person'
     | 'step.qualified'
     | 'step.cited'
+    | 'step.cited_elsewhere'
     | 'step.complete'
+    | 'step.radar_there'
+    | 'step.scan_excuse'
     | 'step.missing'
     | 'step.in_order'
+    | 'step.welded_before'
     | 'step.after_isolation'
     | 'step.result'
     | 'step.needed'
     | 'step.needed_because'
     | 'step.faults'
     | 'step.codes_left'
+    | 'step.codes_of_assistance'
     | 'step.codes_unexplained'
     | 'step.insulation'
     | 'step.insulation_limit'
     | 'step.insulation_margin'
     | 'step.reading'
+    | 'step.proof_denied'
     | 'step.wait_short'
     | 'step.wait_cited'
+    | 'step.wait_cited_elsewhere'
     | 'step.battery_condition'
+    | 'step.battery_kept'
     | 'step.wait_left'
     | 'step.wait_stated'
     | 'step.before_another'
@@ -615,6 +632,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.structural_work': { kind: 'plan', type: 'yes-no', description: 'Whether an operation cuts, joins, heats, straightens or replaces a structural part.' },
   'plan.cutting_or_hot_work': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, ground, drilled, welded, brazed or heated on the vehicle.' },
   'plan.electric_welding': { kind: 'plan', type: 'yes-no', description: 'Whether arc or resistance welding is done on the vehicle.' },
+  'plan.isolated_for_welding': { kind: 'plan', type: 'yes-no', description: 'Whether something is welded electrically on the vehicle and the plan isolates the traction voltage.' },
   'plan.bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the refinish is baked with the vehicle in the booth.' },
   'plan.bake_hottest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of any bake on the vehicle: of the metal, or of the air of a booth.' },
   'plan.bake_coldest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Lowest temperature of any bake on the vehicle.' },
@@ -627,7 +645,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
-  'plan.shortest_fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'The shortest fire watch stated: of the whole job, or of an operation.' },
+  'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
   'plan.proposes_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan proposes any operation at all.' },
   'plan.indirect_damage_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether damage was found away from the blow and no part away from it is listed with damage.' },
@@ -637,7 +655,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.deployed_kept': { kind: 'plan', type: 'text', description: 'Deployed restraint units that stay: by the list of units, or as a part that no operation replaces.' },
   'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
+  'plan.replacement_list_elsewhere': { kind: 'plan', type: 'text', description: 'The page cited for what is replaced after deployment, where it is not of this vehicle, and what it covers.' },
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the check of belts, buckles and seats is stated.' },
+  'plan.belt_defect': { kind: 'plan', type: 'text', description: 'What the check of belts, buckles and seats tells of one that is bad and was not renewed.' },
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
@@ -648,6 +668,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
   'plan.fit_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fit of the clamped parts was measured before they were welded.' },
   'plan.fit_checked_late': { kind: 'plan', type: 'yes-no', description: 'Whether that measurement is later than the first joint that holds a structural part.' },
+  'plan.fit_checked_early': { kind: 'plan', type: 'text', description: 'What the measurement before welding is dated before although it has to come first.' },
   'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
   'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint was made. False where the days or times do not tell.' },
   'plan.primed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed before every weld. False where the days or times do not tell.' },
@@ -677,9 +698,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.market': { kind: 'vehicle', type: 'word', words: ['united-states', 'canada', 'north-america', 'china', 'european-union', 'united-kingdom', 'japan', 'korea', 'australia', 'india', 'mexico', 'other'], synonyms: { 'us': 'united-states', 'usa': 'united-states', 'united states': 'united-states', 'eu': 'european-union', 'europe': 'european-union', 'uk': 'united-kingdom', 'north america': 'north-america' }, description: 'Market that it was built for.' },
   'vehicle.drive': { kind: 'vehicle', type: 'words', words: ['combustion', 'mild-hybrid', 'hybrid', 'plug-in-hybrid', 'battery-electric', 'fuel-cell', 'natural-gas', 'liquefied-petroleum-gas'], description: 'Kinds of drive.' },
   'vehicle.high_voltage': { kind: 'vehicle', type: 'yes-no', description: 'Whether it carries traction voltage (above 60 V DC).' },
+  'vehicle.high_voltage_named': { kind: 'vehicle', type: 'text', description: 'What the plan names that only a vehicle with traction voltage has, whatever the drive is stated as.' },
   'vehicle.identity': { kind: 'vehicle', type: 'word', words: ['vin', 'frame number', 'none'], alwaysKnown: true, description: 'Kind of number that identifies it.' },
   'vehicle.number': { kind: 'vehicle', type: 'text', description: 'The identification number as read.' },
-  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33), or a frame number that of its market; `frame number form` says that a frame number has not.' },
+  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form', 'of its time'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33), or a frame number that of its market; `frame number form` says that a frame number has not.' },
   'vehicle.number_reading': { kind: 'vehicle', type: 'text', description: 'What is wrong with the number’s form, in words.' },
   'vehicle.check_digit': { kind: 'vehicle', type: 'word', words: ['agrees', 'disagrees', 'not a check character', 'not required', 'market unknown and agrees', 'market unknown and disagrees'], description: 'The ninth character against the one computed from the others (49 CFR 565.15).' },
   'vehicle.check_digit_expected': { kind: 'vehicle', type: 'text', description: 'The check character computed.' },
@@ -817,9 +839,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.measured_at': { kind: 'operation', type: 'text', description: 'Where the temperature is measured.' },
   'operation.instrument': { kind: 'operation', type: 'word', words: ['in date', 'overdue'], description: 'Whether the instrument that measures the heat is in calibration on the day of the work, or today. A crayon needs none.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], description: 'How it cools.' },
-  'operation.neighbours_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says that, beside what it lists, nothing sensitive lies within 300 mm of the hot work. A list alone says nothing of what it leaves out.' },
+  'operation.looked_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', alwaysKnown: true, description: 'How far around the work the plan says that, beside what it lists, nothing sensitive lies; 0 where it says nothing. A list alone says nothing of what it leaves out.' },
   'operation.earth_and_units_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether earth clamp and control units are stated.' },
   'operation.fire_watch_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a fire watch is stated.' },
+  'operation.fire_watch': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch after the operation, as it states it for itself.' },
   'provision.says': { kind: 'operation', type: 'word', words: ['shall', 'shall not', 'may', 'silent'], description: 'What the vehicle pack’s provisions say of this operation on this part.' },
   'provision.permits': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a may or shall of the maker, for this year, operation and place, is cited by this plan at the same document and revision, with its conditions met.' },
   'provision.by': { kind: 'operation', type: 'text', description: 'The statement that permits: document, revision, page, pack.' },
@@ -845,7 +868,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
   'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited.' },
+  'operation.torque_cited_elsewhere': { kind: 'operation', type: 'text', description: 'The page cited for torque and one-time bolts, where it is not of this vehicle, and what it covers.' },
   'operation.bolts_tightened': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which the bolts were tightened to torque.' },
+  'operation.tightened_before_fitted': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the bolts are dated as tightened on a day before the part was fitted.' },
   'citation.rested_on': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation rests on this citation: the best of those it gives.' },
   'citation.place_stated': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether page, section or step is stated, or the document is a single sheet.' },
   'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'aluminium 7xxx', 'aluminium casting', 'aluminium of unknown alloy', 'stainless steel', 'magnesium or composite', 'unknown material', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel that is called soft and read in no document of the maker counts as hardened on a structural part.' },
@@ -858,6 +883,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
   'exposure.from': { kind: 'exposure', type: 'word', words: ['heat', 'arc', 'brazing', 'resistance spot', 'cutting or grinding', 'bake'], alwaysKnown: true, description: 'Kind of heat source.' },
   'exposure.distance': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Shortest way along metal from the heated zone.' },
+  'exposure.path': { kind: 'exposure', type: 'word', words: ['same sheet', 'joined', 'through air'], description: 'How the heat gets there.' },
   'exposure.peak': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the neighbour sees, cool-down included, margins on the high side.' },
   'exposure.peak_at': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'When it is hottest, from the start of the heat.' },
   'exposure.limit': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Temperature up to which nothing is asked, by the pack.' },
@@ -1079,23 +1105,31 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
   'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
+  'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },
+  'step.radar_there': { kind: 'step', type: 'text', description: 'The part behind which a radar sits by the plan, where the calibration says that none is fitted.' },
+  'step.scan_excuse': { kind: 'step', type: 'text', description: 'The reason given for no scan before the repair, where it lies with people and not with the vehicle.' },
   'step.missing': { kind: 'step', type: 'text', description: 'What is missing.' },
   'step.in_order': { kind: 'step', type: 'yes-no', description: 'Whether it was done before the first operation that needs it (for re-commissioning: after the last).' },
+  'step.welded_before': { kind: 'step', type: 'yes-no', description: 'Whether something was welded electrically on the vehicle before the batteries were disconnected.' },
   'step.after_isolation': { kind: 'step', type: 'yes-no', description: 'Whether the absence of voltage was proved after the isolation.' },
   'step.result': { kind: 'step', type: 'word', words: ['passed', 'failed', 'unfinished', 'not required'], description: 'How a check after the repair came out; `passed` of a scan says that its codes are listed.' },
   'step.needed': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan\'s own work makes the check after the repair necessary: restraint units that came off, suspension or rails that were hit or worked on, electric welding, isolation, a windscreen or bumper cover that came off.' },
   'step.needed_because': { kind: 'step', type: 'text', description: 'What makes it necessary.' },
   'step.faults': { kind: 'step', type: 'word', words: ['none', 'left', 'unclear', 'not stated'], description: 'What is said of the faults that re-commissioning leaves.' },
-  'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair shows as active.' },
-  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Other codes of these systems, of driver assistance, or of a system that is not stated, that are left without an explanation.' },
+  'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair leaves, active or stored, whatever is said of them.' },
+  'step.codes_of_assistance': { kind: 'step', type: 'text', description: 'Active codes of driver assistance that the scan after the repair leaves.' },
+  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Codes of other systems, or of a system that is not stated, that are left without an explanation.' },
   'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
   'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
   'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved, without its sign.' },
+  'step.proof_denied': { kind: 'step', type: 'text', description: 'What the proof of absence itself says was not done, such as that the meter was not proved after it.' },
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
+  'step.wait_cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the wait, where it is not of this vehicle, and what it covers.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
+  'step.battery_kept': { kind: 'step', type: 'text', description: 'How a damaged traction battery is in the vehicle again, without a new one and without a page of the maker that judges it fit.' },
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
   'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },

@@ -226,6 +226,8 @@ export interface PlanMakeSafeHighVoltage {
   readonly note?: Text;
   /** State of the traction battery. */
   readonly battery_condition?: 'sound' | 'hit' | 'leaking' | 'hot' | 'isolation fault' | 'not yet seen';
+  /** Maker’s page by which a damaged battery was examined and found fit to stay, or to be fitted again. */
+  readonly battery_fit_cite?: Cites;
   /** Quarantine of a damaged battery. */
   readonly quarantine?: PlanMakeSafeHighVoltageQuarantine;
   /** Who isolates and re-commissions. */

@@ -11,7 +11,7 @@ vehicle:
   model_year: 2021
   model_year_from: maker look-up
   build_date: 2020-09-01
-  vin: 0CVZZZAT6M0002207
+  vin: 0CVBABAT6M0002207
   confirmed_at: door label
   market: united-states
   weight_class: light
@@ -61,7 +61,7 @@ parts:
     thickness: 1.4 mm
     zones: [{ name: foot, strength: 600 MPa }]
     condition: recycled
-    donor: { taken_off: unbolted, flooded: false, vin: 0CVZZZ8TZM0009999, maker: Corvane, model: Tarn, body: wagon, model_year: 2021, damage: none, cite: { reference: own, at: p. 5 } }
+    donor: { taken_off: unbolted, flooded: false, vin: 0CVBAB2BZM0009999, maker: Corvane, model: Tarn, body: wagon, model_year: 2021, damage: none, cite: { reference: own, at: p. 5 } }
     damage: { kind: kink, found_by: outer panel cut back }
     operations:
       - do: section
@@ -154,6 +154,23 @@ export const mirroredMeasuring = fullMeasuring
     (_whole, occasion: string, x: string, sign: string, y: string) =>
       `${occasion}: [${x} mm, ${sign === '-' ? '' : '-'}${y} mm`,
   );
+
+/** What a plan can say against itself, and pages of another vehicle wherever one may be cited. */
+export const fullOfSlips = `vehicle: { maker: Corvane, model: Tarn, body: wagon, model_year: 2021, drive: battery-electric }
+references: [{ id: other, kind: maker procedure, document: BRM-9, covers: { maker: Corvane, model: Ilex, bodies: [all], years: 2021 } }]
+make_safe:
+  low_voltage: { done: 2026-10-07 }
+  restraints: { wait: 5 min, wait_cite: { reference: other }, replacement_list: { reference: other }, belts_checked: One buckle is cracked }
+  high_voltage: { battery_condition: hit, proof_of_absence: { done: 2026-10-08, meter_proved_after: false } }
+  fire: { watch: 10 min }
+parts:
+  - { id: cover, name: Cover, kind: bumper cover, radar_behind: true, operations: [{ do: replace, fasteners: { cite: { reference: other } } }] }
+measurements: { before_welding: 2026-10-06 }
+verify:
+  scan_before: { not_possible: no time }
+  scan_after: { codes: [{ code: U1, system: driver assistance, state: active }, { code: B9, system: body }] }
+  calibrations: [{ sensor: front radar, kind: not fitted, cite: { reference: other } }]
+`;
 
 /** Parts of the same pack: what is stated otherwise, and what the plan does not list. */
 export const fullPlanParts: NonNullable<Deriving['parts']> = [

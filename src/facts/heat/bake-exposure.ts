@@ -96,6 +96,7 @@ function commonFacts(one: Bake, heat: NeighbourHeat, limit: HeatLimit): Pick<Exp
     'exposure.said_off': computed(false, at),
     'exposure.from': computed('bake', at),
     'exposure.distance': unknown('A bake heats the whole vehicle.', at),
+    'exposure.path': unknown('A bake heats the whole vehicle.', at),
     'exposure.peak':
       celsius === undefined
         ? unknown(noTemperature, one.temperatureAt)

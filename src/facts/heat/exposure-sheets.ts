@@ -112,6 +112,7 @@ function neighbourFacts({ survey, source, neighbour }: Exposure): Omit<ExposureF
     ),
     'exposure.from': computed(source.kind, at),
     'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
+    'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
   };
 }
 

@@ -2,7 +2,7 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import type { DriveWord, Item } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
-import { computed, computedOr } from '../make-fact.ts';
+import { computed, computedOr, statedOr } from '../make-fact.ts';
 import { itemPresence } from '../heat/neighbour-presence.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
 import type { Survey } from '../survey.ts';
@@ -13,13 +13,12 @@ type FireFact = Extract<
   | 'plan.refrigerant_left'
   | 'plan.fluids_contradicted'
   | 'plan.gas_unmentioned'
-  | 'plan.shortest_fire_watch'
+  | 'plan.fire_watch'
 >;
 
 /** What burns or bursts near hot work, and how long the place is watched. */
 export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
   const at = '/make_safe/fire';
-  const watch = shortestWatch(survey);
   return {
     'plan.fluids_left': computedOr(
       fluidsLeft(survey).join(', ') || undefined,
@@ -33,10 +32,10 @@ export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
       'The fire list and the operations agree, or one of them says nothing.',
     ),
     'plan.gas_unmentioned': computed(gasUnmentioned(survey), '/vehicle/drive'),
-    'plan.shortest_fire_watch': computedOr(
-      watch?.seconds,
-      watch?.at ?? `${at}/watch`,
-      'No length of a fire watch is stated.',
+    'plan.fire_watch': statedOr(
+      quantityOf(survey.plan.make_safe?.fire?.watch, 'time'),
+      `${at}/watch`,
+      'No length of a fire watch of the whole job is stated.',
     ),
   };
 }
@@ -106,18 +105,4 @@ function gasUnmentioned(survey: Survey): boolean {
     ...parts.flatMap(({ part }) => part.holds ?? []),
   ];
   return !said.includes('gas cylinder');
-}
-
-/** Of an operation its own watch counts, or else that of the whole job. */
-function shortestWatch(survey: Survey): { readonly seconds: number; readonly at: string } | undefined {
-  const watches = [
-    { text: survey.plan.make_safe?.fire?.watch, at: '/make_safe/fire/watch' },
-    ...survey.operations
-      .filter(({ hot }) => hot !== false)
-      .map(({ operation, at }) => ({ text: operation.fire_watch, at: `${at}/fire_watch` })),
-  ].flatMap(({ text, at }) => {
-    const seconds = quantityOf(text, 'time');
-    return seconds === undefined ? [] : [{ seconds, at }];
-  });
-  return watches.toSorted((one, other) => one.seconds - other.seconds)[0];
 }
