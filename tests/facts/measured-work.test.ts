@@ -78,7 +78,7 @@ describe('a part that was worked on', () => {
   test('hit, it was measured before as well, or a part that it touches was', () => {
     const before = (damage: string, points: string): unknown =>
       factsOf(
-        `parts: [${rail.replace('kind:', `damage: { kind: ${damage} }, kind:`)}]\nmeasurements: { points: [${points}] }`,
+        `parts: [${rail.replace('kind:', `damage: { kind: ${damage} }, kind:`)}, { id: apron, kind: apron }]\nmeasurements: { points: [${points}] }`,
       ).value('measurement.unmeasured_before');
     const onFloor = point('floor', 'before: [0 mm, 0 mm, 0 mm]');
     expect(before('kink', onFloor)).toBe('Rail');

@@ -33,11 +33,19 @@ describe('numbers are never rounded so far that a sentence contradicts itself', 
 
 test.each([
   [90, '90 s'],
-  [599, '599 s'],
+  [119, '119 s'],
+  [300, '300 s (5 min)'],
   [2700, '2700 s (45 min)'],
   [33_300, '33300 s (9.3 h)'],
 ])('a time of %d s reads %s', (value, text) => {
   expect(shown({ name: 'a', value, unit: 's' })).toEqual([text]);
+});
+
+test.each([
+  [2400, '2400 mm'],
+  [3000, '3000 mm (3 m)'],
+])('a distance of %d mm reads %s', (value, text) => {
+  expect(shown({ name: 'a', value, unit: 'mm' })).toEqual([text]);
 });
 
 test.each<readonly [Shown['value'], string]>([
