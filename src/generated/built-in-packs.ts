@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:7688a149b223d3d5bd6d1de102d427815e735ce2c13f04a2ecee2dd4dddd83fd":{"pack":"general","version":"1.0.0"},"sha256:15902793b53163d2af6cca62e8102cbbfc3081359972a7c44f21c6fbb5f4586e":{"pack":"general","version":"1.1.0"},"sha256:6ce370e1d892aaef5d1ba00a1a8e0434bb4d0d2646cd32cb51398ce705e29bb9":{"pack":"general","version":"2.0.0"},"sha256:c7e0e65698d9b9d7eeb6367b4148e038eae0c3ae23b3a08f24d7bd236bbe9c53":{"pack":"general","version":"3.0.0"}};
+  {"sha256:80bfb561f233a00b3fe5c1b537487e28953a373987f4d8bf6b275a9dae9f01a0":{"pack":"general","version":"1.0.0"},"sha256:327d267015a757d8cab586aad399e75430ca30abae540885843297ab4909160f":{"pack":"general","version":"1.1.0"},"sha256:3003227e4e360ba2a1e7bf405f8a2a3723f7cd1b2f8d56f0c8bbe608b7e9d60e":{"pack":"general","version":"2.0.0"},"sha256:328a37387320cd5cb1e00455566a0e20651a81e86155075b7ca3071edefbb18b":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '1307d7751eca7559a88e90f64afd15cf39f26ea3f94a5b85eb25b1d6b2333952');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '29238d301db1b338a46ab683f6319baad20ce068070ffd4b73fd5b3f76d3e4bc');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5bd9e0004c02af4e07fe79926dd31e110c744cc2c3fe13556a7fb977331ec4d7');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '1fccaebc548ed0d18d94aba52e9627ab407f759a0af706613e8c14b2b5ed1256');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

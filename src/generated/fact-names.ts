@@ -431,6 +431,8 @@ export interface FactNames {
     | 'measurement.datum_over_after'
     | 'measurement.datum_suspect_after'
     | 'measurement.misread_after'
+    | 'measurement.exchanged_before'
+    | 'measurement.exchanged_after'
     | 'measurement.datum_lever'
     | 'measurement.datum_lever_at'
     | 'measurement.uncertainty'
@@ -516,6 +518,7 @@ export interface FactNames {
   readonly 'deviation':
     | 'deviation.rule'
     | 'deviation.rule_note'
+    | 'deviation.mismatch'
     | 'deviation.matches'
     | 'deviation.complete'
     | 'deviation.missing'
@@ -980,6 +983,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.datum_over_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'That disagreement minus the tolerance of the zero points (a wider one than the usual counts only where a page is cited), or minus three times the measuring uncertainty where that is more.' },
   'measurement.datum_suspect_after': { kind: 'measurement', type: 'text', description: 'Which zero points may be the one that moved, or that no single one explains the readings after the repair.' },
   'measurement.misread_after': { kind: 'measurement', type: 'text', description: 'What all readings after the repair look like where no body can have that shape: mirrored, or in another unit.' },
+  'measurement.exchanged_before': { kind: 'measurement', type: 'text', description: 'Points of which each was read before the repair in the row of the other, and how their deviation falls once they are put back. All deviations are reckoned with them put back.' },
+  'measurement.exchanged_after': { kind: 'measurement', type: 'text', description: 'Points of which each was read after the repair in the row of the other, and how their deviation falls once they are put back. All deviations are reckoned with them put back.' },
   'measurement.datum_lever': { kind: 'measurement', type: 'number', description: 'How many times larger than at a zero point the scatter of the datum is at the measured point where it is largest: one standard deviation of a coordinate over that of a reading.' },
   'measurement.datum_lever_at': { kind: 'measurement', type: 'text', description: 'The measured point where it is largest.' },
   'measurement.uncertainty': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Measuring uncertainty of a deviation, two standard deviations.' },
@@ -1060,6 +1065,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },
   'deviation.rule': { kind: 'deviation', type: 'text', description: 'Rule it is for.' },
   'deviation.rule_note': { kind: 'deviation', type: 'text', description: 'What became of the rule that the permit names, where it is not in force: which one took its place, or which known id comes nearest.' },
+  'deviation.mismatch': { kind: 'deviation', type: 'text', description: 'In what the permit departs from the finding that it most likely means.' },
   'deviation.matches': { kind: 'deviation', type: 'word', words: ['hold', 'open question of a stop', 'stop', 'note', 'nothing', 'several'], alwaysKnown: true, description: 'What it matches among the findings.' },
   'deviation.complete': { kind: 'deviation', type: 'yes-no', alwaysKnown: true, description: 'Whether person, role, reason, date and expiry are there.' },
   'deviation.missing': { kind: 'deviation', type: 'text', description: 'What is missing.' },

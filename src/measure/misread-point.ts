@@ -34,26 +34,29 @@ export function misreadPoints(
     .filter(({ offMm }) => offMm > leastOffMm)
     .sort((a, b) => b.offMm - a.offMm)
     .slice(0, mostFar);
-  for (const { pair, index, offMm } of far) {
-    const slip = slips.find(
-      ({ back, shrunkMm }) =>
-        lands(motion, pair, back(pair.measured), offMm) &&
-        (shrunkMm === undefined || shrunkMm(back(pair.measured)) > leastOffMm),
-    );
-    if (slip !== undefined) found.set(index, slip.slip);
-  }
+  // First, since left and right taken for each other look like two signs turned.
   for (const [at, one] of far.entries()) {
     if (found.has(one.index)) continue;
     const other = far
       .slice(at + 1)
       .find(
         (two) =>
+          !found.has(two.index) &&
           lands(motion, one.pair, two.pair.measured, one.offMm) &&
           lands(motion, two.pair, one.pair.measured, two.offMm),
       );
     if (other === undefined) continue;
     found.set(one.index, { kind: 'swapped', other: other.index });
     found.set(other.index, { kind: 'swapped', other: one.index });
+  }
+  for (const { pair, index, offMm } of far) {
+    if (found.has(index)) continue;
+    const slip = slips.find(
+      ({ back, shrunkMm }) =>
+        lands(motion, pair, back(pair.measured), offMm) &&
+        (shrunkMm === undefined || shrunkMm(back(pair.measured)) > leastOffMm),
+    );
+    if (slip !== undefined) found.set(index, slip.slip);
   }
   return found;
 }

@@ -1,5 +1,6 @@
 import { checkDatum } from '../../measure/datum.ts';
 import type { DatumCheck } from '../../measure/datum.ts';
+import { exchangedPoints, putBack } from '../../measure/exchanged.ts';
 import { misreadPoints } from '../../measure/misread-point.ts';
 import type { MisreadPoint } from '../../measure/misread-point.ts';
 import { misreadSet } from '../../measure/misread-set.ts';
@@ -27,8 +28,19 @@ export interface DatumState {
   /** What all readings together look like, where it is no body. */
   readonly misread: MisreadSet | undefined;
   readonly misreadPoints: ReadonlyMap<MeasuredPoint, MisreadPoint & { readonly otherName?: string }>;
+  /** Points of which each was read in the row of the other; all else here is reckoned with their readings put back. */
+  readonly exchanges: readonly PointExchange[];
+  /** Where it was read, readings of exchanged rows put back. */
+  readonly reading: (point: MeasuredPoint) => Place | undefined;
   /** Read minus nominal, mm; undefined where a place is missing or all readings are another shape. */
   readonly deviation: (point: MeasuredPoint) => Place | undefined;
+}
+
+export interface PointExchange {
+  readonly one: MeasuredPoint;
+  readonly other: MeasuredPoint;
+  readonly asWrittenMm: number;
+  readonly putBackMm: number;
 }
 
 /** The fit of one measuring; undefined when no point bears a reading of it. `toleranceMm`: from when on zero points disagree. */
@@ -38,16 +50,18 @@ export function datumState(
   occasion: Occasion,
   toleranceMm: number,
 ): DatumState | undefined {
-  const read = points.flatMap((point) => {
+  const written = points.flatMap((point): readonly ReadPoint[] => {
     const { nominal, [occasion]: measured } = point;
     return nominal === undefined || measured === undefined ? [] : [{ point, nominal, measured }];
   });
   if (!points.some((point) => point.written[occasion] !== undefined)) return undefined;
+  const misread = misreadSet(written);
+  const { read, exchanges } = misread === undefined ? settled(written) : { read: written, exchanges: [] };
   const zero = read.filter(({ point }) => point.isZero);
-  const misread = misreadSet(read);
   const fitted = fitRigid(zero);
   const fit = fitted.ok ? fitted : undefined;
   const motion = fit?.motion ?? noMotion;
+  const reading = readingOf(read, exchanges, occasion);
   return {
     occasion,
     zero: zero.map(({ point }) => point),
@@ -56,12 +70,49 @@ export function datumState(
     check: misread === undefined ? checkOf(zero, read, fit, toleranceMm) : undefined,
     misread,
     misreadPoints: misread === undefined ? slipsOf(read) : new Map(),
+    exchanges,
+    reading,
     deviation: (point) => {
-      const { nominal, [occasion]: measured } = point;
+      const [{ nominal }, measured] = [point, reading(point)];
       if (nominal === undefined || measured === undefined || misread !== undefined) return undefined;
       return deviationOf(motion, { nominal, measured });
     },
   };
+}
+
+/** The readings with those of exchanged rows put back. */
+function settled(written: readonly ReadPoint[]): {
+  readonly read: readonly ReadPoint[];
+  readonly exchanges: readonly PointExchange[];
+} {
+  const found = exchangedPoints(written, zeroIndices(written));
+  if (found.length === 0) return { read: written, exchanges: [] };
+  const exchanges = found.flatMap(({ one, other, asWrittenMm, putBackMm }): readonly PointExchange[] => {
+    const [first, second] = [written[one]?.point, written[other]?.point];
+    if (first === undefined || second === undefined) return [];
+    return [{ one: first, other: second, asWrittenMm, putBackMm }];
+  });
+  return {
+    read: putBack(
+      written,
+      found.map(({ one, other }) => [one, other] as const),
+    ),
+    exchanges,
+  };
+}
+
+function readingOf(
+  read: readonly ReadPoint[],
+  exchanges: readonly PointExchange[],
+  occasion: Occasion,
+): DatumState['reading'] {
+  if (exchanges.length === 0) return (point) => point[occasion];
+  const places = new Map(read.map(({ point, measured }) => [point, measured]));
+  return (point) => places.get(point) ?? point[occasion];
+}
+
+function zeroIndices(read: readonly ReadPoint[]): readonly number[] {
+  return read.flatMap(({ point }, index) => (point.isZero ? [index] : []));
 }
 
 interface ReadPoint extends PointPair {
@@ -103,7 +154,7 @@ function checkOf(
 }
 
 function slipsOf(read: readonly ReadPoint[]): DatumState['misreadPoints'] {
-  const zero = read.flatMap(({ point }, index) => (point.isZero ? [index] : []));
+  const zero = zeroIndices(read);
   const slips = new Map<MeasuredPoint, MisreadPoint & { readonly otherName?: string }>();
   for (const [index, slip] of misreadPoints(read, zero)) {
     const point = read[index]?.point;

@@ -4,6 +4,7 @@ import { readYears } from '../../quantity/year-range.ts';
 import { coverage } from '../../vehicle/coverage.ts';
 import type { Fact } from '../fact.ts';
 import { datumFacts } from './datum-facts.ts';
+import { exchangedFacts } from './exchanged-facts.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { measuredBody } from './measured-body.ts';
 import type { MeasuredBody } from './measured-body.ts';
@@ -69,6 +70,7 @@ function wholeFacts(
   return {
     ...zeroPointFacts(survey, measurements, body.points),
     ...datumFacts(body),
+    ...exchangedFacts(body, survey.context.stage === 'release'),
     ...measuredWorkFacts(survey, measurements),
     'measurement.data_sheet_covers': dataSheetCovers(survey, measurements),
     'measurement.data_sheet_missing': computedOr(

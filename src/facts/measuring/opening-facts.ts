@@ -98,7 +98,8 @@ function shapeOf(body: MeasuredBody, { corners }: Opening, occasion: Occasion): 
   if (corners?.length !== 4 || state === undefined || state.misread !== undefined) return undefined;
   const [a, b, c, d] = corners.map((name): PointPair | undefined => {
     const point = body.points.find(({ written }) => written.name === name);
-    const { nominal, [occasion]: measured } = point ?? {};
+    const nominal = point?.nominal;
+    const measured = point === undefined ? undefined : state.reading(point);
     return nominal === undefined || measured === undefined ? undefined : { nominal, measured };
   });
   if (a === undefined || b === undefined || c === undefined || d === undefined) return undefined;
