@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:80bfb561f233a00b3fe5c1b537487e28953a373987f4d8bf6b275a9dae9f01a0":{"pack":"general","version":"1.0.0"},"sha256:327d267015a757d8cab586aad399e75430ca30abae540885843297ab4909160f":{"pack":"general","version":"1.1.0"},"sha256:3003227e4e360ba2a1e7bf405f8a2a3723f7cd1b2f8d56f0c8bbe608b7e9d60e":{"pack":"general","version":"2.0.0"},"sha256:328a37387320cd5cb1e00455566a0e20651a81e86155075b7ca3071edefbb18b":{"pack":"general","version":"3.0.0"}};
+  {"sha256:80bfb561f233a00b3fe5c1b537487e28953a373987f4d8bf6b275a9dae9f01a0":{"pack":"general","version":"1.0.0"},"sha256:327d267015a757d8cab586aad399e75430ca30abae540885843297ab4909160f":{"pack":"general","version":"1.1.0"},"sha256:3003227e4e360ba2a1e7bf405f8a2a3723f7cd1b2f8d56f0c8bbe608b7e9d60e":{"pack":"general","version":"2.0.0"},"sha256:0fcd8f57953461d375d424ad8bd4e4b533a51cfeeba0d0b89bbb72a7ec54bbdb":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '29238d301db1b338a46ab683f6319baad20ce068070ffd4b73fd5b3f76d3e4bc');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7f0fb108e9cfaf69be194147527fe5704fbe674bb9f285971dcc83fcba74496a');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '1fccaebc548ed0d18d94aba52e9627ab407f759a0af706613e8c14b2b5ed1256');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'f4aaa7cf18d54954a9ef4b263a0e5f1e6df6ce6d340dc55a27ce6dbae93c8a4d');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -148,6 +148,7 @@ export interface FactNames {
     | 'part.cold_worked'
     | 'part.cold_worked_to'
     | 'part.aluminium'
+    | 'part.metal_told'
     | 'part.strength_fits'
     | 'part.strength_doubt'
     | 'part.weaker_than_twin'
@@ -705,6 +706,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.cold_worked': { kind: 'part', type: 'yes-no', description: 'Whether it has its strength from cold work, which heat takes away: cold-hardened strip (DC01+C590), recovery-annealed sheet, cold-hardened stainless steel (1.4310+C1000).' },
   'part.cold_worked_to': { kind: 'part', type: 'number', unit: 'MPa', dimension: 'stress', description: 'The least strength that cold work has given it: tensile strength, or the proof strength where only that is known.' },
   'part.aluminium': { kind: 'part', type: 'word', words: ['no aluminium', '5xxx', '6xxx', '7xxx', 'other wrought', 'casting', 'sheet of a skin'], description: 'Which aluminium it is. Of several readings the one that takes least counts. A skin without a stated alloy is sheet.' },
+  'part.metal_told': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether grade or class tell of what metal it is. A strength within what aluminium reaches too does not.' },
   'part.strength_fits': { kind: 'part', type: 'word', words: ['fits', 'outside', 'outside, and another class'], alwaysKnown: true, description: 'Whether the stated strength lies inside what the grade promises; otherwise whether the class by the one is that by the other.' },
   'part.strength_doubt': { kind: 'part', type: 'text', description: 'The stated strength and what the grade promises, where they differ.' },
   'part.weaker_than_twin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side is stated stronger, or as another metal, and nothing says why: no marking on this part, no page of its own.' },
