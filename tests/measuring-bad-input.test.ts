@@ -75,8 +75,8 @@ const cases: readonly (readonly [string, readonly Change[], string, string])[] =
   [
     'a day to come',
     [['  after: 2026-10-13', '  after: 2027-10-13']],
-    'measured-in-the-future',
-    'measurements:',
+    'entry-dated-ahead',
+    'after: 2027-10-13',
   ],
 ];
 

@@ -418,7 +418,6 @@ export interface FactNames {
     | 'measurement.after_stated'
     | 'measurement.before_late'
     | 'measurement.after_early'
-    | 'measurement.dated_ahead'
     | 'measurement.unmeasured'
     | 'measurement.dropped'
     | 'measurement.system'
@@ -971,7 +970,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.after_stated': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether there is a measurement after the repair.' },
   'measurement.before_late': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement before the repair is later than structural work.' },
   'measurement.after_early': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement after the repair is older than structural work.' },
-  'measurement.dated_ahead': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether a measurement bears a day after the as-of date.' },
   'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch, nor, for what frames a door, are the diagonals of an opening measured.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },

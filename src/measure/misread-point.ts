@@ -156,15 +156,23 @@ const slips: readonly Slip[] = [
   ...axisNames.flatMap((axis) =>
     [10, 0.1].map((factor): Slip => ({
       slip: { kind: 'digit', axis, factor },
-      back: ([x, y, z]) => [
-        axis === 'x' ? x * factor : x,
-        axis === 'y' ? y * factor : y,
-        axis === 'z' ? z * factor : z,
-      ],
+      back: (place) => withDigit(place, axis, factor),
       shrunkMm: (place) => Math.abs(place[axisNames.indexOf(axis)] ?? 0),
     })),
   ),
 ];
+
+/** A reading as it would stand without the slip. Of points read in each other’s rows that takes the other reading, and it stays. */
+export function takenBack(place: Place, slip: MisreadPoint): Place {
+  if (slip.kind === 'swapped') return place;
+  if (slip.kind === 'unit') return stretched(place, slip.factor);
+  if (slip.kind === 'digit') return withDigit(place, slip.axis, slip.factor);
+  return unslipped(place, slip);
+}
+
+function withDigit([x, y, z]: Place, axis: AxisName, factor: number): Place {
+  return [axis === 'x' ? x * factor : x, axis === 'y' ? y * factor : y, axis === 'z' ? z * factor : z];
+}
 
 function axisSlip(slip: AxisSlip): Slip {
   return { slip, back: (place) => unslipped(place, slip) };

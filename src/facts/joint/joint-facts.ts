@@ -22,6 +22,7 @@ import { isOnePiece } from '../part/part-kinds.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import type { CitationStanding, JointSurvey, OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
+import { unreadAt } from '../unread.ts';
 import { settleMaterial } from '../../steel/settle-material.ts';
 
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
@@ -81,7 +82,11 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
         ? unknown('The sheets of the stack are not stated.', at)
         : stated(joint.sheets.length, `${at}/sheets`),
     'joint.thicknesses_stated': computed(
-      stack.every((sheet) => sheet?.part.thickness !== undefined),
+      stack.every(
+        (sheet) =>
+          sheet?.part.thickness !== undefined ||
+          (sheet !== undefined && unreadAt(survey, `${sheet.at}/thickness`) !== undefined),
+      ),
       `${at}/sheets`,
     ),
     'joint.count': statedOr(count, `${at}/count`, 'The number of joints is not stated.'),
@@ -92,7 +97,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     ),
     'joint.fewer': computedOr(
       count === undefined || factoryCount === undefined ? undefined : factoryCount - count,
-      `${at}/count`,
+      unreadAt(survey, `${at}/factory_count`) ?? `${at}/count`,
       'The number of joints, or that of the factory, is not stated.',
     ),
     'joint.coupon': computed(couponOf(joint.coupon), `${at}/coupon`),
@@ -118,14 +123,15 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
               `${at}/factory_adhesive`,
             ),
     'joint.done_count_short': computed(
-      countDone === undefined || (count !== undefined && countDone < count),
+      (countDone === undefined && unreadAt(survey, `${at}/count_done`) === undefined) ||
+        (count !== undefined && countDone !== undefined && countDone < count),
       `${at}/count_done`,
     ),
   };
   // Not by spreading: into an object of a hundred names that takes ten times as long.
   const row = Object.assign(own, stackFacts(laid), patternFacts(one, pattern), buttonFacts(one, laid));
   const sized = Object.assign(row, sizeFacts(one, laid, pattern), coverFacts(one, pattern.pitchMm));
-  const made = Object.assign(sized, rowFacts(one, laid), couponFacts(one, laid));
+  const made = Object.assign(sized, rowFacts(one, laid), couponFacts(survey, one, laid));
   const set = Object.assign(
     made,
     settingsFacts(survey.context.windows, one, laid),

@@ -1,7 +1,7 @@
 import { checkDatum } from '../../measure/datum.ts';
 import type { DatumCheck } from '../../measure/datum.ts';
 import { exchangedPoints, putBack } from '../../measure/exchanged.ts';
-import { misreadPoints } from '../../measure/misread-point.ts';
+import { misreadPoints, takenBack } from '../../measure/misread-point.ts';
 import type { MisreadPoint } from '../../measure/misread-point.ts';
 import { misreadSet } from '../../measure/misread-set.ts';
 import type { MisreadSet } from '../../measure/misread-set.ts';
@@ -28,9 +28,9 @@ export interface DatumState {
   /** What all readings together look like, where it is no body. */
   readonly misread: MisreadSet | undefined;
   readonly misreadPoints: ReadonlyMap<MeasuredPoint, MisreadPoint & { readonly otherName?: string }>;
-  /** Points of which each was read in the row of the other; all else here is reckoned with their readings put back. */
+  /** Points of which each was read in the row of the other. All but `misread` and `misreadPoints` is reckoned with slips taken back. */
   readonly exchanges: readonly PointExchange[];
-  /** Where it was read, readings of exchanged rows put back. */
+  /** Where it was read, slips taken back; undefined where its nominal place or its reading is not stated. */
   readonly reading: (point: MeasuredPoint) => Place | undefined;
   /** Read minus nominal, mm; undefined where a place is missing or all readings are another shape. */
   readonly deviation: (point: MeasuredPoint) => Place | undefined;
@@ -56,12 +56,12 @@ export function datumState(
   });
   if (!points.some((point) => point.written[occasion] !== undefined)) return undefined;
   const misread = misreadSet(written);
-  const { read, exchanges } = misread === undefined ? settled(written) : { read: written, exchanges: [] };
+  const { read, exchanges, slips } = misread === undefined ? settled(written) : asWritten(written);
   const zero = read.filter(({ point }) => point.isZero);
   const fitted = fitRigid(zero);
   const fit = fitted.ok ? fitted : undefined;
   const motion = fit?.motion ?? noMotion;
-  const reading = readingOf(read, exchanges, occasion);
+  const places = new Map(read.map(({ point, measured }) => [point, measured]));
   return {
     occasion,
     zero: zero.map(({ point }) => point),
@@ -69,46 +69,45 @@ export function datumState(
     fault: fitted.ok || zeroNamed < 3 ? undefined : faultOf(zero, occasion),
     check: misread === undefined ? checkOf(zero, read, fit, toleranceMm) : undefined,
     misread,
-    misreadPoints: misread === undefined ? slipsOf(read) : new Map(),
+    misreadPoints: slips,
     exchanges,
-    reading,
+    reading: (point) => places.get(point),
     deviation: (point) => {
-      const [{ nominal }, measured] = [point, reading(point)];
+      const [{ nominal }, measured] = [point, places.get(point)];
       if (nominal === undefined || measured === undefined || misread !== undefined) return undefined;
       return deviationOf(motion, { nominal, measured });
     },
   };
 }
 
-/** The readings with those of exchanged rows put back. */
-function settled(written: readonly ReadPoint[]): {
+function asWritten(read: readonly ReadPoint[]): Settled {
+  return { read, exchanges: [], slips: new Map() };
+}
+
+interface Settled {
   readonly read: readonly ReadPoint[];
   readonly exchanges: readonly PointExchange[];
-} {
+  readonly slips: DatumState['misreadPoints'];
+}
+
+/** The readings with slips taken back: what each slip is, is told for itself, and must not carry off all other points. */
+function settled(written: readonly ReadPoint[]): Settled {
   const found = exchangedPoints(written, zeroIndices(written));
-  if (found.length === 0) return { read: written, exchanges: [] };
   const exchanges = found.flatMap(({ one, other, asWrittenMm, putBackMm }): readonly PointExchange[] => {
     const [first, second] = [written[one]?.point, written[other]?.point];
     if (first === undefined || second === undefined) return [];
     return [{ one: first, other: second, asWrittenMm, putBackMm }];
   });
-  return {
-    read: putBack(
-      written,
-      found.map(({ one, other }) => [one, other] as const),
-    ),
-    exchanges,
-  };
-}
-
-function readingOf(
-  read: readonly ReadPoint[],
-  exchanges: readonly PointExchange[],
-  occasion: Occasion,
-): DatumState['reading'] {
-  if (exchanges.length === 0) return (point) => point[occasion];
-  const places = new Map(read.map(({ point, measured }) => [point, measured]));
-  return (point) => places.get(point) ?? point[occasion];
+  const put = putBack(
+    written,
+    found.map(({ one, other }) => [one, other] as const),
+  );
+  const slips = slipsOf(put);
+  const read = put.map((one) => {
+    const slip = slips.get(one.point);
+    return slip === undefined ? one : { ...one, measured: takenBack(one.measured, slip) };
+  });
+  return { read, exchanges, slips };
 }
 
 function zeroIndices(read: readonly ReadPoint[]): readonly number[] {

@@ -5,11 +5,7 @@ import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 
-type MeasuredWorkFact =
-  | 'measurement.before_late'
-  | 'measurement.after_early'
-  | 'measurement.dated_ahead'
-  | 'measurement.unmeasured';
+type MeasuredWorkFact = 'measurement.before_late' | 'measurement.after_early' | 'measurement.unmeasured';
 
 /** The measuring against the work: taken before it and after it, and at the place of it. */
 export function measuredWorkFacts(
@@ -26,12 +22,6 @@ export function measuredWorkFacts(
     ),
     'measurement.after_early': against(survey, measurements.after, `${at}/after`, 'after', (day) =>
       bending.some((work) => day < work),
-    ),
-    'measurement.dated_ahead': computed(
-      [measurements.before, measurements.before_welding, measurements.after].some(
-        (text) => (whenOf(text)?.day ?? survey.context.asOfDay) > survey.context.asOfDay,
-      ),
-      at,
     ),
     'measurement.unmeasured': computedOr(
       unmeasured(survey, measurements).join(', ') || undefined,

@@ -10,12 +10,14 @@ import { measuredBody } from './measured-body.ts';
 import type { MeasuredBody } from './measured-body.ts';
 import { measuringShown } from './measuring-shown.ts';
 import type { MeasuringShown } from './measuring-shown.ts';
+import type { MeasuredPoint } from './measured-points.ts';
 import { measuredWorkFacts } from './measured-work.ts';
 import { openingFacts } from './opening-facts.ts';
 import { pointFacts } from './point-facts.ts';
 import { dayOf, whenOf } from '../quantity-of.ts';
 import type { FactSheet } from '../sheet.ts';
 import type { Survey } from '../survey.ts';
+import { unreadAt } from '../unread.ts';
 import { zeroPointFacts } from './zero-points.ts';
 
 type FactsOf<Kind extends keyof FactNames> = Readonly<Record<FactNames[Kind], Fact>>;
@@ -43,7 +45,7 @@ export function measurementSheets(survey: Survey, vehicleSheet: FactSheet): Meas
     return {
       kind: 'opening',
       at,
-      facts: openingFacts(body, written, opening, at),
+      facts: openingFacts(survey, body, opening, at),
       standsOn: [whole],
     };
   });
@@ -65,7 +67,10 @@ function wholeFacts(
   const points = measurements.points ?? [];
   const after = measurements.after !== undefined || points.some((point) => point.after !== undefined);
   const dropped = after
-    ? points.filter((p) => p.before !== undefined && p.after === undefined && p.dropped_because === undefined)
+    ? body.points
+        .filter((point) => !isUnread(survey, point, 'after'))
+        .map(({ written }) => written)
+        .filter((p) => p.before !== undefined && p.after === undefined && p.dropped_because === undefined)
     : [];
   return {
     ...zeroPointFacts(survey, measurements, body.points),
@@ -80,7 +85,11 @@ function wholeFacts(
     ),
     'measurement.numbers_stated': computed(
       points.length > 0 &&
-        points.every((p) => p.nominal !== undefined && (p.before !== undefined || p.after !== undefined)),
+        body.points.every(
+          (point) =>
+            isStated(survey, point, 'nominal') &&
+            (isStated(survey, point, 'before') || isStated(survey, point, 'after')),
+        ),
       `${at}/points`,
     ),
     'measurement.calibration': calibration(measurements, survey.context.asOfDay),
@@ -96,6 +105,17 @@ function wholeFacts(
       'The kind of measuring system is not stated.',
     ),
   };
+}
+
+type PlaceKey = 'nominal' | 'before' | 'after';
+
+/** Written, if only so that it cannot be read. */
+function isStated(survey: Survey, point: MeasuredPoint, key: PlaceKey): boolean {
+  return point.written[key] !== undefined || isUnread(survey, point, key);
+}
+
+function isUnread(survey: Survey, { at }: MeasuredPoint, key: PlaceKey): boolean {
+  return unreadAt(survey, `${at}/${key}`) !== undefined;
 }
 
 function dataSheetMissing({ data_sheet: sheet }: PlanMeasurements): string | undefined {

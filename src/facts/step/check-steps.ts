@@ -5,6 +5,7 @@ import { listOf } from '../quantity-of.ts';
 import { saysNone } from './step-draft.ts';
 import type { CheckResult, StatedStep, StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
+import { unreadAt } from '../unread.ts';
 
 type Calibration = NonNullable<NonNullable<Survey['plan']['verify']>['calibrations']>[number];
 
@@ -136,19 +137,19 @@ function calibrationResult({ kind, result }: Calibration): CheckResult | undefin
 }
 
 function check(survey: Survey, draft: StepDraft): StepDraft {
-  const { step, result, neededBecause } = draft;
+  const { step, neededBecause } = draft;
   if (step === undefined) return draft;
   return {
     ...draft,
     order: 'after the work',
-    missing: checkMissing(survey, step, result, neededBecause !== undefined),
+    missing: checkMissing(survey, draft, step, neededBecause !== undefined),
   };
 }
 
 function checkMissing(
   survey: Survey,
+  { at, result }: StepDraft,
   step: StatedStep,
-  result: CheckResult | undefined,
   isNeeded: boolean,
 ): readonly string[] {
   if (result === 'not required') {
@@ -156,7 +157,7 @@ function checkMissing(
     return isNeeded && !isCited ? ['the maker’s page by which it is not required'] : [];
   }
   return [
-    ...(step.done === undefined ? ['the day'] : []),
+    ...(step.done === undefined && unreadAt(survey, `${at}/done`) === undefined ? ['the day'] : []),
     ...(result === undefined ? ['what came out'] : []),
   ];
 }
