@@ -57,18 +57,22 @@ function repeatedIds(survey: Survey): readonly EntryFault[] {
   ] as const;
   const faults: EntryFault[] = [];
   for (const [list, key, ids] of lists) {
-    const borne = new Set<string>();
+    const bearers = new Map<string, number[]>();
     ids.forEach((id, index) => {
       if (id === undefined) return;
-      if (borne.has(id)) {
-        faults.push({
-          fault: 'repeated id',
-          pointer: `${list}/${String(index)}/${key}`,
-          sentence: `The ${key} \`${id}\` is borne by an earlier entry too; what points at it means the earlier one.`,
-        });
-      }
-      borne.add(id);
+      const found = bearers.get(id);
+      if (found === undefined) bearers.set(id, [index]);
+      else found.push(index);
     });
+    for (const [id, [, second, ...others]] of bearers) {
+      if (second === undefined) continue;
+      const more = others.length === 0 ? '' : ` So it is by ${String(others.length)} more after this one.`;
+      faults.push({
+        fault: 'repeated id',
+        pointer: `${list}/${String(second)}/${key}`,
+        sentence: `The ${key} \`${id}\` is borne by an earlier entry too; what points at it means the earlier one.${more}`,
+      });
+    }
   }
   return faults;
 }

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:d33f72b81547217e2c84d849eb7dced307d6689d836b3dc8c5af14b604dfe536":{"pack":"general","version":"1.0.0"},"sha256:745307c8d36237eed56d03b990d8a36cfa34ca00545db4bc9036adc483e6bcc2":{"pack":"general","version":"1.1.0"},"sha256:7de942395e64aaa8339812d3064a5cd72175691d34b034da561cc2829e2b92d5":{"pack":"general","version":"2.0.0"},"sha256:0ac8dcebf27bdf11968b109b1ccdad258cc1631ad4d2633f31e0e455fb578ce3":{"pack":"general","version":"3.0.0"}};
+  {"sha256:155a87f8efb4e9d217b78876780b398d2eb43c0fb9165c14fd6604c48c83370b":{"pack":"general","version":"1.0.0"},"sha256:33017cbb3437050337d19e3ae4a6bdaad723aeb2269997b3b54412992be94f7c":{"pack":"general","version":"1.1.0"},"sha256:8bf789338e7dfbab57ef658bf2a6c97de5564ddea5943698bd0beb5b38b608b9":{"pack":"general","version":"2.0.0"},"sha256:6d9957c85199c355981155f1b7d92a57ecfe1b854fd8c44a6f2c1a9c0d139b3e":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'cad6f91c8cc5e3f9dfc1f848fcc27c9a051318ed68a063eb1330c547e2a1ba99');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '8bd85be7d2d7678801cd98bc12de4889863213a38fd4e164c04ceef1b180c271');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'c4179366a4089d8b0e15624e386df45d4ba02e6e99895dc246ff867ec7262f9f');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '84ab062c72306641433fdd356e1bac6e43b343f4ff8dca93d10ade4ff5e37a70');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

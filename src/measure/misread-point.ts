@@ -86,7 +86,8 @@ function pairsAt(pairs: readonly PointPair[], indices: readonly number[]): reado
 
 /**
  * The motion that most readings agree on: as written, or the fit on the zero points, on all but one of them, with two of
- * them exchanged, or on all. The one with the least median deviation, so that a slip at a zero point does not carry all else off.
+ * them exchanged, or on all. The one that brings most points home, of several the one with the least median deviation, so that
+ * a slip at a zero point does not carry all else off, nor many slips elsewhere.
  */
 function likeliestMotion(pairs: readonly PointPair[], zero: readonly number[]): RigidMotion {
   const sets = [
@@ -101,15 +102,25 @@ function likeliestMotion(pairs: readonly PointPair[], zero: readonly number[]): 
     pairs,
   ];
   let best = noMotion;
-  let leastMm = medianMm(pairs, best);
+  let [mostHome, leastMm] = agreement(pairs, best);
   for (const set of sets) {
     const fit = fitRigid(set);
     if (!fit.ok) continue;
-    const mm = medianMm(pairs, fit.motion);
+    const [home, mm] = agreement(pairs, fit.motion);
     // Clearly less, so that the axes as written stay where both do.
-    if (mm < leastMm - 1) [best, leastMm] = [fit.motion, mm];
+    if (home < mostHome || (home === mostHome && mm >= leastMm - 1)) continue;
+    [best, mostHome, leastMm] = [fit.motion, home, mm];
   }
   return best;
+}
+
+/** How many points a motion brings where they belong, and the median of what is left, mm. */
+function agreement(
+  pairs: readonly PointPair[],
+  motion: RigidMotion,
+): readonly [home: number, medianMm: number] {
+  const off = pairs.map((pair) => lengthMm(deviationOf(motion, pair)));
+  return [off.filter((mm) => mm <= leastOffMm).length, medianOf(off) ?? 0];
 }
 
 /** Of more zero points than this the fit on all but one is good enough to find two that are exchanged. */
@@ -124,10 +135,6 @@ function exchanged(pairs: readonly PointPair[]): readonly (readonly PointPair[])
       }),
     ),
   );
-}
-
-function medianMm(pairs: readonly PointPair[], motion: RigidMotion): number {
-  return medianOf(pairs.map((pair) => lengthMm(deviationOf(motion, pair)))) ?? 0;
 }
 
 interface Slip {

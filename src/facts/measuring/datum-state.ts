@@ -103,9 +103,11 @@ function settled(written: readonly ReadPoint[]): Settled {
     found.map(({ one, other }) => [one, other] as const),
   );
   const slips = slipsOf(put);
+  // Fewer points carry no datum, and a slip is only guessed at.
+  const areCarried = put.length - slips.size >= 3;
   const read = put.map((one) => {
     const slip = slips.get(one.point);
-    return slip === undefined ? one : { ...one, measured: takenBack(one.measured, slip) };
+    return slip === undefined || !areCarried ? one : { ...one, measured: takenBack(one.measured, slip) };
   });
   return { read, exchanges, slips };
 }

@@ -64,6 +64,7 @@ function wholeFacts(
   body: MeasuredBody,
 ): FactsOf<'measurement'> {
   const at = '/measurements';
+  const isReleased = survey.context.stage === 'release';
   const points = measurements.points ?? [];
   const after = measurements.after !== undefined || points.some((point) => point.after !== undefined);
   const dropped = after
@@ -74,8 +75,8 @@ function wholeFacts(
     : [];
   return {
     ...zeroPointFacts(survey, measurements, body.points),
-    ...datumFacts(body),
-    ...exchangedFacts(body, survey.context.stage === 'release'),
+    ...datumFacts(body, isReleased),
+    ...exchangedFacts(body, isReleased),
     ...measuredWorkFacts(survey, measurements),
     'measurement.data_sheet_covers': dataSheetCovers(survey, measurements),
     'measurement.data_sheet_missing': computedOr(
