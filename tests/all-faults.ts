@@ -1,4 +1,5 @@
 import type { Fault } from './fault.ts';
+import { faultsOfCovering } from './faults-of-covering.ts';
 import { faultsOfCuring } from './faults-of-curing.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
@@ -32,4 +33,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
   ...faultsOfCuring,
+  ...faultsOfCovering,
 ];

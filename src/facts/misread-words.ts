@@ -20,8 +20,9 @@ export function misreadPointWords(misread: MisreadPoint & { readonly otherName?:
     case 'swapped':
       return `was read at the place of ${misread.otherName ?? 'another point'}, and that one here`;
     case 'sign':
+      return `bears the wrong sign in ${misread.axis}`;
     case 'exchanged':
-      return axisWords(misread);
+      return `bears ${misread.axes.join(' and ')} exchanged`;
   }
 }
 

@@ -15,7 +15,7 @@ export function builtInPacks(): readonly Pack[] {
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '84ab062c72306641433fdd356e1bac6e43b343f4ff8dca93d10ade4ff5e37a70');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ef31dc28eb2fc03a83cefc08c119d09d8a97c01a555904b20bcb4b76936cb190');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
