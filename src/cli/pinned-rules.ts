@@ -61,6 +61,15 @@ export function pinnedRules(
   return answer;
 }
 
+/** Read off all rules, once for all plans that these packs judge. */
+const leasts = new WeakMap<ResolvedPacks, number | 'none'>();
+
+function leastOf(packs: ResolvedPacks): number | undefined {
+  const least = leasts.get(packs) ?? leastTensileLeft(packs.layers) ?? 'none';
+  leasts.set(packs, least);
+  return least === 'none' ? undefined : least;
+}
+
 /** What facts are derived with when these packs judge. */
 export function contextOf(
   run: JudgingRun,
@@ -68,7 +77,7 @@ export function contextOf(
   packs: ResolvedPacks,
   { plan, root }: Pick<ReadPlan, 'plan' | 'root'>,
 ): DerivationContext {
-  const least = leastTensileLeft(packs.layers);
+  const least = leastOf(packs);
   return {
     asOfDay: run.asOfDay,
     stage,

@@ -4,6 +4,8 @@ import { aroundFacts } from './step/around-facts.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
+import { factGroups } from './fact-groups.ts';
+import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
 import { packForVehicle } from './papers/maker-statements.ts';
@@ -20,8 +22,19 @@ import type { TriState } from './tri-state.ts';
 
 const noBakeTemperature = 'The temperature of a bake is not stated.';
 
+type PlanFacts = Readonly<Record<FactNames['plan'], Fact>>;
+
 /** The plan as a whole: what kind of work it holds and what it says of it. */
-export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fact>> {
+export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
+  ['plan.'],
+  wholeFacts,
+  fireFacts,
+  aroundFacts,
+);
+
+type OfOtherGroups = keyof ReturnType<typeof fireFacts> | keyof ReturnType<typeof aroundFacts>;
+
+function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;
   const restraints = plan.make_safe?.restraints;
   return {
@@ -80,8 +93,6 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       '/parts',
       'Whether a part that carries crash load is damaged cannot be told.',
     ),
-    ...fireFacts(survey),
-    ...aroundFacts(survey),
     'plan.lifted_beside_work': computedOr(
       liftedBesideTheWork(survey).join(', ') || undefined,
       '/make_safe/lifting',

@@ -8,6 +8,9 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { safetySteps } from './safety-steps.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
@@ -23,18 +26,41 @@ export function stepDrafts(survey: Survey): readonly StepDraft[] {
 
 /** The steps around the work that rules ask about; each has its sheet whether the plan states it or not. */
 export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly FactSheet[] {
-  return stepDrafts(survey).map((draft) => ({
-    kind: 'step',
-    at: draft.at,
-    facts: factsOf(survey, draft),
-    standsOn: [vehicleSheet],
-  }));
+  return stepDrafts(survey).map((draft) =>
+    lazySheet(stepFacts, [survey, draft], { kind: 'step', at: draft.at, standsOn: [vehicleSheet] }),
+  );
 }
 
-function factsOf(survey: Survey, draft: StepDraft): StepFacts {
+const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups(
+  ['step.'],
+  anyStepFacts,
+  neededFacts,
+  insulationFacts,
+  stepOrderFacts,
+  batteryFacts,
+  resultFacts,
+  waitFacts,
+);
+
+type Group<Name extends FactNames['step']> = Pick<StepFacts, Name>;
+
+function neededFacts(_survey: Survey, draft: StepDraft): Group<'step.needed' | 'step.needed_because'> {
+  const { at, neededBecause } = draft;
+  return {
+    'step.needed': computed(neededBecause !== undefined, at),
+    'step.needed_because': computedOr(neededBecause, at, 'Nothing that is reckoned here asks for it.'),
+  };
+}
+
+function anyStepFacts(
+  survey: Survey,
+  draft: StepDraft,
+): Group<
+  | `step.${'what' | 'name' | 'stated' | 'done' | 'person' | 'qualified' | 'cited' | 'complete' | 'missing'}`
+  | 'step.in_order'
+> {
   const { step, at, what } = draft;
   const person = draft.person ?? step?.by;
-  const proof = survey.plan.make_safe?.high_voltage?.proof_of_absence;
   return {
     'step.what': computed(what, at),
     'step.name': computed(draft.name ?? what, at),
@@ -49,13 +75,19 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     'step.complete': isComplete(draft),
     'step.missing': computedOr(missingText(draft), at, 'Nothing is missing.'),
     'step.in_order': inOrder(survey, draft),
+  };
+}
+
+function resultFacts(
+  survey: Survey,
+  draft: StepDraft,
+): Group<'step.after_isolation' | 'step.result' | 'step.faults' | 'step.reading' | 'step.battery_condition'> &
+  ReturnType<typeof codesFacts> {
+  const { at, what } = draft;
+  const proof = survey.plan.make_safe?.high_voltage?.proof_of_absence;
+  return {
     'step.after_isolation': afterIsolation(survey, draft),
     'step.result': statedOr(draft.result, `${at}/result`, 'What came out is not stated.'),
-    'step.needed': computed(draft.neededBecause !== undefined, at),
-    'step.needed_because': computedOr(draft.neededBecause, at, 'Nothing that is reckoned here asks for it.'),
-    ...insulationFacts(survey, draft),
-    ...stepOrderFacts(survey, draft),
-    ...batteryFacts(survey, draft),
     'step.faults':
       what === 'high-voltage re-commissioning'
         ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)
@@ -66,7 +98,6 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
       `${at}/reading`,
       'No reading is written.',
     ),
-    ...waitFacts(survey),
     'step.battery_condition': statedOr(
       survey.plan.make_safe?.high_voltage?.battery_condition,
       '/make_safe/high_voltage/battery_condition',
