@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:155a87f8efb4e9d217b78876780b398d2eb43c0fb9165c14fd6604c48c83370b":{"pack":"general","version":"1.0.0"},"sha256:33017cbb3437050337d19e3ae4a6bdaad723aeb2269997b3b54412992be94f7c":{"pack":"general","version":"1.1.0"},"sha256:8bf789338e7dfbab57ef658bf2a6c97de5564ddea5943698bd0beb5b38b608b9":{"pack":"general","version":"2.0.0"},"sha256:6d9957c85199c355981155f1b7d92a57ecfe1b854fd8c44a6f2c1a9c0d139b3e":{"pack":"general","version":"3.0.0"}};
+  {"sha256:155a87f8efb4e9d217b78876780b398d2eb43c0fb9165c14fd6604c48c83370b":{"pack":"general","version":"1.0.0"},"sha256:33017cbb3437050337d19e3ae4a6bdaad723aeb2269997b3b54412992be94f7c":{"pack":"general","version":"1.1.0"},"sha256:8bf789338e7dfbab57ef658bf2a6c97de5564ddea5943698bd0beb5b38b608b9":{"pack":"general","version":"2.0.0"},"sha256:300cdd991dd6346143442239eee39bd67ac42d9e6cee00ceb0c56fdada5dfdd8":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '8bd85be7d2d7678801cd98bc12de4889863213a38fd4e164c04ceef1b180c271');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '48891b1e059b86fedde1990b8ecaaa6c4b9946d9993b256e3c1ae50a9d1a7fe5');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ef31dc28eb2fc03a83cefc08c119d09d8a97c01a555904b20bcb4b76936cb190');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '9a1b1a5942355faafecef056a76eae37bf1ca6fd974e5325df4cf74db5eb8ea2');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
