@@ -7,7 +7,15 @@ import type { FactSheet } from '../../src/facts/sheet.ts';
 import { canonicalUnit, dimensions } from '../../src/quantity/dimension.ts';
 import { sheetsOf } from '../derive-text.ts';
 import { factsOf } from './facts-of.ts';
-import { fullMeasuring, fullPlan, fullPlanPack, fullPlanParts, mirroredMeasuring } from './full-plan.ts';
+import {
+  exchangedMeasuring,
+  fullMeasuring,
+  fullPlan,
+  fullPlanPack,
+  fullPlanParts,
+  mirroredBefore,
+  mirroredMeasuring,
+} from './full-plan.ts';
 
 const nothing = 'format: 1\nvehicle: {}\nparts:\n  - {}\n';
 const hollow = `format: 1
@@ -37,7 +45,15 @@ const full = factsOf(fullPlan, {
   ruleStanding: () => ({ kind: 'ended', with: 'general 2.0.0', replacedBy: 'new-rule' }),
   found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
 }).sheets;
-const measured = [fullMeasuring, mirroredMeasuring].flatMap((text) => factsOf(text).sheets);
+const measured = [
+  ...[fullMeasuring, mirroredMeasuring, mirroredBefore, exchangedMeasuring].flatMap(
+    (text) => factsOf(text).sheets,
+  ),
+  // A permit that names another part than the finding is on.
+  ...factsOf('deviations: [{ rule: revision-missing, part: ring }]', {
+    found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
+  }).sheets,
+];
 // Where another document took the place of the one cited, no permission of it counts.
 const replaced = factsOf(fullPlan, {
   documents: [{ document: 'BRM-1', revision: 'D', by: { document: 'BRM-1', revision: 'E' } }],
@@ -140,7 +156,7 @@ function isOfType(value: unknown, type: string): boolean {
 const informative = new Set([
   ...['plan.job_number', 'plan.signed', 'plan.vehicle_pack'],
   ...['reference.kind', 'reference.cited'],
-  ...['reference.covers_vehicle', 'reference.id_repeated', 'part.id', 'part.tensile', 'part.yield'],
+  ...['reference.covers_vehicle', 'reference.id_repeated', 'part.id', 'part.yield'],
   ...['part.hidden_by', 'part.id_repeated'],
   ...['part.hardened', 'part.weldability', 'part.carbon_equivalent'],
   ...['provision.says', 'provision.by'],
