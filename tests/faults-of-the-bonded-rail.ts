@@ -86,7 +86,7 @@ export const faultsOfTheBondedRail: readonly Fault[] = [
     on: 'edge: 10 mm',
   },
   {
-    ...hold,
+    ...stop,
     name: 'joint: the rivet is too short for the stack',
     changes: [['grip_to: 7 mm', 'grip_to: 5 mm']],
     rule: 'stack-outside-grip',
@@ -174,7 +174,7 @@ export const faultsOfTheBondedRail: readonly Fault[] = [
   {
     ...hold,
     name: 'alignment: not required, by no page',
-    changes: [['result: within range, cite: { reference: wheels, at: p. 5 }', 'result: not required']],
+    changes: [['result: within range\n    cite: { reference: wheels, at: p. 5 }', 'result: not required']],
     rule: 'check-not-recorded',
     on: 'alignment:',
   },

@@ -87,6 +87,7 @@ function examine(
 ): ExaminedDeviation {
   const matching = found.filter((one) => isFor(survey, deviation, one));
   const [only] = matching;
+  const elsewhere = matching.length > 0 ? undefined : standsOnOthers(deviation, found);
   const missing = missingOf(deviation);
   const expires = dayOf(deviation.expires);
   const date = dayOf(deviation.date);
@@ -104,7 +105,10 @@ function examine(
     date !== undefined &&
     date <= asOfDay &&
     byAuthor !== true;
-  const ruleNote = ruleNoteFact(survey.context, deviation.rule, `${at}/rule`);
+  const ruleNote =
+    elsewhere === undefined
+      ? ruleNoteFact(survey.context, deviation.rule, `${at}/rule`)
+      : computed(elsewhere, `${at}/rule`);
   return {
     at,
     facts: {
@@ -134,6 +138,14 @@ function examine(
   };
 }
 
+/** Where findings of the rule stand that the permit does not fit; nothing where there are none. */
+function standsOnOthers({ rule }: PlanDeviationsItem, found: readonly FoundSoFar[]): string | undefined {
+  const places = found
+    .filter((one) => one.rule === rule)
+    .map(({ part, operation }) => [part ?? 'the plan as a whole', operation].filter(Boolean).join(', '));
+  return places.length === 0 ? undefined : `its findings stand on ${[...new Set(places)].join('; ')}`;
+}
+
 function matchWord(matching: readonly FoundSoFar[]): string {
   const [only] = matching;
   if (matching.length > 1) return 'several';
@@ -157,7 +169,10 @@ function permitOf(deviation: PlanDeviationsItem, finding: FoundSoFar): PermitInF
 }
 
 function isFor(survey: Survey, deviation: PlanDeviationsItem, found: FoundSoFar): boolean {
-  if (deviation.rule !== found.rule || deviation.part !== found.part) return false;
+  if (deviation.rule !== found.rule) return false;
+  // A finding of the whole plan stands on no part; a permit that names the one it was met on means it all the same.
+  const isOfPlan = found.part === undefined && survey.partById.has(deviation.part ?? '');
+  if (deviation.part !== found.part && !isOfPlan) return false;
   if (deviation.operation === undefined) return true;
   if (deviation.operation === found.operation) return true;
   const operation = survey.operations.find((one: OperationSurvey) => one.at === found.operationAt);

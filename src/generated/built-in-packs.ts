@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:155a87f8efb4e9d217b78876780b398d2eb43c0fb9165c14fd6604c48c83370b":{"pack":"general","version":"1.0.0"},"sha256:33017cbb3437050337d19e3ae4a6bdaad723aeb2269997b3b54412992be94f7c":{"pack":"general","version":"1.1.0"},"sha256:8bf789338e7dfbab57ef658bf2a6c97de5564ddea5943698bd0beb5b38b608b9":{"pack":"general","version":"2.0.0"},"sha256:300cdd991dd6346143442239eee39bd67ac42d9e6cee00ceb0c56fdada5dfdd8":{"pack":"general","version":"3.0.0"}};
+  {"sha256:299674b24576aed6231369dae24c6f1d5e1d3ba306d7a48b99d03e8a49b25d78":{"pack":"general","version":"1.0.0"},"sha256:e35c5e7edb183443c13c05e2485322a7d786cbd9fe22d367bc36a343a3e526d6":{"pack":"general","version":"1.1.0"},"sha256:de859e94325597aacce80c81b3e2204d7c82289930e27fabc5b07d7086ecbf29":{"pack":"general","version":"2.0.0"},"sha256:df4875439607ed8490d800a813e35e8b5ddf1dcb56383f166b956ddc962dd038":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '48891b1e059b86fedde1990b8ecaaa6c4b9946d9993b256e3c1ae50a9d1a7fe5');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7297827e66ae7251a32d9c264275256c1b048bcfdcb747d96a41ac6cca822426');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '9a1b1a5942355faafecef056a76eae37bf1ca6fd974e5325df4cf74db5eb8ea2');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '253200d32d1a825020f20c7c070b9d3c24306abff7800b2814c56e68dfc4f0b3');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -22,12 +22,12 @@ export type SheetKind =
 export interface FactNames {
   readonly 'plan':
     | 'plan.stage'
-    | 'plan.job_number'
     | 'plan.author'
     | 'plan.job_opened'
     | 'plan.structural_work'
     | 'plan.cutting_or_hot_work'
     | 'plan.electric_welding'
+    | 'plan.isolated_for_welding'
     | 'plan.bake'
     | 'plan.bake_hottest'
     | 'plan.bake_coldest'
@@ -37,21 +37,22 @@ export interface FactNames {
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
+    | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
     | 'plan.gas_unmentioned'
-    | 'plan.shortest_fire_watch'
+    | 'plan.fire_watch'
     | 'plan.lifted_beside_work'
     | 'plan.proposes_work'
     | 'plan.indirect_damage_open'
     | 'plan.indirect_damage_stated'
     | 'plan.measured_before'
-    | 'plan.vehicle_pack'
-    | 'plan.signed'
     | 'plan.restraint_deployed'
     | 'plan.deployed_kept'
     | 'plan.units_open'
     | 'plan.restraint_replacement_list'
+    | 'plan.replacement_list_elsewhere'
     | 'plan.belts_checked'
+    | 'plan.belt_defect'
     | 'plan.impact_stated'
     | 'plan.direct_listed'
     | 'plan.extinguisher_stated'
@@ -62,9 +63,13 @@ export interface FactNames {
     | 'plan.welded_in'
     | 'plan.fit_checked'
     | 'plan.fit_checked_late'
+    | 'plan.fit_checked_early'
     | 'plan.sealer'
     | 'plan.sealed_before_joints'
     | 'plan.primed_before_joints'
+    | 'plan.sealed_before_primer'
+    | 'plan.sealed_after_bake'
+    | 'plan.primed_after_bake'
     | 'plan.bared_primer'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
@@ -72,7 +77,13 @@ export interface FactNames {
     | 'plan.restraint_control_unit'
     | 'plan.record'
     | 'plan.record_missing'
-    | 'plan.record_years';
+    | 'plan.record_years'
+    | 'plan.as_received_missing'
+    | 'plan.units_off'
+    | 'plan.units_stored'
+    | 'plan.restraint_connectors_open'
+    | 'plan.memory_supply'
+    | 'plan.key_kept_away';
   readonly 'vehicle':
     | 'vehicle.named'
     | 'vehicle.body'
@@ -83,6 +94,7 @@ export interface FactNames {
     | 'vehicle.market'
     | 'vehicle.drive'
     | 'vehicle.high_voltage'
+    | 'vehicle.high_voltage_named'
     | 'vehicle.identity'
     | 'vehicle.number'
     | 'vehicle.number_form'
@@ -100,7 +112,6 @@ export interface FactNames {
     | 'reference.kind'
     | 'reference.rested_on'
     | 'reference.unplaced'
-    | 'reference.cited'
     | 'reference.document_stated'
     | 'reference.revision_stated'
     | 'reference.published_stated'
@@ -113,10 +124,8 @@ export interface FactNames {
     | 'reference.look_up_age'
     | 'reference.called_missing'
     | 'reference.revision_in_pack'
-    | 'reference.superseded_by'
-    | 'reference.id_repeated';
+    | 'reference.superseded_by';
   readonly 'part':
-    | 'part.id'
     | 'part.name'
     | 'part.named_for_other_side'
     | 'part.kind'
@@ -153,9 +162,7 @@ export interface FactNames {
     | 'part.strength_doubt'
     | 'part.weaker_than_twin'
     | 'part.twin_stronger'
-    | 'part.hardened'
     | 'part.weldability'
-    | 'part.carbon_equivalent'
     | 'part.coating_agrees'
     | 'part.coating_contradiction'
     | 'part.thickness_fits'
@@ -167,7 +174,6 @@ export interface FactNames {
     | 'part.damaged'
     | 'part.skin'
     | 'part.layer_below'
-    | 'part.hidden_by'
     | 'part.has_operation'
     | 'part.replaced'
     | 'part.joined_anew'
@@ -181,7 +187,6 @@ export interface FactNames {
     | 'part.inside_before_heat'
     | 'part.holds_undeployed_unit'
     | 'part.lifted_on'
-    | 'part.id_repeated'
     | 'part.shall'
     | 'part.shall_done'
     | 'part.short_radius'
@@ -227,8 +232,6 @@ export interface FactNames {
     | 'operation.peak'
     | 'operation.temperature'
     | 'operation.hold'
-    | 'operation.shape'
-    | 'operation.radius'
     | 'operation.limit_stated'
     | 'operation.limit_kept'
     | 'operation.times'
@@ -239,6 +242,7 @@ export interface FactNames {
     | 'operation.neighbours_stated'
     | 'operation.earth_and_units_stated'
     | 'operation.fire_watch_stated'
+    | 'operation.fire_watch'
     | 'provision.says'
     | 'provision.permits'
     | 'provision.by'
@@ -249,6 +253,11 @@ export interface FactNames {
     | 'provision.forbids_text'
     | 'provision.to_type_in'
     | 'operation.second_cut'
+    | 'operation.cut_unjoined'
+    | 'operation.painted_before_weld'
+    | 'operation.earth_clamp_on'
+    | 'operation.earth_clamp_distance'
+    | 'operation.control_units_state'
     | 'operation.added_metal'
     | 'operation.added_metal_cited'
     | 'operation.film_cited'
@@ -259,7 +268,9 @@ export interface FactNames {
     | 'operation.battery_fitted_before'
     | 'operation.battery_by_unqualified'
     | 'operation.torque_cited'
-    | 'operation.bolts_tightened';
+    | 'operation.torque_cited_elsewhere'
+    | 'operation.bolts_tightened'
+    | 'operation.tightened_before_fitted';
   readonly 'citation':
     | 'citation.rested_on'
     | 'citation.place_stated';
@@ -270,6 +281,7 @@ export interface FactNames {
     | 'exposure.listed'
     | 'exposure.stays'
     | 'exposure.treatment'
+    | 'exposure.said_off'
     | 'exposure.treatment_cited'
     | 'exposure.from'
     | 'exposure.distance'
@@ -302,6 +314,7 @@ export interface FactNames {
     | 'joint.classes'
     | 'joint.cold_worked'
     | 'joint.unlike_metals'
+    | 'joint.has_aluminium'
     | 'joint.insert_stated'
     | 'joint.to_like_part'
     | 'joint.drawn'
@@ -350,6 +363,8 @@ export interface FactNames {
     | 'joint.far_edge_factor'
     | 'joint.hole_rim'
     | 'joint.row_beyond_flange'
+    | 'joint.crowded_pitch'
+    | 'joint.crowded_pitch_short'
     | 'joint.factory_spacing'
     | 'joint.count_factor'
     | 'joint.bare_end'
@@ -377,11 +392,17 @@ export interface FactNames {
     | 'joint.machine_ability_stated'
     | 'joint.force_beyond_machine'
     | 'joint.current_beyond_machine'
-    | 'joint.machine_force_short'
+    | 'joint.machine_force'
+    | 'joint.mild_sheet_force'
+    | 'joint.machine_force_factor'
+    | 'joint.set_force_factor'
     | 'joint.filler_metal'
     | 'joint.insert_length'
+    | 'joint.insert_lesser'
+    | 'joint.insert_cited'
     | 'joint.backed'
     | 'joint.gap_off'
+    | 'joint.gap_cited'
     | 'joint.fastener_named'
     | 'joint.fastener_kind'
     | 'joint.fastener_head'
@@ -394,6 +415,9 @@ export interface FactNames {
     | 'joint.edges_sealed'
     | 'joint.own_tools'
     | 'joint.has_adhesive'
+    | 'joint.on_structure'
+    | 'joint.arc_beside_fresh_bond'
+    | 'joint.elsewhere_than_cut'
     | 'joint.factory_adhesive'
     | 'joint.adhesive_open'
     | 'joint.adhesive_unrecorded'
@@ -405,6 +429,7 @@ export interface FactNames {
     | 'joint.cure_when_measured'
     | 'joint.cure_text'
     | 'joint.flange_coat'
+    | 'joint.flange_coat_cited'
     | 'joint.record_kept';
   readonly 'measurement':
     | 'measurement.zero_points'
@@ -419,6 +444,7 @@ export interface FactNames {
     | 'measurement.before_late'
     | 'measurement.after_early'
     | 'measurement.unmeasured'
+    | 'measurement.unmeasured_before'
     | 'measurement.dropped'
     | 'measurement.system'
     | 'measurement.datum_fault_before'
@@ -487,30 +513,52 @@ export interface FactNames {
     | 'step.person'
     | 'step.qualified'
     | 'step.cited'
+    | 'step.cited_elsewhere'
     | 'step.complete'
+    | 'step.radar_there'
+    | 'step.scan_excuse'
     | 'step.missing'
     | 'step.in_order'
+    | 'step.welded_before'
     | 'step.after_isolation'
     | 'step.result'
     | 'step.needed'
     | 'step.needed_because'
     | 'step.faults'
     | 'step.codes_left'
+    | 'step.codes_of_assistance'
     | 'step.codes_unexplained'
     | 'step.insulation'
     | 'step.insulation_limit'
     | 'step.insulation_margin'
     | 'step.reading'
+    | 'step.proof_denied'
     | 'step.wait_short'
     | 'step.wait_cited'
+    | 'step.wait_cited_elsewhere'
     | 'step.battery_condition'
+    | 'step.battery_kept'
     | 'step.wait_left'
     | 'step.wait_stated'
     | 'step.before_another'
     | 'step.unchecked'
     | 'step.battery_off'
     | 'step.quarantine_distance'
-    | 'step.quarantine_watch';
+    | 'step.quarantine_watch'
+    | 'step.values'
+    | 'step.values_out'
+    | 'step.values_open'
+    | 'step.values_short'
+    | 'step.values_lacking'
+    | 'step.values_from'
+    | 'step.calibration_short'
+    | 'step.too_late_for'
+    | 'step.by_author'
+    | 'step.lamps_lit'
+    | 'step.lamps_unexplained'
+    | 'step.coolant'
+    | 'step.state_of_charge'
+    | 'step.values_copied';
   readonly 'entry':
     | 'entry.fault'
     | 'entry.path'
@@ -582,12 +630,12 @@ export const sheetKinds: Readonly<Record<SheetKind, { readonly standsOn: readonl
 
 export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.stage': { kind: 'plan', type: 'word', words: ['draft', 'start', 'release'], alwaysKnown: true, description: 'What the plan asks. Release where it says nothing.' },
-  'plan.job_number': { kind: 'plan', type: 'text', description: 'Job number.' },
   'plan.author': { kind: 'plan', type: 'text', description: 'Who wrote the plan.' },
   'plan.job_opened': { kind: 'plan', type: 'text', description: 'Day on which the job was opened.' },
   'plan.structural_work': { kind: 'plan', type: 'yes-no', description: 'Whether an operation cuts, joins, heats, straightens or replaces a structural part.' },
   'plan.cutting_or_hot_work': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, ground, drilled, welded, brazed or heated on the vehicle.' },
   'plan.electric_welding': { kind: 'plan', type: 'yes-no', description: 'Whether arc or resistance welding is done on the vehicle.' },
+  'plan.isolated_for_welding': { kind: 'plan', type: 'yes-no', description: 'Whether something is welded electrically on the vehicle and the plan isolates the traction voltage.' },
   'plan.bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the refinish is baked with the vehicle in the booth.' },
   'plan.bake_hottest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of any bake on the vehicle: of the metal, or of the air of a booth.' },
   'plan.bake_coldest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Lowest temperature of any bake on the vehicle.' },
@@ -597,21 +645,22 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
-  'plan.shortest_fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'The shortest fire watch stated: of the whole job, or of an operation.' },
+  'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
   'plan.proposes_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan proposes any operation at all.' },
   'plan.indirect_damage_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether damage was found away from the blow and no part away from it is listed with damage.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
   'plan.measured_before': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a three-dimensional measurement before the repair is stated or planned.' },
-  'plan.vehicle_pack': { kind: 'plan', type: 'yes-no', description: 'Whether a rule pack for this very vehicle is loaded.' },
-  'plan.signed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan carries a sign-off block.' },
   'plan.restraint_deployed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an airbag, pretensioner or other unit deployed.' },
   'plan.deployed_kept': { kind: 'plan', type: 'text', description: 'Deployed restraint units that stay: by the list of units, or as a part that no operation replaces.' },
   'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
+  'plan.replacement_list_elsewhere': { kind: 'plan', type: 'text', description: 'The page cited for what is replaced after deployment, where it is not of this vehicle, and what it covers.' },
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the check of belts, buckles and seats is stated.' },
+  'plan.belt_defect': { kind: 'plan', type: 'text', description: 'What the check of belts, buckles and seats tells of one that is bad and was not renewed.' },
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
@@ -622,9 +671,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
   'plan.fit_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fit of the clamped parts was measured before they were welded.' },
   'plan.fit_checked_late': { kind: 'plan', type: 'yes-no', description: 'Whether that measurement is later than the first joint that holds a structural part.' },
+  'plan.fit_checked_early': { kind: 'plan', type: 'text', description: 'What the measurement before welding is dated before although it has to come first.' },
   'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
   'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint was made. False where the days or times do not tell.' },
   'plan.primed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed before every weld. False where the days or times do not tell.' },
+  'plan.sealed_before_primer': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before bared metal was primed. False where the days or times do not tell.' },
+  'plan.sealed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed after the refinish was baked. False where the days or times do not tell.' },
+  'plan.primed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed after the refinish was baked. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
@@ -633,6 +686,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.record': { kind: 'plan', type: 'word', words: ['none', 'without the procedures', 'with the procedures'], alwaysKnown: true, description: 'What is said of the record that is kept.' },
   'plan.record_missing': { kind: 'plan', type: 'text', description: 'What of the record is not said to be kept: measurements, weld coupons, codes, photographs, place.' },
   'plan.record_years': { kind: 'plan', type: 'number', description: 'Years from the signature, or from the as-of date, for which the record is kept.' },
+  'plan.as_received_missing': { kind: 'plan', type: 'text', description: 'What of the state in which the vehicle came is not written: mileage, warning lamps, what works.' },
+  'plan.units_off': { kind: 'plan', type: 'text', description: 'Undeployed restraint units that come off.' },
+  'plan.units_stored': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated where units that came off are kept.' },
+  'plan.restraint_connectors_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether connectors of the restraint system are opened: a unit comes off or is replaced, or its wiring is repaired.' },
+  'plan.memory_supply': { kind: 'plan', type: 'yes-no', description: 'Whether a memory supply is connected while the battery is off.' },
+  'plan.key_kept_away': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated where the key is kept.' },
   'vehicle.named': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether maker and model are stated.' },
   'vehicle.body': { kind: 'vehicle', type: 'text', description: 'Body style.' },
   'vehicle.model_year': { kind: 'vehicle', type: 'count', description: 'Model year.' },
@@ -642,9 +701,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.market': { kind: 'vehicle', type: 'word', words: ['united-states', 'canada', 'north-america', 'china', 'european-union', 'united-kingdom', 'japan', 'korea', 'australia', 'india', 'mexico', 'other'], synonyms: { 'us': 'united-states', 'usa': 'united-states', 'united states': 'united-states', 'eu': 'european-union', 'europe': 'european-union', 'uk': 'united-kingdom', 'north america': 'north-america' }, description: 'Market that it was built for.' },
   'vehicle.drive': { kind: 'vehicle', type: 'words', words: ['combustion', 'mild-hybrid', 'hybrid', 'plug-in-hybrid', 'battery-electric', 'fuel-cell', 'natural-gas', 'liquefied-petroleum-gas'], description: 'Kinds of drive.' },
   'vehicle.high_voltage': { kind: 'vehicle', type: 'yes-no', description: 'Whether it carries traction voltage (above 60 V DC).' },
+  'vehicle.high_voltage_named': { kind: 'vehicle', type: 'text', description: 'What the plan names that only a vehicle with traction voltage has, whatever the drive is stated as.' },
   'vehicle.identity': { kind: 'vehicle', type: 'word', words: ['vin', 'frame number', 'none'], alwaysKnown: true, description: 'Kind of number that identifies it.' },
   'vehicle.number': { kind: 'vehicle', type: 'text', description: 'The identification number as read.' },
-  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33), or a frame number that of its market; `frame number form` says that a frame number has not.' },
+  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form', 'of its time'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33), or a frame number that of its market; `frame number form` says that a frame number has not.' },
   'vehicle.number_reading': { kind: 'vehicle', type: 'text', description: 'What is wrong with the number’s form, in words.' },
   'vehicle.check_digit': { kind: 'vehicle', type: 'word', words: ['agrees', 'disagrees', 'not a check character', 'not required', 'market unknown and agrees', 'market unknown and disagrees'], description: 'The ninth character against the one computed from the others (49 CFR 565.15).' },
   'vehicle.check_digit_expected': { kind: 'vehicle', type: 'text', description: 'The check character computed.' },
@@ -658,7 +718,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.kind': { kind: 'reference', type: 'word', words: ['maker procedure', 'maker bulletin', 'maker manual', 'marking on part', 'maker position statement', 'public standard', 'general guidance', 'training', 'memory', 'last job'], synonyms: { 'oem procedure': 'maker procedure', 'procedure': 'maker procedure', 'bulletin': 'maker bulletin', 'tsb': 'maker bulletin', 'manual': 'maker manual', 'position statement': 'maker position statement', 'standard': 'public standard', 'experience': 'memory', 'colleague': 'memory', 'previous job': 'last job', 'guideline': 'general guidance', 'course': 'training' }, description: 'Kind of source.' },
   'reference.rested_on': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether structural work rests on it, or something else that counts: an isolation, a wait, a limit, what a structural part is made of.' },
   'reference.unplaced': { kind: 'reference', type: 'text', description: 'What rests on it beside operations without page, section or step.' },
-  'reference.cited': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether anything in the plan cites it.' },
   'reference.document_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a document number is stated.' },
   'reference.revision_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a revision is stated.' },
   'reference.published_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether the day of publication is stated.' },
@@ -672,8 +731,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.called_missing': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether it calls for a further document that the plan does not list.' },
   'reference.revision_in_pack': { kind: 'reference', type: 'word', words: ['same', 'pack is newer', 'pack is older', 'not in the packs'], description: 'Its revision against the newest that the vehicle packs know.' },
   'reference.superseded_by': { kind: 'reference', type: 'text', description: 'The document that, by the vehicle packs, took its place.' },
-  'reference.id_repeated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether another reference bears the same id.' },
-  'part.id': { kind: 'part', type: 'text', description: 'Its id.' },
   'part.name': { kind: 'part', type: 'text', alwaysKnown: true, description: 'What the shop calls it.' },
   'part.named_for_other_side': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the name says left and `side` says right, or the other way round. False where the name says both or neither.' },
   'part.kind': { kind: 'part', type: 'word', words: ['door ring', 'a-pillar', 'b-pillar', 'c-pillar', 'd-pillar', 'sill', 'sill reinforcement', 'roof rail', 'roof bow', 'front rail', 'rear rail', 'apron', 'strut tower', 'crossmember', 'bulkhead', 'floor', 'tunnel', 'wheelhouse', 'reinforcement', 'bumper beam', 'door beam', 'battery tray', 'subframe', 'radiator support', 'back panel', 'side panel', 'quarter panel', 'sill skin', 'roof skin', 'door', 'door skin', 'fender', 'bonnet', 'boot lid', 'tailgate', 'bumper cover', 'bracket', 'suspension part', 'steering part', 'wheel', 'glass', 'lamp', 'trim', 'seat', 'restraint unit', 'traction battery', 'other'], synonyms: { 'rocker': 'sill', 'rocker panel': 'sill', 'wing': 'fender', 'hood': 'bonnet', 'trunk': 'boot lid', 'trunk lid': 'boot lid', 'decklid': 'boot lid', 'frame': 'front rail', 'frame rail': 'front rail', 'side member': 'front rail', 'longitudinal': 'front rail', 'firewall': 'bulkhead', 'dash': 'bulkhead', 'ring': 'door ring', 'door aperture': 'door ring', 'cant': 'roof rail', 'cant rail': 'roof rail', 'liftgate': 'tailgate', 'hatch': 'tailgate', 'shock tower': 'strut tower', 'side skin': 'side panel', 'uniside': 'side panel', 'bumper': 'bumper cover', 'windscreen': 'glass', 'windshield': 'glass', 'upper rail': 'apron', 'pillar': 'b-pillar' }, description: 'What it is.' },
@@ -710,9 +767,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.strength_doubt': { kind: 'part', type: 'text', description: 'The stated strength and what the grade promises, where they differ.' },
   'part.weaker_than_twin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side is stated stronger, or as another metal, and nothing says why: no marking on this part, no page of its own.' },
   'part.twin_stronger': { kind: 'part', type: 'text', description: 'The two parts and what each is stated as.' },
-  'part.hardened': { kind: 'part', type: 'yes-no', description: 'Whether the part counts as hardened: press-hardened steel does on a body, whatever its delivered strength.' },
   'part.weldability': { kind: 'part', type: 'text', description: 'Carbon equivalents of the grade in words, with what they rest on.' },
-  'part.carbon_equivalent': { kind: 'part', type: 'number', description: 'Carbon equivalent of the International Institute of Welding in per cent, of the typical composition or of the limits of the standard.' },
   'part.coating_agrees': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the stated coating and the coating in the grade can both be true.' },
   'part.coating_contradiction': { kind: 'part', type: 'text', description: 'What of the coating does not agree.' },
   'part.thickness_fits': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the stated thickness lies in the range for which the standard of the grade is written; yes where that range is not known.' },
@@ -724,7 +779,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.damaged': { kind: 'part', type: 'yes-no', description: 'Whether it is damaged.' },
   'part.skin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is an outer skin that may hide structure.' },
   'part.layer_below': { kind: 'part', type: 'word', words: ['stated and seen', 'stated, not seen', 'nothing there', 'not stated'], alwaysKnown: true, description: 'What the plan says of the structural layer under a skin.' },
-  'part.hidden_by': { kind: 'part', type: 'text', description: 'The layer that hides it.' },
   'part.has_operation': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation is proposed that answers damage: replace, section, weld, straighten and the like, or leave with a reason; not paint, sanding or taking off and on.' },
   'part.replaced': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation takes the damaged metal away: replace, section, butt weld, or any cut part-way.' },
   'part.joined_anew': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation makes joints of the part: welds, bonds, rivets.' },
@@ -738,7 +792,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.inside_before_heat': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the inside was protected, and before a weld, cut or heat that reaches the part.' },
   'part.holds_undeployed_unit': { kind: 'part', type: 'yes-no', description: 'Whether it carries an undeployed airbag, pretensioner or other unit that stays fitted.' },
   'part.lifted_on': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is lifted or anchored on it.' },
-  'part.id_repeated': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether another part bears the same id.' },
   'part.shall': { kind: 'part', type: 'text', description: 'What the maker’s document says shall be done with it, by a vehicle pack.' },
   'part.shall_done': { kind: 'part', type: 'yes-no', description: 'Whether an operation of the plan does what the document says shall be done.' },
   'part.short_radius': { kind: 'part', type: 'yes-no', description: 'Whether its bend is sharp, over a short radius.' },
@@ -783,8 +836,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone: as stated, with the packs’ allowance for the instrument; an unmeasured torch, and a source of which no temperature is stated, count as the worst that is plausible of them.' },
   'operation.temperature': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the plan states.' },
   'operation.hold': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Longest time at temperature of one heating, of all heats of the part at this place.' },
-  'operation.shape': { kind: 'operation', type: 'word', words: ['strip', 'disc'], alwaysKnown: true, description: 'How the heat leaves the heated spot, as it is computed: a disc only where its radius is stated for every heat of the place. Beside a neighbour with a heat sink on the way a strip is computed all the same.' },
-  'operation.radius': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Radius of the heated disc; of several heats of a place the largest.' },
   'operation.limit_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan states the temperature limit of a page of the maker that covers this vehicle.' },
   'operation.limit_kept': { kind: 'operation', type: 'yes-no', description: 'Whether temperature, time and number of heatings stay within the limit that the plan says the page sets.' },
   'operation.times': { kind: 'operation', type: 'count', description: 'Number of heatings of the part at this place.' },
@@ -795,6 +846,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.neighbours_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says that, beside what it lists, nothing sensitive lies within 300 mm of the hot work. A list alone says nothing of what it leaves out.' },
   'operation.earth_and_units_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether earth clamp and control units are stated.' },
   'operation.fire_watch_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a fire watch is stated.' },
+  'operation.fire_watch': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch after the operation, as it states it for itself.' },
   'provision.says': { kind: 'operation', type: 'word', words: ['shall', 'shall not', 'may', 'silent'], description: 'What the vehicle pack’s provisions say of this operation on this part.' },
   'provision.permits': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a may or shall of the maker, for this year, operation and place, is cited by this plan at the same document and revision, with its conditions met.' },
   'provision.by': { kind: 'operation', type: 'text', description: 'The statement that permits: document, revision, page, pack.' },
@@ -805,6 +857,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.forbids_text': { kind: 'operation', type: 'text', description: 'The prohibition: document, revision, page, pack.' },
   'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'operation.second_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the part gets a second joint part-way: it was repaired before, or another operation of the plan cuts it too.' },
+  'operation.cut_unjoined': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a piece is cut out at a stated place (`at`) and none of the joints of its operation lies there or is a seam of the cut. A place that names a seam of the factory is no cut.' },
+  'operation.painted_before_weld': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation paints the part on the vehicle before a joint of it was welded or brazed. False where the days or times do not tell, and where it is painted off the vehicle.' },
+  'operation.earth_clamp_on': { kind: 'operation', type: 'word', words: ['same part', 'joined part', 'elsewhere on the body', 'wheel, hub or suspension', 'engine, gearbox or motor', 'control unit or its bracket', 'none needed'], description: 'On what the earth clamp sits: as stated, else by words of `earth_clamp` that leave no doubt that the current runs through a bearing, a gear or a control unit.' },
+  'operation.earth_clamp_distance': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the earth clamp sits from the weld.' },
+  'operation.control_units_state': { kind: 'operation', type: 'word', words: ['none near', 'unplugged', 'removed', 'left plugged in'], description: 'What becomes of control units near the current path: as stated, else by words of `control_units` that leave no doubt that they stay plugged in.' },
   'operation.added_metal': { kind: 'operation', type: 'text', description: 'Plate, patch or sleeve that the factory did not put there.' },
   'operation.added_metal_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited that asks for it.' },
   'operation.film_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for paint or filler before a sensor.' },
@@ -815,7 +872,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
   'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited.' },
+  'operation.torque_cited_elsewhere': { kind: 'operation', type: 'text', description: 'The page cited for torque and one-time bolts, where it is not of this vehicle, and what it covers.' },
   'operation.bolts_tightened': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which the bolts were tightened to torque.' },
+  'operation.tightened_before_fitted': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the bolts are dated as tightened on a day before the part was fitted.' },
   'citation.rested_on': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation rests on this citation: the best of those it gives.' },
   'citation.place_stated': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether page, section or step is stated, or the document is a single sheet.' },
   'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'aluminium 7xxx', 'aluminium casting', 'aluminium of unknown alloy', 'stainless steel', 'magnesium or composite', 'unknown material', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel that is called soft and read in no document of the maker counts as hardened on a structural part.' },
@@ -824,6 +883,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
+  'exposure.said_off': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it is a part that is said to be removed or renewed beside hot work, and none of its operations takes off or cuts out anything of it.' },
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
   'exposure.from': { kind: 'exposure', type: 'word', words: ['heat', 'arc', 'brazing', 'resistance spot', 'cutting or grinding', 'bake'], alwaysKnown: true, description: 'Kind of heat source.' },
   'exposure.distance': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Shortest way along metal from the heated zone.' },
@@ -855,6 +915,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength classes of the sheets in the stack.' },
   'joint.cold_worked': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack has its strength from cold work.' },
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
+  'joint.has_aluminium': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack is aluminium, by whatever its class rests on: a magnet tells.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the backing insert is stated with its grade.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
@@ -903,6 +964,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the centre of the spot to the other side of flange or overlap as a multiple of its diameter: of a lap the edge of the other sheet, of a flange the foot of its bend.' },
   'joint.hole_rim': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet that is left between the hole of a plug weld and the edge.' },
   'joint.row_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the row, from its number and pitch, minus the length of the flange.' },
+  'joint.crowded_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'The distance at which the joints stand on the flange, where the row at its stated pitch is longer than the flange: its length divided among them, the first and the last at its very ends.' },
+  'joint.crowded_pitch_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How much that distance is under the least pitch.' },
   'joint.factory_spacing': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the flange shared among the factory\'s joints, ends included: what the factory\'s number says of their distance.' },
   'joint.count_factor': { kind: 'joint', type: 'number', description: 'Number of joints by that of the factory.' },
   'joint.bare_end': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'What the row, by its number and pitch, leaves of the flange at either end where it stands in the middle.' },
@@ -930,11 +993,17 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_ability_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated what force and current the machine can give.' },
   'joint.force_beyond_machine': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Force that is set minus the most that the gun gives.' },
   'joint.current_beyond_machine': { kind: 'joint', type: 'number', unit: 'kA', dimension: 'current', description: 'Current that is set minus the most that the machine gives.' },
-  'joint.machine_force_short': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Least usual force for such sheets minus the most that the gun gives.' },
+  'joint.machine_force': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'The most force that the gun gives.' },
+  'joint.mild_sheet_force': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'The least force that low-carbon sheet of the thickness asks for, by the window of settings; that of zinc-coated sheet where it is not known to be bare.' },
+  'joint.machine_force_factor': { kind: 'joint', type: 'number', description: 'The most force that the gun gives, as a share of the least that low-carbon sheet of the thickness asks for.' },
+  'joint.set_force_factor': { kind: 'joint', type: 'number', description: 'The force that is set, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
+  'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
+  'joint.insert_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the insert bears a citation of its own to a page of this vehicle.' },
   'joint.backed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the seam has an insert or another backing.' },
   'joint.gap_off': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the root gap lies outside what is usual for the seam.' },
+  'joint.gap_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the root gap bears a citation of its own to a page of this vehicle.' },
   'joint.fastener_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether rivet or screw are named.' },
   'joint.fastener_kind': { kind: 'joint', type: 'word', words: ['structural', 'ordinary'], description: 'Whether the fastener is made to carry load.' },
   'joint.fastener_head': { kind: 'joint', type: 'word', words: ['raised', 'countersunk'], description: 'Form of the head.' },
@@ -947,6 +1016,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
   'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },
+  'joint.on_structure': { kind: 'joint', type: 'yes-no', description: 'Whether a part of the stack is structural: the part itself, or one that the joint names. A skin bonded over structure is joined to it.' },
+  'joint.arc_beside_fresh_bond': { kind: 'joint', type: 'text', description: 'The bond on the same part that was closed before this arc and had not cured yet, with both moments.' },
+  'joint.elsewhere_than_cut': { kind: 'joint', type: 'text', description: 'Where the seam of the cut is drawn, where that is another place than the one of the operation.' },
   'joint.factory_adhesive': { kind: 'joint', type: 'yes-no', description: 'Whether the factory joint is said to have held adhesive.' },
   'joint.adhesive_open': { kind: 'joint', type: 'text', description: 'What of product, preparation and cure of the adhesive is not stated.' },
   'joint.adhesive_unrecorded': { kind: 'joint', type: 'text', description: 'What of lot and expiry of the adhesive is not stated.' },
@@ -958,6 +1030,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.cure_when_measured': { kind: 'joint', type: 'word', words: ['over', 'under way', 'not told', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive bore handling when the body was measured after the repair: by `handling_time`, else by `cured`, else by the shortest time that `cure` names. Not asked where there is no adhesive, or the day of joining or of measuring is not written.' },
   'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
+  'joint.flange_coat_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what lies between the sheets bears a citation of its own to a page of this vehicle.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
@@ -970,7 +1043,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.after_stated': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether there is a measurement after the repair.' },
   'measurement.before_late': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement before the repair is later than structural work.' },
   'measurement.after_early': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement after the repair is older than structural work.' },
-  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch, nor, for what frames a door, are the diagonals of an opening measured.' },
+  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards. For what frames a door the diagonals of an opening do as well, and for a smaller part than rail, apron, tower, pillar and ring a point on a part that it touches.' },
+  'measurement.unmeasured_before': { kind: 'measurement', type: 'text', description: 'Structural parts that were hit and are replaced, cut, straightened or heated, of which no point was measured before, nor one on a part that they touch, nor, for what frames a door, the diagonals of an opening.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },
   'measurement.datum_fault_before': { kind: 'measurement', type: 'text', description: 'Why the readings before the repair cannot be fitted to the zero points, though three and more are named.' },
@@ -1029,30 +1103,38 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'opening.over_deformation': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'That minus the tolerance.' },
   'opening.turned_after': { kind: 'opening', type: 'number', unit: '°', dimension: 'angle', description: 'How far the opening as a whole is turned after the repair.' },
   'opening.carried_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'How far turn and shift of the whole carry the corner that they carry farthest.' },
-  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan before the repair', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test'], alwaysKnown: true, description: 'Which step.' },
+  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan before the repair', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test', 'hold point', 'warning lamps', 'structural release'], alwaysKnown: true, description: 'Which step.' },
   'step.name': { kind: 'step', type: 'text', alwaysKnown: true, description: 'What a sentence calls it: the calibration of front camera.' },
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
   'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
+  'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },
+  'step.radar_there': { kind: 'step', type: 'text', description: 'The part behind which a radar sits by the plan, where the calibration says that none is fitted.' },
+  'step.scan_excuse': { kind: 'step', type: 'text', description: 'The reason given for no scan before the repair, where it lies with people and not with the vehicle.' },
   'step.missing': { kind: 'step', type: 'text', description: 'What is missing.' },
   'step.in_order': { kind: 'step', type: 'yes-no', description: 'Whether it was done before the first operation that needs it (for re-commissioning: after the last).' },
+  'step.welded_before': { kind: 'step', type: 'yes-no', description: 'Whether something was welded electrically on the vehicle before the batteries were disconnected.' },
   'step.after_isolation': { kind: 'step', type: 'yes-no', description: 'Whether the absence of voltage was proved after the isolation.' },
   'step.result': { kind: 'step', type: 'word', words: ['passed', 'failed', 'unfinished', 'not required'], description: 'How a check after the repair came out; `passed` of a scan says that its codes are listed.' },
   'step.needed': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan\'s own work makes the check after the repair necessary: restraint units that came off, suspension or rails that were hit or worked on, electric welding, isolation, a windscreen or bumper cover that came off.' },
   'step.needed_because': { kind: 'step', type: 'text', description: 'What makes it necessary.' },
   'step.faults': { kind: 'step', type: 'word', words: ['none', 'left', 'unclear', 'not stated'], description: 'What is said of the faults that re-commissioning leaves.' },
-  'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair shows as active.' },
-  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Other codes of these systems, of driver assistance, or of a system that is not stated, that are left without an explanation.' },
+  'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair leaves, active or stored, whatever is said of them.' },
+  'step.codes_of_assistance': { kind: 'step', type: 'text', description: 'Active codes of driver assistance that the scan after the repair leaves.' },
+  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Codes of other systems, or of a system that is not stated, that are left without an explanation.' },
   'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
   'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
   'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved, without its sign.' },
+  'step.proof_denied': { kind: 'step', type: 'text', description: 'What the proof of absence itself says was not done, such as that the meter was not proved after it.' },
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
+  'step.wait_cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the wait, where it is not of this vehicle, and what it covers.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
+  'step.battery_kept': { kind: 'step', type: 'text', description: 'How a damaged traction battery is in the vehicle again, without a new one and without a page of the maker that judges it fit.' },
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
   'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },
@@ -1060,6 +1142,20 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
   'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },
   'step.quarantine_watch': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How long the quarantine is watched.' },
+  'step.values': { kind: 'step', type: 'word', words: ['none', 'stated'], description: 'Whether the wheel alignment states what was measured.' },
+  'step.values_out': { kind: 'step', type: 'text', description: 'Values of the wheel alignment that are out of their range after the repair, each with its range.' },
+  'step.values_open': { kind: 'step', type: 'text', description: 'Values of the wheel alignment that cannot be compared, each with why: no range, no value after the repair, degrees mixed with millimetres, an angle in millimetres.' },
+  'step.values_short': { kind: 'step', type: 'text', description: 'Camber and toe that the values leave out: of no wheel at all, or of one side of an axle.' },
+  'step.values_lacking': { kind: 'step', type: 'text', description: 'What else a whole print-out holds and the values leave out: caster, thrust angle, an axle, the values before the work.' },
+  'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
+  'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
+  'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
+  'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
+  'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
+  'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
+  'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened'], synonyms: { 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
+  'step.state_of_charge': { kind: 'step', type: 'number', unit: '%', dimension: 'percent', description: 'State of charge of the traction battery: of the isolation as the vehicle came, of re-commissioning as it goes.' },
+  'step.values_copied': { kind: 'step', type: 'yes-no', description: 'Whether at least four values of the wheel alignment are stated after the repair and each is the specified one, to the last digit.' },
   'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead', 'names itself', 'listed twice'], alwaysKnown: true, description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },

@@ -57,6 +57,17 @@ export function cureFacts(
   };
 }
 
+/** Whether the adhesive of a joint has cured at a moment; undefined where days and times do not tell. */
+export function hasSet({ adhesive }: Joint, joined: string | undefined, moment: When): boolean | undefined {
+  const bond: Bond = {
+    joined,
+    cured: adhesive?.cured,
+    cure: readCure(adhesive?.cure),
+    handlingSeconds: undefined,
+  };
+  return bears(bond, moment, 'load');
+}
+
 interface Bond {
   readonly joined: string | undefined;
   /** When it is said to have cured. */

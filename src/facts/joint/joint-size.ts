@@ -26,7 +26,7 @@ type SizeFact =
   | 'joint.edge_beyond_overlap'
   | 'joint.far_edge_factor'
   | 'joint.hole_rim'
-  | 'joint.row_beyond_flange';
+  | `joint.${'row_beyond_flange' | 'crowded_pitch' | 'crowded_pitch_short'}`;
 
 /** Distances within a row and to the edges, held against the sheets that they join. */
 export function sizeFacts(
@@ -51,6 +51,14 @@ export function sizeFacts(
   const before = positive(pattern.pitchMm) ?? factoryPitchOf(joint);
   const least = spacingOf(stack, (governingMm) => leastPitch(governingMm, stack.sheets.length));
   const width = spacingOf(stack, leastOverlap);
+  const isTooLong =
+    count !== undefined &&
+    pitch !== undefined &&
+    flange !== undefined &&
+    margin((count - 1) * pitch, flange) > 0;
+  // As wide as they can stand: the first and the last at the very ends of the flange.
+  const crowded = isTooLong ? flange / (count - 1) : undefined;
+  const rowFits = 'The row fits on its flange, or its number, pitch or length is not stated.';
   const noPitch = 'The distance between the joints is not stated.';
   return {
     'joint.pitch': statedOr(pitch, `${at}/pitch`, noPitch),
@@ -101,6 +109,8 @@ export function sizeFacts(
       `${at}/pitch`,
       'Number, pitch or length of the flange is not stated.',
     ),
+    'joint.crowded_pitch': computedOr(crowded, `${at}/count`, rowFits),
+    'joint.crowded_pitch_short': ofSized(minus(least, crowded, rowFits), `${at}/count`),
   };
 }
 

@@ -53,13 +53,9 @@ type Group<Name extends FactNames['part']> = Pick<PartFacts, Name>;
 function kindFacts(
   survey: Survey,
   one: PartSurvey,
-): Group<
-  | `part.${'id' | 'id_repeated' | 'name' | 'named_for_other_side' | 'kind' | 'structural' | 'one_piece'}`
-  | CosmeticFact
-> {
+): Group<`part.${'name' | 'named_for_other_side' | 'kind' | 'structural' | 'one_piece'}` | CosmeticFact> {
   const { part, at } = one;
   return {
-    'part.id': statedOr(part.id, at, 'The part has no id.'),
     'part.name': computed(one.name, at),
     'part.named_for_other_side': computed(isNamedForOtherSide(part), `${at}/side`),
     'part.kind': kindFact(one),
@@ -88,27 +84,16 @@ function kindFacts(
           : part.kind === 'door ring'
             ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
             : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
-    'part.id_repeated': computed(part.id !== undefined && survey.partById.get(part.id) !== one, at),
   };
 }
 
 type CosmeticFact = 'part.declared_cosmetic' | 'part.cosmetic_by_own_word';
 
-function layerFacts(
-  survey: Survey,
-  one: PartSurvey,
-): Group<'part.skin' | 'part.layer_below' | 'part.hidden_by'> {
-  const { part, at } = one;
+function layerFacts(survey: Survey, one: PartSurvey): Group<'part.skin' | 'part.layer_below'> {
+  const { at } = one;
   return {
-    'part.skin': computed(hidesStructure(one), `${at}/kind`),
+    'part.skin': computed(hidesStructure(survey, one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
-    'part.hidden_by': computedOr(
-      listOf(part.under)
-        .map((id) => survey.partById.get(id)?.name ?? id)
-        .join(', ') || undefined,
-      `${at}/under`,
-      'No part is stated to hide it.',
-    ),
   };
 }
 

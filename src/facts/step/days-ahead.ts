@@ -6,8 +6,8 @@ import { daysIn } from './days-in.ts';
 
 /** Every day in the plan on which something is said to have been done and that has not come yet. */
 export function daysAhead(plan: Plan, asOfDay: number): readonly EntryFault[] {
-  const { parts, make_safe, measurements, finish, verify } = plan;
-  return daysIn({ parts, make_safe, measurements, finish, verify }, (day) => day > asOfDay).map(
+  const { parts, make_safe, measurements, hold_points, finish, verify } = plan;
+  return daysIn({ parts, make_safe, measurements, hold_points, finish, verify }, (day) => day > asOfDay).map(
     ({ written, pointer }) => ({
       fault: 'dated ahead',
       pointer,

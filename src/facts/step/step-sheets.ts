@@ -1,5 +1,8 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import { alignmentFacts } from './alignment-facts.ts';
 import { batteryFacts } from './battery-facts.ts';
+import { checkFacts } from './check-facts.ts';
+import { calibrationFacts } from './calibration-facts.ts';
 import { checkSteps } from './check-steps.ts';
 import type { Fact } from '../fact.ts';
 import { codesFacts, faultsLeft } from '../faults-left.ts';
@@ -7,6 +10,8 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
+import { lampFacts } from './lamp-facts.ts';
+import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
 import { factGroups } from '../fact-groups.ts';
 import type { FactGroups } from '../fact-groups.ts';
@@ -16,6 +21,7 @@ import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
+import { momentsOf } from './work-moments.ts';
 
 type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
 
@@ -38,8 +44,13 @@ const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups
   insulationFacts,
   stepOrderFacts,
   batteryFacts,
+  checkFacts,
   resultFacts,
   waitFacts,
+  alignmentFacts,
+  calibrationFacts,
+  lampFacts,
+  authorFacts,
 );
 
 type Group<Name extends FactNames['step']> = Pick<StepFacts, Name>;
@@ -127,6 +138,19 @@ function missingText({ missing, what }: StepDraft): string | undefined {
     : 'every part of it';
 }
 
+/** Whether the author of the plan releases it; of other steps it says nothing. */
+function authorFacts({ plan }: Survey, { what, step, at }: StepDraft): Group<'step.by_author'> {
+  const [own, author] = [step?.by?.name, plan.job?.written_by?.name];
+  const isRelease = what === 'hold point' || what === 'structural release';
+  return {
+    'step.by_author': computedOr(
+      isRelease && own !== undefined && author !== undefined ? samePerson(own, author) : undefined,
+      `${at}/by`,
+      'The step is no release, or one of the two is not named.',
+    ),
+  };
+}
+
 function waitFacts(survey: Survey): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {
   const restraints = survey.plan.make_safe?.restraints;
   const wait = quantityOf(restraints?.wait, 'time');
@@ -186,8 +210,7 @@ function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
   if (own === undefined) return unknown('When it was done is not written.', `${at}/done`);
   const work = survey.operations
     .filter(({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false))
-    .map(({ operation }) => whenOf(operation.done))
-    .filter((when) => when !== undefined);
+    .flatMap(momentsOf);
   if (work.length === 0) {
     return survey.context.stage === 'release'
       ? unknown('When the work was done is not written.', `${at}/done`)
