@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:299674b24576aed6231369dae24c6f1d5e1d3ba306d7a48b99d03e8a49b25d78":{"pack":"general","version":"1.0.0"},"sha256:e35c5e7edb183443c13c05e2485322a7d786cbd9fe22d367bc36a343a3e526d6":{"pack":"general","version":"1.1.0"},"sha256:de859e94325597aacce80c81b3e2204d7c82289930e27fabc5b07d7086ecbf29":{"pack":"general","version":"2.0.0"},"sha256:df4875439607ed8490d800a813e35e8b5ddf1dcb56383f166b956ddc962dd038":{"pack":"general","version":"3.0.0"}};
+  {"sha256:299674b24576aed6231369dae24c6f1d5e1d3ba306d7a48b99d03e8a49b25d78":{"pack":"general","version":"1.0.0"},"sha256:e35c5e7edb183443c13c05e2485322a7d786cbd9fe22d367bc36a343a3e526d6":{"pack":"general","version":"1.1.0"},"sha256:de859e94325597aacce80c81b3e2204d7c82289930e27fabc5b07d7086ecbf29":{"pack":"general","version":"2.0.0"},"sha256:5dc3e93efdaac57bb999c2caf5c3288e67a33207e90b7924397ea9aeb228cd82":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7297827e66ae7251a32d9c264275256c1b048bcfdcb747d96a41ac6cca822426');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b4f30ff4d8d625cca163af851978144f92afaa60eba6b831d11e82cae28a3e59');
   return packs;
 }
 
