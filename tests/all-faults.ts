@@ -1,4 +1,5 @@
 import type { Fault } from './fault.ts';
+import { faultsOfCovering } from './faults-of-covering.ts';
 import { faultsOfCuring } from './faults-of-curing.ts';
 import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
@@ -39,6 +40,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfSeams,
   ...faultsAroundSeams,
   ...faultsOfCuring,
+  ...faultsOfCovering,
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
   ...faultsOfProcess,

@@ -11,8 +11,8 @@ export const faultsOfMeasuring: readonly Fault[] = [
     name: 'a measurement that has not been taken yet',
     plan: ring,
     changes: [['  before: 2026-10-06\n', '  before: 2026-12-06\n']],
-    rule: 'measured-in-the-future',
-    on: 'measurements:',
+    rule: 'entry-dated-ahead',
+    on: 'before: 2026-12-06',
   },
   {
     ...hold,

@@ -110,14 +110,48 @@ export const faultsOfTheDatum: readonly Fault[] = [
     on: 'name: C3',
   },
   {
-    ...hold,
+    ...stop,
     name: 'two points taken for each other after the repair',
     changes: [
       ['after: [600.3 mm, -120.4 mm, 100.2 mm]', 'after: [1700.2 mm, -120.6 mm, 120 mm]'],
       ['after: [1700.2 mm, -120.6 mm, 120.1 mm]', 'after: [600.3 mm, -120.4 mm, 100.2 mm]'],
     ],
-    rule: 'point-misread-after',
+    rule: 'points-exchanged-after',
     on: 'name: C1, on',
+  },
+  {
+    ...hold,
+    name: 'two zero points in each other’s rows before the repair',
+    changes: [
+      ['before: [0.1 mm, 1120.3 mm, 0 mm]', 'before: [1800.3 mm, 1120.2 mm, -0.1 mm]'],
+      [
+        'nominal: [1800 mm, 1120 mm, 0 mm], before: [1800.3 mm, 1120.2 mm, -0.1 mm]',
+        'nominal: [1800 mm, 1120 mm, 0 mm], before: [0.1 mm, 1120.3 mm, 0 mm]',
+      ],
+    ],
+    rule: 'points-exchanged-before',
+    on: 'name: Z3',
+  },
+  {
+    ...stop,
+    name: 'two zero points in each other’s rows after the repair',
+    changes: [
+      ['after: [0 mm, 0 mm, 0 mm]', 'after: [1800 mm, 0.1 mm, 0 mm]'],
+      ['after: [1800 mm, 0 mm, 0 mm]', 'after: [0 mm, 0 mm, 0 mm]'],
+    ],
+    rule: 'points-exchanged-after',
+    on: 'name: Z1',
+  },
+  {
+    ...stop,
+    name: 'a body that is 13 mm off, under two zero points in each other’s rows',
+    changes: [
+      ['after: [0 mm, 0 mm, 0 mm]', 'after: [1800 mm, 0.1 mm, 0 mm]'],
+      ['after: [1800 mm, 0 mm, 0 mm]', 'after: [0 mm, 0 mm, 0 mm]'],
+      ['after: [1412.2 mm, -701.6 mm, 611 mm]', 'after: [1412.2 mm, -688.6 mm, 611 mm]'],
+    ],
+    rule: 'point-out-of-tolerance',
+    on: 'name: A1',
   },
   {
     ...hold,

@@ -38,14 +38,16 @@ describe('findings of heat', () => {
     expect(pillar?.message).toMatch(/^Pillar \(hardened or multi-phase steel\) reaches/u);
   });
 
-  test('of a hold that cannot be read are one beside the entry itself, and none says that it is not stated', () => {
+  test('of a hold that cannot be read are the one on the entry itself, which says what hangs on it', () => {
     const text = plan(heat('600 °C', '-5 s'));
     expect(findingsOf(text, /held hot is not stated/u)).toEqual([]);
-    const asked = findingsOf(text, /cannot be read/u);
-    expect(asked.map(({ pointer, why }) => [pointer, why.includes('neighbour-too-hot')])).toEqual([
+    expect(findingsOf(text, /cannot be read/u)).toEqual([]);
+    const told = findingsOf(text, /"-5 s" is negative/u);
+    expect(told.map(({ pointer, why }) => [pointer, why.includes('neighbour-too-hot')])).toEqual([
       ['/parts/0/operations/0/hold', true],
     ]);
-    expect(findingsOf(text, /"-5 s" is negative/u)).toHaveLength(1);
+    // A stop hangs on it: no permit accepts it.
+    expect(told[0]?.standsForStop).toBe(true);
   });
 
   test('of a hold that is not stated are asked once for all neighbours', () => {

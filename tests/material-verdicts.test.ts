@@ -31,7 +31,9 @@ describe('heated to 600 °C', () => {
   test.each([
     ['grade: DC04', 'cleared', []],
     ['grade: S420MC; coating: none', 'held', ['thickness-outside-standard']],
-    ['strength: 440 MPa', 'cleared', []],
+    // Aluminium is as strong; a neighbour is asked in the same way.
+    ['strength: 440 MPa', 'held', ['heated-metal-not-told']],
+    ['strength: 440 MPa; class: high-strength', 'cleared', []],
     ['grade: DC01+LC', 'cleared', []],
     ['grade: DC01+C390', 'stopped', ['heat-cold-hardened']],
     ['grade: DC01+C490', 'stopped', ['heat-cold-hardened']],

@@ -75,8 +75,8 @@ const cases: readonly (readonly [string, readonly Change[], string, string])[] =
   [
     'a day to come',
     [['  after: 2026-10-13', '  after: 2027-10-13']],
-    'measured-in-the-future',
-    'measurements:',
+    'entry-dated-ahead',
+    'after: 2027-10-13',
   ],
 ];
 
@@ -118,6 +118,30 @@ describe('sets that are no set', () => {
     expect(rules).toContain('zero-points-on-one-line');
     expect(rules).toContain('points-in-one-place');
   });
+
+  test.each([
+    ['after', 'Z1', 'Z2', 'stop', 'points-exchanged-after'],
+    ['after', 'Z1', 'Z4', 'stop', 'points-exchanged-after'],
+    ['after', 'Z2', 'C1', 'stop', 'points-exchanged-after'],
+    ['before', 'Z1', 'Z2', 'hold', 'points-exchanged-before'],
+    ['nominal', 'Z1', 'Z3', 'stop', 'points-exchanged-after'],
+  ])(
+    '%s of %s and %s in each other’s rows: one %s, and nothing that follows from it',
+    (key, one, other, severity, rule) => {
+      const row = (name: string): string =>
+        new RegExp(`name: ${name},.*?${key}: (\\[[^\\]]*\\])`, 'u').exec(measuredRing)?.[1] ?? '';
+      const put = (text: string, name: string, place: string): string =>
+        text.replace(new RegExp(`(name: ${name},.*?${key}: )\\[[^\\]]*\\]`, 'u'), `$1${place}`);
+      const text = put(put(measuredRing, one, row(other)), other, row(one));
+      const report = judgeText(text);
+      const worst = report.findings.filter(
+        ({ finding }) => finding.severity !== 'note' && !finding.rule.startsWith('signed-with'),
+      );
+      expect(worst.map(({ finding }) => [finding.severity, finding.rule])).toEqual([[severity, rule]]);
+      expect(worst[0]?.finding.message).toContain(`${one} and ${other}, whose deviation falls from`);
+      expect(worst[0]?.place.line).toBe(lineOf(text, `name: ${one},`));
+    },
+  );
 
   test('a mirrored reading is one stop, and no hundred of them', () => {
     const text = measuredRing.replaceAll(

@@ -1,6 +1,7 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Person, PlanDeviationsItem } from '../generated/plan-types.ts';
 import { sameName } from '../vehicle/same-name.ts';
+import { mismatchFact } from './deviation-mismatch.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { lastDatedStep } from './step/last-dated-step.ts';
@@ -104,14 +105,16 @@ function examine(
     date !== undefined &&
     date <= asOfDay &&
     byAuthor !== true;
+  const ruleNote =
+    elsewhere === undefined
+      ? ruleNoteFact(survey.context, deviation.rule, `${at}/rule`)
+      : computed(elsewhere, `${at}/rule`);
   return {
     at,
     facts: {
       'deviation.rule': statedOr(deviation.rule, `${at}/rule`, 'No rule is named.'),
-      'deviation.rule_note':
-        elsewhere === undefined
-          ? ruleNoteFact(survey.context, deviation.rule, `${at}/rule`)
-          : computed(elsewhere, `${at}/rule`),
+      'deviation.rule_note': ruleNote,
+      'deviation.mismatch': mismatchFact(deviation, matching.length > 0 ? [] : found, !ruleNote.known, at),
       'deviation.matches': computed(matchWord(matching), at),
       'deviation.complete': computed(missing.length === 0, at),
       'deviation.missing': computedOr(missing.join(', ') || undefined, at, 'Nothing is missing.'),

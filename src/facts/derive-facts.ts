@@ -11,6 +11,7 @@ import type { Fact } from './fact.ts';
 import { jointFacts } from './joint/joint-facts.ts';
 import { JointMatter } from './joint/joint-matter.ts';
 import type { MeasuringShown } from './measuring/measuring-shown.ts';
+import { unknown } from './make-fact.ts';
 import { measurementSheets } from './measuring/measurement-sheets.ts';
 import { operationFacts } from './operation-facts.ts';
 import { partFacts } from './part/part-facts.ts';
@@ -20,10 +21,12 @@ import { planFacts } from './plan-facts.ts';
 import { referenceFacts } from './papers/reference-facts.ts';
 import type { FactSheet } from './sheet.ts';
 import { lazySheet } from './lazy-sheet.ts';
+import { daysAhead, withoutDaysAhead } from './step/days-ahead.ts';
 import { stepSheets } from './step/step-sheets.ts';
 import type { OperationSurvey, ReferenceSurvey, Survey } from './survey.ts';
 import { surveyPapers } from './papers/survey-papers.ts';
 import { surveyPlan } from './survey-plan.ts';
+import { unreadAt } from './unread.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
 
 export interface DerivedFacts {
@@ -47,7 +50,12 @@ export function deriveFacts(
   faults: readonly EntryFault[],
   context: DerivationContext,
 ): DerivedFacts {
-  const survey = surveyPlan(plan, context);
+  const ahead = daysAhead(plan, context.asOfDay);
+  const unread = new Map([
+    ...faults.map(({ pointer }) => [pointer, 'What the plan writes there cannot be read.'] as const),
+    ...ahead.map(({ pointer }) => [pointer, 'The day that the plan writes there has not come.'] as const),
+  ]);
+  const survey = surveyPlan(withoutDaysAhead(plan, ahead), context, new Set(unread.keys()));
   const planSheet = lazySheet(planFacts, [survey], { kind: 'plan', at: '', standsOn: [] });
   const vehicle: FactSheet = {
     kind: 'vehicle',
@@ -75,12 +83,11 @@ export function deriveFacts(
     ...survey.parts.flatMap((one) => partSheets(survey, one, vehicle, references)),
     ...measuring.sheets,
     ...stepSheets(survey, vehicle),
-    ...entrySheets(survey, faults, planSheet),
+    ...entrySheets(survey, [...faults, ...ahead], planSheet),
   ];
   sheets.push(...bakeExposures(survey, yesNo(vehicle.facts['vehicle.high_voltage']), vehicle));
-  const unreadable = new Set(faults.map(({ pointer }) => pointer));
   return {
-    sheets: unreadable.size === 0 ? sheets : nameUnreadable(sheets, unreadable),
+    sheets: unread.size === 0 ? sheets : nameUnread(survey, sheets, unread),
     measuring: measuring.shown,
     afterwards: (found, ruleStanding = context.ruleStanding) => {
       const standing = ruleStanding === undefined ? {} : { ruleStanding };
@@ -154,15 +161,19 @@ function yesNo(fact: Fact | undefined): boolean | undefined {
   return fact?.known === true && typeof fact.value === 'boolean' ? fact.value : undefined;
 }
 
-/** An unknown whose entry is there but cannot be read says so, instead of claiming that nothing is written. */
-function nameUnreadable(sheets: readonly FactSheet[], unreadable: ReadonlySet<string>): readonly FactSheet[] {
+/** An unknown whose entry is there but says nothing tells why, and where, instead of claiming that nothing is written. */
+function nameUnread(
+  survey: Survey,
+  sheets: readonly FactSheet[],
+  reasons: ReadonlyMap<string, string>,
+): readonly FactSheet[] {
   // In place of rebuilt sheets the facts are changed on the way out: sheets point at each other.
   for (const sheet of sheets) {
     const facts: Record<string, Fact> = sheet.facts;
     for (const [name, fact] of Object.entries(facts)) {
-      if (!fact.known && fact.at !== undefined && unreadable.has(fact.at)) {
-        facts[name] = { ...fact, reason: 'What the plan writes there cannot be read.' };
-      }
+      const at = fact.known || fact.at === undefined ? undefined : unreadAt(survey, fact.at);
+      const reason = at === undefined ? undefined : reasons.get(at);
+      if (at !== undefined && reason !== undefined) facts[name] = unknown(reason, at);
     }
   }
   return sheets;

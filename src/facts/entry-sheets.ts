@@ -3,28 +3,18 @@ import { namedAgain } from './named-again.ts';
 import { nearestWords } from '../plan/nearest-word.ts';
 import { pointerSteps, pointerTo } from '../plan/pointer.ts';
 import type { Plan } from '../generated/plan-types.ts';
-import { daysAhead } from './step/days-ahead.ts';
 import { computed } from './make-fact.ts';
 import { listOf } from './quantity-of.ts';
 import type { FactSheet } from './sheet.ts';
 import type { Survey } from './survey.ts';
 
-/**
- * One sheet for each entry that cannot be read as it stands, for each id that is borne twice or points nowhere, and for each day on
- * which something was done and that has not come.
- */
+/** One sheet for each entry that cannot be read as it stands, and for each id that is borne twice or points nowhere. */
 export function entrySheets(
   survey: Survey,
   faults: readonly EntryFault[],
   planSheet: FactSheet,
 ): readonly FactSheet[] {
-  return [
-    ...faults,
-    ...repeatedIds(survey),
-    ...danglingIds(survey),
-    ...namedAgain(survey),
-    ...daysAhead(survey),
-  ].map((fault) => ({
+  return [...faults, ...repeatedIds(survey), ...danglingIds(survey), ...namedAgain(survey)].map((fault) => ({
     kind: 'entry',
     at: fault.pointer,
     facts: {
@@ -67,18 +57,22 @@ function repeatedIds(survey: Survey): readonly EntryFault[] {
   ] as const;
   const faults: EntryFault[] = [];
   for (const [list, key, ids] of lists) {
-    const borne = new Set<string>();
+    const bearers = new Map<string, number[]>();
     ids.forEach((id, index) => {
       if (id === undefined) return;
-      if (borne.has(id)) {
-        faults.push({
-          fault: 'repeated id',
-          pointer: `${list}/${String(index)}/${key}`,
-          sentence: `The ${key} \`${id}\` is borne by an earlier entry too; what points at it means the earlier one.`,
-        });
-      }
-      borne.add(id);
+      const found = bearers.get(id);
+      if (found === undefined) bearers.set(id, [index]);
+      else found.push(index);
     });
+    for (const [id, [, second, ...others]] of bearers) {
+      if (second === undefined) continue;
+      const more = others.length === 0 ? '' : ` So it is by ${String(others.length)} more after this one.`;
+      faults.push({
+        fault: 'repeated id',
+        pointer: `${list}/${String(second)}/${key}`,
+        sentence: `The ${key} \`${id}\` is borne by an earlier entry too; what points at it means the earlier one.${more}`,
+      });
+    }
   }
   return faults;
 }

@@ -20,8 +20,9 @@ export function misreadPointWords(misread: MisreadPoint & { readonly otherName?:
     case 'swapped':
       return `it was read at the place of ${misread.otherName ?? 'another point'}, and that one here`;
     case 'sign':
+      return `it bears the wrong sign in ${misread.axis}`;
     case 'exchanged':
-      return axisWords(misread);
+      return `it bears ${misread.axes.join(' and ')} exchanged`;
   }
 }
 

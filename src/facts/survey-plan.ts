@@ -13,7 +13,11 @@ import type { TriState } from './tri-state.ts';
 import { otherSides, twinParts } from './part/twin-parts.ts';
 
 /** Looks everything in a plan up once: ids, citations, materials, what each operation does. */
-export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
+export function surveyPlan(
+  plan: Plan,
+  context: DerivationContext,
+  unread: ReadonlySet<string> = new Set(),
+): Survey {
   const references = surveyReferences(plan);
   const referenceById = firstById(references, (survey) => survey.reference.id);
   const thicknessMm = thicknessById(plan);
@@ -24,6 +28,7 @@ export function surveyPlan(plan: Plan, context: DerivationContext): Survey {
   return {
     plan,
     context,
+    unread,
     references,
     referenceById,
     parts,

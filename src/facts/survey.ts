@@ -100,6 +100,8 @@ export interface TwoSides {
 export interface Survey {
   readonly plan: Plan;
   readonly context: DerivationContext;
+  /** Places of what is written and cannot be reckoned with. */
+  readonly unread?: ReadonlySet<string>;
   readonly references: readonly ReferenceSurvey[];
   readonly referenceById: ReadonlyMap<string, ReferenceSurvey>;
   readonly parts: readonly PartSurvey[];

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:a7ca44faf169fef94422c4092fbcdc0514bfae0f4ec6a8d4dfb6ca923d54ca32":{"pack":"general","version":"1.0.0"},"sha256:cdca3df51e3240db085b5cb96c192c7bf10b9b436b23767fc870eaf7f1cf6640":{"pack":"general","version":"1.1.0"},"sha256:0e5456cea4b559b6e663110f7bd8db74ffebf9a9471a99d6f1574379a66175a1":{"pack":"general","version":"2.0.0"},"sha256:a64aa305d58b2092f600887a2b11bddb0ec24dff18ba4e17876aaceeaf510e59":{"pack":"general","version":"3.0.0"}};
+  {"sha256:6de6693b23fd97c5b431a6f6c985f677b3a11000e143fd8914fd20889d95d185":{"pack":"general","version":"1.0.0"},"sha256:411f90d1c081e29d84baba4d3186ed5af0b4ade54776ba391ebdfcd3ff5742c3":{"pack":"general","version":"1.1.0"},"sha256:bb8985487dcb41712e979916a47926f54d7decc83378adf96ded264be5ef979e":{"pack":"general","version":"2.0.0"},"sha256:8743ceec8e0fc077e8cb953214eed45ee758b488f99560ee072ee1d9a71d336a":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e87ca466b265233be624c309eb79deaf73bb43348499ad584703b78c7288b397');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '02b04eb5193215c9395cf8540496d6ee2424af3b852a8aec4595d162b6cc70f3');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5a18ee7f7ae84aecad38750514b9867961461d7e24bb2270e1f11dc0729edb24');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'bf1e3d09228c987c9f33147953a7614116942a7d6c89da3418225047e9a870cd');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

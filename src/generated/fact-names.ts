@@ -157,6 +157,7 @@ export interface FactNames {
     | 'part.cold_worked'
     | 'part.cold_worked_to'
     | 'part.aluminium'
+    | 'part.metal_told'
     | 'part.strength_fits'
     | 'part.strength_doubt'
     | 'part.weaker_than_twin'
@@ -442,7 +443,6 @@ export interface FactNames {
     | 'measurement.after_stated'
     | 'measurement.before_late'
     | 'measurement.after_early'
-    | 'measurement.dated_ahead'
     | 'measurement.unmeasured'
     | 'measurement.unmeasured_before'
     | 'measurement.dropped'
@@ -457,6 +457,8 @@ export interface FactNames {
     | 'measurement.datum_over_after'
     | 'measurement.datum_suspect_after'
     | 'measurement.misread_after'
+    | 'measurement.exchanged_before'
+    | 'measurement.exchanged_after'
     | 'measurement.datum_lever'
     | 'measurement.datum_lever_at'
     | 'measurement.uncertainty'
@@ -564,6 +566,7 @@ export interface FactNames {
   readonly 'deviation':
     | 'deviation.rule'
     | 'deviation.rule_note'
+    | 'deviation.mismatch'
     | 'deviation.matches'
     | 'deviation.complete'
     | 'deviation.missing'
@@ -759,6 +762,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.cold_worked': { kind: 'part', type: 'yes-no', description: 'Whether it has its strength from cold work, which heat takes away: cold-hardened strip (DC01+C590), recovery-annealed sheet, cold-hardened stainless steel (1.4310+C1000).' },
   'part.cold_worked_to': { kind: 'part', type: 'number', unit: 'MPa', dimension: 'stress', description: 'The least strength that cold work has given it: tensile strength, or the proof strength where only that is known.' },
   'part.aluminium': { kind: 'part', type: 'word', words: ['no aluminium', '5xxx', '6xxx', '7xxx', 'other wrought', 'casting', 'sheet of a skin'], description: 'Which aluminium it is. Of several readings the one that takes least counts. A skin without a stated alloy is sheet.' },
+  'part.metal_told': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether grade or class tell of what metal it is. A strength within what aluminium reaches too does not.' },
   'part.strength_fits': { kind: 'part', type: 'word', words: ['fits', 'outside', 'outside, and another class'], alwaysKnown: true, description: 'Whether the stated strength lies inside what the grade promises; otherwise whether the class by the one is that by the other.' },
   'part.strength_doubt': { kind: 'part', type: 'text', description: 'The stated strength and what the grade promises, where they differ.' },
   'part.weaker_than_twin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side is stated stronger, or as another metal, and nothing says why: no marking on this part, no page of its own.' },
@@ -1039,7 +1043,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.after_stated': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether there is a measurement after the repair.' },
   'measurement.before_late': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement before the repair is later than structural work.' },
   'measurement.after_early': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement after the repair is older than structural work.' },
-  'measurement.dated_ahead': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether a measurement bears a day after the as-of date.' },
   'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards. For what frames a door the diagonals of an opening do as well, and for a smaller part than rail, apron, tower, pillar and ring a point on a part that it touches.' },
   'measurement.unmeasured_before': { kind: 'measurement', type: 'text', description: 'Structural parts that were hit and are replaced, cut, straightened or heated, of which no point was measured before, nor one on a part that they touch, nor, for what frames a door, the diagonals of an opening.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
@@ -1054,6 +1057,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.datum_over_after': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'That disagreement minus the tolerance of the zero points (a wider one than the usual counts only where a page is cited), or minus three times the measuring uncertainty where that is more.' },
   'measurement.datum_suspect_after': { kind: 'measurement', type: 'text', description: 'Which zero points may be the one that moved, or that no single one explains the readings after the repair.' },
   'measurement.misread_after': { kind: 'measurement', type: 'text', description: 'What all readings after the repair look like where no body can have that shape: mirrored, or in another unit.' },
+  'measurement.exchanged_before': { kind: 'measurement', type: 'text', description: 'Points of which each was read before the repair in the row of the other, and how their deviation falls once they are put back. All deviations are reckoned with them put back.' },
+  'measurement.exchanged_after': { kind: 'measurement', type: 'text', description: 'Points of which each was read after the repair in the row of the other, and how their deviation falls once they are put back. All deviations are reckoned with them put back.' },
   'measurement.datum_lever': { kind: 'measurement', type: 'number', description: 'How many times larger than at a zero point the scatter of the datum is at the measured point where it is largest: one standard deviation of a coordinate over that of a reading.' },
   'measurement.datum_lever_at': { kind: 'measurement', type: 'text', description: 'The measured point where it is largest.' },
   'measurement.uncertainty': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Measuring uncertainty of a deviation, two standard deviations.' },
@@ -1156,6 +1161,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },
   'deviation.rule': { kind: 'deviation', type: 'text', description: 'Rule it is for.' },
   'deviation.rule_note': { kind: 'deviation', type: 'text', description: 'What became of the rule that the permit names, where it is not in force: which one took its place, or which known id comes nearest.' },
+  'deviation.mismatch': { kind: 'deviation', type: 'text', description: 'In what the permit departs from the finding that it most likely means.' },
   'deviation.matches': { kind: 'deviation', type: 'word', words: ['hold', 'open question of a stop', 'stop', 'note', 'nothing', 'several'], alwaysKnown: true, description: 'What it matches among the findings.' },
   'deviation.complete': { kind: 'deviation', type: 'yes-no', alwaysKnown: true, description: 'Whether person, role, reason, date and expiry are there.' },
   'deviation.missing': { kind: 'deviation', type: 'text', description: 'What is missing.' },

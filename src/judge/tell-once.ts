@@ -1,5 +1,5 @@
 import type { DraftFinding } from './draft-finding.ts';
-import { joinWords } from './show-facts.ts';
+import { notJudgedWithout } from './not-judged-without.ts';
 import type { Question } from './unknown-holds.ts';
 
 /** Holds and stops on entries that cannot be read as they stand, by the place of the entry. */
@@ -37,8 +37,4 @@ export function withHanging(draft: DraftFinding, questions: readonly Question[] 
     why: `${draft.why} ${notJudgedWithout(ids)}`,
     standsForStop: draft.standsForStop || questions.some(({ rule }) => rule.rule.severity === 'stop'),
   };
-}
-
-export function notJudgedWithout(ids: readonly string[]): string {
-  return `What cannot be judged without it: ${joinWords(ids)}.`;
 }

@@ -8,7 +8,7 @@ import type { DraftFinding } from './draft-finding.ts';
 import { asSentence } from './fact-title.ts';
 import { compareSeverities } from './order-findings.ts';
 import type { PlanOrder } from './plan-order.ts';
-import { notJudgedWithout } from './tell-once.ts';
+import { notJudgedWithout } from './not-judged-without.ts';
 
 /** A stop or hold rule met a fact that is unknown. */
 export interface Question {

@@ -34,26 +34,29 @@ export function misreadPoints(
     .filter(({ offMm }) => offMm > leastOffMm)
     .sort((a, b) => b.offMm - a.offMm)
     .slice(0, mostFar);
-  for (const { pair, index, offMm } of far) {
-    const slip = slips.find(
-      ({ back, shrunkMm }) =>
-        lands(motion, pair, back(pair.measured), offMm) &&
-        (shrunkMm === undefined || shrunkMm(back(pair.measured)) > leastOffMm),
-    );
-    if (slip !== undefined) found.set(index, slip.slip);
-  }
+  // First, since left and right taken for each other look like two signs turned.
   for (const [at, one] of far.entries()) {
     if (found.has(one.index)) continue;
     const other = far
       .slice(at + 1)
       .find(
         (two) =>
+          !found.has(two.index) &&
           lands(motion, one.pair, two.pair.measured, one.offMm) &&
           lands(motion, two.pair, one.pair.measured, two.offMm),
       );
     if (other === undefined) continue;
     found.set(one.index, { kind: 'swapped', other: other.index });
     found.set(other.index, { kind: 'swapped', other: one.index });
+  }
+  for (const { pair, index, offMm } of far) {
+    if (found.has(index)) continue;
+    const slip = slips.find(
+      ({ back, shrunkMm }) =>
+        lands(motion, pair, back(pair.measured), offMm) &&
+        (shrunkMm === undefined || shrunkMm(back(pair.measured)) > leastOffMm),
+    );
+    if (slip !== undefined) found.set(index, slip.slip);
   }
   return found;
 }
@@ -83,7 +86,8 @@ function pairsAt(pairs: readonly PointPair[], indices: readonly number[]): reado
 
 /**
  * The motion that most readings agree on: as written, or the fit on the zero points, on all but one of them, with two of
- * them exchanged, or on all. The one with the least median deviation, so that a slip at a zero point does not carry all else off.
+ * them exchanged, or on all. The one that brings most points home, of several the one with the least median deviation, so that
+ * a slip at a zero point does not carry all else off, nor many slips elsewhere.
  */
 function likeliestMotion(pairs: readonly PointPair[], zero: readonly number[]): RigidMotion {
   const sets = [
@@ -98,15 +102,25 @@ function likeliestMotion(pairs: readonly PointPair[], zero: readonly number[]): 
     pairs,
   ];
   let best = noMotion;
-  let leastMm = medianMm(pairs, best);
+  let [mostHome, leastMm] = agreement(pairs, best);
   for (const set of sets) {
     const fit = fitRigid(set);
     if (!fit.ok) continue;
-    const mm = medianMm(pairs, fit.motion);
+    const [home, mm] = agreement(pairs, fit.motion);
     // Clearly less, so that the axes as written stay where both do.
-    if (mm < leastMm - 1) [best, leastMm] = [fit.motion, mm];
+    if (home < mostHome || (home === mostHome && mm >= leastMm - 1)) continue;
+    [best, mostHome, leastMm] = [fit.motion, home, mm];
   }
   return best;
+}
+
+/** How many points a motion brings where they belong, and the median of what is left, mm. */
+function agreement(
+  pairs: readonly PointPair[],
+  motion: RigidMotion,
+): readonly [home: number, medianMm: number] {
+  const off = pairs.map((pair) => lengthMm(deviationOf(motion, pair)));
+  return [off.filter((mm) => mm <= leastOffMm).length, medianOf(off) ?? 0];
 }
 
 /** Of more zero points than this the fit on all but one is good enough to find two that are exchanged. */
@@ -121,10 +135,6 @@ function exchanged(pairs: readonly PointPair[]): readonly (readonly PointPair[])
       }),
     ),
   );
-}
-
-function medianMm(pairs: readonly PointPair[], motion: RigidMotion): number {
-  return medianOf(pairs.map((pair) => lengthMm(deviationOf(motion, pair)))) ?? 0;
 }
 
 interface Slip {
@@ -153,15 +163,23 @@ const slips: readonly Slip[] = [
   ...axisNames.flatMap((axis) =>
     [10, 0.1].map((factor): Slip => ({
       slip: { kind: 'digit', axis, factor },
-      back: ([x, y, z]) => [
-        axis === 'x' ? x * factor : x,
-        axis === 'y' ? y * factor : y,
-        axis === 'z' ? z * factor : z,
-      ],
+      back: (place) => withDigit(place, axis, factor),
       shrunkMm: (place) => Math.abs(place[axisNames.indexOf(axis)] ?? 0),
     })),
   ),
 ];
+
+/** A reading as it would stand without the slip. Of points read in each other’s rows that takes the other reading, and it stays. */
+export function takenBack(place: Place, slip: MisreadPoint): Place {
+  if (slip.kind === 'swapped') return place;
+  if (slip.kind === 'unit') return stretched(place, slip.factor);
+  if (slip.kind === 'digit') return withDigit(place, slip.axis, slip.factor);
+  return unslipped(place, slip);
+}
+
+function withDigit([x, y, z]: Place, axis: AxisName, factor: number): Place {
+  return [axis === 'x' ? x * factor : x, axis === 'y' ? y * factor : y, axis === 'z' ? z * factor : z];
+}
 
 function axisSlip(slip: AxisSlip): Slip {
   return { slip, back: (place) => unslipped(place, slip) };

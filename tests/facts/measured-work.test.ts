@@ -31,16 +31,6 @@ describe('the days of the measurements', () => {
   });
 });
 
-test('a day that has not come is no measurement', () => {
-  const ahead = (entries: string): unknown =>
-    factsOf(`measurements: { ${entries} }`).value('measurement.dated_ahead');
-  expect(ahead('before: 2026-10-21')).toBe(false);
-  expect(ahead('')).toBe(false);
-  for (const word of ['before', 'before_welding', 'after']) {
-    expect([word, ahead(`${word}: 2026-10-22`)]).toEqual([word, true]);
-  }
-});
-
 describe('a part that was worked on', () => {
   const unmeasured = (parts: string, points: string): unknown =>
     factsOf(`parts: [${parts}]\nmeasurements: { points: [${points}] }`).value('measurement.unmeasured');

@@ -2,6 +2,7 @@ import type { Item } from '../../generated/plan-types.ts';
 import { heatVictimOf } from '../../steel/heat-victim.ts';
 import type { HeatVictim } from '../../steel/heat-victim.ts';
 import { materialEvidence, trustedClass } from '../papers/maker-evidence.ts';
+import { isMetalTold } from '../part/metal-told.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
 export type VictimWord =
@@ -41,7 +42,7 @@ export function victimOf(survey: Survey, one: PartSurvey): Victim {
   const { family, coldWork } = material;
   const sure = family === undefined || !isSureOfFamily(survey, one) ? {} : { family };
   const word = heatVictimOf({ class: strengthClass, coldWork, ...sure });
-  return word === 'plain steel' && material.provenance === 'computed'
+  return word === 'plain steel' && !isMetalTold(material)
     ? { word: 'unknown material', assumption: 'A strength alone does not tell of what metal this part is.' }
     : { word };
 }

@@ -4,7 +4,8 @@ import type { Fact } from '../fact.ts';
 import type { JointStack } from './joint-stack.ts';
 import { computed, statedOr } from '../make-fact.ts';
 import { quantityOf } from '../quantity-of.ts';
-import type { JointSurvey } from '../survey.ts';
+import type { JointSurvey, Survey } from '../survey.ts';
+import { unreadAt } from '../unread.ts';
 
 type CouponFact =
   | 'joint.coupon_failure'
@@ -17,6 +18,7 @@ type Test = Exclude<NonNullable<Joint['coupon']>, string>;
 
 /** How far the coupon tells of the joint. */
 export function couponFacts(
+  survey: Survey,
   { joint, at }: JointSurvey,
   stack: JointStack,
 ): Readonly<Record<CouponFact, Fact>> {
@@ -27,8 +29,17 @@ export function couponFacts(
     'joint.coupon_at_pitch': computed(test?.at_job_pitch === true, place),
     'joint.coupon_sheets': computed(couponSheets(test, stack), place),
     'joint.coupon_other_setup': computed(test?.same_setup === false, place),
-    'joint.coupon_recorded': computed(test?.nugget !== undefined && test.date !== undefined, place),
+    'joint.coupon_recorded': computed(
+      test !== undefined &&
+        isWritten(survey, test.nugget, `${place}/nugget`) &&
+        isWritten(survey, test.date, `${place}/date`),
+      place,
+    ),
   };
+}
+
+function isWritten(survey: Survey, text: string | undefined, at: string): boolean {
+  return text !== undefined || unreadAt(survey, at) !== undefined;
 }
 
 interface Sheet {

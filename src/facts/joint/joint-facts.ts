@@ -26,6 +26,7 @@ import { coldWorked } from '../part/part-strength-facts.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import type { CitationStanding, JointSurvey, PartSurvey, Survey } from '../survey.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
+import { unreadAt } from '../unread.ts';
 import { settleMaterial } from '../../steel/settle-material.ts';
 
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
@@ -42,7 +43,7 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
   ({ one, laid, pattern }: JointMatter) => sizeFacts(one, laid, pattern),
   ({ one, laid }: JointMatter) => rowFacts(one, laid),
   ({ one, pattern }: JointMatter) => coverFacts(one, pattern.pitchMm),
-  ({ one, laid }: JointMatter) => couponFacts(one, laid),
+  ({ survey, one, laid }: JointMatter) => couponFacts(survey, one, laid),
   ({ survey, one, laid }: JointMatter) => settingsFacts(survey.context.windows, one, laid),
   ({ one, operation, laid }: JointMatter) => seamFacts(one, operation, laid),
   ({ one, laid }: JointMatter) => fastenerFacts(one, laid),
@@ -109,7 +110,11 @@ function sheetFacts(
       `${at}/to`,
     ),
     'joint.thicknesses_stated': computed(
-      stack.every((sheet) => sheet?.part.thickness !== undefined),
+      stack.every(
+        (sheet) =>
+          sheet?.part.thickness !== undefined ||
+          (sheet !== undefined && unreadAt(survey, `${sheet.at}/thickness`) !== undefined),
+      ),
       `${at}/sheets`,
     ),
     'joint.adhesive_left_out':
@@ -143,6 +148,7 @@ function sheetFacts(
 
 /** How many, and how they were proved. */
 function pieceFacts({
+  survey,
   operation,
   one: { joint, at },
 }: JointMatter): Pick<
@@ -163,7 +169,7 @@ function pieceFacts({
     ),
     'joint.fewer': computedOr(
       count === undefined || factoryCount === undefined ? undefined : factoryCount - count,
-      `${at}/count`,
+      unreadAt(survey, `${at}/factory_count`) ?? `${at}/count`,
       'The number of joints, or that of the factory, is not stated.',
     ),
     'joint.coupon': computed(couponOf(joint.coupon), `${at}/coupon`),
@@ -173,7 +179,10 @@ function pieceFacts({
       `${at}/coupon`,
       'The day of the coupon, or that of the joint, is not stated.',
     ),
-    'joint.done_count_short': computed(isShort(joint), `${at}/count_done`),
+    'joint.done_count_short': computed(
+      isShort(joint) && unreadAt(survey, `${at}/count_done`) === undefined,
+      `${at}/count_done`,
+    ),
     'joint.drawn': statedOr(
       joint.drawn,
       `${at}/drawn`,

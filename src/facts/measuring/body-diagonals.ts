@@ -1,5 +1,6 @@
 import { diagonalDifferenceMm } from '../../measure/left-right.ts';
 import type { Place } from '../../measure/place.ts';
+import type { DatumState } from './datum-state.ts';
 import type { MeasuredBody } from './measured-body.ts';
 import type { MeasuredPoint } from './measured-points.ts';
 
@@ -15,11 +16,12 @@ export function worstDiagonal({
   otherSide,
   after,
 }: MeasuredBody): { readonly mm: number; readonly between: string } | undefined {
-  if (after?.misread !== undefined) return undefined;
+  if (after === undefined || after.misread !== undefined) return undefined;
+  const { reading } = after;
   const sides = points
     .flatMap((one) => {
       const other = otherSide.get(one);
-      return other === undefined || other.index < one.index ? [] : readPair(one, other);
+      return other === undefined || other.index < one.index ? [] : readPair(one, other, reading);
     })
     .slice(0, mostCrossed);
   let worst: { readonly mm: number; readonly between: string } | undefined;
@@ -57,12 +59,16 @@ interface ReadPair {
   readonly other: ReadEnd;
 }
 
-function readPair(one: MeasuredPoint, other: MeasuredPoint): readonly ReadPair[] {
-  const [left, right] = [readEnd(one), readEnd(other)];
+function readPair(
+  one: MeasuredPoint,
+  other: MeasuredPoint,
+  reading: DatumState['reading'],
+): readonly ReadPair[] {
+  const [left, right] = [readEnd(one, reading(one)), readEnd(other, reading(other))];
   return left === undefined || right === undefined ? [] : [{ one: left, other: right }];
 }
 
-function readEnd({ called, nominal, after }: MeasuredPoint): ReadEnd | undefined {
+function readEnd({ called, nominal }: MeasuredPoint, after: Place | undefined): ReadEnd | undefined {
   return nominal === undefined || after === undefined ? undefined : { called, nominal, after };
 }
 

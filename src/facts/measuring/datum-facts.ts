@@ -26,8 +26,9 @@ const pointsAt = '/measurements/points';
 const zeroAt = '/measurements/zero_points';
 
 /** What the readings as a whole say of the datum and of themselves. */
-export function datumFacts(body: MeasuredBody): Readonly<Record<DatumFact, Fact>> {
+export function datumFacts(body: MeasuredBody, isReleased: boolean): Readonly<Record<DatumFact, Fact>> {
   const [before, after] = [occasionFacts(body, 'before'), occasionFacts(body, 'after')];
+  const misread = misreadFacts(before.misread, after.misread, isReleased);
   const lever = farthestThrown(body);
   const diagonal = worstDiagonal(body);
   const notThrown = 'The nominal places of the zero points are not stated, or lie on one line.';
@@ -41,8 +42,8 @@ export function datumFacts(body: MeasuredBody): Readonly<Record<DatumFact, Fact>
     'measurement.datum_over_after': after.over,
     'measurement.datum_suspect_before': before.suspect,
     'measurement.datum_suspect_after': after.suspect,
-    'measurement.misread_before': before.misread,
-    'measurement.misread_after': after.misread,
+    'measurement.misread_before': misread.before,
+    'measurement.misread_after': misread.after,
     'measurement.datum_lever': computedOr(lever?.times, zeroAt, notThrown),
     'measurement.datum_lever_at': computedOr(lever?.at, zeroAt, notThrown),
     'measurement.uncertainty':
@@ -59,6 +60,19 @@ export function datumFacts(body: MeasuredBody): Readonly<Record<DatumFact, Fact>
     ),
     'measurement.diagonal_after': computedOr(diagonal?.mm, pointsAt, noPairs),
     'measurement.diagonal_between': computedOr(diagonal?.between, pointsAt, noPairs),
+  };
+}
+
+/** What is so before and after the repair is so of the data sheet or of the system; at the release that is told once. */
+function misreadFacts(
+  before: Fact,
+  after: Fact,
+  isReleased: boolean,
+): { readonly before: Fact; readonly after: Fact } {
+  if (!isReleased || !before.known || !after.known || before.value !== after.value) return { before, after };
+  return {
+    before: unknown('The readings after the repair are so too, and that is told.', pointsAt),
+    after: computed(`${String(after.value)}, and so are those before it`, pointsAt),
   };
 }
 

@@ -1,6 +1,7 @@
 import { checkDatum } from '../../measure/datum.ts';
 import type { DatumCheck } from '../../measure/datum.ts';
-import { misreadPoints } from '../../measure/misread-point.ts';
+import { exchangedPoints, putBack } from '../../measure/exchanged.ts';
+import { misreadPoints, takenBack } from '../../measure/misread-point.ts';
 import type { MisreadPoint } from '../../measure/misread-point.ts';
 import { misreadSet } from '../../measure/misread-set.ts';
 import type { MisreadSet } from '../../measure/misread-set.ts';
@@ -27,8 +28,19 @@ export interface DatumState {
   /** What all readings together look like, where it is no body. */
   readonly misread: MisreadSet | undefined;
   readonly misreadPoints: ReadonlyMap<MeasuredPoint, MisreadPoint & { readonly otherName?: string }>;
+  /** Points of which each was read in the row of the other. All but `misread` and `misreadPoints` is reckoned with slips taken back. */
+  readonly exchanges: readonly PointExchange[];
+  /** Where it was read, slips taken back; undefined where its nominal place or its reading is not stated. */
+  readonly reading: (point: MeasuredPoint) => Place | undefined;
   /** Read minus nominal, mm; undefined where a place is missing or all readings are another shape. */
   readonly deviation: (point: MeasuredPoint) => Place | undefined;
+}
+
+export interface PointExchange {
+  readonly one: MeasuredPoint;
+  readonly other: MeasuredPoint;
+  readonly asWrittenMm: number;
+  readonly putBackMm: number;
 }
 
 /** The fit of one measuring; undefined when no point bears a reading of it. `toleranceMm`: from when on zero points disagree. */
@@ -38,16 +50,18 @@ export function datumState(
   occasion: Occasion,
   toleranceMm: number,
 ): DatumState | undefined {
-  const read = points.flatMap((point) => {
+  const written = points.flatMap((point): readonly ReadPoint[] => {
     const { nominal, [occasion]: measured } = point;
     return nominal === undefined || measured === undefined ? [] : [{ point, nominal, measured }];
   });
   if (!points.some((point) => point.written[occasion] !== undefined)) return undefined;
+  const misread = misreadSet(written);
+  const { read, exchanges, slips } = misread === undefined ? settled(written) : asWritten(written);
   const zero = read.filter(({ point }) => point.isZero);
-  const misread = misreadSet(read);
   const fitted = fitRigid(zero);
   const fit = fitted.ok ? fitted : undefined;
   const motion = fit?.motion ?? noMotion;
+  const places = new Map(read.map(({ point, measured }) => [point, measured]));
   return {
     occasion,
     zero: zero.map(({ point }) => point),
@@ -55,13 +69,51 @@ export function datumState(
     fault: fitted.ok || zeroNamed < 3 ? undefined : faultOf(zero, occasion),
     check: misread === undefined ? checkOf(zero, read, fit, toleranceMm) : undefined,
     misread,
-    misreadPoints: misread === undefined ? slipsOf(read) : new Map(),
+    misreadPoints: slips,
+    exchanges,
+    reading: (point) => places.get(point),
     deviation: (point) => {
-      const { nominal, [occasion]: measured } = point;
+      const [{ nominal }, measured] = [point, places.get(point)];
       if (nominal === undefined || measured === undefined || misread !== undefined) return undefined;
       return deviationOf(motion, { nominal, measured });
     },
   };
+}
+
+function asWritten(read: readonly ReadPoint[]): Settled {
+  return { read, exchanges: [], slips: new Map() };
+}
+
+interface Settled {
+  readonly read: readonly ReadPoint[];
+  readonly exchanges: readonly PointExchange[];
+  readonly slips: DatumState['misreadPoints'];
+}
+
+/** The readings with slips taken back: what each slip is, is told for itself, and must not carry off all other points. */
+function settled(written: readonly ReadPoint[]): Settled {
+  const found = exchangedPoints(written, zeroIndices(written));
+  const exchanges = found.flatMap(({ one, other, asWrittenMm, putBackMm }): readonly PointExchange[] => {
+    const [first, second] = [written[one]?.point, written[other]?.point];
+    if (first === undefined || second === undefined) return [];
+    return [{ one: first, other: second, asWrittenMm, putBackMm }];
+  });
+  const put = putBack(
+    written,
+    found.map(({ one, other }) => [one, other] as const),
+  );
+  const slips = slipsOf(put);
+  // Fewer points carry no datum, and a slip is only guessed at.
+  const areCarried = put.length - slips.size >= 3;
+  const read = put.map((one) => {
+    const slip = slips.get(one.point);
+    return slip === undefined || !areCarried ? one : { ...one, measured: takenBack(one.measured, slip) };
+  });
+  return { read, exchanges, slips };
+}
+
+function zeroIndices(read: readonly ReadPoint[]): readonly number[] {
+  return read.flatMap(({ point }, index) => (point.isZero ? [index] : []));
 }
 
 interface ReadPoint extends PointPair {
@@ -103,7 +155,7 @@ function checkOf(
 }
 
 function slipsOf(read: readonly ReadPoint[]): DatumState['misreadPoints'] {
-  const zero = read.flatMap(({ point }, index) => (point.isZero ? [index] : []));
+  const zero = zeroIndices(read);
   const slips = new Map<MeasuredPoint, MisreadPoint & { readonly otherName?: string }>();
   for (const [index, slip] of misreadPoints(read, zero)) {
     const point = read[index]?.point;

@@ -8,7 +8,6 @@ import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 type MeasuredWorkFact =
   | 'measurement.before_late'
   | 'measurement.after_early'
-  | 'measurement.dated_ahead'
   | 'measurement.unmeasured'
   | 'measurement.unmeasured_before';
 
@@ -27,12 +26,6 @@ export function measuredWorkFacts(
     ),
     'measurement.after_early': against(survey, measurements.after, `${at}/after`, 'after', (day) =>
       bending.some((work) => day < work),
-    ),
-    'measurement.dated_ahead': computed(
-      [measurements.before, measurements.before_welding, measurements.after].some(
-        (text) => (whenOf(text)?.day ?? survey.context.asOfDay) > survey.context.asOfDay,
-      ),
-      at,
     ),
     'measurement.unmeasured': computedOr(
       unmeasured(survey, measurements).join(', ') || undefined,

@@ -4,11 +4,13 @@ import { readYears } from '../../quantity/year-range.ts';
 import { coverage } from '../../vehicle/coverage.ts';
 import type { Fact } from '../fact.ts';
 import { datumFacts } from './datum-facts.ts';
+import { exchangedFacts } from './exchanged-facts.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { measuredBody } from './measured-body.ts';
 import type { MeasuredBody } from './measured-body.ts';
 import { measuringShown } from './measuring-shown.ts';
 import type { MeasuringShown } from './measuring-shown.ts';
+import type { MeasuredPoint } from './measured-points.ts';
 import { measuredWorkFacts } from './measured-work.ts';
 import { openingFacts } from './opening-facts.ts';
 import { pointFacts } from './point-facts.ts';
@@ -18,6 +20,7 @@ import type { FactGroups } from '../fact-groups.ts';
 import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import type { Survey } from '../survey.ts';
+import { unreadAt } from '../unread.ts';
 import { zeroPointFacts } from './zero-points.ts';
 
 const measurementFacts: FactGroups<[Survey, PlanMeasurements, MeasuredBody], FactNames['measurement']> =
@@ -26,13 +29,17 @@ const measurementFacts: FactGroups<[Survey, PlanMeasurements, MeasuredBody], Fac
     wholeFacts,
     (survey: Survey, measurements: PlanMeasurements, body: MeasuredBody) =>
       zeroPointFacts(survey, measurements, body.points),
-    (_survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) => datumFacts(body),
+    (survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) =>
+      datumFacts(body, survey.context.stage === 'release'),
+    (survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) =>
+      exchangedFacts(body, survey.context.stage === 'release'),
     measuredWorkFacts,
   );
 
 type OfOtherGroups =
   | keyof ReturnType<typeof zeroPointFacts>
   | keyof ReturnType<typeof datumFacts>
+  | keyof ReturnType<typeof exchangedFacts>
   | keyof ReturnType<typeof measuredWorkFacts>;
 
 /** The measuring as a whole, and each point and opening. None when the plan has no measurements. */
@@ -57,7 +64,7 @@ export function measurementSheets(survey: Survey, vehicleSheet: FactSheet): Meas
     return {
       kind: 'opening',
       at,
-      facts: openingFacts(body, written, opening, at),
+      facts: openingFacts(survey, body, opening, at),
       standsOn: [whole],
     };
   });
@@ -73,12 +80,16 @@ export interface MeasurementSheets {
 function wholeFacts(
   survey: Survey,
   measurements: PlanMeasurements,
+  body: MeasuredBody,
 ): Omit<Readonly<Record<FactNames['measurement'], Fact>>, OfOtherGroups> {
   const at = '/measurements';
   const points = measurements.points ?? [];
   const after = measurements.after !== undefined || points.some((point) => point.after !== undefined);
   const dropped = after
-    ? points.filter((p) => p.before !== undefined && p.after === undefined && p.dropped_because === undefined)
+    ? body.points
+        .filter((point) => !isUnread(survey, point, 'after'))
+        .map(({ written }) => written)
+        .filter((p) => p.before !== undefined && p.after === undefined && p.dropped_because === undefined)
     : [];
   return {
     'measurement.data_sheet_covers': dataSheetCovers(survey, measurements),
@@ -89,7 +100,11 @@ function wholeFacts(
     ),
     'measurement.numbers_stated': computed(
       points.length > 0 &&
-        points.every((p) => p.nominal !== undefined && (p.before !== undefined || p.after !== undefined)),
+        body.points.every(
+          (point) =>
+            isStated(survey, point, 'nominal') &&
+            (isStated(survey, point, 'before') || isStated(survey, point, 'after')),
+        ),
       `${at}/points`,
     ),
     'measurement.calibration': calibration(measurements, survey.context.asOfDay),
@@ -105,6 +120,17 @@ function wholeFacts(
       'The kind of measuring system is not stated.',
     ),
   };
+}
+
+type PlaceKey = 'nominal' | 'before' | 'after';
+
+/** Written, if only so that it cannot be read. */
+function isStated(survey: Survey, point: MeasuredPoint, key: PlaceKey): boolean {
+  return point.written[key] !== undefined || isUnread(survey, point, key);
+}
+
+function isUnread(survey: Survey, { at }: MeasuredPoint, key: PlaceKey): boolean {
+  return unreadAt(survey, `${at}/${key}`) !== undefined;
 }
 
 function dataSheetMissing({ data_sheet: sheet }: PlanMeasurements): string | undefined {

@@ -12,16 +12,19 @@ import { computed, computedOr, stated, unknown } from '../make-fact.ts';
 import type { MeasuredBody } from './measured-body.ts';
 import { misreadSetWords } from '../misread-words.ts';
 import { quantityOf } from '../quantity-of.ts';
+import type { Survey } from '../survey.ts';
+import { unreadAt } from '../unread.ts';
 
 type Diagonals = readonly [number, number];
 
 /** One opening: its diagonals against the data sheet or the other side, and its shape apart from where it stands. */
 export function openingFacts(
+  survey: Survey,
   body: MeasuredBody,
-  openings: readonly Opening[],
   opening: Opening,
   at: string,
 ): Readonly<Record<FactNames['opening'], Fact>> {
+  const openings = survey.plan.measurements?.openings ?? [];
   const other =
     opening.other_side === undefined
       ? undefined
@@ -39,6 +42,8 @@ export function openingFacts(
   const reason = isMisread
     ? `The readings after the repair ${misreadSetWords(misread)}.`
     : 'Both diagonals after the repair are not stated.';
+  const unread = unreadCorner(survey, body, opening);
+  const place = unread ?? at;
   const noShape = 'Its four corners are not named, or not all measured after the repair.';
   const isAfter = body.after !== undefined || openings.some((one) => one.diagonals_after !== undefined);
   const inDatum = body.after?.fit === undefined ? undefined : shape;
@@ -52,28 +57,28 @@ export function openingFacts(
       `${at}/diagonals_before`,
       'Both diagonals before the repair are not stated.',
     ),
-    'opening.difference_after': computedOr(differenceMm, at, reason),
+    'opening.difference_after': computedOr(differenceMm, place, reason),
     'opening.change': computedOr(
       beforeMm === undefined || differenceMm === undefined ? undefined : differenceMm - beforeMm,
-      at,
+      place,
       'The diagonals before or after the repair are not stated.',
     ),
     'opening.dropped': computed(
-      isAfter && !isMisread && beforeMm !== undefined && differenceMm === undefined,
+      isAfter && !isMisread && unread === undefined && beforeMm !== undefined && differenceMm === undefined,
       at,
     ),
     'opening.tolerance': tolerance.fact,
     'opening.tolerance_own_word': computed(tolerance.isOwnWord, `${at}/tolerance`),
-    'opening.over_tolerance': computedOr(margins?.overMm, at, reason),
+    'opening.over_tolerance': computedOr(margins?.overMm, place, reason),
     'opening.over_with_uncertainty':
       body.uncertaintyMm === undefined
         ? unknown('The measuring uncertainty is not stated.', '/measurements/uncertainty')
-        : computedOr(margins?.overWithUncertaintyMm, at, reason),
+        : computedOr(margins?.overWithUncertaintyMm, place, reason),
     'opening.over_usual': computedOr(
       differenceMm === undefined || tolerance.usualMm === undefined
         ? undefined
         : heldAgainst(differenceMm, tolerance.usualMm, undefined).overMm,
-      at,
+      place,
       reason,
     ),
     'opening.corner_twice': computed(
@@ -93,12 +98,22 @@ export function openingFacts(
   };
 }
 
+/** Where a corner that was read after the repair cannot be reckoned with. */
+function unreadCorner(survey: Survey, body: MeasuredBody, { corners }: Opening): string | undefined {
+  const places = (corners ?? []).flatMap((name) => {
+    const point = body.points.find(({ written }) => written.name === name);
+    return point === undefined ? [] : [`${point.at}/nominal`, `${point.at}/after`];
+  });
+  return places.map((one) => unreadAt(survey, one)).find((one) => one !== undefined);
+}
+
 function shapeOf(body: MeasuredBody, { corners }: Opening, occasion: Occasion): OpeningShape | undefined {
   const state = body[occasion];
   if (corners?.length !== 4 || state === undefined || state.misread !== undefined) return undefined;
   const [a, b, c, d] = corners.map((name): PointPair | undefined => {
     const point = body.points.find(({ written }) => written.name === name);
-    const { nominal, [occasion]: measured } = point ?? {};
+    const nominal = point?.nominal;
+    const measured = point === undefined ? undefined : state.reading(point);
     return nominal === undefined || measured === undefined ? undefined : { nominal, measured };
   });
   if (a === undefined || b === undefined || c === undefined || d === undefined) return undefined;

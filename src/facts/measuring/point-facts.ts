@@ -91,7 +91,8 @@ function deviated(body: MeasuredBody, point: MeasuredPoint, occasion: Occasion):
     state?.misread === undefined
       ? notMeasured(body, point, occasion)
       : `The readings ${occasion} the repair ${misreadSetWords(state.misread)}.`;
-  const placeOfWhy = state?.misread === undefined ? at : '/measurements/points';
+  const missing = point.nominal === undefined ? `${point.at}/nominal` : at;
+  const placeOfWhy = state?.misread === undefined ? missing : '/measurements/points';
   const note = state?.fit === undefined ? asWritten : fittedTo(state);
   return {
     way,

@@ -159,7 +159,9 @@ function yearsCovered({ reference, at }: ReferenceSurvey): Fact {
 function lookUpAge(survey: Survey, { reference, at }: ReferenceSurvey): Fact {
   const day = dayOf(reference.looked_up);
   if (day === undefined) return unknown('No look-up day is written.', `${at}/looked_up`);
-  const until = dayOf(survey.plan.sign_off?.date) ?? survey.context.asOfDay;
+  const { asOfDay } = survey.context;
+  // A signature that bears a day to come is told for itself.
+  const until = Math.min(dayOf(survey.plan.sign_off?.date) ?? asOfDay, asOfDay);
   return computed(Math.max(0, until - day), `${at}/looked_up`);
 }
 

@@ -3,6 +3,7 @@ import { aluminiumKind } from '../../steel/aluminium-kind.ts';
 import type { ColdWork } from '../../steel/cold-work.ts';
 import type { Fact } from '../fact.ts';
 import { assumed, computed, computedOr, unknown } from '../make-fact.ts';
+import { isMetalTold } from './metal-told.ts';
 import { isClosingSkin, usuallyCosmetic } from './part-kinds.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 import { strongerTwin } from './twin-weaker.ts';
@@ -12,6 +13,7 @@ type StrengthFact =
   | 'part.cold_worked'
   | 'part.cold_worked_to'
   | 'part.aluminium'
+  | 'part.metal_told'
   | 'part.strength_fits'
   | 'part.strength_doubt'
   | 'part.weaker_than_twin'
@@ -37,6 +39,7 @@ export function partStrengthFacts(
         : 'It is not stated as cold-hardened.',
     ),
     'part.aluminium': aluminium(one),
+    'part.metal_told': computed(isMetalTold(material), `${at}/strength`),
     'part.strength_fits': computed(
       doubt === undefined ? 'fits' : doubt.changesClass ? 'outside, and another class' : 'outside',
       `${at}/strength`,

@@ -7,6 +7,7 @@ import type { Calibration, CheckResult, StatedStep, StepDraft } from './step-dra
 import { holdPointSteps } from './hold-points.ts';
 import { releaseSteps } from './release-steps.ts';
 import type { Survey } from '../survey.ts';
+import { unreadAt } from '../unread.ts';
 
 /** The checks after the repair. Each has its draft whether the plan states it or not; every calibration has its own. */
 export function checkSteps(survey: Survey): readonly StepDraft[] {
@@ -151,19 +152,19 @@ function calibrationResult({ kind, result }: Calibration): CheckResult | undefin
 }
 
 function check(survey: Survey, draft: StepDraft): StepDraft {
-  const { step, result, neededBecause } = draft;
+  const { step, neededBecause } = draft;
   if (step === undefined) return draft;
   return {
     ...draft,
     order: 'after the work',
-    missing: checkMissing(survey, step, result, neededBecause !== undefined),
+    missing: checkMissing(survey, draft, step, neededBecause !== undefined),
   };
 }
 
 function checkMissing(
   survey: Survey,
+  { at, result }: StepDraft,
   step: StatedStep,
-  result: CheckResult | undefined,
   isNeeded: boolean,
 ): readonly string[] {
   if (result === 'not required') {
@@ -171,7 +172,7 @@ function checkMissing(
     return isNeeded && !isCited ? ['the maker’s page by which it is not required'] : [];
   }
   return [
-    ...(step.done === undefined ? ['the day'] : []),
+    ...(step.done === undefined && unreadAt(survey, `${at}/done`) === undefined ? ['the day'] : []),
     ...(result === undefined ? ['what came out'] : []),
   ];
 }
