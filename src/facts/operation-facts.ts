@@ -3,6 +3,7 @@ import type { Fact } from './fact.ts';
 import { heatFacts } from './heat/heat-facts.ts';
 import { heatSources } from './heat/heat-sources.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { packNotPlaced } from './step/battery-claims.ts';
 import { batteryFittedFacts } from './step/battery-fitted.ts';
 import { operationExtraFacts } from './operation-extra-facts.ts';
 import { operationNouns } from './operation-noun.ts';
@@ -113,6 +114,7 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     ),
     ...operationExtraFacts(survey, one),
     ...batteryFittedFacts(survey, one),
+    ...packNotPlaced(survey, one),
     ...provisionFacts(survey, { ...one, part }),
   };
 }

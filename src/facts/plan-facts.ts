@@ -1,10 +1,13 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Near } from '../generated/plan-types.ts';
 import { aroundFacts } from './step/around-facts.ts';
+import { batteryOffByNobody } from './step/battery-claims.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
+import { beltBoltFacts } from './step/belt-bolts.ts';
 import { fireFacts } from './step/fire-facts.ts';
+import { jointMakerFacts } from './joint/joint-makers.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
 import { packForVehicle } from './papers/maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
@@ -82,6 +85,9 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     ),
     ...fireFacts(survey),
     ...aroundFacts(survey),
+    ...jointMakerFacts(survey),
+    ...batteryOffByNobody(survey),
+    ...beltBoltFacts(survey),
     'plan.lifted_beside_work': computedOr(
       liftedBesideTheWork(survey).join(', ') || undefined,
       '/make_safe/lifting',

@@ -6,6 +6,7 @@ import { readVin } from '../vehicle/identification-number.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, stated, statedOr, unknown } from './make-fact.ts';
 import { dayOf, listOf } from './quantity-of.ts';
+import { isSamePlace } from './same-place.ts';
 
 type VehicleFacts = Readonly<Record<FactNames['vehicle'], Fact>>;
 
@@ -37,6 +38,10 @@ export function vehicleFacts(plan: Plan): VehicleFacts {
     'vehicle.high_voltage': highVoltage(plan),
     ...numberFacts(vehicle),
     'vehicle.number_confirmed': computed(vehicle.confirmed_at !== undefined, `${at}/confirmed_at`),
+    'vehicle.number_read_once': computed(
+      isSamePlace(vehicle.read_from, vehicle.confirmed_at),
+      `${at}/confirmed_at`,
+    ),
   };
 }
 
