@@ -3,6 +3,10 @@ import { changed, ring } from './one-change.ts';
 /** The ring plan after the work: every step bears its day, and the vehicle may go. */
 export const releasedRing = changed(ring, [
   ['stage: start', 'stage: release'],
+  [
+    'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 } }',
+    'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 }, tightened: 2026-10-15 }',
+  ],
   ['verify:\n  scan_before: { planned: true }\n\n', ''],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-13,'],
   ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-13, product'],

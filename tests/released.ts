@@ -4,6 +4,10 @@ import { changed, electric, ring } from './one-change.ts';
 
 export const releasedRing = changed(ring, [
   ['stage: start', 'stage: release'],
+  [
+    'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 } }',
+    'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 }, tightened: 2026-10-15 }',
+  ],
   ['verify:\n  scan_before: { planned: true }\n\n', ''],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-13,'],
   ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-13, product'],
@@ -59,6 +63,12 @@ finish:
 
 export const releasedElectric = changed(electric, [
   ['stage: start', 'stage: release'],
+  [
+    'fasteners: { one_time: renewed, cite: { reference: hv, at: p. 21 } }',
+    `fasteners: { one_time: renewed, cite: { reference: hv, at: p. 21 }, tightened: 2026-10-21T09:00 }
+        by: { name: L. Brandt, qualification: high-voltage level 2 }
+        done: 2026-10-21T09:00`,
+  ],
   ['verify:\n  scan_before: { planned: true }\n\n', ''],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-20,'],
   ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-20, product'],
