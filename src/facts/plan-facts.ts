@@ -1,5 +1,6 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Near } from '../generated/plan-types.ts';
+import { admitsNotLooked } from '../plan/not-looked.ts';
 import { aroundFacts } from './step/around-facts.ts';
 import { batteryOffByNobody } from './step/battery-claims.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
@@ -15,7 +16,7 @@ import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
-import { saysNotDone } from './step/step-draft.ts';
+import { saysNone, saysNotDone } from './step/step-draft.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
@@ -96,8 +97,13 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     'plan.proposes_work': computed(operations.length > 0, '/parts'),
     'plan.indirect_damage_open': computed(indirectDamageOpen(survey), '/damage/indirect/found'),
     'plan.indirect_damage_stated': computed(
-      (plan.damage?.indirect?.looked_at ?? []).length > 0 && plan.damage?.indirect?.found !== undefined,
+      isLookedFor(plan.damage?.indirect?.looked_at) && plan.damage?.indirect?.found !== undefined,
       '/damage/indirect',
+    ),
+    'plan.indirect_damage_unseen': computedOr(
+      unseenOf(survey),
+      '/damage/indirect/found',
+      'Nothing that was found away from the impact is said to be not looked at.',
     ),
     'plan.measured_before': computed(
       plan.measurements?.before !== undefined ||
@@ -162,6 +168,16 @@ function loadPathHit({ part, structural }: PartSurvey): TriState {
   return damageKinds(part).some(
     (kind) => kind !== 'none' && kind !== 'not yet seen' && kind !== 'scratch' && kind !== 'surface rust',
   );
+}
+
+function isLookedFor(places: readonly string[] | undefined): boolean {
+  return (places ?? []).some((place) => !saysNone(place) && !admitsNotLooked(place));
+}
+
+/** What was found, where it admits that it was not all looked at. */
+function unseenOf({ plan }: Survey): string | undefined {
+  const found = plan.damage?.indirect?.found;
+  return found !== undefined && admitsNotLooked(found) ? found : undefined;
 }
 
 /** Damage was found away from the blow, and no part away from it is listed as damaged. What was found is told in free words. */

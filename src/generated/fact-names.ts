@@ -52,6 +52,7 @@ export interface FactNames {
     | 'plan.units_open'
     | 'plan.restraint_replacement_list'
     | 'plan.belts_checked'
+    | 'plan.indirect_damage_unseen'
     | 'plan.joints_by_nobody'
     | 'plan.joints_by_unqualified'
     | 'plan.joints_by_other_test'
@@ -612,6 +613,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the check of belts, buckles and seats is stated.' },
+  'plan.indirect_damage_unseen': { kind: 'plan', type: 'text', description: 'What the plan says it found away from the impact, where it admits that something was not looked at.' },
   'plan.joints_by_nobody': { kind: 'plan', type: 'text', description: 'Joints of structural parts for which nobody is named, by method and part. Bolts and hems do not count.' },
   'plan.joints_by_unqualified': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker is named without a qualification, or with words that are none: in training, twenty years of experience.' },
   'plan.joints_by_other_test': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker has a qualification that names other kinds of joint only, or another metal only. One that names no kind of joint is not counted.' },
