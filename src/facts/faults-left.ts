@@ -4,7 +4,7 @@ import { admitsNotLooked } from '../plan/not-looked.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, unknown } from './make-fact.ts';
 
-type CodesFact = Extract<FactNames['step'], 'step.codes_left' | 'step.codes_unexplained'>;
+type CodesFact = Extract<FactNames['step'], `step.codes_${'left' | 'assistance' | 'unexplained'}`>;
 
 /**
  * What a text says of faults that are left: `none`, `left`, or `unclear` where the words are neither. A text that begins with none
@@ -26,25 +26,27 @@ export function faultsLeft(text: string | undefined, at: string): Fact {
 /** Systems on which a life hangs when the vehicle is driven. */
 const safety: ReadonlySet<string> = new Set(['restraint', 'brake', 'steering', 'traction battery']);
 
-/** Codes that are left after the repair: active ones of a safety system, and those that nobody explains. */
+/** Codes that are left after the repair: active ones of a safety system or of driver assistance, and those that nobody explains. */
 export function codesFacts(scan: Scan | undefined, at: string): Readonly<Record<CodesFact, Fact>> {
   const place = `${at}/codes`;
   const left = (scan?.codes ?? []).filter(({ state }) => state !== 'cleared');
   const isStop = ({ system, state }: (typeof left)[number]): boolean =>
     state === 'active' && system !== undefined && safety.has(system);
+  const isAssistance = ({ system, state }: (typeof left)[number]): boolean =>
+    state !== 'stored' && system === 'driver assistance';
   const unexplained = left.filter((code) => {
     const { system, state, explanation } = code;
-    if (isStop(code) || explanation !== undefined) return false;
-    return (
-      system === undefined || safety.has(system) || (system === 'driver assistance' && state !== 'stored')
-    );
+    if (isStop(code) || isAssistance(code) || explanation !== undefined) return false;
+    // A trace that is stored matters where a life hangs on the system; a fault that is there now, everywhere.
+    return state !== 'stored' || system === undefined || safety.has(system);
   });
   if (scan === undefined) {
     const none = unknown('No scan after the repair is stated, or the step is another.', at);
-    return { 'step.codes_left': none, 'step.codes_unexplained': none };
+    return { 'step.codes_left': none, 'step.codes_assistance': none, 'step.codes_unexplained': none };
   }
   return {
     'step.codes_left': computedOr(named(left.filter(isStop)), place, 'No such code is left.'),
+    'step.codes_assistance': computedOr(named(left.filter(isAssistance)), place, 'No such code is left.'),
     'step.codes_unexplained': computedOr(named(unexplained), place, 'No such code is left.'),
   };
 }

@@ -6,6 +6,7 @@ import { batteryOffByNobody } from './step/battery-claims.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
+import { beltFault } from './step/belt-check.ts';
 import { beltBoltFacts } from './step/belt-bolts.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { jointMakerFacts } from './joint/joint-makers.ts';
@@ -136,6 +137,11 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     'plan.restraint_replacement_list': computed(
       listOf(restraints?.replacement_list).some((cite) => coversVehicle(survey, cite.reference)),
       '/make_safe/restraints/replacement_list',
+    ),
+    'plan.belts_faulty': computedOr(
+      beltFault(restraints?.belts_checked),
+      '/make_safe/restraints/belts_checked',
+      'The check of the belts names no fault, or is not stated.',
     ),
     'plan.belts_checked': computed(
       restraints?.belts_checked !== undefined && !saysNotDone(restraints.belts_checked),

@@ -75,7 +75,8 @@ function highVoltage(plan: Plan): Fact {
 }
 
 /** The first thing of the plan that only a vehicle with traction voltage has. */
-function highVoltageThing({ parts }: Plan): string | undefined {
+function highVoltageThing({ parts, verify }: Plan): string | undefined {
+  if (verify?.high_voltage?.insulation !== undefined) return 'value of insulation';
   const isOne = (word: string | undefined): boolean =>
     word === 'traction battery' || word === 'high-voltage cable';
   for (const { kind, holds, operations } of parts) {

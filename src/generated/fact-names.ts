@@ -52,6 +52,7 @@ export interface FactNames {
     | 'plan.units_open'
     | 'plan.restraint_replacement_list'
     | 'plan.belts_checked'
+    | 'plan.belts_faulty'
     | 'plan.indirect_damage_unseen'
     | 'plan.joints_by_nobody'
     | 'plan.joints_by_unqualified'
@@ -498,6 +499,7 @@ export interface FactNames {
     | 'step.needed_because'
     | 'step.faults'
     | 'step.codes_left'
+    | 'step.codes_assistance'
     | 'step.codes_unexplained'
     | 'step.insulation'
     | 'step.insulation_limit'
@@ -613,6 +615,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the check of belts, buckles and seats is stated.' },
+  'plan.belts_faulty': { kind: 'plan', type: 'text', description: 'Words of the check of belts, buckles and seats that name a fault of which nothing is said to be replaced.' },
   'plan.indirect_damage_unseen': { kind: 'plan', type: 'text', description: 'What the plan says it found away from the impact, where it admits that something was not looked at.' },
   'plan.joints_by_nobody': { kind: 'plan', type: 'text', description: 'Joints of structural parts for which nobody is named, by method and part. Bolts and hems do not count.' },
   'plan.joints_by_unqualified': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker is named without a qualification, or with words that are none: in training, twenty years of experience.' },
@@ -1048,7 +1051,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.needed_because': { kind: 'step', type: 'text', description: 'What makes it necessary.' },
   'step.faults': { kind: 'step', type: 'word', words: ['none', 'left', 'unclear', 'not stated'], description: 'What is said of the faults that re-commissioning leaves.' },
   'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair shows as active.' },
-  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Other codes of these systems, of driver assistance, or of a system that is not stated, that are left without an explanation.' },
+  'step.codes_assistance': { kind: 'step', type: 'text', description: 'Codes of driver assistance that are active after the repair, explained or not.' },
+  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Other codes that are left without an explanation: those that are not merely stored, of whatever system but driver assistance; stored ones of restraint, brake, steering, traction battery, or of a system that is not stated.' },
   'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
   'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },

@@ -109,11 +109,22 @@ describe('codes that the scan after the repair leaves', () => {
     ['system: restraint', 'open', 'X1 (restraint)'],
     ['system: steering, state: stored, explanation: battery was off', 'open', 'open'],
     ['system: restraint, state: cleared', 'open', 'open'],
-    ['system: driver assistance, state: active', 'open', 'X1 (driver assistance)'],
-    ['system: engine, state: active', 'open', 'open'],
+    ['system: driver assistance, state: stored', 'open', 'open'],
+    ['system: engine, state: active', 'open', 'X1 (engine)'],
+    ['system: engine, state: active, explanation: fuel was out', 'open', 'open'],
+    ['system: body, state: stored', 'open', 'open'],
     ['state: active', 'open', 'X1'],
   ])('%s', (entries, left, unexplained) => {
     expect([codes('codes_left', entries), codes('codes_unexplained', entries)]).toEqual([left, unexplained]);
+  });
+
+  test('an active code of driver assistance is one, explained or not; a stored one is not', () => {
+    const assistance = (entries: string): unknown =>
+      codes('codes_assistance', `system: driver assistance, ${entries}`);
+    expect(assistance('state: active')).toBe('X1 (driver assistance)');
+    expect(assistance('state: active, explanation: not calibrated')).toBe('X1 (driver assistance)');
+    expect(assistance('state: stored')).toBe('open');
+    expect(assistance('state: cleared')).toBe('open');
   });
 });
 

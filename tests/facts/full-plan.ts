@@ -22,7 +22,7 @@ references:
   - { id: own, kind: training }
 make_safe:
   low_voltage: { planned: true, done: 2026-10-07T08:00, batteries: [12 V, 48 V], by: { name: A, qualification: q }, cite: { reference: own, at: p. 1 } }
-  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: belt pretensioner, at: sill, state: undeployed, treatment: removed, step: 1 }, { unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }, { unit: knee airbag, state: deployed, treatment: stays }, { unit: other, state: not yet seen, treatment: removed }], deployed: true, wiring: untouched, control_unit: replaced, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
+  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: belt pretensioner, at: sill, state: undeployed, treatment: removed, step: 1 }, { unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }, { unit: knee airbag, state: deployed, treatment: stays }, { unit: other, state: not yet seen, treatment: removed }], deployed: true, wiring: untouched, control_unit: replaced, belts_checked: one jams, replacement_list: { reference: own, at: p. 3 } }
   high_voltage:
     planned: true
     battery_condition: sound
@@ -124,7 +124,7 @@ verify:
   alignment: { done: 2026-10-12, result: within range }
   road_test: { done: 2026-10-11, result: passed }
   high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V }
-  scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }] }
+  scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }, { code: C2, system: driver assistance }] }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
 record: { kept: [all], until: 2036-10-20 }
 sign_off: { by: { name: R. Amsel }, date: 2026-10-20, plan_revision: A, open_holds: two, digests: { plan: "sha256:0", packs: [{ pack: general, version: 1.0.0 }, { pack: mine, version: 1.0.0 }] } }
