@@ -1,4 +1,6 @@
 import type { Fault } from './fault.ts';
+import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
+import { faultsOfClaims } from './faults-of-claims.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
@@ -30,4 +32,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWholeJob,
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
+  ...faultsOfClaims,
+  ...faultsOfBoltsAndChecks,
 ];
