@@ -15,7 +15,7 @@ export function builtInPacks(): readonly Pack[] {
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '7fc5c3bd0204b35a2e55d90911dfd7b784562d36ef5d88770cf8a4ef3af40eba');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '24ce2f4a3b8bc85075a9c791673fc612b41c7dcdb8ca97d608b32ddd6cccf18b');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -18,8 +18,8 @@ function made(fact: string, text: string, deriving: Deriving = {}): readonly unk
 test('one entry of the job answers for every joint; without one each kind is named once, at its first joint', () => {
   const joints = `{ ${spot} }, { ${spot} }, { method: plug weld, to: floor, sheets: [sill, floor] }, { method: bolt }, { method: hem }`;
   expect(made('nobody', plan('', '', joints))).toEqual([
-    'resistance spot at Sill; plug weld at Sill',
-    '/parts/0/operations/0/joints/0',
+    'plug weld at Sill; resistance spot at Sill',
+    '/parts/0/operations/0/joints/2',
   ]);
   expect(
     made('nobody', plan('joined_by: [{ name: T. Holm, qualification: W-1 }]', '', joints)),
@@ -57,7 +57,7 @@ test('an approval ends by the day of the joint, else by the as-of date', () => {
   const dated = (day: string): string => plan(job, '', `{ ${spot}, done: ${day} }`);
   expect(made('lapsed', dated('2026-10-10'))).toBeUndefined();
   expect(made('lapsed', dated('2026-10-11'))).toEqual([
-    'resistance spot by T. Holm, valid until 2026-10-10 at Sill',
+    'resistance spot by T. Holm, valid until 2026-10-10, at Sill',
     '/job/joined_by/0',
   ]);
   expect(made('lapsed', plan(job, '', `{ ${spot} }`), { asOf: '2026-10-10' })).toBeUndefined();

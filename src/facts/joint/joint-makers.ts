@@ -1,6 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { JointMethod, Person } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
+import { inOrder } from '../in-order.ts';
 import { computedOr } from '../make-fact.ts';
 import { samePerson } from '../papers/same-person.ts';
 import { dayOf, whenOf } from '../quantity-of.ts';
@@ -22,55 +23,64 @@ interface Maker extends Joiner {
   readonly at: string;
 }
 
-/** A joint of structure with what is wrong about its maker: of many alike the first gives the place. */
-interface Group {
+/** What is wrong about who makes a joint. */
+interface Fault {
+  readonly kind: 'nobody' | 'unqualified' | 'other_test' | 'lapsed';
+  /** The kind of joint, and by whom; joints that are alike in it are told as one. */
   readonly what: string;
   readonly at: string;
-  readonly parts: Set<string>;
+  readonly part: string;
+  /** Its id: of parts of one name it keeps the order. */
+  readonly id: string;
 }
 
 /** Who makes the joints of structural parts, and by which test. One fact for all joints alike, so that one answer serves them. */
 export function jointMakerFacts(survey: Survey): Readonly<Record<MakerFact, Fact>> {
-  const found = {
-    nobody: new Map<string, Group>(),
-    unqualified: new Map<string, Group>(),
-    other: new Map<string, Group>(),
-    lapsed: new Map<string, Group>(),
-  };
-  for (const operation of survey.operations) {
-    if (!joinsStructure(operation)) continue;
-    for (const one of operation.joints) {
-      const { method } = one.joint;
-      if (method === undefined || !isPermanent(method)) continue;
-      const add = (groups: Map<string, Group>, what: string, at: string): void => {
-        const group = groups.get(what) ?? { what, at, parts: new Set() };
-        group.parts.add(operation.part.name);
-        groups.set(what, group);
-      };
-      const makers = makersOf(survey, operation, one, method);
-      if (makers.length === 0) add(found.nobody, method, one.at);
-      for (const maker of makers) {
-        const { name = '', qualification = '', at } = maker;
-        if (isNoQualification(qualification)) add(found.unqualified, `${method} by ${name}`, at);
-        else if (namesOther(namedSkills(qualification), method, metalsOf(survey, operation, one)))
-          add(found.other, `${method} by ${name} (${qualification})`, at);
-        if (hasLapsed(survey, operation, one, maker))
-          add(found.lapsed, `${method} by ${name}, valid until ${maker.valid_until ?? ''}`, at);
-      }
-    }
-  }
+  const faults = survey.operations
+    .filter(joinsStructure)
+    .flatMap((operation) => operation.joints.flatMap((joint) => faultsOf(survey, operation, joint)));
+  const of = (kind: Fault['kind'], none: string): Fact =>
+    grouped(
+      faults.filter((fault) => fault.kind === kind),
+      none,
+    );
   return {
-    'plan.joints_by_nobody': groupFact(found.nobody, 'Somebody is named for every joint of structure.'),
-    'plan.joints_by_unqualified': groupFact(
-      found.unqualified,
+    'plan.joints_by_nobody': of('nobody', 'Somebody is named for every joint of structure.'),
+    'plan.joints_by_unqualified': of(
+      'unqualified',
       'Everybody who is named for a joint of structure has a qualification.',
     ),
-    'plan.joints_by_other_test': groupFact(
-      found.other,
+    'plan.joints_by_other_test': of(
+      'other_test',
       'No qualification names another kind of joint or another metal only.',
     ),
-    'plan.joints_by_lapsed': groupFact(found.lapsed, 'No approval ends before the day of its joint.'),
+    'plan.joints_by_lapsed': of('lapsed', 'No approval ends before the day of its joint.'),
   };
+}
+
+function faultsOf(survey: Survey, operation: OperationSurvey, one: JointSurvey): readonly Fault[] {
+  const { method } = one.joint;
+  if (method === undefined || !isPermanent(method)) return [];
+  const part = operation.part.name;
+  const id = operation.part.part.id ?? '';
+  const makers = makersOf(survey, operation, one, method);
+  if (makers.length === 0) return [{ kind: 'nobody', what: method, at: one.at, part, id }];
+  return makers.flatMap((maker): readonly Fault[] => {
+    const { name = '', qualification = '', valid_until: until = '', at } = maker;
+    const what = `${method} by ${name}`;
+    const isOther = (): boolean =>
+      namesOther(namedSkills(qualification), method, metalsOf(survey, operation, one));
+    return [
+      ...(isNoQualification(qualification)
+        ? [{ kind: 'unqualified', what, at, part, id } as const]
+        : isOther()
+          ? [{ kind: 'other_test', what: `${what} (${qualification})`, at, part, id } as const]
+          : []),
+      ...(hasLapsed(survey, operation, one, maker)
+        ? [{ kind: 'lapsed', what: `${what}, valid until ${until},`, at, part, id } as const]
+        : []),
+    ];
+  });
 }
 
 function joinsStructure({ operation, part, joints }: OperationSurvey): boolean {
@@ -133,16 +143,22 @@ function hasLapsed(
   return last !== undefined && (whenOf(joint.done ?? operation.done)?.day ?? context.asOfDay) > last;
 }
 
+/** As many parts are named of one kind of joint; of more their number is told. */
 const mostNamed = 3;
 
-function groupFact(groups: ReadonlyMap<string, Group>, none: string): Fact {
-  const all = [...groups.values()];
-  const text = all
-    .map(({ what, parts }) => {
-      const names = [...parts];
-      const more = names.length > mostNamed ? [`${String(names.length - mostNamed)} parts more`] : [];
-      return `${what} at ${[...names.slice(0, mostNamed), ...more].join(' and ')}`;
+/** In the order of the words: that of parts in the plan tells nothing. */
+function grouped(found: readonly Fault[], none: string): Fact {
+  const faults = found.toSorted(
+    (a, b) => inOrder(a.what, b.what) || inOrder(a.part, b.part) || inOrder(a.id, b.id),
+  );
+  const parts = new Map<string, Set<string>>();
+  for (const { what, part } of faults) parts.set(what, (parts.get(what) ?? new Set()).add(part));
+  const text = [...parts]
+    .map(([what, named]) => {
+      const more = named.size - mostNamed;
+      const shown = [...[...named].slice(0, mostNamed), ...(more > 0 ? [`${String(more)} more`] : [])];
+      return `${what} at ${shown.join(' and ')}`;
     })
     .join('; ');
-  return computedOr(text || undefined, all[0]?.at ?? '/job/joined_by', none);
+  return computedOr(text || undefined, faults[0]?.at ?? '/job/joined_by', none);
 }

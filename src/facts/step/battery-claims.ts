@@ -1,5 +1,6 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
+import { inOrder } from '../in-order.ts';
 import { computed, computedOr } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
@@ -36,13 +37,18 @@ function claimsOf({ plan, operations }: Survey): readonly Claim[] {
     ...(finish?.bake?.traction_battery === 'removed'
       ? [{ what: 'the bake', at: '/finish/bake/traction_battery' }]
       : []),
-    ...operations.flatMap(({ operation, part, at }) =>
-      (operation.near ?? []).flatMap(({ item, treatment }, index) =>
-        item === 'traction battery' && treatment === 'removed'
-          ? [{ what: `the work on ${part.name}`, at: `${at}/near/${String(index)}` }]
-          : [],
+    // By name: the order of parts in the plan tells nothing.
+    ...operations
+      .toSorted(
+        (a, b) => inOrder(a.part.name, b.part.name) || inOrder(a.part.part.id ?? '', b.part.part.id ?? ''),
+      )
+      .flatMap(({ operation, part, at }) =>
+        (operation.near ?? []).flatMap(({ item, treatment }, index) =>
+          item === 'traction battery' && treatment === 'removed'
+            ? [{ what: `the work on ${part.name}`, at: `${at}/near/${String(index)}` }]
+            : [],
+        ),
       ),
-    ),
   ];
 }
 

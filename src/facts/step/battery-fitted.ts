@@ -58,7 +58,8 @@ function heatsBefore(
   if (out === undefined || word !== 'remove and refit') return [];
   return worksWithoutIt(survey)
     .filter(({ operation: { step } }) => step !== undefined && step <= out)
-    .map(({ part }) => `the work on ${part.name}`);
+    .map(({ part }) => `the work on ${part.name}`)
+    .toSorted();
 }
 
 /** Such work that comes after it was put back. */
