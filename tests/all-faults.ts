@@ -6,6 +6,7 @@ import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
+import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
@@ -34,4 +35,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheBondedRail,
   ...faultsOfClaims,
   ...faultsOfBoltsAndChecks,
+  ...faultsOfProcess,
 ];

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:c9c46f3c50f273b341a1580abd4d4c13eb54cbb338e713788a4f6d57a0eb4503":{"pack":"general","version":"1.0.0"},"sha256:e63edb89fa612d5ce7a95e9a826aede46a0bcf049489d33315136d40db1f09a8":{"pack":"general","version":"1.1.0"},"sha256:c1dbb80593490158bf12d220709e15e2b38e861ef4e40d581e80d652dc292e88":{"pack":"general","version":"2.0.0"},"sha256:34c423bba27b93cb08c93799aaffb1db90b524e79ed682c5f5eadb893b264a46":{"pack":"general","version":"3.0.0"}};
+  {"sha256:b940ffdfa89f6a7923ab19afae73a5f10d54d370c19a10e8ebecdfca1250b761":{"pack":"general","version":"1.0.0"},"sha256:e4612a06339fa39c117760fc1c32034ad9698e308313c7775c2080783cdfe7d8":{"pack":"general","version":"1.1.0"},"sha256:b9a83ebee34ab9b9be25cc116096f8f52eb59b7a867d7c8c397eb292a770fc9c":{"pack":"general","version":"2.0.0"},"sha256:cdb9377b4968667041ba57b2c1d77c07e28f437215a37c7e1852e48026fda2e3":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f3af555b6d9a78ff5f823344d9fb6be1338a287c74bff6ab571d6487d7b1b6e6');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '61810a398c94b861857f94d403eee537a12a1e4eef10777ca4cdb46cec7fb276');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '24ce2f4a3b8bc85075a9c791673fc612b41c7dcdb8ca97d608b32ddd6cccf18b');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '0020d8cbc9c9d133520f8712705616099bc7da8f63a68970bd6938b4e3ede62f');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

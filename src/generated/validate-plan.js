@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -642,48 +642,67 @@ function validate135(data, { instancePath = "", parentData, parentDataProperty, 
   return validate135.errors = vErrors, errors === 0;
 }
 validate135.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema38 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
-function validate143(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate143.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema38.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+var formats14 = formats.percent;
+function validate137(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate137.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 60) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (!formats14(data)) {
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "percent" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate143.errors = vErrors, errors === 0;
+  return validate137.errors = vErrors, errors === 0;
 }
-validate143.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema39 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
+validate137.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema39 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
 function validate145(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate145.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema39.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   return validate145.errors = vErrors, errors === 0;
 }
 validate145.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema40 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema41 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
-function validate157(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate157.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema41.enum } };
+var schema40 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
+function validate147(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate147.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema40.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate157.errors = vErrors, errors === 0;
+  return validate147.errors = vErrors, errors === 0;
 }
-validate157.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema42 = { enum: ["left", "right", "both", "centre"] };
+validate147.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema41 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema42 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
 function validate159(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate159.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema42.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   return validate159.errors = vErrors, errors === 0;
 }
 validate159.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate168(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate168.evaluated;
+var schema43 = { enum: ["left", "right", "both", "centre"] };
+function validate161(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate161.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema43.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate161.errors = vErrors, errors === 0;
+}
+validate161.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate170(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate170.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -693,18 +712,18 @@ function validate168(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate168.errors = vErrors, errors === 0;
+  return validate170.errors = vErrors, errors === 0;
 }
-validate168.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats14 = formats.stress;
-function validate170(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate170.evaluated;
+validate170.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats16 = formats.stress;
+function validate172(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate172.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats14(data)) {
+    if (!formats16(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "stress" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -712,21 +731,21 @@ function validate170(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate170.errors = vErrors, errors === 0;
-}
-validate170.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema45 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
-function validate172(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate172.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema45.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
   return validate172.errors = vErrors, errors === 0;
 }
 validate172.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate176(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate176.evaluated;
+var schema46 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
+function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema46.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate174.errors = vErrors, errors === 0;
+}
+validate174.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate178(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate178.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "grade" || key0 === "strength" || key0 === "class" || key0 === "thickness")) {
@@ -745,43 +764,43 @@ function validate176(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    data.grade !== void 0 && (validate168(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.strength !== void 0 && (validate170(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length)), data.class !== void 0 && (validate172(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate172.errors : vErrors.concat(validate172.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate119(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length));
+    data.grade !== void 0 && (validate170(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length)), data.strength !== void 0 && (validate172(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate172.errors : vErrors.concat(validate172.errors), errors = vErrors.length)), data.class !== void 0 && (validate174(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate119(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate176.errors = vErrors, errors === 0;
+  return validate178.errors = vErrors, errors === 0;
 }
-validate176.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema47 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
-function validate183(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate183.evaluated;
+validate178.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema48 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
+function validate185(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate185.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema47.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema48.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate183.errors = vErrors, errors === 0;
+  return validate185.errors = vErrors, errors === 0;
 }
-validate183.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema48 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema49 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
-function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
+validate185.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema49 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema50 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
+function validate191(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate191.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema49.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema50.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate189.errors = vErrors, errors === 0;
+  return validate191.errors = vErrors, errors === 0;
 }
-validate189.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats16 = formats.temperature;
-function validate192(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate192.evaluated;
+validate191.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats18 = formats.temperature;
+function validate194(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate194.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats16(data)) {
+    if (!formats18(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "temperature" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -789,12 +808,12 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate192.errors = vErrors, errors === 0;
+  return validate194.errors = vErrors, errors === 0;
 }
-validate192.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema51 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
-function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
+validate194.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema52 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
+function validate197(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate197.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "means" || key0 === "place" || key0 === "calibration_due")) {
@@ -804,7 +823,7 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.means !== void 0) {
       let data0 = data.means;
       if (!(data0 === "temperature crayon" || data0 === "contact probe" || data0 === "infra-red on a prepared spot" || data0 === "infra-red" || data0 === "none")) {
-        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema51.properties.means.enum } };
+        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema52.properties.means.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -825,18 +844,18 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
     let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate195.errors = vErrors, errors === 0;
+  return validate197.errors = vErrors, errors === 0;
 }
-validate195.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats18 = formats["free-end"];
-function validate198(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate198.evaluated;
+validate197.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats20 = formats["free-end"];
+function validate200(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate200.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats18(data)) {
+    if (!formats20(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "free-end" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -844,28 +863,28 @@ function validate198(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate198.errors = vErrors, errors === 0;
+  return validate200.errors = vErrors, errors === 0;
 }
-validate198.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema53 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema54 = { enum: ["same sheet", "joined", "through air"] };
-function validate209(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate209.evaluated;
+validate200.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema54 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema55 = { enum: ["same sheet", "joined", "through air"] };
+function validate211(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema54.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema55.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate209.errors = vErrors, errors === 0;
+  return validate211.errors = vErrors, errors === 0;
 }
-validate209.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats20 = formats.mass;
-function validate221(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate221.evaluated;
+validate211.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats22 = formats.mass;
+function validate223(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate223.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats20(data)) {
+    if (!formats22(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "mass" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -873,18 +892,18 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate221.errors = vErrors, errors === 0;
+  return validate223.errors = vErrors, errors === 0;
 }
-validate221.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate205(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate205.evaluated;
+validate223.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate207(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate207.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema53.properties, key0)) {
+      if (!func1.call(schema54.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.part !== void 0 && (validate71(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.item !== void 0 && (validate143(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate143.errors : vErrors.concat(validate143.errors), errors = vErrors.length)), data.distance !== void 0 && (validate119(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.path !== void 0 && (validate209(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate209.errors : vErrors.concat(validate209.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate145(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate145.errors : vErrors.concat(validate145.errors), errors = vErrors.length)), data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.limit !== void 0 && (validate192(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data.lap !== void 0) {
+    if (data.part !== void 0 && (validate71(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.item !== void 0 && (validate145(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate145.errors : vErrors.concat(validate145.errors), errors = vErrors.length)), data.distance !== void 0 && (validate119(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.path !== void 0 && (validate211(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate211.errors : vErrors.concat(validate211.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate147(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors), errors = vErrors.length)), data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.limit !== void 0 && (validate194(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data.lap !== void 0) {
       let data7 = data.lap;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -902,21 +921,21 @@ function validate205(data, { instancePath = "", parentData, parentDataProperty, 
       let data12 = data.sink;
       if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
         for (let key2 in data12)
-          if (!func1.call(schema53.properties.sink.properties, key2)) {
+          if (!func1.call(schema54.properties.sink.properties, key2)) {
             let err3 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         if (data12.kind !== void 0) {
           let data13 = data12.kind;
           if (!(data13 === "wet cloth" || data13 === "copper bar")) {
-            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema53.properties.sink.properties.kind.enum } };
+            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema54.properties.sink.properties.kind.enum } };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
-        if (data12.distance !== void 0 && (validate119(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.width !== void 0 && (validate119(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.length !== void 0 && (validate119(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.water !== void 0 && (validate221(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate221.errors : vErrors.concat(validate221.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate119(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.held !== void 0) {
+        if (data12.distance !== void 0 && (validate119(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.width !== void 0 && (validate119(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.length !== void 0 && (validate119(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.water !== void 0 && (validate223(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate119(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.held !== void 0) {
           let data19 = data12.held;
           if (!(data19 === "clamped" || data19 === "laid on")) {
-            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema53.properties.sink.properties.held.enum } };
+            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema54.properties.sink.properties.held.enum } };
             vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
           }
         }
@@ -930,7 +949,7 @@ function validate205(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.watched_by !== void 0 && (validate195(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.reading !== void 0 && (validate192(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.watched_by !== void 0 && (validate197(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate197.errors : vErrors.concat(validate197.errors), errors = vErrors.length)), data.reading !== void 0 && (validate194(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data.name !== void 0) {
       let data24 = data.name;
       if (typeof data24 == "string") {
         if (func2(data24) > 200) {
@@ -946,30 +965,11 @@ function validate205(data, { instancePath = "", parentData, parentDataProperty, 
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate205.errors = vErrors, errors === 0;
+  return validate207.errors = vErrors, errors === 0;
 }
-validate205.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema56 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
-var formats22 = formats.force;
-function validate260(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate260.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
-    if (func2(data) > 60) {
-      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
-      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-    }
-    if (!formats22(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "force" } };
-      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
-    }
-  } else {
-    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
-    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
-  }
-  return validate260.errors = vErrors, errors === 0;
-}
-validate260.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats24 = formats.current;
+validate207.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema57 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
+var formats24 = formats.force;
 function validate262(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate262.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -978,7 +978,7 @@ function validate262(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats24(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "current" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "force" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
@@ -988,7 +988,7 @@ function validate262(data, { instancePath = "", parentData, parentDataProperty, 
   return validate262.errors = vErrors, errors === 0;
 }
 validate262.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats26 = formats.voltage;
+var formats26 = formats.current;
 function validate264(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate264.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -997,7 +997,7 @@ function validate264(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats26(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "voltage" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "current" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
@@ -1007,26 +1007,26 @@ function validate264(data, { instancePath = "", parentData, parentDataProperty, 
   return validate264.errors = vErrors, errors === 0;
 }
 validate264.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats28 = formats.speed;
-function validate270(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate270.evaluated;
+var formats28 = formats.voltage;
+function validate266(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate266.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats28(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "speed" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "voltage" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate270.errors = vErrors, errors === 0;
+  return validate266.errors = vErrors, errors === 0;
 }
-validate270.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats30 = formats["energy-per-length"];
+validate266.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats30 = formats.speed;
 function validate272(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate272.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -1035,7 +1035,7 @@ function validate272(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats30(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "energy-per-length" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "speed" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
@@ -1045,7 +1045,7 @@ function validate272(data, { instancePath = "", parentData, parentDataProperty, 
   return validate272.errors = vErrors, errors === 0;
 }
 validate272.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats32 = formats.power;
+var formats32 = formats["energy-per-length"];
 function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate274.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -1054,7 +1054,7 @@ function validate274(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats32(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "power" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "energy-per-length" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
@@ -1064,26 +1064,45 @@ function validate274(data, { instancePath = "", parentData, parentDataProperty, 
   return validate274.errors = vErrors, errors === 0;
 }
 validate274.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema64 = { enum: ["planned", "passed", "failed"] };
-function validate282(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate282.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema64.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+var formats34 = formats.power;
+function validate276(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate276.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 60) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (!formats34(data)) {
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "power" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate282.errors = vErrors, errors === 0;
+  return validate276.errors = vErrors, errors === 0;
 }
-validate282.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema65 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
+validate276.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema65 = { enum: ["planned", "passed", "failed"] };
 function validate284(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate284.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema65.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate284.errors = vErrors, errors === 0;
+}
+validate284.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema66 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
+function validate286(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate286.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "same_setup" || key0 === "record")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate282(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate282.errors : vErrors.concat(validate282.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate119(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.result !== void 0 && (validate284(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate119(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data3 = data.sheets;
       if (Array.isArray(data3)) {
         if (data3.length > 6) {
@@ -1092,7 +1111,7 @@ function validate284(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate176(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors), errors = vErrors.length);
+          validate178(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length);
       } else {
         let err2 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -1105,7 +1124,7 @@ function validate284(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.failure !== void 0) {
       let data6 = data.failure;
       if (!(data6 === "button" || data6 === "interface" || data6 === "part of each")) {
-        let err4 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema65.properties.failure.enum } };
+        let err4 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema66.properties.failure.enum } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
@@ -1129,11 +1148,11 @@ function validate284(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate284.errors = vErrors, errors === 0;
+  return validate286.errors = vErrors, errors === 0;
 }
-validate284.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate281(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate281.evaluated;
+validate286.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate283(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate283.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1145,12 +1164,12 @@ function validate281(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate282(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate282.errors : vErrors.concat(validate282.errors), errors = vErrors.length);
+    validate284(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate284(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors), errors = vErrors.length);
+    validate286(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate286.errors : vErrors.concat(validate286.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1160,21 +1179,21 @@ function validate281(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate281.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate283.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate281.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate231(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate231.evaluated;
+validate283.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate233(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate233.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema56.properties, key0)) {
+      if (!func1.call(schema57.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.to !== void 0 && (validate71(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.method !== void 0 && (validate60(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.form !== void 0) {
       let data2 = data.form;
       if (!(data2 === "lap" || data2 === "flange" || data2 === "butt with insert" || data2 === "open butt" || data2 === "hem")) {
-        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema56.properties.form.enum } };
+        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema57.properties.form.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -1278,7 +1297,7 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.access !== void 0) {
       let data22 = data.access;
       if (!(data22 === "both sides" || data22 === "one side")) {
-        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema56.properties.access.enum } };
+        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema57.properties.access.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
@@ -1305,14 +1324,14 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
         if (data25.kind !== void 0) {
           let data27 = data25.kind;
           if (!(data27 === "structural" || data27 === "ordinary")) {
-            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema56.properties.fastener.properties.kind.enum } };
+            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema57.properties.fastener.properties.kind.enum } };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
         if (data25.diameter !== void 0 && (validate119(data25.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data25, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data25.head !== void 0) {
           let data29 = data25.head;
           if (!(data29 === "raised" || data29 === "countersunk")) {
-            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema56.properties.fastener.properties.head.enum } };
+            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema57.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
@@ -1336,7 +1355,7 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.old_holes !== void 0) {
       let data33 = data.old_holes;
       if (!(data33 === "none" || data33 === "beside them" || data33 === "opened for a larger one" || data33 === "used again")) {
-        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema56.properties.old_holes.enum } };
+        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema57.properties.old_holes.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
@@ -1348,7 +1367,7 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
             let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
-        data34.length_each_side !== void 0 && (validate119(data34.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data34, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data34.grade !== void 0 && (validate168(data34.grade, { instancePath: instancePath + "/insert/grade", parentData: data34, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data34.thickness !== void 0 && (validate119(data34.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data34, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length));
+        data34.length_each_side !== void 0 && (validate119(data34.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data34, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data34.grade !== void 0 && (validate170(data34.grade, { instancePath: instancePath + "/insert/grade", parentData: data34, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length)), data34.thickness !== void 0 && (validate119(data34.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data34, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length));
       } else {
         let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
@@ -1479,7 +1498,7 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
       let data55 = data.settings;
       if (data55 && typeof data55 == "object" && !Array.isArray(data55)) {
         for (let key5 in data55)
-          if (!func1.call(schema56.properties.settings.properties, key5)) {
+          if (!func1.call(schema57.properties.settings.properties, key5)) {
             let err51 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
@@ -1507,7 +1526,7 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
-        if (data55.force !== void 0 && (validate260(data55.force, { instancePath: instancePath + "/settings/force", parentData: data55, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate260.errors : vErrors.concat(validate260.errors), errors = vErrors.length)), data55.current !== void 0 && (validate262(data55.current, { instancePath: instancePath + "/settings/current", parentData: data55, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data55.voltage !== void 0 && (validate264(data55.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data55, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data55.weld_time !== void 0 && (validate101(data55.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data55, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data55.tip !== void 0 && (validate119(data55.tip, { instancePath: instancePath + "/settings/tip", parentData: data55, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data55.most_force !== void 0 && (validate260(data55.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data55, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate260.errors : vErrors.concat(validate260.errors), errors = vErrors.length)), data55.most_current !== void 0 && (validate262(data55.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data55, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data55.travel_speed !== void 0 && (validate270(data55.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data55, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate270.errors : vErrors.concat(validate270.errors), errors = vErrors.length)), data55.heat_input !== void 0 && (validate272(data55.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data55, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length)), data55.power !== void 0 && (validate274(data55.power, { instancePath: instancePath + "/settings/power", parentData: data55, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data55.passes !== void 0) {
+        if (data55.force !== void 0 && (validate262(data55.force, { instancePath: instancePath + "/settings/force", parentData: data55, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data55.current !== void 0 && (validate264(data55.current, { instancePath: instancePath + "/settings/current", parentData: data55, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data55.voltage !== void 0 && (validate266(data55.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data55, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length)), data55.weld_time !== void 0 && (validate101(data55.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data55, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data55.tip !== void 0 && (validate119(data55.tip, { instancePath: instancePath + "/settings/tip", parentData: data55, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data55.most_force !== void 0 && (validate262(data55.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data55, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data55.most_current !== void 0 && (validate264(data55.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data55, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data55.travel_speed !== void 0 && (validate272(data55.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data55, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length)), data55.heat_input !== void 0 && (validate274(data55.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data55, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data55.power !== void 0 && (validate276(data55.power, { instancePath: instancePath + "/settings/power", parentData: data55, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length)), data55.passes !== void 0) {
           let data68 = data55.passes;
           if (!(typeof data68 == "number" && !(data68 % 1) && !isNaN(data68) && isFinite(data68))) {
             let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
@@ -1524,7 +1543,7 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data55.interpass !== void 0 && (validate192(data55.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data55, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data55.stitch !== void 0 && (validate119(data55.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data55, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data55.pause !== void 0 && (validate101(data55.pause, { instancePath: instancePath + "/settings/pause", parentData: data55, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+        data55.interpass !== void 0 && (validate194(data55.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data55, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data55.stitch !== void 0 && (validate119(data55.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data55, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data55.pause !== void 0 && (validate101(data55.pause, { instancePath: instancePath + "/settings/pause", parentData: data55, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
       } else {
         let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
@@ -1546,7 +1565,7 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate281(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.record !== void 0) {
+    if (data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate283(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate283.errors : vErrors.concat(validate283.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.record !== void 0) {
       let data78 = data.record;
       if (typeof data78 == "string") {
         if (func2(data78) > 200) {
@@ -1561,7 +1580,7 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
       let data80 = data.flange_coat;
       if (!(data80 === "weld-through primer" || data80 === "factory coat left whole" || data80 === "adhesive" || data80 === "sealer" || data80 === "bare")) {
-        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema56.properties.flange_coat.enum } };
+        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema57.properties.flange_coat.enum } };
         vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
       }
     }
@@ -1569,18 +1588,18 @@ function validate231(data, { instancePath = "", parentData, parentDataProperty, 
     let err66 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
   }
-  return validate231.errors = vErrors, errors === 0;
+  return validate233.errors = vErrors, errors === 0;
 }
-validate231.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate187(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate187.evaluated;
+validate233.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema48.properties, key0)) {
+      if (!func1.call(schema49.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate71(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.do !== void 0 && (validate189(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length)), data.step !== void 0) {
+    if (data.id !== void 0 && (validate71(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.do !== void 0 && (validate191(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate191.errors : vErrors.concat(validate191.errors), errors = vErrors.length)), data.step !== void 0) {
       let data2 = data.step;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
         let err1 = { instancePath: instancePath + "/step", schemaPath: "#/properties/step/type", keyword: "type", params: { type: "integer" } };
@@ -1617,7 +1636,7 @@ function validate187(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.extent !== void 0) {
       let data4 = data.extent;
       if (!(data4 === "whole" || data4 === "part")) {
-        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema48.properties.extent.enum } };
+        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema49.properties.extent.enum } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
@@ -1685,18 +1704,18 @@ function validate187(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.source !== void 0) {
       let data11 = data.source;
       if (!(data11 === "torch" || data11 === "induction" || data11 === "hot air" || data11 === "infra-red panel" || data11 === "oven" || data11 === "other")) {
-        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema48.properties.source.enum } };
+        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema49.properties.source.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
     if (data.cut_with !== void 0) {
       let data12 = data.cut_with;
       if (!(data12 === "saw" || data12 === "drill" || data12 === "chisel" || data12 === "cutting disc" || data12 === "grinder" || data12 === "plasma" || data12 === "flame")) {
-        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema48.properties.cut_with.enum } };
+        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema49.properties.cut_with.enum } };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate192(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data.hold !== void 0 && (validate101(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.times !== void 0) {
+    if (data.temperature !== void 0 && (validate194(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data.hold !== void 0 && (validate101(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.times !== void 0) {
       let data15 = data.times;
       if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
         let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1713,24 +1732,24 @@ function validate187(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.measured_by !== void 0 && (validate195(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate198(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.shape !== void 0) {
+    if (data.measured_by !== void 0 && (validate197(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate197.errors : vErrors.concat(validate197.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate200(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate200.errors : vErrors.concat(validate200.errors), errors = vErrors.length)), data.shape !== void 0) {
       let data18 = data.shape;
       if (!(data18 === "strip" || data18 === "disc")) {
-        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema48.properties.shape.enum } };
+        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema49.properties.shape.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
     if (data.radius !== void 0 && (validate119(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
       let data20 = data.cooled_faces;
       if (!(data20 === "both" || data20 === "one")) {
-        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema48.properties.cooled_faces.enum } };
+        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema49.properties.cooled_faces.enum } };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
-    if (data.starts_below !== void 0 && (validate192(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data.cooling !== void 0) {
+    if (data.starts_below !== void 0 && (validate194(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data.cooling !== void 0) {
       let data22 = data.cooling;
       if (!(data22 === "still air" || data22 === "fan" || data22 === "water" || data22 === "wet cloth")) {
-        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema48.properties.cooling.enum } };
+        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema49.properties.cooling.enum } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
@@ -1742,7 +1761,7 @@ function validate187(data, { instancePath = "", parentData, parentDataProperty, 
             let err26 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
           }
-        if (data23.temperature !== void 0 && (validate192(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data23.time !== void 0 && (validate101(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data23.times !== void 0) {
+        if (data23.temperature !== void 0 && (validate194(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data23.time !== void 0 && (validate101(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data23.times !== void 0) {
           let data26 = data23.times;
           if (!(typeof data26 == "number" && !(data26 % 1) && !isNaN(data26) && isFinite(data26))) {
             let err27 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1778,7 +1797,7 @@ function validate187(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data29.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate205(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length);
+          validate207(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
@@ -1787,7 +1806,7 @@ function validate187(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.clear_within !== void 0 && (validate119(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.clear_cite !== void 0 && (validate89(data.clear_cite, { instancePath: instancePath + "/clear_cite", parentData: data, parentDataProperty: "clear_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.method !== void 0) {
       let data33 = data.method;
       if (!(data33 === "cold" || data33 === "with heat")) {
-        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema48.properties.method.enum } };
+        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema49.properties.method.enum } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
@@ -1800,7 +1819,7 @@ function validate187(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data35.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate231(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate231.errors : vErrors.concat(validate231.errors), errors = vErrors.length);
+          validate233(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate233.errors : vErrors.concat(validate233.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1859,14 +1878,14 @@ function validate187(data, { instancePath = "", parentData, parentDataProperty, 
     let err45 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
   }
-  return validate187.errors = vErrors, errors === 0;
+  return validate189.errors = vErrors, errors === 0;
 }
-validate187.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate155(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate155.evaluated;
+validate189.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate157(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate157.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema40.properties, key0)) {
+      if (!func1.call(schema41.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
@@ -1882,7 +1901,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    if (data.kind !== void 0 && (validate157(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate157.errors : vErrors.concat(validate157.errors), errors = vErrors.length)), data.side !== void 0 && (validate159(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
+    if (data.kind !== void 0 && (validate159(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.side !== void 0 && (validate161(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
       let err3 = { instancePath: instancePath + "/structural", schemaPath: "#/properties/structural/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
@@ -1990,13 +2009,13 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data14.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate143(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate143.errors : vErrors.concat(validate143.errors), errors = vErrors.length);
+          validate145(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate145.errors : vErrors.concat(validate145.errors), errors = vErrors.length);
       } else {
         let err17 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    if (data.grade !== void 0 && (validate168(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.strength !== void 0 && (validate170(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length)), data.class !== void 0 && (validate172(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate172.errors : vErrors.concat(validate172.errors), errors = vErrors.length)), data.grade_from !== void 0) {
+    if (data.grade !== void 0 && (validate170(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length)), data.strength !== void 0 && (validate172(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate172.errors : vErrors.concat(validate172.errors), errors = vErrors.length)), data.class !== void 0 && (validate174(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data.grade_from !== void 0) {
       let data19 = data.grade_from;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         for (let key1 in data19)
@@ -2019,7 +2038,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
         if (data19.by !== void 0) {
           let data22 = data19.by;
           if (!(data22 === "maker document" || data22 === "marking on part" || data22 === "hardness test" || data22 === "magnet" || data22 === "spark" || data22 === "file" || data22 === "memory")) {
-            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema40.properties.grade_from.properties.by.enum } };
+            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema41.properties.grade_from.properties.by.enum } };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
@@ -2031,7 +2050,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.thickness !== void 0 && (validate119(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.coating !== void 0) {
       let data24 = data.coating;
       if (!(data24 === "none" || data24 === "zinc" || data24 === "zinc-iron" || data24 === "zinc-magnesium" || data24 === "zinc-aluminium" || data24 === "aluminium-zinc" || data24 === "aluminium-silicon" || data24 === "zinc-nickel")) {
-        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema40.properties.coating.enum } };
+        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema41.properties.coating.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
@@ -2044,7 +2063,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data25.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate176(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors), errors = vErrors.length);
+          validate178(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -2057,7 +2076,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.condition !== void 0) {
       let data28 = data.condition;
       if (!(data28 === "new" || data28 === "recycled" || data28 === "refurbished")) {
-        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema40.properties.condition.enum } };
+        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema41.properties.condition.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
@@ -2065,7 +2084,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
       let data29 = data.donor;
       if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
         for (let key2 in data29)
-          if (!func1.call(schema40.properties.donor.properties, key2)) {
+          if (!func1.call(schema41.properties.donor.properties, key2)) {
             let err28 = { instancePath: instancePath + "/donor", schemaPath: "#/properties/donor/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
@@ -2149,14 +2168,14 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
         if (data29.at_this_part !== void 0) {
           let data36 = data29.at_this_part;
           if (!(data36 === "sound" || data36 === "damaged" || data36 === "not yet seen")) {
-            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema40.properties.donor.properties.at_this_part.enum } };
+            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema41.properties.donor.properties.at_this_part.enum } };
             vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
           }
         }
         if (data29.cite !== void 0 && (validate89(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data29.taken_off !== void 0) {
           let data38 = data29.taken_off;
           if (!(data38 === "unbolted" || data38 === "drilled out at the factory joints" || data38 === "cut out beyond the factory joints" || data38 === "cut out with a flame")) {
-            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema40.properties.donor.properties.taken_off.enum } };
+            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema41.properties.donor.properties.taken_off.enum } };
             vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
         }
@@ -2177,7 +2196,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
             let err46 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
-        if (data40.kind !== void 0 && (validate183(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data40.kinds !== void 0) {
+        if (data40.kind !== void 0 && (validate185(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data40.kinds !== void 0) {
           let data42 = data40.kinds;
           if (Array.isArray(data42)) {
             if (data42.length > 10) {
@@ -2186,7 +2205,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
             }
             let len5 = data42.length;
             for (let i5 = 0; i5 < len5; i5++)
-              validate183(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length);
+              validate185(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length);
           } else {
             let err48 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
@@ -2195,7 +2214,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
         if (data40.found_by !== void 0) {
           let data44 = data40.found_by;
           if (!(data44 === "seen" || data44 === "outer panel cut back" || data44 === "part removed" || data44 === "probe camera" || data44 === "measured" || data44 === "not looked at")) {
-            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema40.properties.damage.properties.found_by.enum } };
+            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema41.properties.damage.properties.found_by.enum } };
             vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
           }
         }
@@ -2233,7 +2252,7 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len6 = data49.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate187(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate187.errors : vErrors.concat(validate187.errors), errors = vErrors.length);
+          validate189(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length);
       } else {
         let err56 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
@@ -2247,18 +2266,18 @@ function validate155(data, { instancePath = "", parentData, parentDataProperty, 
     let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
-  return validate155.errors = vErrors, errors === 0;
+  return validate157.errors = vErrors, errors === 0;
 }
-validate155.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats34 = formats["signed-length"];
-function validate319(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate319.evaluated;
+validate157.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats36 = formats["signed-length"];
+function validate321(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate321.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats34(data)) {
+    if (!formats36(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "signed-length" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -2266,11 +2285,11 @@ function validate319(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate319.errors = vErrors, errors === 0;
+  return validate321.errors = vErrors, errors === 0;
 }
-validate319.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate318(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate318.evaluated;
+validate321.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate320(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate320.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2282,16 +2301,16 @@ function validate318(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate319(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate319.errors : vErrors.concat(validate319.errors), errors = vErrors.length);
+      validate321(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate321.errors : vErrors.concat(validate321.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate318.errors = vErrors, errors === 0;
+  return validate320.errors = vErrors, errors === 0;
 }
-validate318.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate326(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate326.evaluated;
+validate320.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate328(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate328.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2390,12 +2409,12 @@ function validate326(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate326.errors = vErrors, errors === 0;
+  return validate328.errors = vErrors, errors === 0;
 }
-validate326.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema69 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
-function validate368(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate368.evaluated;
+validate328.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema70 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
+function validate376(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate376.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
@@ -2445,14 +2464,14 @@ function validate368(data, { instancePath = "", parentData, parentDataProperty, 
             if (data7.system !== void 0) {
               let data9 = data7.system;
               if (!(data9 === "restraint" || data9 === "brake" || data9 === "steering" || data9 === "traction battery" || data9 === "engine" || data9 === "body" || data9 === "driver assistance" || data9 === "other")) {
-                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema69.properties.codes.items.properties.system.enum } };
+                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema70.properties.codes.items.properties.system.enum } };
                 vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
               }
             }
             if (data7.state !== void 0) {
               let data10 = data7.state;
               if (!(data10 === "active" || data10 === "stored" || data10 === "cleared")) {
-                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema69.properties.codes.items.properties.state.enum } };
+                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema70.properties.codes.items.properties.state.enum } };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             }
@@ -2483,18 +2502,37 @@ function validate368(data, { instancePath = "", parentData, parentDataProperty, 
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate368.errors = vErrors, errors === 0;
+  return validate376.errors = vErrors, errors === 0;
 }
-validate368.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats36 = formats.insulation;
-function validate397(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate397.evaluated;
+validate376.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats38 = formats["wheel-setting"];
+function validate390(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate390.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats36(data)) {
+    if (!formats38(data)) {
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "wheel-setting" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+  }
+  return validate390.errors = vErrors, errors === 0;
+}
+validate390.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats40 = formats.insulation;
+function validate412(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate412.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 60) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (!formats40(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "insulation" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -2502,9 +2540,9 @@ function validate397(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate397.errors = vErrors, errors === 0;
+  return validate412.errors = vErrors, errors === 0;
 }
-validate397.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate412.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3193,1129 +3231,1402 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
               }
             }
-            if (data67.deployed !== void 0 && typeof data67.deployed != "boolean") {
-              let err108 = { instancePath: instancePath + "/make_safe/restraints/deployed", schemaPath: "#/properties/make_safe/properties/restraints/properties/deployed/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
-            }
-            if (data67.replacement_list !== void 0 && (validate89(data67.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data67, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.belts_checked !== void 0) {
-              let data87 = data67.belts_checked;
-              if (typeof data87 == "string") {
-                if (func2(data87) > 400) {
-                  let err109 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+            if (data67.storage !== void 0) {
+              let data85 = data67.storage;
+              if (typeof data85 == "string") {
+                if (func2(data85) > 400) {
+                  let err108 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
                 }
               } else {
-                let err110 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+                let err109 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+              }
+            }
+            if (data67.deployed !== void 0 && typeof data67.deployed != "boolean") {
+              let err110 = { instancePath: instancePath + "/make_safe/restraints/deployed", schemaPath: "#/properties/make_safe/properties/restraints/properties/deployed/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+            }
+            if (data67.replacement_list !== void 0 && (validate89(data67.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data67, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.belts_checked !== void 0) {
+              let data88 = data67.belts_checked;
+              if (typeof data88 == "string") {
+                if (func2(data88) > 400) {
+                  let err111 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+                }
+              } else {
+                let err112 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
               }
             }
             if (data67.wiring !== void 0) {
-              let data88 = data67.wiring;
-              if (!(data88 === "untouched" || data88 === "section renewed" || data88 === "repaired with the maker\u2019s kit" || data88 === "spliced")) {
-                let err111 = { instancePath: instancePath + "/make_safe/restraints/wiring", schemaPath: "#/properties/make_safe/properties/restraints/properties/wiring/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.wiring.enum } };
-                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+              let data89 = data67.wiring;
+              if (!(data89 === "untouched" || data89 === "section renewed" || data89 === "repaired with the maker\u2019s kit" || data89 === "spliced")) {
+                let err113 = { instancePath: instancePath + "/make_safe/restraints/wiring", schemaPath: "#/properties/make_safe/properties/restraints/properties/wiring/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.wiring.enum } };
+                vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
               }
             }
             if (data67.wiring_cite !== void 0 && (validate89(data67.wiring_cite, { instancePath: instancePath + "/make_safe/restraints/wiring_cite", parentData: data67, parentDataProperty: "wiring_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.control_unit !== void 0) {
-              let data90 = data67.control_unit;
-              if (!(data90 === "replaced" || data90 === "reset" || data90 === "kept")) {
-                let err112 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
-                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+              let data91 = data67.control_unit;
+              if (!(data91 === "replaced" || data91 === "reset" || data91 === "kept")) {
+                let err114 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
+                vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
               }
             }
             data67.control_unit_cite !== void 0 && (validate89(data67.control_unit_cite, { instancePath: instancePath + "/make_safe/restraints/control_unit_cite", parentData: data67, parentDataProperty: "control_unit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.fasteners !== void 0 && (validate110(data67.fasteners, { instancePath: instancePath + "/make_safe/restraints/fasteners", parentData: data67, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
           } else {
-            let err113 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+            let err115 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
           }
         }
         if (data54.high_voltage !== void 0) {
-          let data93 = data54.high_voltage;
-          if (data93 && typeof data93 == "object" && !Array.isArray(data93)) {
-            for (let key9 in data93)
+          let data94 = data54.high_voltage;
+          if (data94 && typeof data94 == "object" && !Array.isArray(data94)) {
+            for (let key9 in data94)
               if (!func1.call(schema19.properties.make_safe.properties.high_voltage.properties, key9)) {
-                let err114 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
-                vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
+                let err116 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
+                vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
               }
-            if (data93.planned !== void 0 && (validate84(data93.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data93, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data93.done !== void 0 && (validate86(data93.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data93, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data93.by !== void 0 && (validate56(data93.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data93, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data93.cite !== void 0 && (validate89(data93.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data93, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data93.note !== void 0 && (validate63(data93.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data93, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data93.battery_condition !== void 0) {
-              let data99 = data93.battery_condition;
-              if (!(data99 === "sound" || data99 === "hit" || data99 === "leaking" || data99 === "hot" || data99 === "isolation fault" || data99 === "not yet seen")) {
-                let err115 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
-                vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
+            if (data94.planned !== void 0 && (validate84(data94.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data94, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data94.done !== void 0 && (validate86(data94.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data94, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data94.by !== void 0 && (validate56(data94.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data94, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data94.cite !== void 0 && (validate89(data94.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data94, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data94.note !== void 0 && (validate63(data94.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data94, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data94.battery_condition !== void 0) {
+              let data100 = data94.battery_condition;
+              if (!(data100 === "sound" || data100 === "hit" || data100 === "leaking" || data100 === "hot" || data100 === "isolation fault" || data100 === "not yet seen")) {
+                let err117 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
+                vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
               }
             }
-            if (data93.quarantine !== void 0) {
-              let data100 = data93.quarantine;
-              if (data100 && typeof data100 == "object" && !Array.isArray(data100)) {
-                for (let key10 in data100)
+            if (data94.quarantine !== void 0) {
+              let data101 = data94.quarantine;
+              if (data101 && typeof data101 == "object" && !Array.isArray(data101)) {
+                for (let key10 in data101)
                   if (!(key10 === "place" || key10 === "distance" || key10 === "watch")) {
-                    let err116 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
-                    vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
-                  }
-                if (data100.place !== void 0) {
-                  let data101 = data100.place;
-                  if (typeof data101 == "string") {
-                    if (func2(data101) > 200) {
-                      let err117 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
-                    }
-                  } else {
-                    let err118 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
+                    let err118 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
                     vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
                   }
-                }
-                data100.distance !== void 0 && (validate119(data100.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data100, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data100.watch !== void 0 && (validate101(data100.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data100, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
-              } else {
-                let err119 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
-              }
-            }
-            if (data93.person !== void 0 && (validate56(data93.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data93, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data93.isolation !== void 0) {
-              let data105 = data93.isolation;
-              if (data105 && typeof data105 == "object" && !Array.isArray(data105)) {
-                for (let key11 in data105)
-                  if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
-                    let err120 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
-                    vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
-                  }
-                if (data105.planned !== void 0 && (validate84(data105.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data105, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data105.done !== void 0 && (validate86(data105.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data105, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data105.by !== void 0 && (validate56(data105.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data105, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data105.cite !== void 0 && (validate89(data105.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data105, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data105.note !== void 0 && (validate63(data105.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data105, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data105.lock !== void 0) {
-                  let data111 = data105.lock;
-                  if (typeof data111 == "string") {
-                    if (func2(data111) > 200) {
-                      let err121 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
+                if (data101.place !== void 0) {
+                  let data102 = data101.place;
+                  if (typeof data102 == "string") {
+                    if (func2(data102) > 200) {
+                      let err119 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
                     }
                   } else {
-                    let err122 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
+                    let err120 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+                  }
+                }
+                data101.distance !== void 0 && (validate119(data101.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data101, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data101.watch !== void 0 && (validate101(data101.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data101, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+              } else {
+                let err121 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
+              }
+            }
+            if (data94.person !== void 0 && (validate56(data94.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data94, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data94.isolation !== void 0) {
+              let data106 = data94.isolation;
+              if (data106 && typeof data106 == "object" && !Array.isArray(data106)) {
+                for (let key11 in data106)
+                  if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
+                    let err122 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
                     vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
                   }
-                }
-                data105.wait !== void 0 && (validate101(data105.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data105, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data105.wait_asked !== void 0 && (validate101(data105.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data105, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
-              } else {
-                let err123 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
-              }
-            }
-            if (data93.proof_of_absence !== void 0) {
-              let data114 = data93.proof_of_absence;
-              if (data114 && typeof data114 == "object" && !Array.isArray(data114)) {
-                for (let key12 in data114)
-                  if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
-                    let err124 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
+                if (data106.planned !== void 0 && (validate84(data106.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data106, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data106.done !== void 0 && (validate86(data106.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data106, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data106.by !== void 0 && (validate56(data106.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data106, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data106.cite !== void 0 && (validate89(data106.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data106, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data106.note !== void 0 && (validate63(data106.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data106, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data106.lock !== void 0) {
+                  let data112 = data106.lock;
+                  if (typeof data112 == "string") {
+                    if (func2(data112) > 200) {
+                      let err123 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
+                    }
+                  } else {
+                    let err124 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
                     vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
                   }
-                if (data114.planned !== void 0 && (validate84(data114.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data114, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data114.done !== void 0 && (validate86(data114.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data114, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data114.by !== void 0 && (validate56(data114.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data114, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data114.cite !== void 0 && (validate89(data114.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data114, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data114.note !== void 0 && (validate63(data114.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data114, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data114.meter_proved_before !== void 0 && typeof data114.meter_proved_before != "boolean") {
-                  let err125 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
                 }
-                if (data114.reading !== void 0 && (validate135(data114.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data114, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate135.errors : vErrors.concat(validate135.errors), errors = vErrors.length)), data114.meter_proved_after !== void 0 && typeof data114.meter_proved_after != "boolean") {
-                  let err126 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
-                }
+                data106.wait !== void 0 && (validate101(data106.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data106, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data106.wait_asked !== void 0 && (validate101(data106.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data106, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
               } else {
-                let err127 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+                let err125 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
               }
             }
-            if (data93.battery_removed !== void 0 && typeof data93.battery_removed != "boolean") {
-              let err128 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
-            }
-            if (data93.cables_in_zone !== void 0) {
-              let data124 = data93.cables_in_zone;
-              if (typeof data124 == "string") {
-                if (func2(data124) > 400) {
-                  let err129 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
+            if (data94.proof_of_absence !== void 0) {
+              let data115 = data94.proof_of_absence;
+              if (data115 && typeof data115 == "object" && !Array.isArray(data115)) {
+                for (let key12 in data115)
+                  if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
+                    let err126 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
+                    vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
+                  }
+                if (data115.planned !== void 0 && (validate84(data115.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data115, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data115.done !== void 0 && (validate86(data115.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data115, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data115.by !== void 0 && (validate56(data115.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data115, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data115.cite !== void 0 && (validate89(data115.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data115, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data115.note !== void 0 && (validate63(data115.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data115, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data115.meter_proved_before !== void 0 && typeof data115.meter_proved_before != "boolean") {
+                  let err127 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+                }
+                if (data115.reading !== void 0 && (validate135(data115.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data115, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate135.errors : vErrors.concat(validate135.errors), errors = vErrors.length)), data115.meter_proved_after !== void 0 && typeof data115.meter_proved_after != "boolean") {
+                  let err128 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
                 }
               } else {
-                let err130 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
+                let err129 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
               }
             }
+            if (data94.battery_removed !== void 0 && typeof data94.battery_removed != "boolean") {
+              let err130 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
+            }
+            if (data94.cables_in_zone !== void 0) {
+              let data125 = data94.cables_in_zone;
+              if (typeof data125 == "string") {
+                if (func2(data125) > 400) {
+                  let err131 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
+                }
+              } else {
+                let err132 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
+              }
+            }
+            data94.state_of_charge !== void 0 && (validate137(data94.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data94, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors), errors = vErrors.length));
           } else {
-            let err131 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
+            let err133 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
           }
         }
         if (data54.fire !== void 0) {
-          let data125 = data54.fire;
-          if (data125 && typeof data125 == "object" && !Array.isArray(data125)) {
-            for (let key13 in data125)
+          let data127 = data54.fire;
+          if (data127 && typeof data127 == "object" && !Array.isArray(data127)) {
+            for (let key13 in data127)
               if (!(key13 === "planned" || key13 === "done" || key13 === "by" || key13 === "cite" || key13 === "note" || key13 === "extinguisher" || key13 === "watch" || key13 === "fluids")) {
-                let err132 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
-                vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
-              }
-            if (data125.planned !== void 0 && (validate84(data125.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data125, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data125.done !== void 0 && (validate86(data125.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data125, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data125.by !== void 0 && (validate56(data125.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data125, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data125.cite !== void 0 && (validate89(data125.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data125, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data125.note !== void 0 && (validate63(data125.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data125, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data125.extinguisher !== void 0) {
-              let data131 = data125.extinguisher;
-              if (typeof data131 == "string") {
-                if (func2(data131) > 200) {
-                  let err133 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
-                }
-              } else {
-                let err134 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
+                let err134 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
                 vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
               }
-            }
-            if (data125.watch !== void 0 && (validate101(data125.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data125, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data125.fluids !== void 0) {
-              let data133 = data125.fluids;
-              if (Array.isArray(data133)) {
-                if (data133.length > 30) {
-                  let err135 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
+            if (data127.planned !== void 0 && (validate84(data127.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data127, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data127.done !== void 0 && (validate86(data127.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data127, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data127.by !== void 0 && (validate56(data127.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data127, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data127.cite !== void 0 && (validate89(data127.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data127, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data127.note !== void 0 && (validate63(data127.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data127, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data127.extinguisher !== void 0) {
+              let data133 = data127.extinguisher;
+              if (typeof data133 == "string") {
+                if (func2(data133) > 200) {
+                  let err135 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
                 }
-                let len9 = data133.length;
+              } else {
+                let err136 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
+              }
+            }
+            if (data127.watch !== void 0 && (validate101(data127.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data127, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data127.fluids !== void 0) {
+              let data135 = data127.fluids;
+              if (Array.isArray(data135)) {
+                if (data135.length > 30) {
+                  let err137 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
+                  vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
+                }
+                let len9 = data135.length;
                 for (let i9 = 0; i9 < len9; i9++) {
-                  let data134 = data133[i9];
-                  if (data134 && typeof data134 == "object" && !Array.isArray(data134)) {
-                    for (let key14 in data134)
+                  let data136 = data135[i9];
+                  if (data136 && typeof data136 == "object" && !Array.isArray(data136)) {
+                    for (let key14 in data136)
                       if (!(key14 === "item" || key14 === "treatment" || key14 === "place")) {
-                        let err136 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
-                        vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
+                        let err138 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
+                        vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
                       }
-                    if (data134.item !== void 0 && (validate143(data134.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/item", parentData: data134, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate143.errors : vErrors.concat(validate143.errors), errors = vErrors.length)), data134.treatment !== void 0 && (validate145(data134.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/treatment", parentData: data134, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate145.errors : vErrors.concat(validate145.errors), errors = vErrors.length)), data134.place !== void 0) {
-                      let data137 = data134.place;
-                      if (typeof data137 == "string") {
-                        if (func2(data137) > 200) {
-                          let err137 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
+                    if (data136.item !== void 0 && (validate145(data136.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/item", parentData: data136, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate145.errors : vErrors.concat(validate145.errors), errors = vErrors.length)), data136.treatment !== void 0 && (validate147(data136.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/treatment", parentData: data136, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors), errors = vErrors.length)), data136.place !== void 0) {
+                      let data139 = data136.place;
+                      if (typeof data139 == "string") {
+                        if (func2(data139) > 200) {
+                          let err139 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
                         }
                       } else {
-                        let err138 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
+                        let err140 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
                       }
                     }
                   } else {
-                    let err139 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
+                    let err141 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
                   }
                 }
               } else {
-                let err140 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
+                let err142 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
               }
             }
           } else {
-            let err141 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
+            let err143 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
           }
         }
         if (data54.lifting !== void 0) {
-          let data138 = data54.lifting;
-          if (data138 && typeof data138 == "object" && !Array.isArray(data138)) {
-            for (let key15 in data138)
+          let data140 = data54.lifting;
+          if (data140 && typeof data140 == "object" && !Array.isArray(data140)) {
+            for (let key15 in data140)
               if (!(key15 === "planned" || key15 === "done" || key15 === "by" || key15 === "cite" || key15 === "note" || key15 === "points")) {
-                let err142 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
-                vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
-              }
-            if (data138.planned !== void 0 && (validate84(data138.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data138, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data138.done !== void 0 && (validate86(data138.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data138, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data138.by !== void 0 && (validate56(data138.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data138, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data138.cite !== void 0 && (validate89(data138.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data138, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data138.note !== void 0 && (validate63(data138.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data138, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data138.points !== void 0) {
-              let data144 = data138.points;
-              if (Array.isArray(data144)) {
-                if (data144.length > 20) {
-                  let err143 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
-                  vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
-                }
-                let len10 = data144.length;
-                for (let i10 = 0; i10 < len10; i10++)
-                  validate71(data144[i10], { instancePath: instancePath + "/make_safe/lifting/points/" + i10, parentData: data144, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
-              } else {
-                let err144 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
+                let err144 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
                 vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
+              }
+            if (data140.planned !== void 0 && (validate84(data140.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data140, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data140.done !== void 0 && (validate86(data140.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data140, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data140.by !== void 0 && (validate56(data140.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data140, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data140.cite !== void 0 && (validate89(data140.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data140, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data140.note !== void 0 && (validate63(data140.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data140, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data140.points !== void 0) {
+              let data146 = data140.points;
+              if (Array.isArray(data146)) {
+                if (data146.length > 20) {
+                  let err145 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
+                  vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
+                }
+                let len10 = data146.length;
+                for (let i10 = 0; i10 < len10; i10++)
+                  validate71(data146[i10], { instancePath: instancePath + "/make_safe/lifting/points/" + i10, parentData: data146, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+              } else {
+                let err146 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
               }
             }
           } else {
-            let err145 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
+            let err147 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
           }
         }
       } else {
-        let err146 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
+        let err148 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
       }
     }
     if (data.damage !== void 0) {
-      let data146 = data.damage;
-      if (data146 && typeof data146 == "object" && !Array.isArray(data146)) {
-        for (let key16 in data146)
+      let data148 = data.damage;
+      if (data148 && typeof data148 == "object" && !Array.isArray(data148)) {
+        for (let key16 in data148)
           if (!(key16 === "impact" || key16 === "direct" || key16 === "indirect" || key16 === "note")) {
-            let err147 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
-            vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
-          }
-        if (data146.impact !== void 0) {
-          let data147 = data146.impact;
-          if (typeof data147 == "string") {
-            if (func2(data147) > 400) {
-              let err148 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
-            }
-          } else {
-            let err149 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
+            let err149 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
             vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
           }
-        }
-        if (data146.direct !== void 0) {
-          let data148 = data146.direct;
-          if (Array.isArray(data148)) {
-            if (data148.length > 200) {
-              let err150 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
+        if (data148.impact !== void 0) {
+          let data149 = data148.impact;
+          if (typeof data149 == "string") {
+            if (func2(data149) > 400) {
+              let err150 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
             }
-            let len11 = data148.length;
-            for (let i11 = 0; i11 < len11; i11++)
-              validate71(data148[i11], { instancePath: instancePath + "/damage/direct/" + i11, parentData: data148, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
           } else {
-            let err151 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
+            let err151 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
         }
-        if (data146.indirect !== void 0) {
-          let data150 = data146.indirect;
-          if (data150 && typeof data150 == "object" && !Array.isArray(data150)) {
-            for (let key17 in data150)
+        if (data148.direct !== void 0) {
+          let data150 = data148.direct;
+          if (Array.isArray(data150)) {
+            if (data150.length > 200) {
+              let err152 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
+            }
+            let len11 = data150.length;
+            for (let i11 = 0; i11 < len11; i11++)
+              validate71(data150[i11], { instancePath: instancePath + "/damage/direct/" + i11, parentData: data150, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+          } else {
+            let err153 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
+          }
+        }
+        if (data148.indirect !== void 0) {
+          let data152 = data148.indirect;
+          if (data152 && typeof data152 == "object" && !Array.isArray(data152)) {
+            for (let key17 in data152)
               if (!(key17 === "looked_at" || key17 === "found")) {
-                let err152 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
-                vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
+                let err154 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
+                vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
               }
-            if (data150.looked_at !== void 0) {
-              let data151 = data150.looked_at;
-              if (Array.isArray(data151)) {
-                if (data151.length > 100) {
-                  let err153 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
+            if (data152.looked_at !== void 0) {
+              let data153 = data152.looked_at;
+              if (Array.isArray(data153)) {
+                if (data153.length > 100) {
+                  let err155 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
                 }
-                let len12 = data151.length;
+                let len12 = data153.length;
                 for (let i12 = 0; i12 < len12; i12++) {
-                  let data152 = data151[i12];
-                  if (typeof data152 == "string") {
-                    if (func2(data152) > 200) {
-                      let err154 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i12, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
+                  let data154 = data153[i12];
+                  if (typeof data154 == "string") {
+                    if (func2(data154) > 200) {
+                      let err156 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i12, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
                     }
                   } else {
-                    let err155 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i12, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
+                    let err157 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i12, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
                   }
                 }
               } else {
-                let err156 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
-              }
-            }
-            if (data150.found !== void 0) {
-              let data153 = data150.found;
-              if (typeof data153 == "string") {
-                if (func2(data153) > 800) {
-                  let err157 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
-                  vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
-                }
-              } else {
-                let err158 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
+                let err158 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
               }
             }
+            if (data152.found !== void 0) {
+              let data155 = data152.found;
+              if (typeof data155 == "string") {
+                if (func2(data155) > 800) {
+                  let err159 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
+                  vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
+                }
+              } else {
+                let err160 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
+              }
+            }
           } else {
-            let err159 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
+            let err161 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
           }
         }
-        data146.note !== void 0 && (validate63(data146.note, { instancePath: instancePath + "/damage/note", parentData: data146, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data148.note !== void 0 && (validate63(data148.note, { instancePath: instancePath + "/damage/note", parentData: data148, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
       } else {
-        let err160 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
-      }
-    }
-    if (data.parts !== void 0) {
-      let data155 = data.parts;
-      if (Array.isArray(data155)) {
-        if (data155.length > 2e3) {
-          let err161 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
-          vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
-        }
-        let len13 = data155.length;
-        for (let i13 = 0; i13 < len13; i13++)
-          validate155(data155[i13], { instancePath: instancePath + "/parts/" + i13, parentData: data155, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate155.errors : vErrors.concat(validate155.errors), errors = vErrors.length);
-      } else {
-        let err162 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        let err162 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
       }
     }
+    if (data.parts !== void 0) {
+      let data157 = data.parts;
+      if (Array.isArray(data157)) {
+        if (data157.length > 2e3) {
+          let err163 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
+          vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
+        }
+        let len13 = data157.length;
+        for (let i13 = 0; i13 < len13; i13++)
+          validate157(data157[i13], { instancePath: instancePath + "/parts/" + i13, parentData: data157, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate157.errors : vErrors.concat(validate157.errors), errors = vErrors.length);
+      } else {
+        let err164 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
+      }
+    }
     if (data.measurements !== void 0) {
-      let data157 = data.measurements;
-      if (data157 && typeof data157 == "object" && !Array.isArray(data157)) {
-        for (let key18 in data157)
+      let data159 = data.measurements;
+      if (data159 && typeof data159 == "object" && !Array.isArray(data159)) {
+        for (let key18 in data159)
           if (!func1.call(schema19.properties.measurements.properties, key18)) {
-            let err163 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
-            vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
+            let err165 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
+            vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
           }
-        if (data157.system !== void 0) {
-          let data158 = data157.system;
-          if (!(data158 === "mechanical" || data158 === "optical" || data158 === "ultrasonic" || data158 === "fixture" || data158 === "tape")) {
-            let err164 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
-            vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
+        if (data159.system !== void 0) {
+          let data160 = data159.system;
+          if (!(data160 === "mechanical" || data160 === "optical" || data160 === "ultrasonic" || data160 === "fixture" || data160 === "tape")) {
+            let err166 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
+            vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
           }
         }
-        if (data157.calibration_due !== void 0 && (validate53(data157.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data157, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data157.uncertainty !== void 0 && (validate119(data157.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data157, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data157.data_sheet !== void 0) {
-          let data161 = data157.data_sheet;
-          if (data161 && typeof data161 == "object" && !Array.isArray(data161)) {
-            for (let key19 in data161)
+        if (data159.calibration_due !== void 0 && (validate53(data159.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data159, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data159.uncertainty !== void 0 && (validate119(data159.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data159, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data159.data_sheet !== void 0) {
+          let data163 = data159.data_sheet;
+          if (data163 && typeof data163 == "object" && !Array.isArray(data163)) {
+            for (let key19 in data163)
               if (!(key19 === "document" || key19 === "revision" || key19 === "maker" || key19 === "model" || key19 === "body" || key19 === "years")) {
-                let err165 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
-                vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
-              }
-            if (data161.document !== void 0) {
-              let data162 = data161.document;
-              if (typeof data162 == "string") {
-                if (func2(data162) > 100) {
-                  let err166 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
-                }
-              } else {
-                let err167 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
+                let err167 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
                 vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
               }
-            }
-            if (data161.revision !== void 0) {
-              let data163 = data161.revision;
-              if (typeof data163 == "string") {
-                if (func2(data163) > 100) {
-                  let err168 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data163.document !== void 0) {
+              let data164 = data163.document;
+              if (typeof data164 == "string") {
+                if (func2(data164) > 100) {
+                  let err168 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
                 }
               } else {
-                let err169 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
+                let err169 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
               }
             }
-            if (data161.maker !== void 0) {
-              let data164 = data161.maker;
-              if (typeof data164 == "string") {
-                if (func2(data164) > 100) {
-                  let err170 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data163.revision !== void 0) {
+              let data165 = data163.revision;
+              if (typeof data165 == "string") {
+                if (func2(data165) > 100) {
+                  let err170 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
                 }
               } else {
-                let err171 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
+                let err171 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
               }
             }
-            if (data161.model !== void 0) {
-              let data165 = data161.model;
-              if (typeof data165 == "string") {
-                if (func2(data165) > 100) {
-                  let err172 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data163.maker !== void 0) {
+              let data166 = data163.maker;
+              if (typeof data166 == "string") {
+                if (func2(data166) > 100) {
+                  let err172 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
                 }
               } else {
-                let err173 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
+                let err173 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
               }
             }
-            if (data161.body !== void 0) {
-              let data166 = data161.body;
-              if (typeof data166 == "string") {
-                if (func2(data166) > 100) {
-                  let err174 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data163.model !== void 0) {
+              let data167 = data163.model;
+              if (typeof data167 == "string") {
+                if (func2(data167) > 100) {
+                  let err174 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
                 }
               } else {
-                let err175 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
+                let err175 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
               }
             }
-            data161.years !== void 0 && (validate75(data161.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data161, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length));
-          } else {
-            let err176 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
-          }
-        }
-        if (data157.tolerance !== void 0 && (validate119(data157.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data157, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data157.tolerance_cite !== void 0 && (validate89(data157.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data157, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data157.before !== void 0 && (validate53(data157.before, { instancePath: instancePath + "/measurements/before", parentData: data157, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data157.before_welding !== void 0 && (validate53(data157.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data157, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data157.after !== void 0 && (validate53(data157.after, { instancePath: instancePath + "/measurements/after", parentData: data157, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data157.zero_points !== void 0) {
-          let data173 = data157.zero_points;
-          if (Array.isArray(data173)) {
-            if (data173.length > 100) {
-              let err177 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
-              vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
+            if (data163.body !== void 0) {
+              let data168 = data163.body;
+              if (typeof data168 == "string") {
+                if (func2(data168) > 100) {
+                  let err176 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
+                }
+              } else {
+                let err177 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
+              }
             }
-            let len14 = data173.length;
-            for (let i14 = 0; i14 < len14; i14++)
-              validate71(data173[i14], { instancePath: instancePath + "/measurements/zero_points/" + i14, parentData: data173, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+            data163.years !== void 0 && (validate75(data163.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data163, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length));
           } else {
-            let err178 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
+            let err178 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
           }
         }
-        if (data157.points !== void 0) {
-          let data175 = data157.points;
+        if (data159.tolerance !== void 0 && (validate119(data159.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data159, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data159.tolerance_cite !== void 0 && (validate89(data159.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data159, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data159.before !== void 0 && (validate53(data159.before, { instancePath: instancePath + "/measurements/before", parentData: data159, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data159.before_welding !== void 0 && (validate53(data159.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data159, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data159.after !== void 0 && (validate53(data159.after, { instancePath: instancePath + "/measurements/after", parentData: data159, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data159.zero_points !== void 0) {
+          let data175 = data159.zero_points;
           if (Array.isArray(data175)) {
-            if (data175.length > 5e3) {
-              let err179 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
+            if (data175.length > 100) {
+              let err179 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
               vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
             }
-            let len15 = data175.length;
+            let len14 = data175.length;
+            for (let i14 = 0; i14 < len14; i14++)
+              validate71(data175[i14], { instancePath: instancePath + "/measurements/zero_points/" + i14, parentData: data175, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+          } else {
+            let err180 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
+          }
+        }
+        if (data159.points !== void 0) {
+          let data177 = data159.points;
+          if (Array.isArray(data177)) {
+            if (data177.length > 5e3) {
+              let err181 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
+              vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
+            }
+            let len15 = data177.length;
             for (let i15 = 0; i15 < len15; i15++) {
-              let data176 = data175[i15];
-              if (data176 && typeof data176 == "object" && !Array.isArray(data176)) {
-                for (let key20 in data176)
+              let data178 = data177[i15];
+              if (data178 && typeof data178 == "object" && !Array.isArray(data178)) {
+                for (let key20 in data178)
                   if (!(key20 === "name" || key20 === "on" || key20 === "nominal" || key20 === "before" || key20 === "after" || key20 === "tolerance" || key20 === "dropped_because" || key20 === "other_side")) {
-                    let err180 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
-                    vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
-                  }
-                if (data176.name !== void 0 && (validate71(data176.name, { instancePath: instancePath + "/measurements/points/" + i15 + "/name", parentData: data176, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data176.on !== void 0 && (validate71(data176.on, { instancePath: instancePath + "/measurements/points/" + i15 + "/on", parentData: data176, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data176.nominal !== void 0 && (validate318(data176.nominal, { instancePath: instancePath + "/measurements/points/" + i15 + "/nominal", parentData: data176, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate318.errors : vErrors.concat(validate318.errors), errors = vErrors.length)), data176.before !== void 0 && (validate318(data176.before, { instancePath: instancePath + "/measurements/points/" + i15 + "/before", parentData: data176, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate318.errors : vErrors.concat(validate318.errors), errors = vErrors.length)), data176.after !== void 0 && (validate318(data176.after, { instancePath: instancePath + "/measurements/points/" + i15 + "/after", parentData: data176, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate318.errors : vErrors.concat(validate318.errors), errors = vErrors.length)), data176.tolerance !== void 0 && (validate119(data176.tolerance, { instancePath: instancePath + "/measurements/points/" + i15 + "/tolerance", parentData: data176, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data176.dropped_because !== void 0) {
-                  let data183 = data176.dropped_because;
-                  if (typeof data183 == "string") {
-                    if (func2(data183) > 400) {
-                      let err181 = { instancePath: instancePath + "/measurements/points/" + i15 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                      vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
-                    }
-                  } else {
-                    let err182 = { instancePath: instancePath + "/measurements/points/" + i15 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
+                    let err182 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
                   }
+                if (data178.name !== void 0 && (validate71(data178.name, { instancePath: instancePath + "/measurements/points/" + i15 + "/name", parentData: data178, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data178.on !== void 0 && (validate71(data178.on, { instancePath: instancePath + "/measurements/points/" + i15 + "/on", parentData: data178, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data178.nominal !== void 0 && (validate320(data178.nominal, { instancePath: instancePath + "/measurements/points/" + i15 + "/nominal", parentData: data178, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate320.errors : vErrors.concat(validate320.errors), errors = vErrors.length)), data178.before !== void 0 && (validate320(data178.before, { instancePath: instancePath + "/measurements/points/" + i15 + "/before", parentData: data178, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate320.errors : vErrors.concat(validate320.errors), errors = vErrors.length)), data178.after !== void 0 && (validate320(data178.after, { instancePath: instancePath + "/measurements/points/" + i15 + "/after", parentData: data178, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate320.errors : vErrors.concat(validate320.errors), errors = vErrors.length)), data178.tolerance !== void 0 && (validate119(data178.tolerance, { instancePath: instancePath + "/measurements/points/" + i15 + "/tolerance", parentData: data178, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data178.dropped_because !== void 0) {
+                  let data185 = data178.dropped_because;
+                  if (typeof data185 == "string") {
+                    if (func2(data185) > 400) {
+                      let err183 = { instancePath: instancePath + "/measurements/points/" + i15 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                      vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
+                    }
+                  } else {
+                    let err184 = { instancePath: instancePath + "/measurements/points/" + i15 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
+                  }
                 }
-                data176.other_side !== void 0 && (validate71(data176.other_side, { instancePath: instancePath + "/measurements/points/" + i15 + "/other_side", parentData: data176, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
+                data178.other_side !== void 0 && (validate71(data178.other_side, { instancePath: instancePath + "/measurements/points/" + i15 + "/other_side", parentData: data178, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
               } else {
-                let err183 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
+                let err185 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
               }
             }
           } else {
-            let err184 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
-          }
-        }
-        if (data157.openings !== void 0) {
-          let data185 = data157.openings;
-          if (Array.isArray(data185)) {
-            if (data185.length > 50) {
-              let err185 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
-            }
-            let len16 = data185.length;
-            for (let i16 = 0; i16 < len16; i16++)
-              validate326(data185[i16], { instancePath: instancePath + "/measurements/openings/" + i16, parentData: data185, parentDataProperty: i16, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate326.errors : vErrors.concat(validate326.errors), errors = vErrors.length);
-          } else {
-            let err186 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
+            let err186 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
           }
         }
-        data157.planned !== void 0 && (validate84(data157.planned, { instancePath: instancePath + "/measurements/planned", parentData: data157, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data157.by !== void 0 && (validate56(data157.by, { instancePath: instancePath + "/measurements/by", parentData: data157, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data157.note !== void 0 && (validate63(data157.note, { instancePath: instancePath + "/measurements/note", parentData: data157, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        if (data159.openings !== void 0) {
+          let data187 = data159.openings;
+          if (Array.isArray(data187)) {
+            if (data187.length > 50) {
+              let err187 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
+            }
+            let len16 = data187.length;
+            for (let i16 = 0; i16 < len16; i16++)
+              validate328(data187[i16], { instancePath: instancePath + "/measurements/openings/" + i16, parentData: data187, parentDataProperty: i16, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors), errors = vErrors.length);
+          } else {
+            let err188 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
+          }
+        }
+        data159.planned !== void 0 && (validate84(data159.planned, { instancePath: instancePath + "/measurements/planned", parentData: data159, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data159.by !== void 0 && (validate56(data159.by, { instancePath: instancePath + "/measurements/by", parentData: data159, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data159.note !== void 0 && (validate63(data159.note, { instancePath: instancePath + "/measurements/note", parentData: data159, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
       } else {
-        let err187 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
+        let err189 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
+      }
+    }
+    if (data.hold_points !== void 0) {
+      let data192 = data.hold_points;
+      if (Array.isArray(data192)) {
+        if (data192.length > 60) {
+          let err190 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/maxItems", keyword: "maxItems", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
+        }
+        let len17 = data192.length;
+        for (let i17 = 0; i17 < len17; i17++) {
+          let data193 = data192[i17];
+          if (data193 && typeof data193 == "object" && !Array.isArray(data193)) {
+            for (let key21 in data193)
+              if (!(key21 === "point" || key21 === "name" || key21 === "part" || key21 === "planned" || key21 === "done" || key21 === "by" || key21 === "cite" || key21 === "note")) {
+                let err191 = { instancePath: instancePath + "/hold_points/" + i17, schemaPath: "#/properties/hold_points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
+                vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
+              }
+            if (data193.point !== void 0) {
+              let data194 = data193.point;
+              if (!(data194 === "flange before closing" || data194 === "cavity before the skin" || data194 === "structure before the last weld" || data194 === "restraint wiring before the trim" || data194 === "other")) {
+                let err192 = { instancePath: instancePath + "/hold_points/" + i17 + "/point", schemaPath: "#/properties/hold_points/items/properties/point/enum", keyword: "enum", params: { allowedValues: schema19.properties.hold_points.items.properties.point.enum } };
+                vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
+              }
+            }
+            if (data193.name !== void 0) {
+              let data195 = data193.name;
+              if (typeof data195 == "string") {
+                if (func2(data195) > 200) {
+                  let err193 = { instancePath: instancePath + "/hold_points/" + i17 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+                }
+              } else {
+                let err194 = { instancePath: instancePath + "/hold_points/" + i17 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+              }
+            }
+            data193.part !== void 0 && (validate71(data193.part, { instancePath: instancePath + "/hold_points/" + i17 + "/part", parentData: data193, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data193.planned !== void 0 && (validate84(data193.planned, { instancePath: instancePath + "/hold_points/" + i17 + "/planned", parentData: data193, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data193.done !== void 0 && (validate86(data193.done, { instancePath: instancePath + "/hold_points/" + i17 + "/done", parentData: data193, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data193.by !== void 0 && (validate56(data193.by, { instancePath: instancePath + "/hold_points/" + i17 + "/by", parentData: data193, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data193.cite !== void 0 && (validate89(data193.cite, { instancePath: instancePath + "/hold_points/" + i17 + "/cite", parentData: data193, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data193.note !== void 0 && (validate63(data193.note, { instancePath: instancePath + "/hold_points/" + i17 + "/note", parentData: data193, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+          } else {
+            let err195 = { instancePath: instancePath + "/hold_points/" + i17, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
+          }
+        }
+      } else {
+        let err196 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
       }
     }
     if (data.finish !== void 0) {
-      let data190 = data.finish;
-      if (data190 && typeof data190 == "object" && !Array.isArray(data190)) {
-        for (let key21 in data190)
-          if (!(key21 === "cavities" || key21 === "sealer" || key21 === "primer" || key21 === "underbody" || key21 === "bake")) {
-            let err188 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
-            vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
+      let data202 = data.finish;
+      if (data202 && typeof data202 == "object" && !Array.isArray(data202)) {
+        for (let key22 in data202)
+          if (!(key22 === "cavities" || key22 === "sealer" || key22 === "primer" || key22 === "underbody" || key22 === "bake")) {
+            let err197 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
+            vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
           }
-        if (data190.cavities !== void 0) {
-          let data191 = data190.cavities;
-          if (Array.isArray(data191)) {
-            if (data191.length > 200) {
-              let err189 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
+        if (data202.cavities !== void 0) {
+          let data203 = data202.cavities;
+          if (Array.isArray(data203)) {
+            if (data203.length > 200) {
+              let err198 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
-            let len17 = data191.length;
-            for (let i17 = 0; i17 < len17; i17++) {
-              let data192 = data191[i17];
-              if (data192 && typeof data192 == "object" && !Array.isArray(data192)) {
-                for (let key22 in data192)
-                  if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key22)) {
-                    let err190 = { instancePath: instancePath + "/finish/cavities/" + i17, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
-                    vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
+            let len18 = data203.length;
+            for (let i18 = 0; i18 < len18; i18++) {
+              let data204 = data203[i18];
+              if (data204 && typeof data204 == "object" && !Array.isArray(data204)) {
+                for (let key23 in data204)
+                  if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key23)) {
+                    let err199 = { instancePath: instancePath + "/finish/cavities/" + i18, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
+                    vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
                   }
-                if (data192.planned !== void 0 && (validate84(data192.planned, { instancePath: instancePath + "/finish/cavities/" + i17 + "/planned", parentData: data192, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data192.done !== void 0 && (validate86(data192.done, { instancePath: instancePath + "/finish/cavities/" + i17 + "/done", parentData: data192, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data192.by !== void 0 && (validate56(data192.by, { instancePath: instancePath + "/finish/cavities/" + i17 + "/by", parentData: data192, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data192.cite !== void 0 && (validate89(data192.cite, { instancePath: instancePath + "/finish/cavities/" + i17 + "/cite", parentData: data192, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data192.note !== void 0 && (validate63(data192.note, { instancePath: instancePath + "/finish/cavities/" + i17 + "/note", parentData: data192, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data192.part !== void 0 && (validate71(data192.part, { instancePath: instancePath + "/finish/cavities/" + i17 + "/part", parentData: data192, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data192.primer !== void 0) {
-                  let data199 = data192.primer;
-                  if (typeof data199 == "string") {
-                    if (func2(data199) > 200) {
-                      let err191 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
+                if (data204.planned !== void 0 && (validate84(data204.planned, { instancePath: instancePath + "/finish/cavities/" + i18 + "/planned", parentData: data204, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data204.done !== void 0 && (validate86(data204.done, { instancePath: instancePath + "/finish/cavities/" + i18 + "/done", parentData: data204, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data204.by !== void 0 && (validate56(data204.by, { instancePath: instancePath + "/finish/cavities/" + i18 + "/by", parentData: data204, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data204.cite !== void 0 && (validate89(data204.cite, { instancePath: instancePath + "/finish/cavities/" + i18 + "/cite", parentData: data204, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data204.note !== void 0 && (validate63(data204.note, { instancePath: instancePath + "/finish/cavities/" + i18 + "/note", parentData: data204, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data204.part !== void 0 && (validate71(data204.part, { instancePath: instancePath + "/finish/cavities/" + i18 + "/part", parentData: data204, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data204.primer !== void 0) {
+                  let data211 = data204.primer;
+                  if (typeof data211 == "string") {
+                    if (func2(data211) > 200) {
+                      let err200 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
                     }
                   } else {
-                    let err192 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
+                    let err201 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
                   }
                 }
-                if (data192.wax !== void 0) {
-                  let data200 = data192.wax;
-                  if (typeof data200 == "string") {
-                    if (func2(data200) > 200) {
-                      let err193 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+                if (data204.wax !== void 0) {
+                  let data212 = data204.wax;
+                  if (typeof data212 == "string") {
+                    if (func2(data212) > 200) {
+                      let err202 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
                     }
                   } else {
-                    let err194 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+                    let err203 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
                   }
                 }
-                if (data192.foam !== void 0) {
-                  let data201 = data192.foam;
-                  if (typeof data201 == "string") {
-                    if (func2(data201) > 200) {
-                      let err195 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
+                if (data204.foam !== void 0) {
+                  let data213 = data204.foam;
+                  if (typeof data213 == "string") {
+                    if (func2(data213) > 200) {
+                      let err204 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                     }
                   } else {
-                    let err196 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
+                    let err205 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
                   }
                 }
-                if (data192.drains_open !== void 0 && typeof data192.drains_open != "boolean") {
-                  let err197 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
+                if (data204.drains_open !== void 0 && typeof data204.drains_open != "boolean") {
+                  let err206 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
                 }
               } else {
-                let err198 = { instancePath: instancePath + "/finish/cavities/" + i17, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
+                let err207 = { instancePath: instancePath + "/finish/cavities/" + i18, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
               }
             }
           } else {
-            let err199 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
+            let err208 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
           }
         }
-        if (data190.sealer !== void 0) {
-          let data203 = data190.sealer;
-          if (data203 && typeof data203 == "object" && !Array.isArray(data203)) {
-            for (let key23 in data203)
-              if (!(key23 === "planned" || key23 === "done" || key23 === "by" || key23 === "cite" || key23 === "note" || key23 === "places")) {
-                let err200 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
-                vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
+        if (data202.sealer !== void 0) {
+          let data215 = data202.sealer;
+          if (data215 && typeof data215 == "object" && !Array.isArray(data215)) {
+            for (let key24 in data215)
+              if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "places")) {
+                let err209 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
+                vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
               }
-            if (data203.planned !== void 0 && (validate84(data203.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data203, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data203.done !== void 0 && (validate86(data203.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data203, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data203.by !== void 0 && (validate56(data203.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data203, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data203.cite !== void 0 && (validate89(data203.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data203, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data203.note !== void 0 && (validate63(data203.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data203, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data203.places !== void 0) {
-              let data209 = data203.places;
-              if (typeof data209 == "string") {
-                if (func2(data209) > 400) {
-                  let err201 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
+            if (data215.planned !== void 0 && (validate84(data215.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data215, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data215.done !== void 0 && (validate86(data215.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data215, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data215.by !== void 0 && (validate56(data215.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data215, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data215.cite !== void 0 && (validate89(data215.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data215, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data215.note !== void 0 && (validate63(data215.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data215, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data215.places !== void 0) {
+              let data221 = data215.places;
+              if (typeof data221 == "string") {
+                if (func2(data221) > 400) {
+                  let err210 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
                 }
               } else {
-                let err202 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
-              }
-            }
-          } else {
-            let err203 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
-          }
-        }
-        if (data190.primer !== void 0) {
-          let data210 = data190.primer;
-          if (data210 && typeof data210 == "object" && !Array.isArray(data210)) {
-            for (let key24 in data210)
-              if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "product")) {
-                let err204 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
-                vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
-              }
-            if (data210.planned !== void 0 && (validate84(data210.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data210, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data210.done !== void 0 && (validate86(data210.done, { instancePath: instancePath + "/finish/primer/done", parentData: data210, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data210.by !== void 0 && (validate56(data210.by, { instancePath: instancePath + "/finish/primer/by", parentData: data210, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data210.cite !== void 0 && (validate89(data210.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data210, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data210.note !== void 0 && (validate63(data210.note, { instancePath: instancePath + "/finish/primer/note", parentData: data210, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data210.product !== void 0) {
-              let data216 = data210.product;
-              if (typeof data216 == "string") {
-                if (func2(data216) > 200) {
-                  let err205 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
-                }
-              } else {
-                let err206 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
-              }
-            }
-          } else {
-            let err207 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
-          }
-        }
-        if (data190.underbody !== void 0) {
-          let data217 = data190.underbody;
-          if (data217 && typeof data217 == "object" && !Array.isArray(data217)) {
-            for (let key25 in data217)
-              if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note")) {
-                let err208 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
-                vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
-              }
-            data217.planned !== void 0 && (validate84(data217.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data217, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data217.done !== void 0 && (validate86(data217.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data217, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data217.by !== void 0 && (validate56(data217.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data217, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data217.cite !== void 0 && (validate89(data217.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data217, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data217.note !== void 0 && (validate63(data217.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data217, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
-          } else {
-            let err209 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
-          }
-        }
-        if (data190.bake !== void 0) {
-          let data223 = data190.bake;
-          if (data223 && typeof data223 == "object" && !Array.isArray(data223)) {
-            for (let key26 in data223)
-              if (!func1.call(schema19.properties.finish.properties.bake.properties, key26)) {
-                let err210 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
-                vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
-              }
-            if (data223.planned !== void 0 && (validate84(data223.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data223, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data223.done !== void 0 && (validate86(data223.done, { instancePath: instancePath + "/finish/bake/done", parentData: data223, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data223.by !== void 0 && (validate56(data223.by, { instancePath: instancePath + "/finish/bake/by", parentData: data223, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data223.cite !== void 0 && (validate89(data223.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data223, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data223.note !== void 0 && (validate63(data223.note, { instancePath: instancePath + "/finish/bake/note", parentData: data223, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data223.temperature !== void 0 && (validate192(data223.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data223, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data223.time !== void 0 && (validate101(data223.time, { instancePath: instancePath + "/finish/bake/time", parentData: data223, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data223.traction_battery !== void 0) {
-              let data231 = data223.traction_battery;
-              if (!(data231 === "in the vehicle" || data231 === "removed")) {
-                let err211 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
+                let err211 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
               }
             }
-            if (data223.battery_limit !== void 0) {
-              let data232 = data223.battery_limit;
-              if (data232 && typeof data232 == "object" && !Array.isArray(data232)) {
-                for (let key27 in data232)
-                  if (!(key27 === "temperature" || key27 === "time" || key27 === "cite")) {
-                    let err212 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
-                    vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
-                  }
-                data232.temperature !== void 0 && (validate192(data232.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data232, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data232.time !== void 0 && (validate101(data232.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data232, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data232.cite !== void 0 && (validate89(data232.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data232, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
-              } else {
-                let err213 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
+          } else {
+            let err212 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
+          }
+        }
+        if (data202.primer !== void 0) {
+          let data222 = data202.primer;
+          if (data222 && typeof data222 == "object" && !Array.isArray(data222)) {
+            for (let key25 in data222)
+              if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note" || key25 === "product")) {
+                let err213 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
                 vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
+              }
+            if (data222.planned !== void 0 && (validate84(data222.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data222, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data222.done !== void 0 && (validate86(data222.done, { instancePath: instancePath + "/finish/primer/done", parentData: data222, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data222.by !== void 0 && (validate56(data222.by, { instancePath: instancePath + "/finish/primer/by", parentData: data222, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data222.cite !== void 0 && (validate89(data222.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data222, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data222.note !== void 0 && (validate63(data222.note, { instancePath: instancePath + "/finish/primer/note", parentData: data222, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data222.product !== void 0) {
+              let data228 = data222.product;
+              if (typeof data228 == "string") {
+                if (func2(data228) > 200) {
+                  let err214 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
+                }
+              } else {
+                let err215 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
               }
             }
           } else {
-            let err214 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
+            let err216 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
+          }
+        }
+        if (data202.underbody !== void 0) {
+          let data229 = data202.underbody;
+          if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
+            for (let key26 in data229)
+              if (!(key26 === "planned" || key26 === "done" || key26 === "by" || key26 === "cite" || key26 === "note")) {
+                let err217 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
+                vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
+              }
+            data229.planned !== void 0 && (validate84(data229.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data229, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data229.done !== void 0 && (validate86(data229.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data229, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data229.by !== void 0 && (validate56(data229.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data229, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data229.cite !== void 0 && (validate89(data229.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data229, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data229.note !== void 0 && (validate63(data229.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data229, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+          } else {
+            let err218 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
+          }
+        }
+        if (data202.bake !== void 0) {
+          let data235 = data202.bake;
+          if (data235 && typeof data235 == "object" && !Array.isArray(data235)) {
+            for (let key27 in data235)
+              if (!func1.call(schema19.properties.finish.properties.bake.properties, key27)) {
+                let err219 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
+                vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
+              }
+            if (data235.planned !== void 0 && (validate84(data235.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data235, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data235.done !== void 0 && (validate86(data235.done, { instancePath: instancePath + "/finish/bake/done", parentData: data235, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data235.by !== void 0 && (validate56(data235.by, { instancePath: instancePath + "/finish/bake/by", parentData: data235, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data235.cite !== void 0 && (validate89(data235.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data235, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data235.note !== void 0 && (validate63(data235.note, { instancePath: instancePath + "/finish/bake/note", parentData: data235, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data235.temperature !== void 0 && (validate194(data235.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data235, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data235.time !== void 0 && (validate101(data235.time, { instancePath: instancePath + "/finish/bake/time", parentData: data235, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data235.traction_battery !== void 0) {
+              let data243 = data235.traction_battery;
+              if (!(data243 === "in the vehicle" || data243 === "removed")) {
+                let err220 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
+                vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
+              }
+            }
+            if (data235.battery_limit !== void 0) {
+              let data244 = data235.battery_limit;
+              if (data244 && typeof data244 == "object" && !Array.isArray(data244)) {
+                for (let key28 in data244)
+                  if (!(key28 === "temperature" || key28 === "time" || key28 === "cite")) {
+                    let err221 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
+                    vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
+                  }
+                data244.temperature !== void 0 && (validate194(data244.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data244, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data244.time !== void 0 && (validate101(data244.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data244, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data244.cite !== void 0 && (validate89(data244.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data244, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+              } else {
+                let err222 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
+              }
+            }
+          } else {
+            let err223 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
           }
         }
       } else {
-        let err215 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
+        let err224 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
       }
     }
     if (data.verify !== void 0) {
-      let data236 = data.verify;
-      if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
-        for (let key28 in data236)
-          if (!(key28 === "scan_before" || key28 === "scan_after" || key28 === "alignment" || key28 === "calibrations" || key28 === "restraints" || key28 === "high_voltage" || key28 === "road_test")) {
-            let err216 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
-            vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
+      let data248 = data.verify;
+      if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
+        for (let key29 in data248)
+          if (!func1.call(schema19.properties.verify.properties, key29)) {
+            let err225 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
+            vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
           }
-        if (data236.scan_before !== void 0 && (validate368(data236.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data236, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate368.errors : vErrors.concat(validate368.errors), errors = vErrors.length)), data236.scan_after !== void 0 && (validate368(data236.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data236, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate368.errors : vErrors.concat(validate368.errors), errors = vErrors.length)), data236.alignment !== void 0) {
-          let data239 = data236.alignment;
-          if (data239 && typeof data239 == "object" && !Array.isArray(data239)) {
-            for (let key29 in data239)
-              if (!(key29 === "planned" || key29 === "done" || key29 === "by" || key29 === "cite" || key29 === "note" || key29 === "result")) {
-                let err217 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
-                vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
-              }
-            if (data239.planned !== void 0 && (validate84(data239.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data239, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data239.done !== void 0 && (validate86(data239.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data239, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data239.by !== void 0 && (validate56(data239.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data239, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data239.cite !== void 0 && (validate89(data239.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data239, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data239.note !== void 0 && (validate63(data239.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data239, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data239.result !== void 0) {
-              let data245 = data239.result;
-              if (!(data245 === "within range" || data245 === "out of range" || data245 === "not required")) {
-                let err218 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
-                vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
-              }
-            }
-          } else {
-            let err219 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
-          }
-        }
-        if (data236.calibrations !== void 0) {
-          let data246 = data236.calibrations;
-          if (Array.isArray(data246)) {
-            if (data246.length > 60) {
-              let err220 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
-            }
-            let len18 = data246.length;
-            for (let i18 = 0; i18 < len18; i18++) {
-              let data247 = data246[i18];
-              if (data247 && typeof data247 == "object" && !Array.isArray(data247)) {
-                for (let key30 in data247)
-                  if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "sensor" || key30 === "kind" || key30 === "result")) {
-                    let err221 = { instancePath: instancePath + "/verify/calibrations/" + i18, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
-                    vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
-                  }
-                if (data247.planned !== void 0 && (validate84(data247.planned, { instancePath: instancePath + "/verify/calibrations/" + i18 + "/planned", parentData: data247, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data247.done !== void 0 && (validate86(data247.done, { instancePath: instancePath + "/verify/calibrations/" + i18 + "/done", parentData: data247, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data247.by !== void 0 && (validate56(data247.by, { instancePath: instancePath + "/verify/calibrations/" + i18 + "/by", parentData: data247, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data247.cite !== void 0 && (validate89(data247.cite, { instancePath: instancePath + "/verify/calibrations/" + i18 + "/cite", parentData: data247, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data247.note !== void 0 && (validate63(data247.note, { instancePath: instancePath + "/verify/calibrations/" + i18 + "/note", parentData: data247, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data247.sensor !== void 0) {
-                  let data253 = data247.sensor;
-                  if (typeof data253 == "string") {
-                    if (func2(data253) > 200) {
-                      let err222 = { instancePath: instancePath + "/verify/calibrations/" + i18 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
-                    }
-                  } else {
-                    let err223 = { instancePath: instancePath + "/verify/calibrations/" + i18 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
-                  }
-                }
-                if (data247.kind !== void 0) {
-                  let data254 = data247.kind;
-                  if (!(data254 === "static" || data254 === "dynamic" || data254 === "both" || data254 === "not required" || data254 === "not fitted")) {
-                    let err224 = { instancePath: instancePath + "/verify/calibrations/" + i18 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
-                    vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
-                  }
-                }
-                if (data247.result !== void 0) {
-                  let data255 = data247.result;
-                  if (!(data255 === "passed" || data255 === "failed" || data255 === "not finished")) {
-                    let err225 = { instancePath: instancePath + "/verify/calibrations/" + i18 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
-                    vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
-                  }
-                }
-              } else {
-                let err226 = { instancePath: instancePath + "/verify/calibrations/" + i18, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
+        if (data248.scan_before !== void 0 && (validate376(data248.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data248, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate376.errors : vErrors.concat(validate376.errors), errors = vErrors.length)), data248.scan_after !== void 0 && (validate376(data248.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data248, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate376.errors : vErrors.concat(validate376.errors), errors = vErrors.length)), data248.alignment !== void 0) {
+          let data251 = data248.alignment;
+          if (data251 && typeof data251 == "object" && !Array.isArray(data251)) {
+            for (let key30 in data251)
+              if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "result" || key30 === "values")) {
+                let err226 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
                 vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
               }
-            }
-          } else {
-            let err227 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
-          }
-        }
-        if (data236.restraints !== void 0) {
-          let data256 = data236.restraints;
-          if (data256 && typeof data256 == "object" && !Array.isArray(data256)) {
-            for (let key31 in data256)
-              if (!(key31 === "planned" || key31 === "done" || key31 === "by" || key31 === "cite" || key31 === "note" || key31 === "result")) {
-                let err228 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
-                vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
-              }
-            if (data256.planned !== void 0 && (validate84(data256.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data256, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data256.done !== void 0 && (validate86(data256.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data256, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data256.by !== void 0 && (validate56(data256.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data256, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data256.cite !== void 0 && (validate89(data256.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data256, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data256.note !== void 0 && (validate63(data256.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data256, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data256.result !== void 0) {
-              let data262 = data256.result;
-              if (!(data262 === "complete" || data262 === "open")) {
-                let err229 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
-                vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+            if (data251.planned !== void 0 && (validate84(data251.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data251, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data251.done !== void 0 && (validate86(data251.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data251, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data251.by !== void 0 && (validate56(data251.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data251, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data251.cite !== void 0 && (validate89(data251.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data251, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data251.note !== void 0 && (validate63(data251.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data251, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data251.result !== void 0) {
+              let data257 = data251.result;
+              if (!(data257 === "within range" || data257 === "out of range" || data257 === "not required")) {
+                let err227 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
+                vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
               }
             }
-          } else {
-            let err230 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
-          }
-        }
-        if (data236.high_voltage !== void 0) {
-          let data263 = data236.high_voltage;
-          if (data263 && typeof data263 == "object" && !Array.isArray(data263)) {
-            for (let key32 in data263)
-              if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key32)) {
-                let err231 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
-                vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
-              }
-            if (data263.planned !== void 0 && (validate84(data263.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data263, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data263.done !== void 0 && (validate86(data263.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data263, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data263.by !== void 0 && (validate56(data263.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data263, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data263.cite !== void 0 && (validate89(data263.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data263, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data263.note !== void 0 && (validate63(data263.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data263, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data263.insulation !== void 0 && (validate397(data263.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data263, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data263.limit !== void 0 && (validate397(data263.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data263, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data263.faults !== void 0) {
-              let data271 = data263.faults;
-              if (typeof data271 == "string") {
-                if (func2(data271) > 400) {
-                  let err232 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
+            if (data251.values !== void 0) {
+              let data258 = data251.values;
+              if (Array.isArray(data258)) {
+                if (data258.length > 60) {
+                  let err228 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
+                }
+                let len19 = data258.length;
+                for (let i19 = 0; i19 < len19; i19++) {
+                  let data259 = data258[i19];
+                  if (data259 && typeof data259 == "object" && !Array.isArray(data259)) {
+                    for (let key31 in data259)
+                      if (!(key31 === "of" || key31 === "at" || key31 === "specified" || key31 === "tolerance" || key31 === "from" || key31 === "to" || key31 === "before" || key31 === "after")) {
+                        let err229 = { instancePath: instancePath + "/verify/alignment/values/" + i19, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
+                        vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+                      }
+                    if (data259.of !== void 0) {
+                      let data260 = data259.of;
+                      if (!(data260 === "camber" || data260 === "caster" || data260 === "toe" || data260 === "total toe" || data260 === "thrust angle" || data260 === "steering axis inclination")) {
+                        let err230 = { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/of", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/of/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.of.enum } };
+                        vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
+                      }
+                    }
+                    if (data259.at !== void 0) {
+                      let data261 = data259.at;
+                      if (!(data261 === "front left" || data261 === "front right" || data261 === "rear left" || data261 === "rear right" || data261 === "front axle" || data261 === "rear axle")) {
+                        let err231 = { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/at", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/at/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.at.enum } };
+                        vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
+                      }
+                    }
+                    data259.specified !== void 0 && (validate390(data259.specified, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/specified", parentData: data259, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.tolerance !== void 0 && (validate390(data259.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/tolerance", parentData: data259, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.from !== void 0 && (validate390(data259.from, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/from", parentData: data259, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.to !== void 0 && (validate390(data259.to, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/to", parentData: data259, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.before !== void 0 && (validate390(data259.before, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/before", parentData: data259, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.after !== void 0 && (validate390(data259.after, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/after", parentData: data259, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length));
+                  } else {
+                    let err232 = { instancePath: instancePath + "/verify/alignment/values/" + i19, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
+                  }
                 }
               } else {
-                let err233 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
+                let err233 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
               }
             }
-            if (data263.checked !== void 0) {
-              let data272 = data263.checked;
-              if (Array.isArray(data272)) {
-                if (data272.length > 10) {
-                  let err234 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
-                  vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
-                }
-                let len19 = data272.length;
-                for (let i19 = 0; i19 < len19; i19++) {
-                  let data273 = data272[i19];
-                  if (!(data273 === "connectors" || data273 === "enclosure" || data273 === "mounting" || data273 === "coolant")) {
-                    let err235 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i19, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
-                    vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
+          } else {
+            let err234 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
+          }
+        }
+        if (data248.calibrations !== void 0) {
+          let data268 = data248.calibrations;
+          if (Array.isArray(data268)) {
+            if (data268.length > 60) {
+              let err235 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
+            }
+            let len20 = data268.length;
+            for (let i20 = 0; i20 < len20; i20++) {
+              let data269 = data268[i20];
+              if (data269 && typeof data269 == "object" && !Array.isArray(data269)) {
+                for (let key32 in data269)
+                  if (!func1.call(schema19.properties.verify.properties.calibrations.items.properties, key32)) {
+                    let err236 = { instancePath: instancePath + "/verify/calibrations/" + i20, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
+                    vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
+                  }
+                if (data269.planned !== void 0 && (validate84(data269.planned, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/planned", parentData: data269, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data269.done !== void 0 && (validate86(data269.done, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/done", parentData: data269, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data269.by !== void 0 && (validate56(data269.by, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/by", parentData: data269, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data269.cite !== void 0 && (validate89(data269.cite, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/cite", parentData: data269, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data269.note !== void 0 && (validate63(data269.note, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/note", parentData: data269, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data269.sensor !== void 0) {
+                  let data275 = data269.sensor;
+                  if (typeof data275 == "string") {
+                    if (func2(data275) > 200) {
+                      let err237 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
+                    }
+                  } else {
+                    let err238 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
                   }
                 }
-              } else {
-                let err236 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
-              }
-            }
-          } else {
-            let err237 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
-          }
-        }
-        if (data236.road_test !== void 0) {
-          let data274 = data236.road_test;
-          if (data274 && typeof data274 == "object" && !Array.isArray(data274)) {
-            for (let key33 in data274)
-              if (!(key33 === "planned" || key33 === "done" || key33 === "by" || key33 === "cite" || key33 === "note" || key33 === "result")) {
-                let err238 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
-                vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
-              }
-            if (data274.planned !== void 0 && (validate84(data274.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data274, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data274.done !== void 0 && (validate86(data274.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data274, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data274.by !== void 0 && (validate56(data274.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data274, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data274.cite !== void 0 && (validate89(data274.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data274, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data274.note !== void 0 && (validate63(data274.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data274, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data274.result !== void 0) {
-              let data280 = data274.result;
-              if (!(data280 === "passed" || data280 === "failed")) {
-                let err239 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
-                vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
-              }
-            }
-          } else {
-            let err240 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
-          }
-        }
-      } else {
-        let err241 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
-      }
-    }
-    if (data.deviations !== void 0) {
-      let data281 = data.deviations;
-      if (Array.isArray(data281)) {
-        if (data281.length > 200) {
-          let err242 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
-        }
-        let len20 = data281.length;
-        for (let i20 = 0; i20 < len20; i20++) {
-          let data282 = data281[i20];
-          if (data282 && typeof data282 == "object" && !Array.isArray(data282)) {
-            for (let key34 in data282)
-              if (!(key34 === "rule" || key34 === "part" || key34 === "operation" || key34 === "by" || key34 === "reason" || key34 === "date" || key34 === "expires")) {
-                let err243 = { instancePath: instancePath + "/deviations/" + i20, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
-                vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
-              }
-            if (data282.rule !== void 0) {
-              let data283 = data282.rule;
-              if (typeof data283 == "string") {
-                if (func2(data283) > 100) {
-                  let err244 = { instancePath: instancePath + "/deviations/" + i20 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
+                if (data269.kind !== void 0) {
+                  let data276 = data269.kind;
+                  if (!(data276 === "static" || data276 === "dynamic" || data276 === "both" || data276 === "not required" || data276 === "not fitted")) {
+                    let err239 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
+                    vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
+                  }
                 }
-              } else {
-                let err245 = { instancePath: instancePath + "/deviations/" + i20 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
-              }
-            }
-            if (data282.part !== void 0 && (validate71(data282.part, { instancePath: instancePath + "/deviations/" + i20 + "/part", parentData: data282, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data282.operation !== void 0) {
-              let data285 = data282.operation;
-              if (typeof data285 == "string") {
-                if (func2(data285) > 80) {
-                  let err246 = { instancePath: instancePath + "/deviations/" + i20 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
-                  vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
+                if (data269.result !== void 0) {
+                  let data277 = data269.result;
+                  if (!(data277 === "passed" || data277 === "failed" || data277 === "not finished")) {
+                    let err240 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
+                    vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
+                  }
                 }
-              } else {
-                let err247 = { instancePath: instancePath + "/deviations/" + i20 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
-              }
-            }
-            if (data282.by !== void 0 && (validate56(data282.by, { instancePath: instancePath + "/deviations/" + i20 + "/by", parentData: data282, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data282.reason !== void 0) {
-              let data287 = data282.reason;
-              if (typeof data287 == "string") {
-                if (func2(data287) > 2e3) {
-                  let err248 = { instancePath: instancePath + "/deviations/" + i20 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
-                  vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
+                if (data269.disturbed !== void 0) {
+                  let data278 = data269.disturbed;
+                  if (!(data278 === "removed" || data278 === "bracket" || data278 === "glass" || data278 === "bumper" || data278 === "alignment" || data278 === "ride height" || data278 === "structural work" || data278 === "not disturbed")) {
+                    let err241 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/disturbed", schemaPath: "#/properties/verify/properties/calibrations/items/properties/disturbed/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.disturbed.enum } };
+                    vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
+                  }
                 }
-              } else {
-                let err249 = { instancePath: instancePath + "/deviations/" + i20 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
-              }
-            }
-            data282.date !== void 0 && (validate53(data282.date, { instancePath: instancePath + "/deviations/" + i20 + "/date", parentData: data282, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data282.expires !== void 0 && (validate53(data282.expires, { instancePath: instancePath + "/deviations/" + i20 + "/expires", parentData: data282, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
-          } else {
-            let err250 = { instancePath: instancePath + "/deviations/" + i20, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
-          }
-        }
-      } else {
-        let err251 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
-      }
-    }
-    if (data.sign_off !== void 0) {
-      let data290 = data.sign_off;
-      if (data290 && typeof data290 == "object" && !Array.isArray(data290)) {
-        for (let key35 in data290)
-          if (!(key35 === "by" || key35 === "date" || key35 === "plan_revision" || key35 === "open_holds" || key35 === "digests" || key35 === "note")) {
-            let err252 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
-            vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
-          }
-        if (data290.by !== void 0 && (validate56(data290.by, { instancePath: instancePath + "/sign_off/by", parentData: data290, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data290.date !== void 0 && (validate53(data290.date, { instancePath: instancePath + "/sign_off/date", parentData: data290, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data290.plan_revision !== void 0) {
-          let data293 = data290.plan_revision;
-          if (typeof data293 == "string") {
-            if (func2(data293) > 40) {
-              let err253 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
-              vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
-            }
-          } else {
-            let err254 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
-          }
-        }
-        if (data290.open_holds !== void 0) {
-          let data294 = data290.open_holds;
-          if (typeof data294 == "string") {
-            if (func2(data294) > 400) {
-              let err255 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
-            }
-          } else {
-            let err256 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
-          }
-        }
-        if (data290.digests !== void 0) {
-          let data295 = data290.digests;
-          if (data295 && typeof data295 == "object" && !Array.isArray(data295)) {
-            for (let key36 in data295)
-              if (!(key36 === "plan" || key36 === "planish" || key36 === "facts" || key36 === "packs")) {
-                let err257 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
-                vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
-              }
-            if (data295.plan !== void 0) {
-              let data296 = data295.plan;
-              if (typeof data296 == "string") {
-                if (func2(data296) > 100) {
-                  let err258 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
-                }
-              } else {
-                let err259 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
-              }
-            }
-            if (data295.planish !== void 0) {
-              let data297 = data295.planish;
-              if (typeof data297 == "string") {
-                if (func2(data297) > 40) {
-                  let err260 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
-                  vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
-                }
-              } else {
-                let err261 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
-              }
-            }
-            if (data295.facts !== void 0) {
-              let data298 = data295.facts;
-              if (!(typeof data298 == "number" && !(data298 % 1) && !isNaN(data298) && isFinite(data298))) {
-                let err262 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
-                vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
-              }
-              if (typeof data298 == "number" && isFinite(data298) && (data298 < 1 || isNaN(data298))) {
-                let err263 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
-                vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
-              }
-            }
-            if (data295.packs !== void 0) {
-              let data299 = data295.packs;
-              if (Array.isArray(data299)) {
-                if (data299.length > 40) {
-                  let err264 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
-                  vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
-                }
-                let len21 = data299.length;
-                for (let i21 = 0; i21 < len21; i21++) {
-                  let data300 = data299[i21];
-                  if (data300 && typeof data300 == "object" && !Array.isArray(data300)) {
-                    for (let key37 in data300)
-                      if (!(key37 === "pack" || key37 === "version" || key37 === "digest")) {
-                        let err265 = { instancePath: instancePath + "/sign_off/digests/packs/" + i21, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
-                        vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+                if (data269.conditions !== void 0) {
+                  let data279 = data269.conditions;
+                  if (data279 && typeof data279 == "object" && !Array.isArray(data279)) {
+                    for (let key33 in data279)
+                      if (!(key33 === "load" || key33 === "tyre_pressures" || key33 === "floor")) {
+                        let err242 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
+                        vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
                       }
-                    if (data300.pack !== void 0) {
-                      let data301 = data300.pack;
-                      if (typeof data301 == "string") {
-                        if (func2(data301) > 200) {
-                          let err266 = { instancePath: instancePath + "/sign_off/digests/packs/" + i21 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
+                    if (data279.load !== void 0) {
+                      let data280 = data279.load;
+                      if (typeof data280 == "string") {
+                        if (func2(data280) > 200) {
+                          let err243 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
                         }
                       } else {
-                        let err267 = { instancePath: instancePath + "/sign_off/digests/packs/" + i21 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
+                        let err244 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
                       }
                     }
-                    if (data300.version !== void 0) {
-                      let data302 = data300.version;
-                      if (typeof data302 == "string") {
-                        if (func2(data302) > 100) {
-                          let err268 = { instancePath: instancePath + "/sign_off/digests/packs/" + i21 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                          vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+                    if (data279.tyre_pressures !== void 0) {
+                      let data281 = data279.tyre_pressures;
+                      if (typeof data281 == "string") {
+                        if (func2(data281) > 200) {
+                          let err245 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
                         }
                       } else {
-                        let err269 = { instancePath: instancePath + "/sign_off/digests/packs/" + i21 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
+                        let err246 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
                       }
                     }
-                    if (data300.digest !== void 0) {
-                      let data303 = data300.digest;
-                      if (typeof data303 == "string") {
-                        if (func2(data303) > 100) {
-                          let err270 = { instancePath: instancePath + "/sign_off/digests/packs/" + i21 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                          vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
+                    if (data279.floor !== void 0) {
+                      let data282 = data279.floor;
+                      if (typeof data282 == "string") {
+                        if (func2(data282) > 200) {
+                          let err247 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
                         }
                       } else {
-                        let err271 = { instancePath: instancePath + "/sign_off/digests/packs/" + i21 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
+                        let err248 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
                       }
                     }
                   } else {
-                    let err272 = { instancePath: instancePath + "/sign_off/digests/packs/" + i21, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
+                    let err249 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
+                  }
+                }
+                if (data269.report !== void 0) {
+                  let data283 = data269.report;
+                  if (typeof data283 == "string") {
+                    if (func2(data283) > 200) {
+                      let err250 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
+                    }
+                  } else {
+                    let err251 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
                   }
                 }
               } else {
-                let err273 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
+                let err252 = { instancePath: instancePath + "/verify/calibrations/" + i20, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
               }
             }
           } else {
-            let err274 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
+            let err253 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
           }
         }
-        data290.note !== void 0 && (validate63(data290.note, { instancePath: instancePath + "/sign_off/note", parentData: data290, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        if (data248.restraints !== void 0) {
+          let data284 = data248.restraints;
+          if (data284 && typeof data284 == "object" && !Array.isArray(data284)) {
+            for (let key34 in data284)
+              if (!(key34 === "planned" || key34 === "done" || key34 === "by" || key34 === "cite" || key34 === "note" || key34 === "result")) {
+                let err254 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
+                vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
+              }
+            if (data284.planned !== void 0 && (validate84(data284.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data284, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data284.done !== void 0 && (validate86(data284.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data284, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data284.by !== void 0 && (validate56(data284.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data284, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data284.cite !== void 0 && (validate89(data284.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data284, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data284.note !== void 0 && (validate63(data284.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data284, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data284.result !== void 0) {
+              let data290 = data284.result;
+              if (!(data290 === "complete" || data290 === "open")) {
+                let err255 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
+                vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
+              }
+            }
+          } else {
+            let err256 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
+          }
+        }
+        if (data248.high_voltage !== void 0) {
+          let data291 = data248.high_voltage;
+          if (data291 && typeof data291 == "object" && !Array.isArray(data291)) {
+            for (let key35 in data291)
+              if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key35)) {
+                let err257 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
+                vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
+              }
+            if (data291.planned !== void 0 && (validate84(data291.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data291, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data291.done !== void 0 && (validate86(data291.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data291, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data291.by !== void 0 && (validate56(data291.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data291, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data291.cite !== void 0 && (validate89(data291.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data291, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data291.note !== void 0 && (validate63(data291.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data291, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data291.insulation !== void 0 && (validate412(data291.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data291, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate412.errors : vErrors.concat(validate412.errors), errors = vErrors.length)), data291.limit !== void 0 && (validate412(data291.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data291, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate412.errors : vErrors.concat(validate412.errors), errors = vErrors.length)), data291.faults !== void 0) {
+              let data299 = data291.faults;
+              if (typeof data299 == "string") {
+                if (func2(data299) > 400) {
+                  let err258 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
+                }
+              } else {
+                let err259 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
+              }
+            }
+            if (data291.checked !== void 0) {
+              let data300 = data291.checked;
+              if (Array.isArray(data300)) {
+                if (data300.length > 10) {
+                  let err260 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
+                  vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
+                }
+                let len21 = data300.length;
+                for (let i21 = 0; i21 < len21; i21++) {
+                  let data301 = data300[i21];
+                  if (!(data301 === "connectors" || data301 === "enclosure" || data301 === "mounting" || data301 === "coolant")) {
+                    let err261 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i21, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
+                    vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
+                  }
+                }
+              } else {
+                let err262 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
+              }
+            }
+            if (data291.coolant !== void 0) {
+              let data302 = data291.coolant;
+              if (!(data302 === "tight" || data302 === "leaks" || data302 === "not opened")) {
+                let err263 = { instancePath: instancePath + "/verify/high_voltage/coolant", schemaPath: "#/properties/verify/properties/high_voltage/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.coolant.enum } };
+                vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
+              }
+            }
+            data291.state_of_charge !== void 0 && (validate137(data291.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data291, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors), errors = vErrors.length));
+          } else {
+            let err264 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
+          }
+        }
+        if (data248.road_test !== void 0) {
+          let data304 = data248.road_test;
+          if (data304 && typeof data304 == "object" && !Array.isArray(data304)) {
+            for (let key36 in data304)
+              if (!(key36 === "planned" || key36 === "done" || key36 === "by" || key36 === "cite" || key36 === "note" || key36 === "result")) {
+                let err265 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
+                vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+              }
+            if (data304.planned !== void 0 && (validate84(data304.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data304, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data304.done !== void 0 && (validate86(data304.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data304, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data304.by !== void 0 && (validate56(data304.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data304, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data304.cite !== void 0 && (validate89(data304.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data304, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data304.note !== void 0 && (validate63(data304.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data304, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data304.result !== void 0) {
+              let data310 = data304.result;
+              if (!(data310 === "passed" || data310 === "failed")) {
+                let err266 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
+                vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
+              }
+            }
+          } else {
+            let err267 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
+          }
+        }
+        if (data248.warning_lamps !== void 0) {
+          let data311 = data248.warning_lamps;
+          if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
+            for (let key37 in data311)
+              if (!(key37 === "planned" || key37 === "done" || key37 === "by" || key37 === "cite" || key37 === "note" || key37 === "lit")) {
+                let err268 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
+                vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+              }
+            if (data311.planned !== void 0 && (validate84(data311.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data311, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data311.done !== void 0 && (validate86(data311.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data311, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data311.by !== void 0 && (validate56(data311.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data311, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data311.cite !== void 0 && (validate89(data311.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data311, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data311.note !== void 0 && (validate63(data311.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data311, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data311.lit !== void 0) {
+              let data317 = data311.lit;
+              if (Array.isArray(data317)) {
+                if (data317.length > 60) {
+                  let err269 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
+                }
+                let len22 = data317.length;
+                for (let i22 = 0; i22 < len22; i22++) {
+                  let data318 = data317[i22];
+                  if (data318 && typeof data318 == "object" && !Array.isArray(data318)) {
+                    for (let key38 in data318)
+                      if (!(key38 === "lamp" || key38 === "system" || key38 === "explanation")) {
+                        let err270 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
+                        vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
+                      }
+                    if (data318.lamp !== void 0) {
+                      let data319 = data318.lamp;
+                      if (typeof data319 == "string") {
+                        if (func2(data319) > 200) {
+                          let err271 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
+                        }
+                      } else {
+                        let err272 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
+                      }
+                    }
+                    if (data318.system !== void 0) {
+                      let data320 = data318.system;
+                      if (!(data320 === "restraint" || data320 === "brake" || data320 === "steering" || data320 === "traction battery" || data320 === "engine" || data320 === "body" || data320 === "driver assistance" || data320 === "other")) {
+                        let err273 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/system", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.warning_lamps.properties.lit.items.properties.system.enum } };
+                        vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
+                      }
+                    }
+                    data318.explanation !== void 0 && (validate63(data318.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/explanation", parentData: data318, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+                  } else {
+                    let err274 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
+                  }
+                }
+              } else {
+                let err275 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
+              }
+            }
+          } else {
+            let err276 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
+          }
+        }
+        if (data248.structural_release !== void 0) {
+          let data322 = data248.structural_release;
+          if (data322 && typeof data322 == "object" && !Array.isArray(data322)) {
+            for (let key39 in data322)
+              if (!(key39 === "planned" || key39 === "done" || key39 === "by" || key39 === "cite" || key39 === "note")) {
+                let err277 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
+                vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
+              }
+            data322.planned !== void 0 && (validate84(data322.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data322, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data322.done !== void 0 && (validate86(data322.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data322, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data322.by !== void 0 && (validate56(data322.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data322, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data322.cite !== void 0 && (validate89(data322.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data322, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data322.note !== void 0 && (validate63(data322.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data322, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+          } else {
+            let err278 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
+          }
+        }
       } else {
-        let err275 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
+        let err279 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
+      }
+    }
+    if (data.deviations !== void 0) {
+      let data328 = data.deviations;
+      if (Array.isArray(data328)) {
+        if (data328.length > 200) {
+          let err280 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
+        }
+        let len23 = data328.length;
+        for (let i23 = 0; i23 < len23; i23++) {
+          let data329 = data328[i23];
+          if (data329 && typeof data329 == "object" && !Array.isArray(data329)) {
+            for (let key40 in data329)
+              if (!(key40 === "rule" || key40 === "part" || key40 === "operation" || key40 === "by" || key40 === "reason" || key40 === "date" || key40 === "expires")) {
+                let err281 = { instancePath: instancePath + "/deviations/" + i23, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 } };
+                vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
+              }
+            if (data329.rule !== void 0) {
+              let data330 = data329.rule;
+              if (typeof data330 == "string") {
+                if (func2(data330) > 100) {
+                  let err282 = { instancePath: instancePath + "/deviations/" + i23 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
+                }
+              } else {
+                let err283 = { instancePath: instancePath + "/deviations/" + i23 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
+              }
+            }
+            if (data329.part !== void 0 && (validate71(data329.part, { instancePath: instancePath + "/deviations/" + i23 + "/part", parentData: data329, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data329.operation !== void 0) {
+              let data332 = data329.operation;
+              if (typeof data332 == "string") {
+                if (func2(data332) > 80) {
+                  let err284 = { instancePath: instancePath + "/deviations/" + i23 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
+                  vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
+                }
+              } else {
+                let err285 = { instancePath: instancePath + "/deviations/" + i23 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err285] : vErrors.push(err285), errors++;
+              }
+            }
+            if (data329.by !== void 0 && (validate56(data329.by, { instancePath: instancePath + "/deviations/" + i23 + "/by", parentData: data329, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data329.reason !== void 0) {
+              let data334 = data329.reason;
+              if (typeof data334 == "string") {
+                if (func2(data334) > 2e3) {
+                  let err286 = { instancePath: instancePath + "/deviations/" + i23 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
+                  vErrors === null ? vErrors = [err286] : vErrors.push(err286), errors++;
+                }
+              } else {
+                let err287 = { instancePath: instancePath + "/deviations/" + i23 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err287] : vErrors.push(err287), errors++;
+              }
+            }
+            data329.date !== void 0 && (validate53(data329.date, { instancePath: instancePath + "/deviations/" + i23 + "/date", parentData: data329, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data329.expires !== void 0 && (validate53(data329.expires, { instancePath: instancePath + "/deviations/" + i23 + "/expires", parentData: data329, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+          } else {
+            let err288 = { instancePath: instancePath + "/deviations/" + i23, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err288] : vErrors.push(err288), errors++;
+          }
+        }
+      } else {
+        let err289 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err289] : vErrors.push(err289), errors++;
+      }
+    }
+    if (data.sign_off !== void 0) {
+      let data337 = data.sign_off;
+      if (data337 && typeof data337 == "object" && !Array.isArray(data337)) {
+        for (let key41 in data337)
+          if (!(key41 === "by" || key41 === "date" || key41 === "plan_revision" || key41 === "open_holds" || key41 === "digests" || key41 === "note")) {
+            let err290 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 } };
+            vErrors === null ? vErrors = [err290] : vErrors.push(err290), errors++;
+          }
+        if (data337.by !== void 0 && (validate56(data337.by, { instancePath: instancePath + "/sign_off/by", parentData: data337, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data337.date !== void 0 && (validate53(data337.date, { instancePath: instancePath + "/sign_off/date", parentData: data337, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data337.plan_revision !== void 0) {
+          let data340 = data337.plan_revision;
+          if (typeof data340 == "string") {
+            if (func2(data340) > 40) {
+              let err291 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
+              vErrors === null ? vErrors = [err291] : vErrors.push(err291), errors++;
+            }
+          } else {
+            let err292 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err292] : vErrors.push(err292), errors++;
+          }
+        }
+        if (data337.open_holds !== void 0) {
+          let data341 = data337.open_holds;
+          if (typeof data341 == "string") {
+            if (func2(data341) > 400) {
+              let err293 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err293] : vErrors.push(err293), errors++;
+            }
+          } else {
+            let err294 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err294] : vErrors.push(err294), errors++;
+          }
+        }
+        if (data337.digests !== void 0) {
+          let data342 = data337.digests;
+          if (data342 && typeof data342 == "object" && !Array.isArray(data342)) {
+            for (let key42 in data342)
+              if (!(key42 === "plan" || key42 === "planish" || key42 === "facts" || key42 === "packs")) {
+                let err295 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 } };
+                vErrors === null ? vErrors = [err295] : vErrors.push(err295), errors++;
+              }
+            if (data342.plan !== void 0) {
+              let data343 = data342.plan;
+              if (typeof data343 == "string") {
+                if (func2(data343) > 100) {
+                  let err296 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err296] : vErrors.push(err296), errors++;
+                }
+              } else {
+                let err297 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err297] : vErrors.push(err297), errors++;
+              }
+            }
+            if (data342.planish !== void 0) {
+              let data344 = data342.planish;
+              if (typeof data344 == "string") {
+                if (func2(data344) > 40) {
+                  let err298 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
+                  vErrors === null ? vErrors = [err298] : vErrors.push(err298), errors++;
+                }
+              } else {
+                let err299 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err299] : vErrors.push(err299), errors++;
+              }
+            }
+            if (data342.facts !== void 0) {
+              let data345 = data342.facts;
+              if (!(typeof data345 == "number" && !(data345 % 1) && !isNaN(data345) && isFinite(data345))) {
+                let err300 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
+                vErrors === null ? vErrors = [err300] : vErrors.push(err300), errors++;
+              }
+              if (typeof data345 == "number" && isFinite(data345) && (data345 < 1 || isNaN(data345))) {
+                let err301 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+                vErrors === null ? vErrors = [err301] : vErrors.push(err301), errors++;
+              }
+            }
+            if (data342.packs !== void 0) {
+              let data346 = data342.packs;
+              if (Array.isArray(data346)) {
+                if (data346.length > 40) {
+                  let err302 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
+                  vErrors === null ? vErrors = [err302] : vErrors.push(err302), errors++;
+                }
+                let len24 = data346.length;
+                for (let i24 = 0; i24 < len24; i24++) {
+                  let data347 = data346[i24];
+                  if (data347 && typeof data347 == "object" && !Array.isArray(data347)) {
+                    for (let key43 in data347)
+                      if (!(key43 === "pack" || key43 === "version" || key43 === "digest")) {
+                        let err303 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 } };
+                        vErrors === null ? vErrors = [err303] : vErrors.push(err303), errors++;
+                      }
+                    if (data347.pack !== void 0) {
+                      let data348 = data347.pack;
+                      if (typeof data348 == "string") {
+                        if (func2(data348) > 200) {
+                          let err304 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err304] : vErrors.push(err304), errors++;
+                        }
+                      } else {
+                        let err305 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err305] : vErrors.push(err305), errors++;
+                      }
+                    }
+                    if (data347.version !== void 0) {
+                      let data349 = data347.version;
+                      if (typeof data349 == "string") {
+                        if (func2(data349) > 100) {
+                          let err306 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err306] : vErrors.push(err306), errors++;
+                        }
+                      } else {
+                        let err307 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err307] : vErrors.push(err307), errors++;
+                      }
+                    }
+                    if (data347.digest !== void 0) {
+                      let data350 = data347.digest;
+                      if (typeof data350 == "string") {
+                        if (func2(data350) > 100) {
+                          let err308 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err308] : vErrors.push(err308), errors++;
+                        }
+                      } else {
+                        let err309 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err309] : vErrors.push(err309), errors++;
+                      }
+                    }
+                  } else {
+                    let err310 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err310] : vErrors.push(err310), errors++;
+                  }
+                }
+              } else {
+                let err311 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err311] : vErrors.push(err311), errors++;
+              }
+            }
+          } else {
+            let err312 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
+          }
+        }
+        data337.note !== void 0 && (validate63(data337.note, { instancePath: instancePath + "/sign_off/note", parentData: data337, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+      } else {
+        let err313 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err313] : vErrors.push(err313), errors++;
       }
     }
     if (data.record !== void 0) {
-      let data305 = data.record;
-      if (data305 && typeof data305 == "object" && !Array.isArray(data305)) {
-        for (let key38 in data305)
-          if (!(key38 === "kept" || key38 === "where" || key38 === "until")) {
-            let err276 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
-            vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
+      let data352 = data.record;
+      if (data352 && typeof data352 == "object" && !Array.isArray(data352)) {
+        for (let key44 in data352)
+          if (!(key44 === "kept" || key44 === "where" || key44 === "until" || key44 === "owner_gets")) {
+            let err314 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 } };
+            vErrors === null ? vErrors = [err314] : vErrors.push(err314), errors++;
           }
-        if (data305.kept !== void 0) {
-          let data306 = data305.kept;
-          if (Array.isArray(data306)) {
-            if (data306.length > 200) {
-              let err277 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
+        if (data352.kept !== void 0) {
+          let data353 = data352.kept;
+          if (Array.isArray(data353)) {
+            if (data353.length > 200) {
+              let err315 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err315] : vErrors.push(err315), errors++;
             }
-            let len22 = data306.length;
-            for (let i22 = 0; i22 < len22; i22++) {
-              let data307 = data306[i22];
-              if (typeof data307 == "string") {
-                if (func2(data307) > 200) {
-                  let err278 = { instancePath: instancePath + "/record/kept/" + i22, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
+            let len25 = data353.length;
+            for (let i25 = 0; i25 < len25; i25++) {
+              let data354 = data353[i25];
+              if (typeof data354 == "string") {
+                if (func2(data354) > 200) {
+                  let err316 = { instancePath: instancePath + "/record/kept/" + i25, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err316] : vErrors.push(err316), errors++;
                 }
               } else {
-                let err279 = { instancePath: instancePath + "/record/kept/" + i22, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
+                let err317 = { instancePath: instancePath + "/record/kept/" + i25, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err317] : vErrors.push(err317), errors++;
               }
             }
           } else {
-            let err280 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
+            let err318 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err318] : vErrors.push(err318), errors++;
           }
         }
-        if (data305.where !== void 0) {
-          let data308 = data305.where;
-          if (typeof data308 == "string") {
-            if (func2(data308) > 200) {
-              let err281 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
+        if (data352.where !== void 0) {
+          let data355 = data352.where;
+          if (typeof data355 == "string") {
+            if (func2(data355) > 200) {
+              let err319 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err319] : vErrors.push(err319), errors++;
             }
           } else {
-            let err282 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
+            let err320 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err320] : vErrors.push(err320), errors++;
           }
         }
-        data305.until !== void 0 && (validate53(data305.until, { instancePath: instancePath + "/record/until", parentData: data305, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+        if (data352.until !== void 0 && (validate53(data352.until, { instancePath: instancePath + "/record/until", parentData: data352, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data352.owner_gets !== void 0) {
+          let data357 = data352.owner_gets;
+          if (Array.isArray(data357)) {
+            if (data357.length > 60) {
+              let err321 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/maxItems", keyword: "maxItems", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err321] : vErrors.push(err321), errors++;
+            }
+            let len26 = data357.length;
+            for (let i26 = 0; i26 < len26; i26++) {
+              let data358 = data357[i26];
+              if (typeof data358 == "string") {
+                if (func2(data358) > 200) {
+                  let err322 = { instancePath: instancePath + "/record/owner_gets/" + i26, schemaPath: "#/properties/record/properties/owner_gets/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err322] : vErrors.push(err322), errors++;
+                }
+              } else {
+                let err323 = { instancePath: instancePath + "/record/owner_gets/" + i26, schemaPath: "#/properties/record/properties/owner_gets/items/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err323] : vErrors.push(err323), errors++;
+              }
+            }
+          } else {
+            let err324 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err324] : vErrors.push(err324), errors++;
+          }
+        }
       } else {
-        let err283 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
+        let err325 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err325] : vErrors.push(err325), errors++;
       }
     }
   } else {
-    let err284 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
+    let err326 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err326] : vErrors.push(err326), errors++;
   }
   return validate52.errors = vErrors, errors === 0;
 }

@@ -30,7 +30,9 @@ function findBlanks(value: unknown, steps: string[], found: Blank[]): void {
     const says = saysNothing(value);
     if (says !== undefined) found.push({ steps: [...steps], says });
   } else if (typeof value === 'object' && value !== null) {
-    for (const [key, item] of Object.entries(value)) {
+    for (const key of Object.keys(value)) {
+      const item: unknown = Reflect.get(value, key);
+      if (typeof item !== 'string' && typeof item !== 'object') continue;
       steps.push(key);
       findBlanks(item, steps, found);
       steps.pop();
