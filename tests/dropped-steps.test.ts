@@ -52,6 +52,7 @@ const notAskedFor: ReadonlySet<string> = new Set([
   'make_safe.fire', // no fuel is on board; that no extinguisher is stated is a note
   'make_safe.lifting', // nothing heavy comes off
   'finish.bake', // the cover was painted off the vehicle
+  'verify.structural_release', // a hold point that a shop asks for by a row of its own
 ]);
 
 describe('a step of the whole job that is dropped', () => {
