@@ -1,7 +1,10 @@
 import type { Fault } from './fault.ts';
 import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
 import { faultsOfClaims } from './faults-of-claims.ts';
+import { faultsOfCuring } from './faults-of-curing.ts';
+import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
@@ -11,10 +14,12 @@ import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { faultsOfRows } from './faults-of-rows.ts';
+import { faultsOfSeams } from './faults-of-seams.ts';
 import { faultsOfTheBatteryOut } from './faults-of-the-battery-out.ts';
 import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
+import { faultsOfTheWeldedSkin } from './faults-of-the-welded-skin.ts';
 import { faultsOfWork } from './faults-of-work.ts';
 
 /** Every plan with one thing wrong, and the rule that a person says must find it. */
@@ -35,5 +40,10 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheBondedRail,
   ...faultsOfClaims,
   ...faultsOfBoltsAndChecks,
+  ...faultsOfSeams,
+  ...faultsAroundSeams,
+  ...faultsOfCuring,
+  ...faultsOfTheWeldedSkin,
+  ...faultsOfHoursAndDays,
   ...faultsOfProcess,
 ];

@@ -108,17 +108,4 @@ export const faultsOfBoltsAndChecks: readonly Fault[] = [
     rule: 'code-not-explained',
     on: 'code: P0300',
   },
-  {
-    plan: wholeJob,
-    severity: 'hold',
-    name: 'checks: the radar reports that it is not aligned, explained away',
-    changes: [
-      [
-        'done: 2026-10-12T11:00, tool: shop tool 4.2, codes: []',
-        'done: 2026-10-12T11:00, tool: shop tool 4.2, codes: [{ code: C1A00, system: driver assistance, state: active, explanation: learns by itself }]',
-      ],
-    ],
-    rule: 'assistance-code-active',
-    on: 'code: C1A00',
-  },
 ];

@@ -119,11 +119,6 @@ const nearMisses: readonly (readonly [name: string, plan: string, changes: reado
       ],
     ],
   ],
-  [
-    'a trace in the body electrics',
-    releasedRing,
-    [['shop tool 4.2, codes: []', 'shop tool 4.2, codes: [{ code: B2000, system: body, state: stored }]']],
-  ],
 ];
 
 describe('near misses of empty claims stay cleared', () => {

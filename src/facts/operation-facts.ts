@@ -12,6 +12,7 @@ import { operationNouns } from './operation-noun.ts';
 import { goesOnWithoutWelding } from './part/part-kinds.ts';
 import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
+import { currentPathFacts } from './step/current-path.ts';
 import { fittedUnitBeside } from './step/restraint-units.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { weldFacts } from './joint/weld-facts.ts';
@@ -127,9 +128,15 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
       operation.earth_clamp !== undefined && operation.control_units !== undefined,
       `${at}/earth_clamp`,
     ),
+    ...currentPathFacts(operation, at),
     'operation.fire_watch_stated': computed(
       operation.fire_watch !== undefined || survey.plan.make_safe?.fire?.watch !== undefined,
       `${at}/fire_watch`,
+    ),
+    'operation.fire_watch': statedOr(
+      quantityOf(operation.fire_watch, 'time'),
+      `${at}/fire_watch`,
+      'No length of a fire watch is stated for the operation.',
     ),
   };
 }

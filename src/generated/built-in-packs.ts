@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:b940ffdfa89f6a7923ab19afae73a5f10d54d370c19a10e8ebecdfca1250b761":{"pack":"general","version":"1.0.0"},"sha256:e4612a06339fa39c117760fc1c32034ad9698e308313c7775c2080783cdfe7d8":{"pack":"general","version":"1.1.0"},"sha256:b9a83ebee34ab9b9be25cc116096f8f52eb59b7a867d7c8c397eb292a770fc9c":{"pack":"general","version":"2.0.0"},"sha256:cdb9377b4968667041ba57b2c1d77c07e28f437215a37c7e1852e48026fda2e3":{"pack":"general","version":"3.0.0"}};
+  {"sha256:4c46fd4e0a3d8ef3d0773b18d617013d3214c1f1355c772d4537df0abb3b8a91":{"pack":"general","version":"1.0.0"},"sha256:0812f195499cba88cfd0e67e2ea367267c785030d2e455387200d1aa8ec2f599":{"pack":"general","version":"1.1.0"},"sha256:9de5f2da52c6fa345e6bdb46c601913ef78d3b899e7cb44f0cd502613b449772":{"pack":"general","version":"2.0.0"},"sha256:c8e806b76de04d847f80169f9f5e27f57aee23415f92b760eaa19dcbf1a83157":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '058862fab50e82ce8d8f558461bdcee580bac7bbcdcbc8010e09cd4c475bafbb');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '57288bd6a2aef735090171578188647a64e65ff879212a56c451906642200fc1');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '0020d8cbc9c9d133520f8712705616099bc7da8f63a68970bd6938b4e3ede62f');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '0dbddaddd479adee9480f7935a4875c9a91b3a63702f61dd52b7d3c4137e6261');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -605,8 +605,8 @@ function validate110(data, { instancePath = "", parentData, parentDataProperty, 
 }
 validate110.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats10 = formats.length;
-function validate119(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate119.evaluated;
+function validate120(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate120.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -620,12 +620,12 @@ function validate119(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate119.errors = vErrors, errors === 0;
+  return validate120.errors = vErrors, errors === 0;
 }
-validate119.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate120.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats12 = formats["signed-voltage"];
-function validate135(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate135.evaluated;
+function validate136(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate136.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -639,12 +639,12 @@ function validate135(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate135.errors = vErrors, errors === 0;
+  return validate136.errors = vErrors, errors === 0;
 }
-validate135.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate136.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats14 = formats.percent;
-function validate137(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate137.evaluated;
+function validate138(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate138.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -658,51 +658,51 @@ function validate137(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate137.errors = vErrors, errors === 0;
+  return validate138.errors = vErrors, errors === 0;
 }
-validate137.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate138.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema39 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
-function validate145(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate145.evaluated;
+function validate146(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate146.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema39.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate145.errors = vErrors, errors === 0;
+  return validate146.errors = vErrors, errors === 0;
 }
-validate145.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate146.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema40 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
-function validate147(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate147.evaluated;
+function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema40.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate147.errors = vErrors, errors === 0;
+  return validate148.errors = vErrors, errors === 0;
 }
-validate147.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate148.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema41 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema42 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
-function validate159(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate159.evaluated;
+function validate160(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate160.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema42.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate159.errors = vErrors, errors === 0;
+  return validate160.errors = vErrors, errors === 0;
 }
-validate159.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate160.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema43 = { enum: ["left", "right", "both", "centre"] };
-function validate161(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate161.evaluated;
+function validate162(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate162.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema43.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate161.errors = vErrors, errors === 0;
+  return validate162.errors = vErrors, errors === 0;
 }
-validate161.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate170(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate170.evaluated;
+validate162.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate171(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate171.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -712,12 +712,12 @@ function validate170(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate170.errors = vErrors, errors === 0;
+  return validate171.errors = vErrors, errors === 0;
 }
-validate170.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate171.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats16 = formats.stress;
-function validate172(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate172.evaluated;
+function validate173(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate173.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -731,21 +731,21 @@ function validate172(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate172.errors = vErrors, errors === 0;
+  return validate173.errors = vErrors, errors === 0;
 }
-validate172.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate173.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema46 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
-function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
+function validate175(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate175.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema46.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate174.errors = vErrors, errors === 0;
+  return validate175.errors = vErrors, errors === 0;
 }
-validate174.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate178(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate178.evaluated;
+validate175.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate179(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate179.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "grade" || key0 === "strength" || key0 === "class" || key0 === "thickness")) {
@@ -764,37 +764,37 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    data.grade !== void 0 && (validate170(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length)), data.strength !== void 0 && (validate172(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate172.errors : vErrors.concat(validate172.errors), errors = vErrors.length)), data.class !== void 0 && (validate174(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate119(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length));
+    data.grade !== void 0 && (validate171(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data.strength !== void 0 && (validate173(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate173.errors : vErrors.concat(validate173.errors), errors = vErrors.length)), data.class !== void 0 && (validate175(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate120(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate178.errors = vErrors, errors === 0;
+  return validate179.errors = vErrors, errors === 0;
 }
-validate178.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate179.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema48 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
-function validate185(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate185.evaluated;
+function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate186.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema48.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate185.errors = vErrors, errors === 0;
+  return validate186.errors = vErrors, errors === 0;
 }
-validate185.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema49 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema50 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
-function validate191(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate191.evaluated;
+validate186.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema49 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema50 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
+function validate192(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate192.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema50.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate191.errors = vErrors, errors === 0;
+  return validate192.errors = vErrors, errors === 0;
 }
-validate191.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate192.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats18 = formats.temperature;
-function validate194(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate194.evaluated;
+function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -808,12 +808,12 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate194.errors = vErrors, errors === 0;
+  return validate195.errors = vErrors, errors === 0;
 }
-validate194.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate195.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema52 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
-function validate197(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate197.evaluated;
+function validate198(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate198.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "means" || key0 === "place" || key0 === "calibration_due")) {
@@ -844,12 +844,12 @@ function validate197(data, { instancePath = "", parentData, parentDataProperty, 
     let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate197.errors = vErrors, errors === 0;
+  return validate198.errors = vErrors, errors === 0;
 }
-validate197.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate198.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats20 = formats["free-end"];
-function validate200(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate200.evaluated;
+function validate201(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate201.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -863,22 +863,22 @@ function validate200(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate200.errors = vErrors, errors === 0;
+  return validate201.errors = vErrors, errors === 0;
 }
-validate200.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate201.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema54 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema55 = { enum: ["same sheet", "joined", "through air"] };
-function validate211(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate211.evaluated;
+function validate212(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate212.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema55.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate211.errors = vErrors, errors === 0;
+  return validate212.errors = vErrors, errors === 0;
 }
-validate211.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate212.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats22 = formats.mass;
-function validate223(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate223.evaluated;
+function validate224(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate224.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -892,18 +892,18 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate223.errors = vErrors, errors === 0;
+  return validate224.errors = vErrors, errors === 0;
 }
-validate223.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate207(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate207.evaluated;
+validate224.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate208(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate208.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema54.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.part !== void 0 && (validate71(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.item !== void 0 && (validate145(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate145.errors : vErrors.concat(validate145.errors), errors = vErrors.length)), data.distance !== void 0 && (validate119(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.path !== void 0 && (validate211(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate211.errors : vErrors.concat(validate211.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate147(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors), errors = vErrors.length)), data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.limit !== void 0 && (validate194(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data.lap !== void 0) {
+    if (data.part !== void 0 && (validate71(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.item !== void 0 && (validate146(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length)), data.distance !== void 0 && (validate120(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.path !== void 0 && (validate212(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate212.errors : vErrors.concat(validate212.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate148(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length)), data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.limit !== void 0 && (validate195(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.lap !== void 0) {
       let data7 = data.lap;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -911,7 +911,7 @@ function validate207(data, { instancePath = "", parentData, parentDataProperty, 
             let err1 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
-        data7.length !== void 0 && (validate119(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate119(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate119(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate119(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length));
+        data7.length !== void 0 && (validate120(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate120(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate120(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate120(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length));
       } else {
         let err2 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -932,7 +932,7 @@ function validate207(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
-        if (data12.distance !== void 0 && (validate119(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.width !== void 0 && (validate119(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.length !== void 0 && (validate119(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.water !== void 0 && (validate223(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate119(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data12.held !== void 0) {
+        if (data12.distance !== void 0 && (validate120(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.width !== void 0 && (validate120(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.length !== void 0 && (validate120(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.water !== void 0 && (validate224(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate224.errors : vErrors.concat(validate224.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate120(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.held !== void 0) {
           let data19 = data12.held;
           if (!(data19 === "clamped" || data19 === "laid on")) {
             let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema54.properties.sink.properties.held.enum } };
@@ -949,7 +949,7 @@ function validate207(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.watched_by !== void 0 && (validate197(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate197.errors : vErrors.concat(validate197.errors), errors = vErrors.length)), data.reading !== void 0 && (validate194(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.watched_by !== void 0 && (validate198(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.reading !== void 0 && (validate195(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.name !== void 0) {
       let data24 = data.name;
       if (typeof data24 == "string") {
         if (func2(data24) > 200) {
@@ -965,13 +965,13 @@ function validate207(data, { instancePath = "", parentData, parentDataProperty, 
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate207.errors = vErrors, errors === 0;
+  return validate208.errors = vErrors, errors === 0;
 }
-validate207.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema57 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
+validate208.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema57 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
 var formats24 = formats.force;
-function validate262(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate262.evaluated;
+function validate266(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate266.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -985,12 +985,12 @@ function validate262(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate262.errors = vErrors, errors === 0;
+  return validate266.errors = vErrors, errors === 0;
 }
-validate262.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate266.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats26 = formats.current;
-function validate264(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate264.evaluated;
+function validate268(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate268.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1004,12 +1004,12 @@ function validate264(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate264.errors = vErrors, errors === 0;
+  return validate268.errors = vErrors, errors === 0;
 }
-validate264.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate268.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats28 = formats.voltage;
-function validate266(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate266.evaluated;
+function validate270(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate270.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1023,12 +1023,12 @@ function validate266(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate266.errors = vErrors, errors === 0;
+  return validate270.errors = vErrors, errors === 0;
 }
-validate266.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate270.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats30 = formats.speed;
-function validate272(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate272.evaluated;
+function validate276(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1042,12 +1042,12 @@ function validate272(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate272.errors = vErrors, errors === 0;
+  return validate276.errors = vErrors, errors === 0;
 }
-validate272.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate276.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats32 = formats["energy-per-length"];
-function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate274.evaluated;
+function validate278(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate278.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1061,12 +1061,12 @@ function validate274(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate274.errors = vErrors, errors === 0;
+  return validate278.errors = vErrors, errors === 0;
 }
-validate274.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate278.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats34 = formats.power;
-function validate276(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate276.evaluated;
+function validate280(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate280.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1080,29 +1080,29 @@ function validate276(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate276.errors = vErrors, errors === 0;
+  return validate280.errors = vErrors, errors === 0;
 }
-validate276.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate280.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema65 = { enum: ["planned", "passed", "failed"] };
-function validate284(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate284.evaluated;
+function validate288(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate288.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema65.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate284.errors = vErrors, errors === 0;
+  return validate288.errors = vErrors, errors === 0;
 }
-validate284.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate288.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema66 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
-function validate286(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate286.evaluated;
+function validate290(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate290.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "same_setup" || key0 === "record")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate284(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate119(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.result !== void 0 && (validate288(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate288.errors : vErrors.concat(validate288.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate120(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data3 = data.sheets;
       if (Array.isArray(data3)) {
         if (data3.length > 6) {
@@ -1111,7 +1111,7 @@ function validate286(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate178(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length);
+          validate179(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length);
       } else {
         let err2 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -1148,11 +1148,11 @@ function validate286(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate286.errors = vErrors, errors === 0;
+  return validate290.errors = vErrors, errors === 0;
 }
-validate286.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate283(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate283.evaluated;
+validate290.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate287(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate287.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1164,12 +1164,12 @@ function validate283(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate284(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors), errors = vErrors.length);
+    validate288(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate288.errors : vErrors.concat(validate288.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate286(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate286.errors : vErrors.concat(validate286.errors), errors = vErrors.length);
+    validate290(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate290.errors : vErrors.concat(validate290.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1179,11 +1179,11 @@ function validate283(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate283.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate287.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate283.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate233(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate233.evaluated;
+validate287.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate234(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate234.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema57.properties, key0)) {
@@ -1263,7 +1263,7 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.nugget !== void 0 && (validate119(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate119(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate119(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate119(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.length !== void 0 && (validate119(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate119(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.pattern !== void 0) {
+    if (data.nugget !== void 0 && (validate120(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate120(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate120(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate120(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.length !== void 0 && (validate120(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate120(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.pattern !== void 0) {
       let data15 = data.pattern;
       if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
         for (let key1 in data15)
@@ -1288,7 +1288,7 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data15.pitch !== void 0 && (validate119(data15.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data15, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data15.method !== void 0 && (validate60(data15.method, { instancePath: instancePath + "/pattern/method", parentData: data15, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data15.nugget !== void 0 && (validate119(data15.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data15, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data15.edge !== void 0 && (validate119(data15.edge, { instancePath: instancePath + "/pattern/edge", parentData: data15, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data15.cite !== void 0 && (validate89(data15.cite, { instancePath: instancePath + "/pattern/cite", parentData: data15, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+        data15.pitch !== void 0 && (validate120(data15.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data15, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data15.method !== void 0 && (validate60(data15.method, { instancePath: instancePath + "/pattern/method", parentData: data15, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data15.nugget !== void 0 && (validate120(data15.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data15, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data15.edge !== void 0 && (validate120(data15.edge, { instancePath: instancePath + "/pattern/edge", parentData: data15, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data15.cite !== void 0 && (validate89(data15.cite, { instancePath: instancePath + "/pattern/cite", parentData: data15, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
       } else {
         let err17 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
@@ -1301,7 +1301,7 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.edge !== void 0 && (validate119(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.hole !== void 0 && (validate119(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.fastener !== void 0) {
+    if (data.edge !== void 0 && (validate120(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.hole !== void 0 && (validate120(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.fastener !== void 0) {
       let data25 = data.fastener;
       if (data25 && typeof data25 == "object" && !Array.isArray(data25)) {
         for (let key2 in data25)
@@ -1328,14 +1328,14 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
-        if (data25.diameter !== void 0 && (validate119(data25.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data25, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data25.head !== void 0) {
+        if (data25.diameter !== void 0 && (validate120(data25.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data25, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data25.head !== void 0) {
           let data29 = data25.head;
           if (!(data29 === "raised" || data29 === "countersunk")) {
             let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema57.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
-        if (data25.grip_from !== void 0 && (validate119(data25.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data25, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data25.grip_to !== void 0 && (validate119(data25.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data25, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data25.coating !== void 0) {
+        if (data25.grip_from !== void 0 && (validate120(data25.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data25, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data25.grip_to !== void 0 && (validate120(data25.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data25, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data25.coating !== void 0) {
           let data32 = data25.coating;
           if (typeof data32 == "string") {
             if (func2(data32) > 200) {
@@ -1363,20 +1363,20 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
       let data34 = data.insert;
       if (data34 && typeof data34 == "object" && !Array.isArray(data34)) {
         for (let key3 in data34)
-          if (!(key3 === "length_each_side" || key3 === "grade" || key3 === "thickness")) {
+          if (!(key3 === "length_each_side" || key3 === "grade" || key3 === "thickness" || key3 === "cite")) {
             let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
-        data34.length_each_side !== void 0 && (validate119(data34.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data34, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data34.grade !== void 0 && (validate170(data34.grade, { instancePath: instancePath + "/insert/grade", parentData: data34, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length)), data34.thickness !== void 0 && (validate119(data34.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data34, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length));
+        data34.length_each_side !== void 0 && (validate120(data34.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data34, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data34.grade !== void 0 && (validate171(data34.grade, { instancePath: instancePath + "/insert/grade", parentData: data34, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data34.thickness !== void 0 && (validate120(data34.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data34, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data34.cite !== void 0 && (validate89(data34.cite, { instancePath: instancePath + "/insert/cite", parentData: data34, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
       } else {
         let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
-    if (data.gap !== void 0 && (validate119(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.backing !== void 0) {
-      let data39 = data.backing;
-      if (typeof data39 == "string") {
-        if (func2(data39) > 200) {
+    if (data.gap !== void 0 && (validate120(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.gap_cite !== void 0 && (validate89(data.gap_cite, { instancePath: instancePath + "/gap_cite", parentData: data, parentDataProperty: "gap_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.backing !== void 0) {
+      let data41 = data.backing;
+      if (typeof data41 == "string") {
+        if (func2(data41) > 200) {
           let err30 = { instancePath: instancePath + "/backing", schemaPath: "#/properties/backing/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
@@ -1386,17 +1386,17 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.adhesive !== void 0) {
-      let data40 = data.adhesive;
-      if (data40 && typeof data40 == "object" && !Array.isArray(data40)) {
-        for (let key4 in data40)
-          if (!(key4 === "product" || key4 === "lot" || key4 === "expires" || key4 === "cure" || key4 === "cured" || key4 === "open_time" || key4 === "closed_after" || key4 === "preparation")) {
+      let data42 = data.adhesive;
+      if (data42 && typeof data42 == "object" && !Array.isArray(data42)) {
+        for (let key4 in data42)
+          if (!func1.call(schema57.properties.adhesive.properties, key4)) {
             let err32 = { instancePath: instancePath + "/adhesive", schemaPath: "#/properties/adhesive/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
-        if (data40.product !== void 0) {
-          let data41 = data40.product;
-          if (typeof data41 == "string") {
-            if (func2(data41) > 200) {
+        if (data42.product !== void 0) {
+          let data43 = data42.product;
+          if (typeof data43 == "string") {
+            if (func2(data43) > 200) {
               let err33 = { instancePath: instancePath + "/adhesive/product", schemaPath: "#/properties/adhesive/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
@@ -1405,10 +1405,10 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
           }
         }
-        if (data40.lot !== void 0) {
-          let data42 = data40.lot;
-          if (typeof data42 == "string") {
-            if (func2(data42) > 100) {
+        if (data42.lot !== void 0) {
+          let data44 = data42.lot;
+          if (typeof data44 == "string") {
+            if (func2(data44) > 100) {
               let err35 = { instancePath: instancePath + "/adhesive/lot", schemaPath: "#/properties/adhesive/properties/lot/maxLength", keyword: "maxLength", params: { limit: 100 } };
               vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
             }
@@ -1417,10 +1417,10 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
           }
         }
-        if (data40.expires !== void 0 && (validate53(data40.expires, { instancePath: instancePath + "/adhesive/expires", parentData: data40, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data40.cure !== void 0) {
-          let data44 = data40.cure;
-          if (typeof data44 == "string") {
-            if (func2(data44) > 200) {
+        if (data42.expires !== void 0 && (validate53(data42.expires, { instancePath: instancePath + "/adhesive/expires", parentData: data42, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data42.cure !== void 0) {
+          let data46 = data42.cure;
+          if (typeof data46 == "string") {
+            if (func2(data46) > 200) {
               let err37 = { instancePath: instancePath + "/adhesive/cure", schemaPath: "#/properties/adhesive/properties/cure/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
@@ -1429,10 +1429,10 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         }
-        if (data40.cured !== void 0 && (validate86(data40.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data40, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data40.open_time !== void 0 && (validate101(data40.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data40, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data40.closed_after !== void 0 && (validate101(data40.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data40, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data40.preparation !== void 0) {
-          let data48 = data40.preparation;
-          if (typeof data48 == "string") {
-            if (func2(data48) > 200) {
+        if (data42.cured !== void 0 && (validate86(data42.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data42, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data42.handling_time !== void 0 && (validate101(data42.handling_time, { instancePath: instancePath + "/adhesive/handling_time", parentData: data42, parentDataProperty: "handling_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data42.open_time !== void 0 && (validate101(data42.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data42, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data42.closed_after !== void 0 && (validate101(data42.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data42, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data42.preparation !== void 0) {
+          let data51 = data42.preparation;
+          if (typeof data51 == "string") {
+            if (func2(data51) > 200) {
               let err39 = { instancePath: instancePath + "/adhesive/preparation", schemaPath: "#/properties/adhesive/properties/preparation/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
@@ -1451,9 +1451,9 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
     }
     if (data.filler !== void 0) {
-      let data50 = data.filler;
-      if (typeof data50 == "string") {
-        if (func2(data50) > 200) {
+      let data53 = data.filler;
+      if (typeof data53 == "string") {
+        if (func2(data53) > 200) {
           let err43 = { instancePath: instancePath + "/filler", schemaPath: "#/properties/filler/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
         }
@@ -1463,9 +1463,9 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.gas !== void 0) {
-      let data51 = data.gas;
-      if (typeof data51 == "string") {
-        if (func2(data51) > 200) {
+      let data54 = data.gas;
+      if (typeof data54 == "string") {
+        if (func2(data54) > 200) {
           let err45 = { instancePath: instancePath + "/gas", schemaPath: "#/properties/gas/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
         }
@@ -1475,9 +1475,9 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.insulation !== void 0) {
-      let data52 = data.insulation;
-      if (typeof data52 == "string") {
-        if (func2(data52) > 200) {
+      let data55 = data.insulation;
+      if (typeof data55 == "string") {
+        if (func2(data55) > 200) {
           let err47 = { instancePath: instancePath + "/insulation", schemaPath: "#/properties/insulation/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
         }
@@ -1495,17 +1495,17 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
     }
     if (data.settings !== void 0) {
-      let data55 = data.settings;
-      if (data55 && typeof data55 == "object" && !Array.isArray(data55)) {
-        for (let key5 in data55)
+      let data58 = data.settings;
+      if (data58 && typeof data58 == "object" && !Array.isArray(data58)) {
+        for (let key5 in data58)
           if (!func1.call(schema57.properties.settings.properties, key5)) {
             let err51 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
-        if (data55.machine !== void 0) {
-          let data56 = data55.machine;
-          if (typeof data56 == "string") {
-            if (func2(data56) > 200) {
+        if (data58.machine !== void 0) {
+          let data59 = data58.machine;
+          if (typeof data59 == "string") {
+            if (func2(data59) > 200) {
               let err52 = { instancePath: instancePath + "/settings/machine", schemaPath: "#/properties/settings/properties/machine/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
             }
@@ -1514,10 +1514,10 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
           }
         }
-        if (data55.program !== void 0) {
-          let data57 = data55.program;
-          if (typeof data57 == "string") {
-            if (func2(data57) > 200) {
+        if (data58.program !== void 0) {
+          let data60 = data58.program;
+          if (typeof data60 == "string") {
+            if (func2(data60) > 200) {
               let err54 = { instancePath: instancePath + "/settings/program", schemaPath: "#/properties/settings/properties/program/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
@@ -1526,24 +1526,24 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
-        if (data55.force !== void 0 && (validate262(data55.force, { instancePath: instancePath + "/settings/force", parentData: data55, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data55.current !== void 0 && (validate264(data55.current, { instancePath: instancePath + "/settings/current", parentData: data55, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data55.voltage !== void 0 && (validate266(data55.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data55, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length)), data55.weld_time !== void 0 && (validate101(data55.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data55, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data55.tip !== void 0 && (validate119(data55.tip, { instancePath: instancePath + "/settings/tip", parentData: data55, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data55.most_force !== void 0 && (validate262(data55.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data55, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data55.most_current !== void 0 && (validate264(data55.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data55, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data55.travel_speed !== void 0 && (validate272(data55.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data55, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length)), data55.heat_input !== void 0 && (validate274(data55.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data55, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data55.power !== void 0 && (validate276(data55.power, { instancePath: instancePath + "/settings/power", parentData: data55, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length)), data55.passes !== void 0) {
-          let data68 = data55.passes;
-          if (!(typeof data68 == "number" && !(data68 % 1) && !isNaN(data68) && isFinite(data68))) {
+        if (data58.force !== void 0 && (validate266(data58.force, { instancePath: instancePath + "/settings/force", parentData: data58, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length)), data58.current !== void 0 && (validate268(data58.current, { instancePath: instancePath + "/settings/current", parentData: data58, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors), errors = vErrors.length)), data58.voltage !== void 0 && (validate270(data58.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data58, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate270.errors : vErrors.concat(validate270.errors), errors = vErrors.length)), data58.weld_time !== void 0 && (validate101(data58.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data58, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data58.tip !== void 0 && (validate120(data58.tip, { instancePath: instancePath + "/settings/tip", parentData: data58, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data58.most_force !== void 0 && (validate266(data58.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data58, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length)), data58.most_current !== void 0 && (validate268(data58.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data58, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors), errors = vErrors.length)), data58.travel_speed !== void 0 && (validate276(data58.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data58, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length)), data58.heat_input !== void 0 && (validate278(data58.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data58, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate278.errors : vErrors.concat(validate278.errors), errors = vErrors.length)), data58.power !== void 0 && (validate280(data58.power, { instancePath: instancePath + "/settings/power", parentData: data58, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate280.errors : vErrors.concat(validate280.errors), errors = vErrors.length)), data58.passes !== void 0) {
+          let data71 = data58.passes;
+          if (!(typeof data71 == "number" && !(data71 % 1) && !isNaN(data71) && isFinite(data71))) {
             let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
             vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
           }
-          if (typeof data68 == "number" && isFinite(data68)) {
-            if (data68 > 20 || isNaN(data68)) {
+          if (typeof data71 == "number" && isFinite(data71)) {
+            if (data71 > 20 || isNaN(data71)) {
               let err57 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/maximum", keyword: "maximum", params: { comparison: "<=", limit: 20 } };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
-            if (data68 < 1 || isNaN(data68)) {
+            if (data71 < 1 || isNaN(data71)) {
               let err58 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
               vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
         }
-        data55.interpass !== void 0 && (validate194(data55.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data55, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data55.stitch !== void 0 && (validate119(data55.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data55, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data55.pause !== void 0 && (validate101(data55.pause, { instancePath: instancePath + "/settings/pause", parentData: data55, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+        data58.interpass !== void 0 && (validate195(data58.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data58, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data58.stitch !== void 0 && (validate120(data58.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data58, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data58.pause !== void 0 && (validate101(data58.pause, { instancePath: instancePath + "/settings/pause", parentData: data58, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
       } else {
         let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
@@ -1554,9 +1554,9 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
     }
     if (data.place !== void 0) {
-      let data73 = data.place;
-      if (typeof data73 == "string") {
-        if (func2(data73) > 100) {
+      let data76 = data.place;
+      if (typeof data76 == "string") {
+        if (func2(data76) > 100) {
           let err61 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
         }
@@ -1565,10 +1565,10 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate283(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate283.errors : vErrors.concat(validate283.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.record !== void 0) {
-      let data78 = data.record;
-      if (typeof data78 == "string") {
-        if (func2(data78) > 200) {
+    if (data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate287(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate287.errors : vErrors.concat(validate287.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.record !== void 0) {
+      let data81 = data.record;
+      if (typeof data81 == "string") {
+        if (func2(data81) > 200) {
           let err63 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
@@ -1577,9 +1577,9 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
-    if (data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
-      let data80 = data.flange_coat;
-      if (!(data80 === "weld-through primer" || data80 === "factory coat left whole" || data80 === "adhesive" || data80 === "sealer" || data80 === "bare")) {
+    if (data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.flange_coat_cite !== void 0 && (validate89(data.flange_coat_cite, { instancePath: instancePath + "/flange_coat_cite", parentData: data, parentDataProperty: "flange_coat_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
+      let data84 = data.flange_coat;
+      if (!(data84 === "weld-through primer" || data84 === "factory coat left whole" || data84 === "adhesive" || data84 === "sealer" || data84 === "bare")) {
         let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema57.properties.flange_coat.enum } };
         vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
       }
@@ -1588,18 +1588,18 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
     let err66 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
   }
-  return validate233.errors = vErrors, errors === 0;
+  return validate234.errors = vErrors, errors === 0;
 }
-validate233.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
+validate234.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate190(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate190.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema49.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate71(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.do !== void 0 && (validate191(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate191.errors : vErrors.concat(validate191.errors), errors = vErrors.length)), data.step !== void 0) {
+    if (data.id !== void 0 && (validate71(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.do !== void 0 && (validate192(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data.step !== void 0) {
       let data2 = data.step;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
         let err1 = { instancePath: instancePath + "/step", schemaPath: "#/properties/step/type", keyword: "type", params: { type: "integer" } };
@@ -1715,7 +1715,7 @@ function validate189(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate194(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data.hold !== void 0 && (validate101(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.times !== void 0) {
+    if (data.temperature !== void 0 && (validate195(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.hold !== void 0 && (validate101(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.times !== void 0) {
       let data15 = data.times;
       if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
         let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1732,21 +1732,21 @@ function validate189(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.measured_by !== void 0 && (validate197(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate197.errors : vErrors.concat(validate197.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate200(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate200.errors : vErrors.concat(validate200.errors), errors = vErrors.length)), data.shape !== void 0) {
+    if (data.measured_by !== void 0 && (validate198(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate201(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate201.errors : vErrors.concat(validate201.errors), errors = vErrors.length)), data.shape !== void 0) {
       let data18 = data.shape;
       if (!(data18 === "strip" || data18 === "disc")) {
         let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema49.properties.shape.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
-    if (data.radius !== void 0 && (validate119(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
+    if (data.radius !== void 0 && (validate120(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
       let data20 = data.cooled_faces;
       if (!(data20 === "both" || data20 === "one")) {
         let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema49.properties.cooled_faces.enum } };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
-    if (data.starts_below !== void 0 && (validate194(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data.cooling !== void 0) {
+    if (data.starts_below !== void 0 && (validate195(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.cooling !== void 0) {
       let data22 = data.cooling;
       if (!(data22 === "still air" || data22 === "fan" || data22 === "water" || data22 === "wet cloth")) {
         let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema49.properties.cooling.enum } };
@@ -1761,7 +1761,7 @@ function validate189(data, { instancePath = "", parentData, parentDataProperty, 
             let err26 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
           }
-        if (data23.temperature !== void 0 && (validate194(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data23.time !== void 0 && (validate101(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data23.times !== void 0) {
+        if (data23.temperature !== void 0 && (validate195(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data23.time !== void 0 && (validate101(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data23.times !== void 0) {
           let data26 = data23.times;
           if (!(typeof data26 == "number" && !(data26 % 1) && !isNaN(data26) && isFinite(data26))) {
             let err27 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1797,20 +1797,20 @@ function validate189(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data29.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate207(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors), errors = vErrors.length);
+          validate208(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
-    if (data.clear_within !== void 0 && (validate119(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.clear_cite !== void 0 && (validate89(data.clear_cite, { instancePath: instancePath + "/clear_cite", parentData: data, parentDataProperty: "clear_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.method !== void 0) {
+    if (data.clear_within !== void 0 && (validate120(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.clear_cite !== void 0 && (validate89(data.clear_cite, { instancePath: instancePath + "/clear_cite", parentData: data, parentDataProperty: "clear_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.method !== void 0) {
       let data33 = data.method;
       if (!(data33 === "cold" || data33 === "with heat")) {
         let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema49.properties.method.enum } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
-    if (data.amount !== void 0 && (validate119(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.joints !== void 0) {
+    if (data.amount !== void 0 && (validate120(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.joints !== void 0) {
       let data35 = data.joints;
       if (Array.isArray(data35)) {
         if (data35.length > 200) {
@@ -1819,7 +1819,7 @@ function validate189(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data35.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate233(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate233.errors : vErrors.concat(validate233.errors), errors = vErrors.length);
+          validate234(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate234.errors : vErrors.concat(validate234.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1837,52 +1837,66 @@ function validate189(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
       }
     }
-    if (data.control_units !== void 0) {
-      let data38 = data.control_units;
-      if (typeof data38 == "string") {
-        if (func2(data38) > 400) {
-          let err39 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/maxLength", keyword: "maxLength", params: { limit: 400 } };
-          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
-        }
-      } else {
-        let err40 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/type", keyword: "type", params: { type: "string" } };
+    if (data.earth_clamp_on !== void 0) {
+      let data38 = data.earth_clamp_on;
+      if (!(data38 === "same part" || data38 === "joined part" || data38 === "elsewhere on the body" || data38 === "wheel, hub or suspension" || data38 === "engine, gearbox or motor" || data38 === "control unit or its bracket" || data38 === "none needed")) {
+        let err39 = { instancePath: instancePath + "/earth_clamp_on", schemaPath: "#/properties/earth_clamp_on/enum", keyword: "enum", params: { allowedValues: schema49.properties.earth_clamp_on.enum } };
+        vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+      }
+    }
+    if (data.earth_clamp_distance !== void 0 && (validate120(data.earth_clamp_distance, { instancePath: instancePath + "/earth_clamp_distance", parentData: data, parentDataProperty: "earth_clamp_distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.control_units_state !== void 0) {
+      let data40 = data.control_units_state;
+      if (!(data40 === "none near" || data40 === "unplugged" || data40 === "removed" || data40 === "left plugged in")) {
+        let err40 = { instancePath: instancePath + "/control_units_state", schemaPath: "#/properties/control_units_state/enum", keyword: "enum", params: { allowedValues: schema49.properties.control_units_state.enum } };
         vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
-    if (data.fire_watch !== void 0 && (validate101(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.film !== void 0 && (validate119(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.material !== void 0) {
-      let data41 = data.material;
+    if (data.control_units !== void 0) {
+      let data41 = data.control_units;
       if (typeof data41 == "string") {
-        if (func2(data41) > 200) {
-          let err41 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/maxLength", keyword: "maxLength", params: { limit: 200 } };
+        if (func2(data41) > 400) {
+          let err41 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/maxLength", keyword: "maxLength", params: { limit: 400 } };
           vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
         }
       } else {
-        let err42 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/type", keyword: "type", params: { type: "string" } };
+        let err42 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/type", keyword: "type", params: { type: "string" } };
         vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
       }
     }
-    if (data.planned !== void 0 && (validate84(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate119(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate89(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.added_metal !== void 0) {
-      let data48 = data.added_metal;
-      if (typeof data48 == "string") {
-        if (func2(data48) > 400) {
-          let err43 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/maxLength", keyword: "maxLength", params: { limit: 400 } };
+    if (data.fire_watch !== void 0 && (validate101(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.film !== void 0 && (validate120(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.material !== void 0) {
+      let data44 = data.material;
+      if (typeof data44 == "string") {
+        if (func2(data44) > 200) {
+          let err43 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
         }
       } else {
-        let err44 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/type", keyword: "type", params: { type: "string" } };
+        let err44 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/type", keyword: "type", params: { type: "string" } };
         vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+      }
+    }
+    if (data.planned !== void 0 && (validate84(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate120(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate89(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.added_metal !== void 0) {
+      let data51 = data.added_metal;
+      if (typeof data51 == "string") {
+        if (func2(data51) > 400) {
+          let err45 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/maxLength", keyword: "maxLength", params: { limit: 400 } };
+          vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+        }
+      } else {
+        let err46 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
       }
     }
     data.added_metal_cite !== void 0 && (validate89(data.added_metal_cite, { instancePath: instancePath + "/added_metal_cite", parentData: data, parentDataProperty: "added_metal_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.fasteners !== void 0 && (validate110(data.fasteners, { instancePath: instancePath + "/fasteners", parentData: data, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
   } else {
-    let err45 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+    let err47 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
   }
-  return validate189.errors = vErrors, errors === 0;
+  return validate190.errors = vErrors, errors === 0;
 }
-validate189.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate157(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate157.evaluated;
+validate190.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate158(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate158.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema41.properties, key0)) {
@@ -1901,7 +1915,7 @@ function validate157(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    if (data.kind !== void 0 && (validate159(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.side !== void 0 && (validate161(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
+    if (data.kind !== void 0 && (validate160(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate160.errors : vErrors.concat(validate160.errors), errors = vErrors.length)), data.side !== void 0 && (validate162(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
       let err3 = { instancePath: instancePath + "/structural", schemaPath: "#/properties/structural/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
@@ -2009,13 +2023,13 @@ function validate157(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data14.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate145(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate145.errors : vErrors.concat(validate145.errors), errors = vErrors.length);
+          validate146(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length);
       } else {
         let err17 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    if (data.grade !== void 0 && (validate170(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length)), data.strength !== void 0 && (validate172(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate172.errors : vErrors.concat(validate172.errors), errors = vErrors.length)), data.class !== void 0 && (validate174(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data.grade_from !== void 0) {
+    if (data.grade !== void 0 && (validate171(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data.strength !== void 0 && (validate173(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate173.errors : vErrors.concat(validate173.errors), errors = vErrors.length)), data.class !== void 0 && (validate175(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length)), data.grade_from !== void 0) {
       let data19 = data.grade_from;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         for (let key1 in data19)
@@ -2047,7 +2061,7 @@ function validate157(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.thickness !== void 0 && (validate119(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.coating !== void 0) {
+    if (data.thickness !== void 0 && (validate120(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.coating !== void 0) {
       let data24 = data.coating;
       if (!(data24 === "none" || data24 === "zinc" || data24 === "zinc-iron" || data24 === "zinc-magnesium" || data24 === "zinc-aluminium" || data24 === "aluminium-zinc" || data24 === "aluminium-silicon" || data24 === "zinc-nickel")) {
         let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema41.properties.coating.enum } };
@@ -2063,7 +2077,7 @@ function validate157(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data25.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate178(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length);
+          validate179(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -2196,7 +2210,7 @@ function validate157(data, { instancePath = "", parentData, parentDataProperty, 
             let err46 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
-        if (data40.kind !== void 0 && (validate185(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data40.kinds !== void 0) {
+        if (data40.kind !== void 0 && (validate186(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data40.kinds !== void 0) {
           let data42 = data40.kinds;
           if (Array.isArray(data42)) {
             if (data42.length > 10) {
@@ -2205,7 +2219,7 @@ function validate157(data, { instancePath = "", parentData, parentDataProperty, 
             }
             let len5 = data42.length;
             for (let i5 = 0; i5 < len5; i5++)
-              validate185(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length);
+              validate186(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length);
           } else {
             let err48 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
@@ -2252,7 +2266,7 @@ function validate157(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len6 = data49.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate189(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length);
+          validate190(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate190.errors : vErrors.concat(validate190.errors), errors = vErrors.length);
       } else {
         let err56 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
@@ -2266,12 +2280,12 @@ function validate157(data, { instancePath = "", parentData, parentDataProperty, 
     let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
-  return validate157.errors = vErrors, errors === 0;
+  return validate158.errors = vErrors, errors === 0;
 }
-validate157.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate158.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats36 = formats["signed-length"];
-function validate321(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate321.evaluated;
+function validate327(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate327.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2285,11 +2299,11 @@ function validate321(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate321.errors = vErrors, errors === 0;
+  return validate327.errors = vErrors, errors === 0;
 }
-validate321.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate320(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate320.evaluated;
+validate327.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate326(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate326.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2301,16 +2315,16 @@ function validate320(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate321(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate321.errors : vErrors.concat(validate321.errors), errors = vErrors.length);
+      validate327(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate320.errors = vErrors, errors === 0;
+  return validate326.errors = vErrors, errors === 0;
 }
-validate320.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate328(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate328.evaluated;
+validate326.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate334(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate334.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2338,7 +2352,7 @@ function validate328(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate119(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length);
+          validate120(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length);
       } else {
         let err4 = { instancePath: instancePath + "/diagonals_before", schemaPath: "#/properties/diagonals_before/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
@@ -2353,7 +2367,7 @@ function validate328(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate119(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length);
+          validate120(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length);
       } else {
         let err6 = { instancePath: instancePath + "/diagonals_after", schemaPath: "#/properties/diagonals_after/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
@@ -2368,13 +2382,13 @@ function validate328(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate119(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length);
+          validate120(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length);
       } else {
         let err8 = { instancePath: instancePath + "/nominal", schemaPath: "#/properties/nominal/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
-    if (data.tolerance !== void 0 && (validate119(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate63(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.corners !== void 0) {
+    if (data.tolerance !== void 0 && (validate120(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate63(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.corners !== void 0) {
       let data9 = data.corners;
       if (Array.isArray(data9)) {
         if (data9.length > 4) {
@@ -2409,12 +2423,12 @@ function validate328(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate328.errors = vErrors, errors === 0;
+  return validate334.errors = vErrors, errors === 0;
 }
-validate328.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate334.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema70 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
-function validate376(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate376.evaluated;
+function validate382(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate382.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
@@ -2502,12 +2516,12 @@ function validate376(data, { instancePath = "", parentData, parentDataProperty, 
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate376.errors = vErrors, errors === 0;
+  return validate382.errors = vErrors, errors === 0;
 }
-validate376.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate382.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats38 = formats["wheel-setting"];
-function validate390(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate390.evaluated;
+function validate396(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate396.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2521,12 +2535,12 @@ function validate390(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate390.errors = vErrors, errors === 0;
+  return validate396.errors = vErrors, errors === 0;
 }
-validate390.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate396.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats40 = formats.insulation;
-function validate412(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate412.evaluated;
+function validate418(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate418.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2540,9 +2554,9 @@ function validate412(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate412.errors = vErrors, errors === 0;
+  return validate418.errors = vErrors, errors === 0;
 }
-validate412.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate418.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3294,18 +3308,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
               }
             }
-            if (data94.quarantine !== void 0) {
-              let data101 = data94.quarantine;
-              if (data101 && typeof data101 == "object" && !Array.isArray(data101)) {
-                for (let key10 in data101)
+            if (data94.battery_fit_cite !== void 0 && (validate89(data94.battery_fit_cite, { instancePath: instancePath + "/make_safe/high_voltage/battery_fit_cite", parentData: data94, parentDataProperty: "battery_fit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data94.quarantine !== void 0) {
+              let data102 = data94.quarantine;
+              if (data102 && typeof data102 == "object" && !Array.isArray(data102)) {
+                for (let key10 in data102)
                   if (!(key10 === "place" || key10 === "distance" || key10 === "watch")) {
                     let err118 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
                     vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
                   }
-                if (data101.place !== void 0) {
-                  let data102 = data101.place;
-                  if (typeof data102 == "string") {
-                    if (func2(data102) > 200) {
+                if (data102.place !== void 0) {
+                  let data103 = data102.place;
+                  if (typeof data103 == "string") {
+                    if (func2(data103) > 200) {
                       let err119 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
                     }
@@ -3314,24 +3328,24 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
                   }
                 }
-                data101.distance !== void 0 && (validate119(data101.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data101, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data101.watch !== void 0 && (validate101(data101.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data101, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+                data102.distance !== void 0 && (validate120(data102.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data102, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data102.watch !== void 0 && (validate101(data102.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data102, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
               } else {
                 let err121 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
               }
             }
             if (data94.person !== void 0 && (validate56(data94.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data94, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data94.isolation !== void 0) {
-              let data106 = data94.isolation;
-              if (data106 && typeof data106 == "object" && !Array.isArray(data106)) {
-                for (let key11 in data106)
+              let data107 = data94.isolation;
+              if (data107 && typeof data107 == "object" && !Array.isArray(data107)) {
+                for (let key11 in data107)
                   if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
                     let err122 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
                     vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
                   }
-                if (data106.planned !== void 0 && (validate84(data106.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data106, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data106.done !== void 0 && (validate86(data106.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data106, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data106.by !== void 0 && (validate56(data106.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data106, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data106.cite !== void 0 && (validate89(data106.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data106, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data106.note !== void 0 && (validate63(data106.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data106, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data106.lock !== void 0) {
-                  let data112 = data106.lock;
-                  if (typeof data112 == "string") {
-                    if (func2(data112) > 200) {
+                if (data107.planned !== void 0 && (validate84(data107.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data107, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data107.done !== void 0 && (validate86(data107.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data107, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data107.by !== void 0 && (validate56(data107.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data107, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data107.cite !== void 0 && (validate89(data107.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data107, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data107.note !== void 0 && (validate63(data107.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data107, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data107.lock !== void 0) {
+                  let data113 = data107.lock;
+                  if (typeof data113 == "string") {
+                    if (func2(data113) > 200) {
                       let err123 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
                     }
@@ -3340,25 +3354,25 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
                   }
                 }
-                data106.wait !== void 0 && (validate101(data106.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data106, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data106.wait_asked !== void 0 && (validate101(data106.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data106, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+                data107.wait !== void 0 && (validate101(data107.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data107, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data107.wait_asked !== void 0 && (validate101(data107.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data107, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
               } else {
                 let err125 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
               }
             }
             if (data94.proof_of_absence !== void 0) {
-              let data115 = data94.proof_of_absence;
-              if (data115 && typeof data115 == "object" && !Array.isArray(data115)) {
-                for (let key12 in data115)
+              let data116 = data94.proof_of_absence;
+              if (data116 && typeof data116 == "object" && !Array.isArray(data116)) {
+                for (let key12 in data116)
                   if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
                     let err126 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
                     vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
                   }
-                if (data115.planned !== void 0 && (validate84(data115.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data115, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data115.done !== void 0 && (validate86(data115.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data115, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data115.by !== void 0 && (validate56(data115.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data115, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data115.cite !== void 0 && (validate89(data115.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data115, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data115.note !== void 0 && (validate63(data115.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data115, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data115.meter_proved_before !== void 0 && typeof data115.meter_proved_before != "boolean") {
+                if (data116.planned !== void 0 && (validate84(data116.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data116, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data116.done !== void 0 && (validate86(data116.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data116, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data116.by !== void 0 && (validate56(data116.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data116, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data116.cite !== void 0 && (validate89(data116.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data116, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data116.note !== void 0 && (validate63(data116.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data116, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data116.meter_proved_before !== void 0 && typeof data116.meter_proved_before != "boolean") {
                   let err127 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
                 }
-                if (data115.reading !== void 0 && (validate135(data115.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data115, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate135.errors : vErrors.concat(validate135.errors), errors = vErrors.length)), data115.meter_proved_after !== void 0 && typeof data115.meter_proved_after != "boolean") {
+                if (data116.reading !== void 0 && (validate136(data116.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data116, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data116.meter_proved_after !== void 0 && typeof data116.meter_proved_after != "boolean") {
                   let err128 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
                 }
@@ -3372,9 +3386,9 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
             }
             if (data94.cables_in_zone !== void 0) {
-              let data125 = data94.cables_in_zone;
-              if (typeof data125 == "string") {
-                if (func2(data125) > 400) {
+              let data126 = data94.cables_in_zone;
+              if (typeof data126 == "string") {
+                if (func2(data126) > 400) {
                   let err131 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
                 }
@@ -3383,24 +3397,24 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
               }
             }
-            data94.state_of_charge !== void 0 && (validate137(data94.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data94, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors), errors = vErrors.length));
+            data94.state_of_charge !== void 0 && (validate138(data94.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data94, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length));
           } else {
             let err133 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
           }
         }
         if (data54.fire !== void 0) {
-          let data127 = data54.fire;
-          if (data127 && typeof data127 == "object" && !Array.isArray(data127)) {
-            for (let key13 in data127)
+          let data128 = data54.fire;
+          if (data128 && typeof data128 == "object" && !Array.isArray(data128)) {
+            for (let key13 in data128)
               if (!(key13 === "planned" || key13 === "done" || key13 === "by" || key13 === "cite" || key13 === "note" || key13 === "extinguisher" || key13 === "watch" || key13 === "fluids")) {
                 let err134 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
                 vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
               }
-            if (data127.planned !== void 0 && (validate84(data127.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data127, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data127.done !== void 0 && (validate86(data127.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data127, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data127.by !== void 0 && (validate56(data127.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data127, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data127.cite !== void 0 && (validate89(data127.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data127, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data127.note !== void 0 && (validate63(data127.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data127, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data127.extinguisher !== void 0) {
-              let data133 = data127.extinguisher;
-              if (typeof data133 == "string") {
-                if (func2(data133) > 200) {
+            if (data128.planned !== void 0 && (validate84(data128.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data128, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data128.done !== void 0 && (validate86(data128.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data128, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data128.by !== void 0 && (validate56(data128.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data128, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data128.cite !== void 0 && (validate89(data128.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data128, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data128.note !== void 0 && (validate63(data128.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data128, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data128.extinguisher !== void 0) {
+              let data134 = data128.extinguisher;
+              if (typeof data134 == "string") {
+                if (func2(data134) > 200) {
                   let err135 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
                 }
@@ -3409,26 +3423,26 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
               }
             }
-            if (data127.watch !== void 0 && (validate101(data127.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data127, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data127.fluids !== void 0) {
-              let data135 = data127.fluids;
-              if (Array.isArray(data135)) {
-                if (data135.length > 30) {
+            if (data128.watch !== void 0 && (validate101(data128.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data128, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data128.fluids !== void 0) {
+              let data136 = data128.fluids;
+              if (Array.isArray(data136)) {
+                if (data136.length > 30) {
                   let err137 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
                   vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
                 }
-                let len9 = data135.length;
+                let len9 = data136.length;
                 for (let i9 = 0; i9 < len9; i9++) {
-                  let data136 = data135[i9];
-                  if (data136 && typeof data136 == "object" && !Array.isArray(data136)) {
-                    for (let key14 in data136)
+                  let data137 = data136[i9];
+                  if (data137 && typeof data137 == "object" && !Array.isArray(data137)) {
+                    for (let key14 in data137)
                       if (!(key14 === "item" || key14 === "treatment" || key14 === "place")) {
                         let err138 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
                         vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
                       }
-                    if (data136.item !== void 0 && (validate145(data136.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/item", parentData: data136, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate145.errors : vErrors.concat(validate145.errors), errors = vErrors.length)), data136.treatment !== void 0 && (validate147(data136.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/treatment", parentData: data136, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors), errors = vErrors.length)), data136.place !== void 0) {
-                      let data139 = data136.place;
-                      if (typeof data139 == "string") {
-                        if (func2(data139) > 200) {
+                    if (data137.item !== void 0 && (validate146(data137.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/item", parentData: data137, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length)), data137.treatment !== void 0 && (validate148(data137.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/treatment", parentData: data137, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length)), data137.place !== void 0) {
+                      let data140 = data137.place;
+                      if (typeof data140 == "string") {
+                        if (func2(data140) > 200) {
                           let err139 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
                         }
@@ -3453,23 +3467,23 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
         if (data54.lifting !== void 0) {
-          let data140 = data54.lifting;
-          if (data140 && typeof data140 == "object" && !Array.isArray(data140)) {
-            for (let key15 in data140)
+          let data141 = data54.lifting;
+          if (data141 && typeof data141 == "object" && !Array.isArray(data141)) {
+            for (let key15 in data141)
               if (!(key15 === "planned" || key15 === "done" || key15 === "by" || key15 === "cite" || key15 === "note" || key15 === "points")) {
                 let err144 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
                 vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
               }
-            if (data140.planned !== void 0 && (validate84(data140.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data140, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data140.done !== void 0 && (validate86(data140.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data140, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data140.by !== void 0 && (validate56(data140.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data140, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data140.cite !== void 0 && (validate89(data140.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data140, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data140.note !== void 0 && (validate63(data140.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data140, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data140.points !== void 0) {
-              let data146 = data140.points;
-              if (Array.isArray(data146)) {
-                if (data146.length > 20) {
+            if (data141.planned !== void 0 && (validate84(data141.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data141, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data141.done !== void 0 && (validate86(data141.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data141, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data141.by !== void 0 && (validate56(data141.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data141, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data141.cite !== void 0 && (validate89(data141.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data141, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data141.note !== void 0 && (validate63(data141.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data141, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data141.points !== void 0) {
+              let data147 = data141.points;
+              if (Array.isArray(data147)) {
+                if (data147.length > 20) {
                   let err145 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
                   vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
                 }
-                let len10 = data146.length;
+                let len10 = data147.length;
                 for (let i10 = 0; i10 < len10; i10++)
-                  validate71(data146[i10], { instancePath: instancePath + "/make_safe/lifting/points/" + i10, parentData: data146, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+                  validate71(data147[i10], { instancePath: instancePath + "/make_safe/lifting/points/" + i10, parentData: data147, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
               } else {
                 let err146 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
@@ -3486,17 +3500,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.damage !== void 0) {
-      let data148 = data.damage;
-      if (data148 && typeof data148 == "object" && !Array.isArray(data148)) {
-        for (let key16 in data148)
+      let data149 = data.damage;
+      if (data149 && typeof data149 == "object" && !Array.isArray(data149)) {
+        for (let key16 in data149)
           if (!(key16 === "impact" || key16 === "direct" || key16 === "indirect" || key16 === "note")) {
             let err149 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
             vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
           }
-        if (data148.impact !== void 0) {
-          let data149 = data148.impact;
-          if (typeof data149 == "string") {
-            if (func2(data149) > 400) {
+        if (data149.impact !== void 0) {
+          let data150 = data149.impact;
+          if (typeof data150 == "string") {
+            if (func2(data150) > 400) {
               let err150 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
             }
@@ -3505,41 +3519,41 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
         }
-        if (data148.direct !== void 0) {
-          let data150 = data148.direct;
-          if (Array.isArray(data150)) {
-            if (data150.length > 200) {
+        if (data149.direct !== void 0) {
+          let data151 = data149.direct;
+          if (Array.isArray(data151)) {
+            if (data151.length > 200) {
               let err152 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
             }
-            let len11 = data150.length;
+            let len11 = data151.length;
             for (let i11 = 0; i11 < len11; i11++)
-              validate71(data150[i11], { instancePath: instancePath + "/damage/direct/" + i11, parentData: data150, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+              validate71(data151[i11], { instancePath: instancePath + "/damage/direct/" + i11, parentData: data151, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
           } else {
             let err153 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
           }
         }
-        if (data148.indirect !== void 0) {
-          let data152 = data148.indirect;
-          if (data152 && typeof data152 == "object" && !Array.isArray(data152)) {
-            for (let key17 in data152)
+        if (data149.indirect !== void 0) {
+          let data153 = data149.indirect;
+          if (data153 && typeof data153 == "object" && !Array.isArray(data153)) {
+            for (let key17 in data153)
               if (!(key17 === "looked_at" || key17 === "found")) {
                 let err154 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
                 vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
               }
-            if (data152.looked_at !== void 0) {
-              let data153 = data152.looked_at;
-              if (Array.isArray(data153)) {
-                if (data153.length > 100) {
+            if (data153.looked_at !== void 0) {
+              let data154 = data153.looked_at;
+              if (Array.isArray(data154)) {
+                if (data154.length > 100) {
                   let err155 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
                 }
-                let len12 = data153.length;
+                let len12 = data154.length;
                 for (let i12 = 0; i12 < len12; i12++) {
-                  let data154 = data153[i12];
-                  if (typeof data154 == "string") {
-                    if (func2(data154) > 200) {
+                  let data155 = data154[i12];
+                  if (typeof data155 == "string") {
+                    if (func2(data155) > 200) {
                       let err156 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i12, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
                     }
@@ -3553,10 +3567,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
               }
             }
-            if (data152.found !== void 0) {
-              let data155 = data152.found;
-              if (typeof data155 == "string") {
-                if (func2(data155) > 800) {
+            if (data153.found !== void 0) {
+              let data156 = data153.found;
+              if (typeof data156 == "string") {
+                if (func2(data156) > 800) {
                   let err159 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
                   vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
                 }
@@ -3570,54 +3584,54 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
           }
         }
-        data148.note !== void 0 && (validate63(data148.note, { instancePath: instancePath + "/damage/note", parentData: data148, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data149.note !== void 0 && (validate63(data149.note, { instancePath: instancePath + "/damage/note", parentData: data149, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
       } else {
         let err162 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
       }
     }
     if (data.parts !== void 0) {
-      let data157 = data.parts;
-      if (Array.isArray(data157)) {
-        if (data157.length > 2e3) {
+      let data158 = data.parts;
+      if (Array.isArray(data158)) {
+        if (data158.length > 2e3) {
           let err163 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
           vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
         }
-        let len13 = data157.length;
+        let len13 = data158.length;
         for (let i13 = 0; i13 < len13; i13++)
-          validate157(data157[i13], { instancePath: instancePath + "/parts/" + i13, parentData: data157, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate157.errors : vErrors.concat(validate157.errors), errors = vErrors.length);
+          validate158(data158[i13], { instancePath: instancePath + "/parts/" + i13, parentData: data158, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate158.errors : vErrors.concat(validate158.errors), errors = vErrors.length);
       } else {
         let err164 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
       }
     }
     if (data.measurements !== void 0) {
-      let data159 = data.measurements;
-      if (data159 && typeof data159 == "object" && !Array.isArray(data159)) {
-        for (let key18 in data159)
+      let data160 = data.measurements;
+      if (data160 && typeof data160 == "object" && !Array.isArray(data160)) {
+        for (let key18 in data160)
           if (!func1.call(schema19.properties.measurements.properties, key18)) {
             let err165 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
             vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
           }
-        if (data159.system !== void 0) {
-          let data160 = data159.system;
-          if (!(data160 === "mechanical" || data160 === "optical" || data160 === "ultrasonic" || data160 === "fixture" || data160 === "tape")) {
+        if (data160.system !== void 0) {
+          let data161 = data160.system;
+          if (!(data161 === "mechanical" || data161 === "optical" || data161 === "ultrasonic" || data161 === "fixture" || data161 === "tape")) {
             let err166 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
             vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
           }
         }
-        if (data159.calibration_due !== void 0 && (validate53(data159.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data159, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data159.uncertainty !== void 0 && (validate119(data159.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data159, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data159.data_sheet !== void 0) {
-          let data163 = data159.data_sheet;
-          if (data163 && typeof data163 == "object" && !Array.isArray(data163)) {
-            for (let key19 in data163)
+        if (data160.calibration_due !== void 0 && (validate53(data160.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data160, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data160.uncertainty !== void 0 && (validate120(data160.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data160, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data160.data_sheet !== void 0) {
+          let data164 = data160.data_sheet;
+          if (data164 && typeof data164 == "object" && !Array.isArray(data164)) {
+            for (let key19 in data164)
               if (!(key19 === "document" || key19 === "revision" || key19 === "maker" || key19 === "model" || key19 === "body" || key19 === "years")) {
                 let err167 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
                 vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
               }
-            if (data163.document !== void 0) {
-              let data164 = data163.document;
-              if (typeof data164 == "string") {
-                if (func2(data164) > 100) {
+            if (data164.document !== void 0) {
+              let data165 = data164.document;
+              if (typeof data165 == "string") {
+                if (func2(data165) > 100) {
                   let err168 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
                 }
@@ -3626,10 +3640,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
               }
             }
-            if (data163.revision !== void 0) {
-              let data165 = data163.revision;
-              if (typeof data165 == "string") {
-                if (func2(data165) > 100) {
+            if (data164.revision !== void 0) {
+              let data166 = data164.revision;
+              if (typeof data166 == "string") {
+                if (func2(data166) > 100) {
                   let err170 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
                 }
@@ -3638,10 +3652,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
               }
             }
-            if (data163.maker !== void 0) {
-              let data166 = data163.maker;
-              if (typeof data166 == "string") {
-                if (func2(data166) > 100) {
+            if (data164.maker !== void 0) {
+              let data167 = data164.maker;
+              if (typeof data167 == "string") {
+                if (func2(data167) > 100) {
                   let err172 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
                 }
@@ -3650,10 +3664,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
               }
             }
-            if (data163.model !== void 0) {
-              let data167 = data163.model;
-              if (typeof data167 == "string") {
-                if (func2(data167) > 100) {
+            if (data164.model !== void 0) {
+              let data168 = data164.model;
+              if (typeof data168 == "string") {
+                if (func2(data168) > 100) {
                   let err174 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
                 }
@@ -3662,10 +3676,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
               }
             }
-            if (data163.body !== void 0) {
-              let data168 = data163.body;
-              if (typeof data168 == "string") {
-                if (func2(data168) > 100) {
+            if (data164.body !== void 0) {
+              let data169 = data164.body;
+              if (typeof data169 == "string") {
+                if (func2(data169) > 100) {
                   let err176 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
                 }
@@ -3674,47 +3688,47 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
               }
             }
-            data163.years !== void 0 && (validate75(data163.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data163, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length));
+            data164.years !== void 0 && (validate75(data164.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data164, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length));
           } else {
             let err178 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
           }
         }
-        if (data159.tolerance !== void 0 && (validate119(data159.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data159, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data159.tolerance_cite !== void 0 && (validate89(data159.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data159, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data159.before !== void 0 && (validate53(data159.before, { instancePath: instancePath + "/measurements/before", parentData: data159, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data159.before_welding !== void 0 && (validate53(data159.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data159, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data159.after !== void 0 && (validate53(data159.after, { instancePath: instancePath + "/measurements/after", parentData: data159, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data159.zero_points !== void 0) {
-          let data175 = data159.zero_points;
-          if (Array.isArray(data175)) {
-            if (data175.length > 100) {
+        if (data160.tolerance !== void 0 && (validate120(data160.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data160, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data160.tolerance_cite !== void 0 && (validate89(data160.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data160, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data160.before !== void 0 && (validate86(data160.before, { instancePath: instancePath + "/measurements/before", parentData: data160, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data160.before_welding !== void 0 && (validate86(data160.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data160, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data160.after !== void 0 && (validate86(data160.after, { instancePath: instancePath + "/measurements/after", parentData: data160, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data160.zero_points !== void 0) {
+          let data176 = data160.zero_points;
+          if (Array.isArray(data176)) {
+            if (data176.length > 100) {
               let err179 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
               vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
             }
-            let len14 = data175.length;
+            let len14 = data176.length;
             for (let i14 = 0; i14 < len14; i14++)
-              validate71(data175[i14], { instancePath: instancePath + "/measurements/zero_points/" + i14, parentData: data175, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+              validate71(data176[i14], { instancePath: instancePath + "/measurements/zero_points/" + i14, parentData: data176, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
           } else {
             let err180 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
           }
         }
-        if (data159.points !== void 0) {
-          let data177 = data159.points;
-          if (Array.isArray(data177)) {
-            if (data177.length > 5e3) {
+        if (data160.points !== void 0) {
+          let data178 = data160.points;
+          if (Array.isArray(data178)) {
+            if (data178.length > 5e3) {
               let err181 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
               vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
             }
-            let len15 = data177.length;
+            let len15 = data178.length;
             for (let i15 = 0; i15 < len15; i15++) {
-              let data178 = data177[i15];
-              if (data178 && typeof data178 == "object" && !Array.isArray(data178)) {
-                for (let key20 in data178)
+              let data179 = data178[i15];
+              if (data179 && typeof data179 == "object" && !Array.isArray(data179)) {
+                for (let key20 in data179)
                   if (!(key20 === "name" || key20 === "on" || key20 === "nominal" || key20 === "before" || key20 === "after" || key20 === "tolerance" || key20 === "dropped_because" || key20 === "other_side")) {
                     let err182 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
                   }
-                if (data178.name !== void 0 && (validate71(data178.name, { instancePath: instancePath + "/measurements/points/" + i15 + "/name", parentData: data178, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data178.on !== void 0 && (validate71(data178.on, { instancePath: instancePath + "/measurements/points/" + i15 + "/on", parentData: data178, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data178.nominal !== void 0 && (validate320(data178.nominal, { instancePath: instancePath + "/measurements/points/" + i15 + "/nominal", parentData: data178, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate320.errors : vErrors.concat(validate320.errors), errors = vErrors.length)), data178.before !== void 0 && (validate320(data178.before, { instancePath: instancePath + "/measurements/points/" + i15 + "/before", parentData: data178, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate320.errors : vErrors.concat(validate320.errors), errors = vErrors.length)), data178.after !== void 0 && (validate320(data178.after, { instancePath: instancePath + "/measurements/points/" + i15 + "/after", parentData: data178, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate320.errors : vErrors.concat(validate320.errors), errors = vErrors.length)), data178.tolerance !== void 0 && (validate119(data178.tolerance, { instancePath: instancePath + "/measurements/points/" + i15 + "/tolerance", parentData: data178, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors), errors = vErrors.length)), data178.dropped_because !== void 0) {
-                  let data185 = data178.dropped_because;
-                  if (typeof data185 == "string") {
-                    if (func2(data185) > 400) {
+                if (data179.name !== void 0 && (validate71(data179.name, { instancePath: instancePath + "/measurements/points/" + i15 + "/name", parentData: data179, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data179.on !== void 0 && (validate71(data179.on, { instancePath: instancePath + "/measurements/points/" + i15 + "/on", parentData: data179, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data179.nominal !== void 0 && (validate326(data179.nominal, { instancePath: instancePath + "/measurements/points/" + i15 + "/nominal", parentData: data179, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate326.errors : vErrors.concat(validate326.errors), errors = vErrors.length)), data179.before !== void 0 && (validate326(data179.before, { instancePath: instancePath + "/measurements/points/" + i15 + "/before", parentData: data179, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate326.errors : vErrors.concat(validate326.errors), errors = vErrors.length)), data179.after !== void 0 && (validate326(data179.after, { instancePath: instancePath + "/measurements/points/" + i15 + "/after", parentData: data179, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate326.errors : vErrors.concat(validate326.errors), errors = vErrors.length)), data179.tolerance !== void 0 && (validate120(data179.tolerance, { instancePath: instancePath + "/measurements/points/" + i15 + "/tolerance", parentData: data179, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data179.dropped_because !== void 0) {
+                  let data186 = data179.dropped_because;
+                  if (typeof data186 == "string") {
+                    if (func2(data186) > 400) {
                       let err183 = { instancePath: instancePath + "/measurements/points/" + i15 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
                       vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
                     }
@@ -3723,7 +3737,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
                   }
                 }
-                data178.other_side !== void 0 && (validate71(data178.other_side, { instancePath: instancePath + "/measurements/points/" + i15 + "/other_side", parentData: data178, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
+                data179.other_side !== void 0 && (validate71(data179.other_side, { instancePath: instancePath + "/measurements/points/" + i15 + "/other_side", parentData: data179, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
               } else {
                 let err185 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
@@ -3734,54 +3748,54 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
           }
         }
-        if (data159.openings !== void 0) {
-          let data187 = data159.openings;
-          if (Array.isArray(data187)) {
-            if (data187.length > 50) {
+        if (data160.openings !== void 0) {
+          let data188 = data160.openings;
+          if (Array.isArray(data188)) {
+            if (data188.length > 50) {
               let err187 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
               vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
-            let len16 = data187.length;
+            let len16 = data188.length;
             for (let i16 = 0; i16 < len16; i16++)
-              validate328(data187[i16], { instancePath: instancePath + "/measurements/openings/" + i16, parentData: data187, parentDataProperty: i16, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors), errors = vErrors.length);
+              validate334(data188[i16], { instancePath: instancePath + "/measurements/openings/" + i16, parentData: data188, parentDataProperty: i16, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate334.errors : vErrors.concat(validate334.errors), errors = vErrors.length);
           } else {
             let err188 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
           }
         }
-        data159.planned !== void 0 && (validate84(data159.planned, { instancePath: instancePath + "/measurements/planned", parentData: data159, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data159.by !== void 0 && (validate56(data159.by, { instancePath: instancePath + "/measurements/by", parentData: data159, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data159.note !== void 0 && (validate63(data159.note, { instancePath: instancePath + "/measurements/note", parentData: data159, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data160.planned !== void 0 && (validate84(data160.planned, { instancePath: instancePath + "/measurements/planned", parentData: data160, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data160.by !== void 0 && (validate56(data160.by, { instancePath: instancePath + "/measurements/by", parentData: data160, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data160.note !== void 0 && (validate63(data160.note, { instancePath: instancePath + "/measurements/note", parentData: data160, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
       } else {
         let err189 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
       }
     }
     if (data.hold_points !== void 0) {
-      let data192 = data.hold_points;
-      if (Array.isArray(data192)) {
-        if (data192.length > 60) {
+      let data193 = data.hold_points;
+      if (Array.isArray(data193)) {
+        if (data193.length > 60) {
           let err190 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/maxItems", keyword: "maxItems", params: { limit: 60 } };
           vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
         }
-        let len17 = data192.length;
+        let len17 = data193.length;
         for (let i17 = 0; i17 < len17; i17++) {
-          let data193 = data192[i17];
-          if (data193 && typeof data193 == "object" && !Array.isArray(data193)) {
-            for (let key21 in data193)
+          let data194 = data193[i17];
+          if (data194 && typeof data194 == "object" && !Array.isArray(data194)) {
+            for (let key21 in data194)
               if (!(key21 === "point" || key21 === "name" || key21 === "part" || key21 === "planned" || key21 === "done" || key21 === "by" || key21 === "cite" || key21 === "note")) {
                 let err191 = { instancePath: instancePath + "/hold_points/" + i17, schemaPath: "#/properties/hold_points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
                 vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
               }
-            if (data193.point !== void 0) {
-              let data194 = data193.point;
-              if (!(data194 === "flange before closing" || data194 === "cavity before the skin" || data194 === "structure before the last weld" || data194 === "restraint wiring before the trim" || data194 === "other")) {
+            if (data194.point !== void 0) {
+              let data195 = data194.point;
+              if (!(data195 === "flange before closing" || data195 === "cavity before the skin" || data195 === "structure before the last weld" || data195 === "restraint wiring before the trim" || data195 === "other")) {
                 let err192 = { instancePath: instancePath + "/hold_points/" + i17 + "/point", schemaPath: "#/properties/hold_points/items/properties/point/enum", keyword: "enum", params: { allowedValues: schema19.properties.hold_points.items.properties.point.enum } };
                 vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
               }
             }
-            if (data193.name !== void 0) {
-              let data195 = data193.name;
-              if (typeof data195 == "string") {
-                if (func2(data195) > 200) {
+            if (data194.name !== void 0) {
+              let data196 = data194.name;
+              if (typeof data196 == "string") {
+                if (func2(data196) > 200) {
                   let err193 = { instancePath: instancePath + "/hold_points/" + i17 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
                 }
@@ -3790,7 +3804,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
               }
             }
-            data193.part !== void 0 && (validate71(data193.part, { instancePath: instancePath + "/hold_points/" + i17 + "/part", parentData: data193, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data193.planned !== void 0 && (validate84(data193.planned, { instancePath: instancePath + "/hold_points/" + i17 + "/planned", parentData: data193, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data193.done !== void 0 && (validate86(data193.done, { instancePath: instancePath + "/hold_points/" + i17 + "/done", parentData: data193, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data193.by !== void 0 && (validate56(data193.by, { instancePath: instancePath + "/hold_points/" + i17 + "/by", parentData: data193, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data193.cite !== void 0 && (validate89(data193.cite, { instancePath: instancePath + "/hold_points/" + i17 + "/cite", parentData: data193, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data193.note !== void 0 && (validate63(data193.note, { instancePath: instancePath + "/hold_points/" + i17 + "/note", parentData: data193, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data194.part !== void 0 && (validate71(data194.part, { instancePath: instancePath + "/hold_points/" + i17 + "/part", parentData: data194, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data194.planned !== void 0 && (validate84(data194.planned, { instancePath: instancePath + "/hold_points/" + i17 + "/planned", parentData: data194, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data194.done !== void 0 && (validate86(data194.done, { instancePath: instancePath + "/hold_points/" + i17 + "/done", parentData: data194, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data194.by !== void 0 && (validate56(data194.by, { instancePath: instancePath + "/hold_points/" + i17 + "/by", parentData: data194, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data194.cite !== void 0 && (validate89(data194.cite, { instancePath: instancePath + "/hold_points/" + i17 + "/cite", parentData: data194, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data194.note !== void 0 && (validate63(data194.note, { instancePath: instancePath + "/hold_points/" + i17 + "/note", parentData: data194, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
           } else {
             let err195 = { instancePath: instancePath + "/hold_points/" + i17, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
@@ -3802,33 +3816,33 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.finish !== void 0) {
-      let data202 = data.finish;
-      if (data202 && typeof data202 == "object" && !Array.isArray(data202)) {
-        for (let key22 in data202)
+      let data203 = data.finish;
+      if (data203 && typeof data203 == "object" && !Array.isArray(data203)) {
+        for (let key22 in data203)
           if (!(key22 === "cavities" || key22 === "sealer" || key22 === "primer" || key22 === "underbody" || key22 === "bake")) {
             let err197 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
             vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
           }
-        if (data202.cavities !== void 0) {
-          let data203 = data202.cavities;
-          if (Array.isArray(data203)) {
-            if (data203.length > 200) {
+        if (data203.cavities !== void 0) {
+          let data204 = data203.cavities;
+          if (Array.isArray(data204)) {
+            if (data204.length > 200) {
               let err198 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
-            let len18 = data203.length;
+            let len18 = data204.length;
             for (let i18 = 0; i18 < len18; i18++) {
-              let data204 = data203[i18];
-              if (data204 && typeof data204 == "object" && !Array.isArray(data204)) {
-                for (let key23 in data204)
+              let data205 = data204[i18];
+              if (data205 && typeof data205 == "object" && !Array.isArray(data205)) {
+                for (let key23 in data205)
                   if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key23)) {
                     let err199 = { instancePath: instancePath + "/finish/cavities/" + i18, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
                     vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
                   }
-                if (data204.planned !== void 0 && (validate84(data204.planned, { instancePath: instancePath + "/finish/cavities/" + i18 + "/planned", parentData: data204, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data204.done !== void 0 && (validate86(data204.done, { instancePath: instancePath + "/finish/cavities/" + i18 + "/done", parentData: data204, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data204.by !== void 0 && (validate56(data204.by, { instancePath: instancePath + "/finish/cavities/" + i18 + "/by", parentData: data204, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data204.cite !== void 0 && (validate89(data204.cite, { instancePath: instancePath + "/finish/cavities/" + i18 + "/cite", parentData: data204, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data204.note !== void 0 && (validate63(data204.note, { instancePath: instancePath + "/finish/cavities/" + i18 + "/note", parentData: data204, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data204.part !== void 0 && (validate71(data204.part, { instancePath: instancePath + "/finish/cavities/" + i18 + "/part", parentData: data204, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data204.primer !== void 0) {
-                  let data211 = data204.primer;
-                  if (typeof data211 == "string") {
-                    if (func2(data211) > 200) {
+                if (data205.planned !== void 0 && (validate84(data205.planned, { instancePath: instancePath + "/finish/cavities/" + i18 + "/planned", parentData: data205, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data205.done !== void 0 && (validate86(data205.done, { instancePath: instancePath + "/finish/cavities/" + i18 + "/done", parentData: data205, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data205.by !== void 0 && (validate56(data205.by, { instancePath: instancePath + "/finish/cavities/" + i18 + "/by", parentData: data205, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data205.cite !== void 0 && (validate89(data205.cite, { instancePath: instancePath + "/finish/cavities/" + i18 + "/cite", parentData: data205, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data205.note !== void 0 && (validate63(data205.note, { instancePath: instancePath + "/finish/cavities/" + i18 + "/note", parentData: data205, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data205.part !== void 0 && (validate71(data205.part, { instancePath: instancePath + "/finish/cavities/" + i18 + "/part", parentData: data205, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data205.primer !== void 0) {
+                  let data212 = data205.primer;
+                  if (typeof data212 == "string") {
+                    if (func2(data212) > 200) {
                       let err200 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
                     }
@@ -3837,10 +3851,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
                   }
                 }
-                if (data204.wax !== void 0) {
-                  let data212 = data204.wax;
-                  if (typeof data212 == "string") {
-                    if (func2(data212) > 200) {
+                if (data205.wax !== void 0) {
+                  let data213 = data205.wax;
+                  if (typeof data213 == "string") {
+                    if (func2(data213) > 200) {
                       let err202 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
                     }
@@ -3849,10 +3863,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
                   }
                 }
-                if (data204.foam !== void 0) {
-                  let data213 = data204.foam;
-                  if (typeof data213 == "string") {
-                    if (func2(data213) > 200) {
+                if (data205.foam !== void 0) {
+                  let data214 = data205.foam;
+                  if (typeof data214 == "string") {
+                    if (func2(data214) > 200) {
                       let err204 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                     }
@@ -3861,7 +3875,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
                   }
                 }
-                if (data204.drains_open !== void 0 && typeof data204.drains_open != "boolean") {
+                if (data205.drains_open !== void 0 && typeof data205.drains_open != "boolean") {
                   let err206 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
                 }
@@ -3875,18 +3889,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
           }
         }
-        if (data202.sealer !== void 0) {
-          let data215 = data202.sealer;
-          if (data215 && typeof data215 == "object" && !Array.isArray(data215)) {
-            for (let key24 in data215)
+        if (data203.sealer !== void 0) {
+          let data216 = data203.sealer;
+          if (data216 && typeof data216 == "object" && !Array.isArray(data216)) {
+            for (let key24 in data216)
               if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "places")) {
                 let err209 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
                 vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
               }
-            if (data215.planned !== void 0 && (validate84(data215.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data215, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data215.done !== void 0 && (validate86(data215.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data215, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data215.by !== void 0 && (validate56(data215.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data215, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data215.cite !== void 0 && (validate89(data215.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data215, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data215.note !== void 0 && (validate63(data215.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data215, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data215.places !== void 0) {
-              let data221 = data215.places;
-              if (typeof data221 == "string") {
-                if (func2(data221) > 400) {
+            if (data216.planned !== void 0 && (validate84(data216.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data216, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data216.done !== void 0 && (validate86(data216.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data216, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data216.by !== void 0 && (validate56(data216.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data216, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data216.cite !== void 0 && (validate89(data216.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data216, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data216.note !== void 0 && (validate63(data216.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data216, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data216.places !== void 0) {
+              let data222 = data216.places;
+              if (typeof data222 == "string") {
+                if (func2(data222) > 400) {
                   let err210 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
                 }
@@ -3900,18 +3914,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
           }
         }
-        if (data202.primer !== void 0) {
-          let data222 = data202.primer;
-          if (data222 && typeof data222 == "object" && !Array.isArray(data222)) {
-            for (let key25 in data222)
+        if (data203.primer !== void 0) {
+          let data223 = data203.primer;
+          if (data223 && typeof data223 == "object" && !Array.isArray(data223)) {
+            for (let key25 in data223)
               if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note" || key25 === "product")) {
                 let err213 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
                 vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
               }
-            if (data222.planned !== void 0 && (validate84(data222.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data222, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data222.done !== void 0 && (validate86(data222.done, { instancePath: instancePath + "/finish/primer/done", parentData: data222, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data222.by !== void 0 && (validate56(data222.by, { instancePath: instancePath + "/finish/primer/by", parentData: data222, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data222.cite !== void 0 && (validate89(data222.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data222, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data222.note !== void 0 && (validate63(data222.note, { instancePath: instancePath + "/finish/primer/note", parentData: data222, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data222.product !== void 0) {
-              let data228 = data222.product;
-              if (typeof data228 == "string") {
-                if (func2(data228) > 200) {
+            if (data223.planned !== void 0 && (validate84(data223.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data223, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data223.done !== void 0 && (validate86(data223.done, { instancePath: instancePath + "/finish/primer/done", parentData: data223, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data223.by !== void 0 && (validate56(data223.by, { instancePath: instancePath + "/finish/primer/by", parentData: data223, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data223.cite !== void 0 && (validate89(data223.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data223, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data223.note !== void 0 && (validate63(data223.note, { instancePath: instancePath + "/finish/primer/note", parentData: data223, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data223.product !== void 0) {
+              let data229 = data223.product;
+              if (typeof data229 == "string") {
+                if (func2(data229) > 200) {
                   let err214 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
                 }
@@ -3925,44 +3939,44 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
           }
         }
-        if (data202.underbody !== void 0) {
-          let data229 = data202.underbody;
-          if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
-            for (let key26 in data229)
+        if (data203.underbody !== void 0) {
+          let data230 = data203.underbody;
+          if (data230 && typeof data230 == "object" && !Array.isArray(data230)) {
+            for (let key26 in data230)
               if (!(key26 === "planned" || key26 === "done" || key26 === "by" || key26 === "cite" || key26 === "note")) {
                 let err217 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
                 vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
               }
-            data229.planned !== void 0 && (validate84(data229.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data229, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data229.done !== void 0 && (validate86(data229.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data229, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data229.by !== void 0 && (validate56(data229.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data229, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data229.cite !== void 0 && (validate89(data229.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data229, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data229.note !== void 0 && (validate63(data229.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data229, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data230.planned !== void 0 && (validate84(data230.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data230, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data230.done !== void 0 && (validate86(data230.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data230, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data230.by !== void 0 && (validate56(data230.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data230, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data230.cite !== void 0 && (validate89(data230.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data230, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data230.note !== void 0 && (validate63(data230.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data230, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
           } else {
             let err218 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
           }
         }
-        if (data202.bake !== void 0) {
-          let data235 = data202.bake;
-          if (data235 && typeof data235 == "object" && !Array.isArray(data235)) {
-            for (let key27 in data235)
+        if (data203.bake !== void 0) {
+          let data236 = data203.bake;
+          if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
+            for (let key27 in data236)
               if (!func1.call(schema19.properties.finish.properties.bake.properties, key27)) {
                 let err219 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
                 vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
               }
-            if (data235.planned !== void 0 && (validate84(data235.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data235, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data235.done !== void 0 && (validate86(data235.done, { instancePath: instancePath + "/finish/bake/done", parentData: data235, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data235.by !== void 0 && (validate56(data235.by, { instancePath: instancePath + "/finish/bake/by", parentData: data235, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data235.cite !== void 0 && (validate89(data235.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data235, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data235.note !== void 0 && (validate63(data235.note, { instancePath: instancePath + "/finish/bake/note", parentData: data235, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data235.temperature !== void 0 && (validate194(data235.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data235, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data235.time !== void 0 && (validate101(data235.time, { instancePath: instancePath + "/finish/bake/time", parentData: data235, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data235.traction_battery !== void 0) {
-              let data243 = data235.traction_battery;
-              if (!(data243 === "in the vehicle" || data243 === "removed")) {
+            if (data236.planned !== void 0 && (validate84(data236.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data236, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data236.done !== void 0 && (validate86(data236.done, { instancePath: instancePath + "/finish/bake/done", parentData: data236, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data236.by !== void 0 && (validate56(data236.by, { instancePath: instancePath + "/finish/bake/by", parentData: data236, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data236.cite !== void 0 && (validate89(data236.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data236, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data236.note !== void 0 && (validate63(data236.note, { instancePath: instancePath + "/finish/bake/note", parentData: data236, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data236.temperature !== void 0 && (validate195(data236.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data236, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data236.time !== void 0 && (validate101(data236.time, { instancePath: instancePath + "/finish/bake/time", parentData: data236, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data236.traction_battery !== void 0) {
+              let data244 = data236.traction_battery;
+              if (!(data244 === "in the vehicle" || data244 === "removed")) {
                 let err220 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
                 vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
               }
             }
-            if (data235.battery_limit !== void 0) {
-              let data244 = data235.battery_limit;
-              if (data244 && typeof data244 == "object" && !Array.isArray(data244)) {
-                for (let key28 in data244)
+            if (data236.battery_limit !== void 0) {
+              let data245 = data236.battery_limit;
+              if (data245 && typeof data245 == "object" && !Array.isArray(data245)) {
+                for (let key28 in data245)
                   if (!(key28 === "temperature" || key28 === "time" || key28 === "cite")) {
                     let err221 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
                     vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
                   }
-                data244.temperature !== void 0 && (validate194(data244.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data244, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors), errors = vErrors.length)), data244.time !== void 0 && (validate101(data244.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data244, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data244.cite !== void 0 && (validate89(data244.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data244, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+                data245.temperature !== void 0 && (validate195(data245.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data245, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data245.time !== void 0 && (validate101(data245.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data245, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data245.cite !== void 0 && (validate89(data245.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data245, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
               } else {
                 let err222 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
@@ -3979,59 +3993,59 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.verify !== void 0) {
-      let data248 = data.verify;
-      if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
-        for (let key29 in data248)
+      let data249 = data.verify;
+      if (data249 && typeof data249 == "object" && !Array.isArray(data249)) {
+        for (let key29 in data249)
           if (!func1.call(schema19.properties.verify.properties, key29)) {
             let err225 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
             vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
           }
-        if (data248.scan_before !== void 0 && (validate376(data248.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data248, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate376.errors : vErrors.concat(validate376.errors), errors = vErrors.length)), data248.scan_after !== void 0 && (validate376(data248.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data248, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate376.errors : vErrors.concat(validate376.errors), errors = vErrors.length)), data248.alignment !== void 0) {
-          let data251 = data248.alignment;
-          if (data251 && typeof data251 == "object" && !Array.isArray(data251)) {
-            for (let key30 in data251)
+        if (data249.scan_before !== void 0 && (validate382(data249.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data249, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate382.errors : vErrors.concat(validate382.errors), errors = vErrors.length)), data249.scan_after !== void 0 && (validate382(data249.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data249, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate382.errors : vErrors.concat(validate382.errors), errors = vErrors.length)), data249.alignment !== void 0) {
+          let data252 = data249.alignment;
+          if (data252 && typeof data252 == "object" && !Array.isArray(data252)) {
+            for (let key30 in data252)
               if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "result" || key30 === "values")) {
                 let err226 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
                 vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
               }
-            if (data251.planned !== void 0 && (validate84(data251.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data251, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data251.done !== void 0 && (validate86(data251.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data251, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data251.by !== void 0 && (validate56(data251.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data251, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data251.cite !== void 0 && (validate89(data251.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data251, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data251.note !== void 0 && (validate63(data251.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data251, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data251.result !== void 0) {
-              let data257 = data251.result;
-              if (!(data257 === "within range" || data257 === "out of range" || data257 === "not required")) {
+            if (data252.planned !== void 0 && (validate84(data252.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data252, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data252.done !== void 0 && (validate86(data252.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data252, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data252.by !== void 0 && (validate56(data252.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data252, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data252.cite !== void 0 && (validate89(data252.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data252, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data252.note !== void 0 && (validate63(data252.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data252, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data252.result !== void 0) {
+              let data258 = data252.result;
+              if (!(data258 === "within range" || data258 === "out of range" || data258 === "not required")) {
                 let err227 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
                 vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
               }
             }
-            if (data251.values !== void 0) {
-              let data258 = data251.values;
-              if (Array.isArray(data258)) {
-                if (data258.length > 60) {
+            if (data252.values !== void 0) {
+              let data259 = data252.values;
+              if (Array.isArray(data259)) {
+                if (data259.length > 60) {
                   let err228 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/maxItems", keyword: "maxItems", params: { limit: 60 } };
                   vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
                 }
-                let len19 = data258.length;
+                let len19 = data259.length;
                 for (let i19 = 0; i19 < len19; i19++) {
-                  let data259 = data258[i19];
-                  if (data259 && typeof data259 == "object" && !Array.isArray(data259)) {
-                    for (let key31 in data259)
+                  let data260 = data259[i19];
+                  if (data260 && typeof data260 == "object" && !Array.isArray(data260)) {
+                    for (let key31 in data260)
                       if (!(key31 === "of" || key31 === "at" || key31 === "specified" || key31 === "tolerance" || key31 === "from" || key31 === "to" || key31 === "before" || key31 === "after")) {
                         let err229 = { instancePath: instancePath + "/verify/alignment/values/" + i19, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
                         vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
                       }
-                    if (data259.of !== void 0) {
-                      let data260 = data259.of;
-                      if (!(data260 === "camber" || data260 === "caster" || data260 === "toe" || data260 === "total toe" || data260 === "thrust angle" || data260 === "steering axis inclination")) {
+                    if (data260.of !== void 0) {
+                      let data261 = data260.of;
+                      if (!(data261 === "camber" || data261 === "caster" || data261 === "toe" || data261 === "total toe" || data261 === "thrust angle" || data261 === "steering axis inclination")) {
                         let err230 = { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/of", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/of/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.of.enum } };
                         vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
                       }
                     }
-                    if (data259.at !== void 0) {
-                      let data261 = data259.at;
-                      if (!(data261 === "front left" || data261 === "front right" || data261 === "rear left" || data261 === "rear right" || data261 === "front axle" || data261 === "rear axle")) {
+                    if (data260.at !== void 0) {
+                      let data262 = data260.at;
+                      if (!(data262 === "front left" || data262 === "front right" || data262 === "rear left" || data262 === "rear right" || data262 === "front axle" || data262 === "rear axle")) {
                         let err231 = { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/at", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/at/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.at.enum } };
                         vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
                       }
                     }
-                    data259.specified !== void 0 && (validate390(data259.specified, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/specified", parentData: data259, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.tolerance !== void 0 && (validate390(data259.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/tolerance", parentData: data259, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.from !== void 0 && (validate390(data259.from, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/from", parentData: data259, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.to !== void 0 && (validate390(data259.to, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/to", parentData: data259, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.before !== void 0 && (validate390(data259.before, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/before", parentData: data259, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data259.after !== void 0 && (validate390(data259.after, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/after", parentData: data259, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length));
+                    data260.specified !== void 0 && (validate396(data260.specified, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/specified", parentData: data260, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate396.errors : vErrors.concat(validate396.errors), errors = vErrors.length)), data260.tolerance !== void 0 && (validate396(data260.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/tolerance", parentData: data260, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate396.errors : vErrors.concat(validate396.errors), errors = vErrors.length)), data260.from !== void 0 && (validate396(data260.from, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/from", parentData: data260, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate396.errors : vErrors.concat(validate396.errors), errors = vErrors.length)), data260.to !== void 0 && (validate396(data260.to, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/to", parentData: data260, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate396.errors : vErrors.concat(validate396.errors), errors = vErrors.length)), data260.before !== void 0 && (validate396(data260.before, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/before", parentData: data260, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate396.errors : vErrors.concat(validate396.errors), errors = vErrors.length)), data260.after !== void 0 && (validate396(data260.after, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/after", parentData: data260, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate396.errors : vErrors.concat(validate396.errors), errors = vErrors.length));
                   } else {
                     let err232 = { instancePath: instancePath + "/verify/alignment/values/" + i19, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
                     vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
@@ -4047,26 +4061,26 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
           }
         }
-        if (data248.calibrations !== void 0) {
-          let data268 = data248.calibrations;
-          if (Array.isArray(data268)) {
-            if (data268.length > 60) {
+        if (data249.calibrations !== void 0) {
+          let data269 = data249.calibrations;
+          if (Array.isArray(data269)) {
+            if (data269.length > 60) {
               let err235 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
               vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
             }
-            let len20 = data268.length;
+            let len20 = data269.length;
             for (let i20 = 0; i20 < len20; i20++) {
-              let data269 = data268[i20];
-              if (data269 && typeof data269 == "object" && !Array.isArray(data269)) {
-                for (let key32 in data269)
+              let data270 = data269[i20];
+              if (data270 && typeof data270 == "object" && !Array.isArray(data270)) {
+                for (let key32 in data270)
                   if (!func1.call(schema19.properties.verify.properties.calibrations.items.properties, key32)) {
                     let err236 = { instancePath: instancePath + "/verify/calibrations/" + i20, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
                     vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
                   }
-                if (data269.planned !== void 0 && (validate84(data269.planned, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/planned", parentData: data269, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data269.done !== void 0 && (validate86(data269.done, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/done", parentData: data269, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data269.by !== void 0 && (validate56(data269.by, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/by", parentData: data269, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data269.cite !== void 0 && (validate89(data269.cite, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/cite", parentData: data269, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data269.note !== void 0 && (validate63(data269.note, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/note", parentData: data269, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data269.sensor !== void 0) {
-                  let data275 = data269.sensor;
-                  if (typeof data275 == "string") {
-                    if (func2(data275) > 200) {
+                if (data270.planned !== void 0 && (validate84(data270.planned, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/planned", parentData: data270, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data270.done !== void 0 && (validate86(data270.done, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/done", parentData: data270, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data270.by !== void 0 && (validate56(data270.by, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/by", parentData: data270, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data270.cite !== void 0 && (validate89(data270.cite, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/cite", parentData: data270, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data270.note !== void 0 && (validate63(data270.note, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/note", parentData: data270, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data270.sensor !== void 0) {
+                  let data276 = data270.sensor;
+                  if (typeof data276 == "string") {
+                    if (func2(data276) > 200) {
                       let err237 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
                     }
@@ -4075,39 +4089,39 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
                   }
                 }
-                if (data269.kind !== void 0) {
-                  let data276 = data269.kind;
-                  if (!(data276 === "static" || data276 === "dynamic" || data276 === "both" || data276 === "not required" || data276 === "not fitted")) {
+                if (data270.kind !== void 0) {
+                  let data277 = data270.kind;
+                  if (!(data277 === "static" || data277 === "dynamic" || data277 === "both" || data277 === "not required" || data277 === "not fitted")) {
                     let err239 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
                     vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
                   }
                 }
-                if (data269.result !== void 0) {
-                  let data277 = data269.result;
-                  if (!(data277 === "passed" || data277 === "failed" || data277 === "not finished")) {
+                if (data270.result !== void 0) {
+                  let data278 = data270.result;
+                  if (!(data278 === "passed" || data278 === "failed" || data278 === "not finished")) {
                     let err240 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
                     vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
                   }
                 }
-                if (data269.disturbed !== void 0) {
-                  let data278 = data269.disturbed;
-                  if (!(data278 === "removed" || data278 === "bracket" || data278 === "glass" || data278 === "bumper" || data278 === "alignment" || data278 === "ride height" || data278 === "structural work" || data278 === "not disturbed")) {
+                if (data270.disturbed !== void 0) {
+                  let data279 = data270.disturbed;
+                  if (!(data279 === "removed" || data279 === "bracket" || data279 === "glass" || data279 === "bumper" || data279 === "alignment" || data279 === "ride height" || data279 === "structural work" || data279 === "not disturbed")) {
                     let err241 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/disturbed", schemaPath: "#/properties/verify/properties/calibrations/items/properties/disturbed/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.disturbed.enum } };
                     vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
                   }
                 }
-                if (data269.conditions !== void 0) {
-                  let data279 = data269.conditions;
-                  if (data279 && typeof data279 == "object" && !Array.isArray(data279)) {
-                    for (let key33 in data279)
+                if (data270.conditions !== void 0) {
+                  let data280 = data270.conditions;
+                  if (data280 && typeof data280 == "object" && !Array.isArray(data280)) {
+                    for (let key33 in data280)
                       if (!(key33 === "load" || key33 === "tyre_pressures" || key33 === "floor")) {
                         let err242 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
                         vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
                       }
-                    if (data279.load !== void 0) {
-                      let data280 = data279.load;
-                      if (typeof data280 == "string") {
-                        if (func2(data280) > 200) {
+                    if (data280.load !== void 0) {
+                      let data281 = data280.load;
+                      if (typeof data281 == "string") {
+                        if (func2(data281) > 200) {
                           let err243 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
                         }
@@ -4116,10 +4130,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
                       }
                     }
-                    if (data279.tyre_pressures !== void 0) {
-                      let data281 = data279.tyre_pressures;
-                      if (typeof data281 == "string") {
-                        if (func2(data281) > 200) {
+                    if (data280.tyre_pressures !== void 0) {
+                      let data282 = data280.tyre_pressures;
+                      if (typeof data282 == "string") {
+                        if (func2(data282) > 200) {
                           let err245 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
                         }
@@ -4128,10 +4142,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
                       }
                     }
-                    if (data279.floor !== void 0) {
-                      let data282 = data279.floor;
-                      if (typeof data282 == "string") {
-                        if (func2(data282) > 200) {
+                    if (data280.floor !== void 0) {
+                      let data283 = data280.floor;
+                      if (typeof data283 == "string") {
+                        if (func2(data283) > 200) {
                           let err247 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
                         }
@@ -4145,10 +4159,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
                   }
                 }
-                if (data269.report !== void 0) {
-                  let data283 = data269.report;
-                  if (typeof data283 == "string") {
-                    if (func2(data283) > 200) {
+                if (data270.report !== void 0) {
+                  let data284 = data270.report;
+                  if (typeof data284 == "string") {
+                    if (func2(data284) > 200) {
                       let err250 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
                     }
@@ -4167,17 +4181,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
           }
         }
-        if (data248.restraints !== void 0) {
-          let data284 = data248.restraints;
-          if (data284 && typeof data284 == "object" && !Array.isArray(data284)) {
-            for (let key34 in data284)
+        if (data249.restraints !== void 0) {
+          let data285 = data249.restraints;
+          if (data285 && typeof data285 == "object" && !Array.isArray(data285)) {
+            for (let key34 in data285)
               if (!(key34 === "planned" || key34 === "done" || key34 === "by" || key34 === "cite" || key34 === "note" || key34 === "result")) {
                 let err254 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
                 vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
               }
-            if (data284.planned !== void 0 && (validate84(data284.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data284, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data284.done !== void 0 && (validate86(data284.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data284, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data284.by !== void 0 && (validate56(data284.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data284, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data284.cite !== void 0 && (validate89(data284.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data284, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data284.note !== void 0 && (validate63(data284.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data284, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data284.result !== void 0) {
-              let data290 = data284.result;
-              if (!(data290 === "complete" || data290 === "open")) {
+            if (data285.planned !== void 0 && (validate84(data285.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data285, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data285.done !== void 0 && (validate86(data285.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data285, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data285.by !== void 0 && (validate56(data285.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data285, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data285.cite !== void 0 && (validate89(data285.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data285, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data285.note !== void 0 && (validate63(data285.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data285, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data285.result !== void 0) {
+              let data291 = data285.result;
+              if (!(data291 === "complete" || data291 === "open")) {
                 let err255 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
                 vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
               }
@@ -4187,18 +4201,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
           }
         }
-        if (data248.high_voltage !== void 0) {
-          let data291 = data248.high_voltage;
-          if (data291 && typeof data291 == "object" && !Array.isArray(data291)) {
-            for (let key35 in data291)
+        if (data249.high_voltage !== void 0) {
+          let data292 = data249.high_voltage;
+          if (data292 && typeof data292 == "object" && !Array.isArray(data292)) {
+            for (let key35 in data292)
               if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key35)) {
                 let err257 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
                 vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
               }
-            if (data291.planned !== void 0 && (validate84(data291.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data291, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data291.done !== void 0 && (validate86(data291.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data291, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data291.by !== void 0 && (validate56(data291.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data291, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data291.cite !== void 0 && (validate89(data291.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data291, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data291.note !== void 0 && (validate63(data291.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data291, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data291.insulation !== void 0 && (validate412(data291.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data291, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate412.errors : vErrors.concat(validate412.errors), errors = vErrors.length)), data291.limit !== void 0 && (validate412(data291.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data291, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate412.errors : vErrors.concat(validate412.errors), errors = vErrors.length)), data291.faults !== void 0) {
-              let data299 = data291.faults;
-              if (typeof data299 == "string") {
-                if (func2(data299) > 400) {
+            if (data292.planned !== void 0 && (validate84(data292.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data292, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data292.done !== void 0 && (validate86(data292.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data292, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data292.by !== void 0 && (validate56(data292.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data292, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data292.cite !== void 0 && (validate89(data292.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data292, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data292.note !== void 0 && (validate63(data292.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data292, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data292.insulation !== void 0 && (validate418(data292.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data292, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate418.errors : vErrors.concat(validate418.errors), errors = vErrors.length)), data292.limit !== void 0 && (validate418(data292.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data292, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate418.errors : vErrors.concat(validate418.errors), errors = vErrors.length)), data292.faults !== void 0) {
+              let data300 = data292.faults;
+              if (typeof data300 == "string") {
+                if (func2(data300) > 400) {
                   let err258 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
                 }
@@ -4207,17 +4221,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
               }
             }
-            if (data291.checked !== void 0) {
-              let data300 = data291.checked;
-              if (Array.isArray(data300)) {
-                if (data300.length > 10) {
+            if (data292.checked !== void 0) {
+              let data301 = data292.checked;
+              if (Array.isArray(data301)) {
+                if (data301.length > 10) {
                   let err260 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
                   vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
                 }
-                let len21 = data300.length;
+                let len21 = data301.length;
                 for (let i21 = 0; i21 < len21; i21++) {
-                  let data301 = data300[i21];
-                  if (!(data301 === "connectors" || data301 === "enclosure" || data301 === "mounting" || data301 === "coolant")) {
+                  let data302 = data301[i21];
+                  if (!(data302 === "connectors" || data302 === "enclosure" || data302 === "mounting" || data302 === "coolant")) {
                     let err261 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i21, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
                     vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
                   }
@@ -4227,30 +4241,30 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
               }
             }
-            if (data291.coolant !== void 0) {
-              let data302 = data291.coolant;
-              if (!(data302 === "tight" || data302 === "leaks" || data302 === "not opened")) {
+            if (data292.coolant !== void 0) {
+              let data303 = data292.coolant;
+              if (!(data303 === "tight" || data303 === "leaks" || data303 === "not opened")) {
                 let err263 = { instancePath: instancePath + "/verify/high_voltage/coolant", schemaPath: "#/properties/verify/properties/high_voltage/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.coolant.enum } };
                 vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
               }
             }
-            data291.state_of_charge !== void 0 && (validate137(data291.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data291, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors), errors = vErrors.length));
+            data292.state_of_charge !== void 0 && (validate138(data292.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data292, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length));
           } else {
             let err264 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
           }
         }
-        if (data248.road_test !== void 0) {
-          let data304 = data248.road_test;
-          if (data304 && typeof data304 == "object" && !Array.isArray(data304)) {
-            for (let key36 in data304)
+        if (data249.road_test !== void 0) {
+          let data305 = data249.road_test;
+          if (data305 && typeof data305 == "object" && !Array.isArray(data305)) {
+            for (let key36 in data305)
               if (!(key36 === "planned" || key36 === "done" || key36 === "by" || key36 === "cite" || key36 === "note" || key36 === "result")) {
                 let err265 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
                 vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
               }
-            if (data304.planned !== void 0 && (validate84(data304.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data304, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data304.done !== void 0 && (validate86(data304.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data304, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data304.by !== void 0 && (validate56(data304.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data304, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data304.cite !== void 0 && (validate89(data304.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data304, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data304.note !== void 0 && (validate63(data304.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data304, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data304.result !== void 0) {
-              let data310 = data304.result;
-              if (!(data310 === "passed" || data310 === "failed")) {
+            if (data305.planned !== void 0 && (validate84(data305.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data305, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data305.done !== void 0 && (validate86(data305.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data305, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data305.by !== void 0 && (validate56(data305.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data305, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data305.cite !== void 0 && (validate89(data305.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data305, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data305.note !== void 0 && (validate63(data305.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data305, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data305.result !== void 0) {
+              let data311 = data305.result;
+              if (!(data311 === "passed" || data311 === "failed")) {
                 let err266 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
                 vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
               }
@@ -4260,34 +4274,34 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
           }
         }
-        if (data248.warning_lamps !== void 0) {
-          let data311 = data248.warning_lamps;
-          if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
-            for (let key37 in data311)
+        if (data249.warning_lamps !== void 0) {
+          let data312 = data249.warning_lamps;
+          if (data312 && typeof data312 == "object" && !Array.isArray(data312)) {
+            for (let key37 in data312)
               if (!(key37 === "planned" || key37 === "done" || key37 === "by" || key37 === "cite" || key37 === "note" || key37 === "lit")) {
                 let err268 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
                 vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
               }
-            if (data311.planned !== void 0 && (validate84(data311.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data311, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data311.done !== void 0 && (validate86(data311.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data311, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data311.by !== void 0 && (validate56(data311.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data311, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data311.cite !== void 0 && (validate89(data311.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data311, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data311.note !== void 0 && (validate63(data311.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data311, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data311.lit !== void 0) {
-              let data317 = data311.lit;
-              if (Array.isArray(data317)) {
-                if (data317.length > 60) {
+            if (data312.planned !== void 0 && (validate84(data312.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data312, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data312.done !== void 0 && (validate86(data312.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data312, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data312.by !== void 0 && (validate56(data312.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data312, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data312.cite !== void 0 && (validate89(data312.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data312, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data312.note !== void 0 && (validate63(data312.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data312, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data312.lit !== void 0) {
+              let data318 = data312.lit;
+              if (Array.isArray(data318)) {
+                if (data318.length > 60) {
                   let err269 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/maxItems", keyword: "maxItems", params: { limit: 60 } };
                   vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
                 }
-                let len22 = data317.length;
+                let len22 = data318.length;
                 for (let i22 = 0; i22 < len22; i22++) {
-                  let data318 = data317[i22];
-                  if (data318 && typeof data318 == "object" && !Array.isArray(data318)) {
-                    for (let key38 in data318)
+                  let data319 = data318[i22];
+                  if (data319 && typeof data319 == "object" && !Array.isArray(data319)) {
+                    for (let key38 in data319)
                       if (!(key38 === "lamp" || key38 === "system" || key38 === "explanation")) {
                         let err270 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
                         vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
                       }
-                    if (data318.lamp !== void 0) {
-                      let data319 = data318.lamp;
-                      if (typeof data319 == "string") {
-                        if (func2(data319) > 200) {
+                    if (data319.lamp !== void 0) {
+                      let data320 = data319.lamp;
+                      if (typeof data320 == "string") {
+                        if (func2(data320) > 200) {
                           let err271 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
                         }
@@ -4296,14 +4310,14 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
                       }
                     }
-                    if (data318.system !== void 0) {
-                      let data320 = data318.system;
-                      if (!(data320 === "restraint" || data320 === "brake" || data320 === "steering" || data320 === "traction battery" || data320 === "engine" || data320 === "body" || data320 === "driver assistance" || data320 === "other")) {
+                    if (data319.system !== void 0) {
+                      let data321 = data319.system;
+                      if (!(data321 === "restraint" || data321 === "brake" || data321 === "steering" || data321 === "traction battery" || data321 === "engine" || data321 === "body" || data321 === "driver assistance" || data321 === "other")) {
                         let err273 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/system", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.warning_lamps.properties.lit.items.properties.system.enum } };
                         vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
                       }
                     }
-                    data318.explanation !== void 0 && (validate63(data318.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/explanation", parentData: data318, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+                    data319.explanation !== void 0 && (validate63(data319.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/explanation", parentData: data319, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
                   } else {
                     let err274 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
                     vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
@@ -4319,15 +4333,15 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
           }
         }
-        if (data248.structural_release !== void 0) {
-          let data322 = data248.structural_release;
-          if (data322 && typeof data322 == "object" && !Array.isArray(data322)) {
-            for (let key39 in data322)
+        if (data249.structural_release !== void 0) {
+          let data323 = data249.structural_release;
+          if (data323 && typeof data323 == "object" && !Array.isArray(data323)) {
+            for (let key39 in data323)
               if (!(key39 === "planned" || key39 === "done" || key39 === "by" || key39 === "cite" || key39 === "note")) {
                 let err277 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
                 vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
               }
-            data322.planned !== void 0 && (validate84(data322.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data322, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data322.done !== void 0 && (validate86(data322.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data322, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data322.by !== void 0 && (validate56(data322.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data322, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data322.cite !== void 0 && (validate89(data322.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data322, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data322.note !== void 0 && (validate63(data322.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data322, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data323.planned !== void 0 && (validate84(data323.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data323, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data323.done !== void 0 && (validate86(data323.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data323, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data323.by !== void 0 && (validate56(data323.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data323, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data323.cite !== void 0 && (validate89(data323.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data323, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data323.note !== void 0 && (validate63(data323.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data323, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
           } else {
             let err278 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
@@ -4339,25 +4353,25 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.deviations !== void 0) {
-      let data328 = data.deviations;
-      if (Array.isArray(data328)) {
-        if (data328.length > 200) {
+      let data329 = data.deviations;
+      if (Array.isArray(data329)) {
+        if (data329.length > 200) {
           let err280 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
           vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
         }
-        let len23 = data328.length;
+        let len23 = data329.length;
         for (let i23 = 0; i23 < len23; i23++) {
-          let data329 = data328[i23];
-          if (data329 && typeof data329 == "object" && !Array.isArray(data329)) {
-            for (let key40 in data329)
+          let data330 = data329[i23];
+          if (data330 && typeof data330 == "object" && !Array.isArray(data330)) {
+            for (let key40 in data330)
               if (!(key40 === "rule" || key40 === "part" || key40 === "operation" || key40 === "by" || key40 === "reason" || key40 === "date" || key40 === "expires")) {
                 let err281 = { instancePath: instancePath + "/deviations/" + i23, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 } };
                 vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
               }
-            if (data329.rule !== void 0) {
-              let data330 = data329.rule;
-              if (typeof data330 == "string") {
-                if (func2(data330) > 100) {
+            if (data330.rule !== void 0) {
+              let data331 = data330.rule;
+              if (typeof data331 == "string") {
+                if (func2(data331) > 100) {
                   let err282 = { instancePath: instancePath + "/deviations/" + i23 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
                 }
@@ -4366,10 +4380,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
               }
             }
-            if (data329.part !== void 0 && (validate71(data329.part, { instancePath: instancePath + "/deviations/" + i23 + "/part", parentData: data329, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data329.operation !== void 0) {
-              let data332 = data329.operation;
-              if (typeof data332 == "string") {
-                if (func2(data332) > 80) {
+            if (data330.part !== void 0 && (validate71(data330.part, { instancePath: instancePath + "/deviations/" + i23 + "/part", parentData: data330, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data330.operation !== void 0) {
+              let data333 = data330.operation;
+              if (typeof data333 == "string") {
+                if (func2(data333) > 80) {
                   let err284 = { instancePath: instancePath + "/deviations/" + i23 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
                   vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
                 }
@@ -4378,10 +4392,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err285] : vErrors.push(err285), errors++;
               }
             }
-            if (data329.by !== void 0 && (validate56(data329.by, { instancePath: instancePath + "/deviations/" + i23 + "/by", parentData: data329, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data329.reason !== void 0) {
-              let data334 = data329.reason;
-              if (typeof data334 == "string") {
-                if (func2(data334) > 2e3) {
+            if (data330.by !== void 0 && (validate56(data330.by, { instancePath: instancePath + "/deviations/" + i23 + "/by", parentData: data330, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data330.reason !== void 0) {
+              let data335 = data330.reason;
+              if (typeof data335 == "string") {
+                if (func2(data335) > 2e3) {
                   let err286 = { instancePath: instancePath + "/deviations/" + i23 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
                   vErrors === null ? vErrors = [err286] : vErrors.push(err286), errors++;
                 }
@@ -4390,7 +4404,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err287] : vErrors.push(err287), errors++;
               }
             }
-            data329.date !== void 0 && (validate53(data329.date, { instancePath: instancePath + "/deviations/" + i23 + "/date", parentData: data329, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data329.expires !== void 0 && (validate53(data329.expires, { instancePath: instancePath + "/deviations/" + i23 + "/expires", parentData: data329, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+            data330.date !== void 0 && (validate53(data330.date, { instancePath: instancePath + "/deviations/" + i23 + "/date", parentData: data330, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data330.expires !== void 0 && (validate53(data330.expires, { instancePath: instancePath + "/deviations/" + i23 + "/expires", parentData: data330, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
           } else {
             let err288 = { instancePath: instancePath + "/deviations/" + i23, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err288] : vErrors.push(err288), errors++;
@@ -4402,17 +4416,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.sign_off !== void 0) {
-      let data337 = data.sign_off;
-      if (data337 && typeof data337 == "object" && !Array.isArray(data337)) {
-        for (let key41 in data337)
+      let data338 = data.sign_off;
+      if (data338 && typeof data338 == "object" && !Array.isArray(data338)) {
+        for (let key41 in data338)
           if (!(key41 === "by" || key41 === "date" || key41 === "plan_revision" || key41 === "open_holds" || key41 === "digests" || key41 === "note")) {
             let err290 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 } };
             vErrors === null ? vErrors = [err290] : vErrors.push(err290), errors++;
           }
-        if (data337.by !== void 0 && (validate56(data337.by, { instancePath: instancePath + "/sign_off/by", parentData: data337, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data337.date !== void 0 && (validate53(data337.date, { instancePath: instancePath + "/sign_off/date", parentData: data337, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data337.plan_revision !== void 0) {
-          let data340 = data337.plan_revision;
-          if (typeof data340 == "string") {
-            if (func2(data340) > 40) {
+        if (data338.by !== void 0 && (validate56(data338.by, { instancePath: instancePath + "/sign_off/by", parentData: data338, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data338.date !== void 0 && (validate53(data338.date, { instancePath: instancePath + "/sign_off/date", parentData: data338, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data338.plan_revision !== void 0) {
+          let data341 = data338.plan_revision;
+          if (typeof data341 == "string") {
+            if (func2(data341) > 40) {
               let err291 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
               vErrors === null ? vErrors = [err291] : vErrors.push(err291), errors++;
             }
@@ -4421,10 +4435,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err292] : vErrors.push(err292), errors++;
           }
         }
-        if (data337.open_holds !== void 0) {
-          let data341 = data337.open_holds;
-          if (typeof data341 == "string") {
-            if (func2(data341) > 400) {
+        if (data338.open_holds !== void 0) {
+          let data342 = data338.open_holds;
+          if (typeof data342 == "string") {
+            if (func2(data342) > 400) {
               let err293 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err293] : vErrors.push(err293), errors++;
             }
@@ -4433,18 +4447,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err294] : vErrors.push(err294), errors++;
           }
         }
-        if (data337.digests !== void 0) {
-          let data342 = data337.digests;
-          if (data342 && typeof data342 == "object" && !Array.isArray(data342)) {
-            for (let key42 in data342)
+        if (data338.digests !== void 0) {
+          let data343 = data338.digests;
+          if (data343 && typeof data343 == "object" && !Array.isArray(data343)) {
+            for (let key42 in data343)
               if (!(key42 === "plan" || key42 === "planish" || key42 === "facts" || key42 === "packs")) {
                 let err295 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 } };
                 vErrors === null ? vErrors = [err295] : vErrors.push(err295), errors++;
               }
-            if (data342.plan !== void 0) {
-              let data343 = data342.plan;
-              if (typeof data343 == "string") {
-                if (func2(data343) > 100) {
+            if (data343.plan !== void 0) {
+              let data344 = data343.plan;
+              if (typeof data344 == "string") {
+                if (func2(data344) > 100) {
                   let err296 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err296] : vErrors.push(err296), errors++;
                 }
@@ -4453,10 +4467,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err297] : vErrors.push(err297), errors++;
               }
             }
-            if (data342.planish !== void 0) {
-              let data344 = data342.planish;
-              if (typeof data344 == "string") {
-                if (func2(data344) > 40) {
+            if (data343.planish !== void 0) {
+              let data345 = data343.planish;
+              if (typeof data345 == "string") {
+                if (func2(data345) > 40) {
                   let err298 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
                   vErrors === null ? vErrors = [err298] : vErrors.push(err298), errors++;
                 }
@@ -4465,37 +4479,37 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err299] : vErrors.push(err299), errors++;
               }
             }
-            if (data342.facts !== void 0) {
-              let data345 = data342.facts;
-              if (!(typeof data345 == "number" && !(data345 % 1) && !isNaN(data345) && isFinite(data345))) {
+            if (data343.facts !== void 0) {
+              let data346 = data343.facts;
+              if (!(typeof data346 == "number" && !(data346 % 1) && !isNaN(data346) && isFinite(data346))) {
                 let err300 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
                 vErrors === null ? vErrors = [err300] : vErrors.push(err300), errors++;
               }
-              if (typeof data345 == "number" && isFinite(data345) && (data345 < 1 || isNaN(data345))) {
+              if (typeof data346 == "number" && isFinite(data346) && (data346 < 1 || isNaN(data346))) {
                 let err301 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
                 vErrors === null ? vErrors = [err301] : vErrors.push(err301), errors++;
               }
             }
-            if (data342.packs !== void 0) {
-              let data346 = data342.packs;
-              if (Array.isArray(data346)) {
-                if (data346.length > 40) {
+            if (data343.packs !== void 0) {
+              let data347 = data343.packs;
+              if (Array.isArray(data347)) {
+                if (data347.length > 40) {
                   let err302 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
                   vErrors === null ? vErrors = [err302] : vErrors.push(err302), errors++;
                 }
-                let len24 = data346.length;
+                let len24 = data347.length;
                 for (let i24 = 0; i24 < len24; i24++) {
-                  let data347 = data346[i24];
-                  if (data347 && typeof data347 == "object" && !Array.isArray(data347)) {
-                    for (let key43 in data347)
+                  let data348 = data347[i24];
+                  if (data348 && typeof data348 == "object" && !Array.isArray(data348)) {
+                    for (let key43 in data348)
                       if (!(key43 === "pack" || key43 === "version" || key43 === "digest")) {
                         let err303 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 } };
                         vErrors === null ? vErrors = [err303] : vErrors.push(err303), errors++;
                       }
-                    if (data347.pack !== void 0) {
-                      let data348 = data347.pack;
-                      if (typeof data348 == "string") {
-                        if (func2(data348) > 200) {
+                    if (data348.pack !== void 0) {
+                      let data349 = data348.pack;
+                      if (typeof data349 == "string") {
+                        if (func2(data349) > 200) {
                           let err304 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err304] : vErrors.push(err304), errors++;
                         }
@@ -4504,10 +4518,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err305] : vErrors.push(err305), errors++;
                       }
                     }
-                    if (data347.version !== void 0) {
-                      let data349 = data347.version;
-                      if (typeof data349 == "string") {
-                        if (func2(data349) > 100) {
+                    if (data348.version !== void 0) {
+                      let data350 = data348.version;
+                      if (typeof data350 == "string") {
+                        if (func2(data350) > 100) {
                           let err306 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
                           vErrors === null ? vErrors = [err306] : vErrors.push(err306), errors++;
                         }
@@ -4516,10 +4530,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err307] : vErrors.push(err307), errors++;
                       }
                     }
-                    if (data347.digest !== void 0) {
-                      let data350 = data347.digest;
-                      if (typeof data350 == "string") {
-                        if (func2(data350) > 100) {
+                    if (data348.digest !== void 0) {
+                      let data351 = data348.digest;
+                      if (typeof data351 == "string") {
+                        if (func2(data351) > 100) {
                           let err308 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
                           vErrors === null ? vErrors = [err308] : vErrors.push(err308), errors++;
                         }
@@ -4543,32 +4557,32 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
           }
         }
-        data337.note !== void 0 && (validate63(data337.note, { instancePath: instancePath + "/sign_off/note", parentData: data337, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data338.note !== void 0 && (validate63(data338.note, { instancePath: instancePath + "/sign_off/note", parentData: data338, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
       } else {
         let err313 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err313] : vErrors.push(err313), errors++;
       }
     }
     if (data.record !== void 0) {
-      let data352 = data.record;
-      if (data352 && typeof data352 == "object" && !Array.isArray(data352)) {
-        for (let key44 in data352)
+      let data353 = data.record;
+      if (data353 && typeof data353 == "object" && !Array.isArray(data353)) {
+        for (let key44 in data353)
           if (!(key44 === "kept" || key44 === "where" || key44 === "until" || key44 === "owner_gets")) {
             let err314 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 } };
             vErrors === null ? vErrors = [err314] : vErrors.push(err314), errors++;
           }
-        if (data352.kept !== void 0) {
-          let data353 = data352.kept;
-          if (Array.isArray(data353)) {
-            if (data353.length > 200) {
+        if (data353.kept !== void 0) {
+          let data354 = data353.kept;
+          if (Array.isArray(data354)) {
+            if (data354.length > 200) {
               let err315 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err315] : vErrors.push(err315), errors++;
             }
-            let len25 = data353.length;
+            let len25 = data354.length;
             for (let i25 = 0; i25 < len25; i25++) {
-              let data354 = data353[i25];
-              if (typeof data354 == "string") {
-                if (func2(data354) > 200) {
+              let data355 = data354[i25];
+              if (typeof data355 == "string") {
+                if (func2(data355) > 200) {
                   let err316 = { instancePath: instancePath + "/record/kept/" + i25, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err316] : vErrors.push(err316), errors++;
                 }
@@ -4582,10 +4596,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err318] : vErrors.push(err318), errors++;
           }
         }
-        if (data352.where !== void 0) {
-          let data355 = data352.where;
-          if (typeof data355 == "string") {
-            if (func2(data355) > 200) {
+        if (data353.where !== void 0) {
+          let data356 = data353.where;
+          if (typeof data356 == "string") {
+            if (func2(data356) > 200) {
               let err319 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err319] : vErrors.push(err319), errors++;
             }
@@ -4594,18 +4608,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err320] : vErrors.push(err320), errors++;
           }
         }
-        if (data352.until !== void 0 && (validate53(data352.until, { instancePath: instancePath + "/record/until", parentData: data352, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data352.owner_gets !== void 0) {
-          let data357 = data352.owner_gets;
-          if (Array.isArray(data357)) {
-            if (data357.length > 60) {
+        if (data353.until !== void 0 && (validate53(data353.until, { instancePath: instancePath + "/record/until", parentData: data353, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data353.owner_gets !== void 0) {
+          let data358 = data353.owner_gets;
+          if (Array.isArray(data358)) {
+            if (data358.length > 60) {
               let err321 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/maxItems", keyword: "maxItems", params: { limit: 60 } };
               vErrors === null ? vErrors = [err321] : vErrors.push(err321), errors++;
             }
-            let len26 = data357.length;
+            let len26 = data358.length;
             for (let i26 = 0; i26 < len26; i26++) {
-              let data358 = data357[i26];
-              if (typeof data358 == "string") {
-                if (func2(data358) > 200) {
+              let data359 = data358[i26];
+              if (typeof data359 == "string") {
+                if (func2(data359) > 200) {
                   let err322 = { instancePath: instancePath + "/record/owner_gets/" + i26, schemaPath: "#/properties/record/properties/owner_gets/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err322] : vErrors.push(err322), errors++;
                 }

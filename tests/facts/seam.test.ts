@@ -11,6 +11,7 @@ import {
   batteryOutByNobody,
   batteryOutTooLate,
   fullMeasuring,
+  fullOfSlips,
   fullPlan,
   fullPlanPack,
   fullPlanParts,
@@ -45,9 +46,13 @@ const full = factsOf(fullPlan, {
   ruleStanding: () => ({ kind: 'ended', with: 'general 2.0.0', replacedBy: 'new-rule' }),
   found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
 }).sheets;
-const measured = [fullMeasuring, mirroredMeasuring, batteryOutByNobody, batteryOutTooLate].flatMap(
-  (text) => factsOf(text).sheets,
-);
+const measured = [
+  fullMeasuring,
+  mirroredMeasuring,
+  batteryOutByNobody,
+  batteryOutTooLate,
+  fullOfSlips,
+].flatMap((text) => factsOf(text).sheets);
 // Where another document took the place of the one cited, no permission of it counts.
 const replaced = factsOf(fullPlan, {
   documents: [{ document: 'BRM-1', revision: 'D', by: { document: 'BRM-1', revision: 'E' } }],
