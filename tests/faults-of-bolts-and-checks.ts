@@ -36,7 +36,7 @@ export const faultsOfBoltsAndChecks: readonly Fault[] = [
       ],
     ],
     rule: 'torque-not-cited',
-    on: '- do: replace\n        step: 40',
+    on: 'one_time: renewed, tightened',
   },
   {
     plan: bondedRail,

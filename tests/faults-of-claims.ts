@@ -133,7 +133,7 @@ export const faultsOfClaims: readonly Fault[] = [
   },
   {
     plan: wholeJob,
-    severity: 'hold',
+    severity: 'stop',
     name: 'belts: n/a, did not check',
     changes: [
       [
@@ -141,7 +141,7 @@ export const faultsOfClaims: readonly Fault[] = [
         'belts_checked: n/a - did not check',
       ],
     ],
-    rule: 'belts-not-checked',
-    on: 'restraints:\n    planned',
+    rule: 'belts-not-checked-after-deployment',
+    on: 'belts_checked: n/a',
   },
 ];
