@@ -1,5 +1,7 @@
 import type { Fault } from './fault.ts';
 import { faultsOfCovering } from './faults-of-covering.ts';
+import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
+import { faultsOfClaims } from './faults-of-claims.ts';
 import { faultsOfCuring } from './faults-of-curing.ts';
 import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
@@ -37,6 +39,8 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWholeJob,
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
+  ...faultsOfClaims,
+  ...faultsOfBoltsAndChecks,
   ...faultsOfSeams,
   ...faultsAroundSeams,
   ...faultsOfCuring,

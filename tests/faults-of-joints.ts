@@ -16,6 +16,7 @@ export const rivetedSill = changed(electric, [
     `            method: adhesive and rivet\n            factory_method: adhesive and rivet\n            adhesive: { product: Two-part A, preparation: abraded and primed, cure: 24 h at 20 °C }\n            fastener: ${rivet}\n            old_holes: beside them\n            insulation: nylon film\n            edges_sealed: true\n            own_tools: true\n            cite: { reference: sill, at: p. 14 }\n`,
   ],
   ['edge: 9 mm', 'edge: 10 mm'],
+  ['MAG and resistance spot, steel: shop', 'bonding and riveting, aluminium: shop'],
 ]);
 
 /** The flange of the ring by plugs, in steel that takes them, where only one side is reached. */

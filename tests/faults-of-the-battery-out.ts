@@ -109,7 +109,7 @@ export const faultsOfTheBatteryOut: readonly Fault[] = [
   {
     ...stop,
     name: 'battery: its bolts are used again',
-    changes: [['one_time: renewed', 'one_time: used again']],
+    changes: [['one_time: renewed, cite: { reference: hv', 'one_time: used again, cite: { reference: hv']],
     rule: 'one-time-bolts-used-again',
     on: 'one_time: used again',
   },

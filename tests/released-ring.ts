@@ -9,6 +9,10 @@ export const releasedRing = changed(ring, [
   ],
   ['point: cavity before the skin, by', 'point: cavity before the skin, done: 2026-10-11T10:00, by'],
   ['stage: start', 'stage: release'],
+  [
+    'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 } }',
+    'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 }, tightened: 2026-10-15 }',
+  ],
   ['verify:\n  scan_before: { planned: true }\n\n', ''],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-13,'],
   ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-13, product'],

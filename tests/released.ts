@@ -10,6 +10,10 @@ export const releasedRing = changed(ring, [
   ],
   ['point: cavity before the skin, by', 'point: cavity before the skin, done: 2026-10-11T10:00, by'],
   ['stage: start', 'stage: release'],
+  [
+    'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 } }',
+    'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 }, tightened: 2026-10-15 }',
+  ],
   ['verify:\n  scan_before: { planned: true }\n\n', ''],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-13,'],
   ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-13, product'],
@@ -70,6 +74,12 @@ export const releasedElectric = changed(electric, [
     'point: structure before the last weld, done: 2026-10-20T11:00, by',
   ],
   ['stage: start', 'stage: release'],
+  [
+    'fasteners: { one_time: renewed, cite: { reference: hv, at: p. 21 } }',
+    `fasteners: { one_time: renewed, cite: { reference: hv, at: p. 21 }, tightened: 2026-10-21T09:00 }
+        by: { name: L. Brandt, qualification: high-voltage level 2 }
+        done: 2026-10-21T09:00`,
+  ],
   ['verify:\n  scan_before: { planned: true }\n\n', ''],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-20,'],
   ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-20, product'],

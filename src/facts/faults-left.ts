@@ -1,5 +1,6 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Scan } from '../generated/plan-types.ts';
+import { admitsNotLooked } from '../plan/not-looked.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, unknown } from './make-fact.ts';
 import { saysNone } from './step/step-draft.ts';
@@ -16,6 +17,7 @@ type CodesFact = Extract<
 export function faultsLeft(text: string | undefined, at: string): Fact {
   if (text === undefined) return computed('not stated', at);
   const plain = text.trim();
+  if (admitsNotLooked(plain)) return computed('unclear', at);
   const none = /^(?:none|no(?:t any)?|nothing|nil|zero|0|all (?:faults? |codes? )?(?:cleared|gone))\b/iu;
   const exception = /\b(?:except|but|apart|other than|still|however|save)\b/iu;
   if (none.test(plain)) return computed(exception.test(plain) ? 'unclear' : 'none', at);

@@ -50,7 +50,10 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
       `${at}/fasteners/one_time`,
       'What becomes of bolts that are used once only is not stated.',
     ),
-    'operation.torque_cited': computed(isCited(bolts?.cite), `${at}/fasteners/cite`),
+    'operation.torque_cited': computed(
+      isCited(bolts?.cite) || boltedJoints(one).some(({ joint }) => isCited(joint.cite)),
+      `${at}/fasteners/cite`,
+    ),
     'operation.torque_cited_elsewhere': computedOr(
       torque?.text,
       torque?.at ?? `${at}/fasteners/cite`,
@@ -77,12 +80,20 @@ function isPaintedBeforeWeld({ operation, part, offVehicle }: OperationSurvey): 
 /** Kinds that are bolted on and steer, carry a wheel or the traction battery, or hold a person. */
 const safetyBolted: ReadonlySet<PartKind> = new Set<PartKind>([
   ...(['suspension part', 'steering part', 'subframe', 'seat', 'restraint unit'] as const),
-  ...(['battery tray', 'traction battery'] as const),
+  ...(['battery tray', 'traction battery', 'bumper beam'] as const),
 ]);
 
-function loosensSafetyBolts({ operation, part: { part } }: OperationSurvey): boolean {
-  const isBolted = part.kind !== undefined && safetyBolted.has(part.kind);
-  return isBolted && (operation.do === 'replace' || operation.do === 'remove and refit');
+/** By its kind, unless its joints say that it is welded or bonded on; and whatever carries load and is bolted by its joints. */
+function loosensSafetyBolts(one: OperationSurvey): boolean {
+  const { operation, part, joints } = one;
+  if (operation.do !== 'replace' && operation.do !== 'remove and refit') return false;
+  const bolted = boltedJoints(one).length > 0;
+  const isByKind = part.part.kind !== undefined && safetyBolted.has(part.part.kind);
+  return (isByKind && (joints.length === 0 || bolted)) || (bolted && part.structural !== false);
+}
+
+function boltedJoints({ joints }: OperationSurvey): OperationSurvey['joints'] {
+  return joints.filter(({ joint }) => joint.method === 'bolt');
 }
 
 /** Bolts whose day lies before that of the part that they hold. On one day nobody can tell. */

@@ -5,6 +5,7 @@ import { heatSources } from './heat/heat-sources.ts';
 import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
+import { packNotPlaced } from './step/battery-claims.ts';
 import { batteryFittedFacts } from './step/battery-fitted.ts';
 import { operationExtraFacts } from './operation-extra-facts.ts';
 import { operationNouns } from './operation-noun.ts';
@@ -44,6 +45,7 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
   heatFacts,
   operationExtraFacts,
   batteryFittedFacts,
+  packNotPlaced,
   provisionFacts,
 );
 
@@ -58,6 +60,7 @@ type OfOtherGroups =
   | keyof ReturnType<typeof heatFacts>
   | keyof ReturnType<typeof operationExtraFacts>
   | keyof ReturnType<typeof batteryFittedFacts>
+  | keyof ReturnType<typeof packNotPlaced>
   | keyof ReturnType<typeof provisionFacts>;
 
 function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, OfOtherGroups> {

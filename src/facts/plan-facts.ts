@@ -1,14 +1,18 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Near } from '../generated/plan-types.ts';
+import { admitsNotLooked } from '../plan/not-looked.ts';
 import { asReceivedFacts } from './as-received.ts';
 import { aroundFacts } from './step/around-facts.ts';
+import { batteryOffByNobody } from './step/battery-claims.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
+import { beltBoltFacts } from './step/belt-bolts.ts';
 import { beltDefect, saysBeltsChecked } from './step/belts-checked.ts';
 import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
+import { jointMakerFacts } from './joint/joint-makers.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
 import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
@@ -17,6 +21,7 @@ import { carriesCrashLoad } from './part/part-kinds.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
+import { saysNone } from './step/step-draft.ts';
 import { removedUnitFacts } from './step/removed-units.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
 import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
@@ -35,13 +40,19 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   aroundFacts,
   asReceivedFacts,
   removedUnitFacts,
+  jointMakerFacts,
+  batteryOffByNobody,
+  beltBoltFacts,
 );
 
 type OfOtherGroups =
   | keyof ReturnType<typeof fireFacts>
   | keyof ReturnType<typeof aroundFacts>
   | keyof ReturnType<typeof asReceivedFacts>
-  | keyof ReturnType<typeof removedUnitFacts>;
+  | keyof ReturnType<typeof removedUnitFacts>
+  | keyof ReturnType<typeof jointMakerFacts>
+  | keyof ReturnType<typeof batteryOffByNobody>
+  | keyof ReturnType<typeof beltBoltFacts>;
 
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;
@@ -117,8 +128,13 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
     'plan.proposes_work': computed(operations.length > 0, '/parts'),
     'plan.indirect_damage_open': computed(indirectDamageOpen(survey), '/damage/indirect/found'),
     'plan.indirect_damage_stated': computed(
-      (plan.damage?.indirect?.looked_at ?? []).length > 0 && plan.damage?.indirect?.found !== undefined,
+      isLookedFor(plan.damage?.indirect?.looked_at) && plan.damage?.indirect?.found !== undefined,
       '/damage/indirect',
+    ),
+    'plan.indirect_damage_unseen': computedOr(
+      unseenOf(survey),
+      '/damage/indirect/found',
+      'Nothing that was found away from the impact is said to be not looked at.',
     ),
     'plan.measured_before': computed(
       plan.measurements?.before !== undefined ||
@@ -212,6 +228,16 @@ function loadPathHit({ part, structural }: PartSurvey): TriState {
   return damageKinds(part).some(
     (kind) => kind !== 'none' && kind !== 'not yet seen' && kind !== 'scratch' && kind !== 'surface rust',
   );
+}
+
+function isLookedFor(places: readonly string[] | undefined): boolean {
+  return (places ?? []).some((place) => !saysNone(place) && !admitsNotLooked(place));
+}
+
+/** What was found, where it admits that it was not all looked at. */
+function unseenOf({ plan }: Survey): string | undefined {
+  const found = plan.damage?.indirect?.found;
+  return found !== undefined && admitsNotLooked(found) ? found : undefined;
 }
 
 /** Damage was found away from the blow, and no part away from it is listed as damaged. What was found is told in free words. */

@@ -8,6 +8,7 @@ import { computed, computedOr, stated, statedOr, unknown } from './make-fact.ts'
 import { numberOfItsTime } from './number-of-its-time.ts';
 import { highVoltageNamed } from './high-voltage-named.ts';
 import { dayOf, listOf } from './quantity-of.ts';
+import { isSamePlace } from './same-place.ts';
 
 type VehicleFacts = Readonly<Record<FactNames['vehicle'], Fact>>;
 
@@ -44,6 +45,10 @@ export function vehicleFacts(plan: Plan): VehicleFacts {
     ),
     ...numberFacts(vehicle),
     'vehicle.number_confirmed': computed(vehicle.confirmed_at !== undefined, `${at}/confirmed_at`),
+    'vehicle.number_read_once': computed(
+      isSamePlace(vehicle.read_from, vehicle.confirmed_at),
+      `${at}/confirmed_at`,
+    ),
   };
 }
 

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:6de6693b23fd97c5b431a6f6c985f677b3a11000e143fd8914fd20889d95d185":{"pack":"general","version":"1.0.0"},"sha256:411f90d1c081e29d84baba4d3186ed5af0b4ade54776ba391ebdfcd3ff5742c3":{"pack":"general","version":"1.1.0"},"sha256:bb8985487dcb41712e979916a47926f54d7decc83378adf96ded264be5ef979e":{"pack":"general","version":"2.0.0"},"sha256:8743ceec8e0fc077e8cb953214eed45ee758b488f99560ee072ee1d9a71d336a":{"pack":"general","version":"3.0.0"}};
+  {"sha256:6de6693b23fd97c5b431a6f6c985f677b3a11000e143fd8914fd20889d95d185":{"pack":"general","version":"1.0.0"},"sha256:411f90d1c081e29d84baba4d3186ed5af0b4ade54776ba391ebdfcd3ff5742c3":{"pack":"general","version":"1.1.0"},"sha256:bb8985487dcb41712e979916a47926f54d7decc83378adf96ded264be5ef979e":{"pack":"general","version":"2.0.0"},"sha256:15ee4406218417c6f27b17e9fa8a9b816d67e86cade7ec7084a1080efb33ea77":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '02b04eb5193215c9395cf8540496d6ee2424af3b852a8aec4595d162b6cc70f3');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c3aa92399f6dbc1326934de5223570cb8098282c5d87e11cafdfa5d62be9684c');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'bf1e3d09228c987c9f33147953a7614116942a7d6c89da3418225047e9a870cd');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '3196e9744306745459fb216abc65102a61cc0345574efc97fb74c1a88b74d888');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

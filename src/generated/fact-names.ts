@@ -52,6 +52,14 @@ export interface FactNames {
     | 'plan.restraint_replacement_list'
     | 'plan.replacement_list_elsewhere'
     | 'plan.belts_checked'
+    | 'plan.indirect_damage_unseen'
+    | 'plan.joints_by_nobody'
+    | 'plan.joints_by_unqualified'
+    | 'plan.joints_by_other_test'
+    | 'plan.joints_by_lapsed'
+    | 'plan.battery_off_by_nobody'
+    | 'plan.belt_bolts_open'
+    | 'plan.belt_bolts_used_again'
     | 'plan.belt_defect'
     | 'plan.impact_stated'
     | 'plan.direct_listed'
@@ -105,6 +113,7 @@ export interface FactNames {
     | 'vehicle.years_by_code'
     | 'vehicle.serial'
     | 'vehicle.training_number'
+    | 'vehicle.number_read_once'
     | 'vehicle.number_confirmed';
   readonly 'reference':
     | 'reference.id'
@@ -265,9 +274,11 @@ export interface FactNames {
     | 'operation.film_over'
     | 'operation.loosens_safety_bolts'
     | 'operation.one_time_bolts'
+    | 'operation.battery_out_after'
     | 'operation.battery_fitted_before'
     | 'operation.battery_by_unqualified'
     | 'operation.torque_cited'
+    | 'operation.pack_not_placed'
     | 'operation.torque_cited_elsewhere'
     | 'operation.bolts_tightened'
     | 'operation.tightened_before_fitted';
@@ -660,6 +671,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
   'plan.replacement_list_elsewhere': { kind: 'plan', type: 'text', description: 'The page cited for what is replaced after deployment, where it is not of this vehicle, and what it covers.' },
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the check of belts, buckles and seats is stated.' },
+  'plan.indirect_damage_unseen': { kind: 'plan', type: 'text', description: 'What the plan says it found away from the impact, where it admits that something was not looked at.' },
+  'plan.joints_by_nobody': { kind: 'plan', type: 'text', description: 'Joints of structural parts for which nobody is named, by method and part. Bolts and hems do not count.' },
+  'plan.joints_by_unqualified': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker is named without a qualification, or with words that are none: in training, twenty years of experience.' },
+  'plan.joints_by_other_test': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker has a qualification that names other kinds of joint only, or another metal only. One that names no kind of joint is not counted.' },
+  'plan.joints_by_lapsed': { kind: 'plan', type: 'text', description: 'Joints of structural parts whose maker’s approval ends before the day of the joint, or before the as-of date where it is not dated.' },
+  'plan.battery_off_by_nobody': { kind: 'plan', type: 'text', description: 'What counts on a traction battery that is out, in a plan in which no operation replaces it or takes it off and refits it.' },
+  'plan.belt_bolts_open': { kind: 'plan', type: 'text', description: 'What is not said of the bolts of belts that come off as restraint units: the page for their torque, one-time bolts, at release the day of tightening. Belts listed as parts are asked at their operation.' },
+  'plan.belt_bolts_used_again': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bolts of belts that may be used once only are said to be used again.' },
   'plan.belt_defect': { kind: 'plan', type: 'text', description: 'What the check of belts, buckles and seats tells of one that is bad and was not renewed.' },
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
@@ -712,6 +731,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.years_by_code': { kind: 'vehicle', type: 'text', description: 'Model years that the number allows.' },
   'vehicle.serial': { kind: 'vehicle', type: 'word', words: ['as required', 'letter among the last characters', 'not required'], description: 'Whether the serial is numeric where the market asks for it.' },
   'vehicle.training_number': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the number begins with 0, which no region owns: it belongs to no vehicle.' },
+  'vehicle.number_read_once': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the place of reading and that of confirming are one and the same. Other words for the thing that bears the number make no other place.' },
   'vehicle.number_confirmed': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether a second place was read and agreed.' },
   'reference.id': { kind: 'reference', type: 'text', description: 'Its id.' },
   'reference.name': { kind: 'reference', type: 'text', alwaysKnown: true, description: 'Document number and revision, or title: what the report calls it.' },
@@ -867,11 +887,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.film_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for paint or filler before a sensor.' },
   'operation.film': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickness of the paint film.' },
   'operation.film_over': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickness of the paint film minus the limit of the page.' },
-  'operation.loosens_safety_bolts': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it loosens bolts of what steers, carries a wheel or the traction battery, or holds a person.' },
+  'operation.loosens_safety_bolts': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it loosens bolts of what steers, carries a wheel or the traction battery, holds a person, is a bumper beam, or carries load and is bolted by its joints.' },
   'operation.one_time_bolts': { kind: 'operation', type: 'word', words: ['renewed', 'none', 'used again'], synonyms: { 'new': 'renewed', 'replaced': 'renewed', 'reused': 'used again', 're-used': 'used again', 'old': 'used again' }, description: 'What becomes of bolts that are used once only.' },
+  'operation.battery_out_after': { kind: 'operation', type: 'text', description: 'Work that the traction battery is to be out for and that comes before the step at which it is taken out, or with it.' },
   'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
-  'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited.' },
+  'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited, or one at the bolted joint itself.' },
+  'operation.pack_not_placed': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether hot work on what frames the traction battery of a battery-electric vehicle (sill, floor, tunnel, crossmember, tray), or on a part joined to it, says what lies beside it and leaves the battery out, with neither a battery said to be out nor a page of the maker cited that shows where it lies.' },
   'operation.torque_cited_elsewhere': { kind: 'operation', type: 'text', description: 'The page cited for torque and one-time bolts, where it is not of this vehicle, and what it covers.' },
   'operation.bolts_tightened': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which the bolts were tightened to torque.' },
   'operation.tightened_before_fitted': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the bolts are dated as tightened on a day before the part was fitted.' },

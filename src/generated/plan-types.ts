@@ -45,6 +45,8 @@ export interface PlanJob {
   readonly first_estimate?: PlanDate;
   /** Who wrote the plan. */
   readonly written_by?: Person;
+  /** Who makes the joints: one entry a person. It holds for every joint whose own `by`, or that of its operation, names nobody. */
+  readonly joined_by?: readonly Joiner[];
   /** Revision of the plan. */
   readonly revision?: string;
   /** State in which the vehicle came. */
@@ -80,7 +82,7 @@ export interface PlanVehicle {
   readonly vin?: string;
   /** Frame number of a home market without the 17-character scheme. */
   readonly frame_number?: string;
-  /** Where the number was read. Not judged yet. */
+  /** Where the number was read. */
   readonly read_from?: string;
   /** Second place where it was read and agreed. */
   readonly confirmed_at?: string;
@@ -195,6 +197,8 @@ export interface PlanMakeSafeRestraints {
   readonly control_unit?: 'replaced' | 'reset' | 'kept';
   /** Place in the maker’s document that lets the control unit be reset or kept after units deployed. */
   readonly control_unit_cite?: Cites;
+  /** Bolts of belts, buckles and retractors that are loosened. */
+  readonly fasteners?: Fasteners;
 }
 
 /** One pyrotechnic unit. */
@@ -835,6 +839,20 @@ export interface Person {
   readonly qualification?: string;
 }
 
+/** A person who makes joints of the job, and by which qualification. */
+export interface Joiner {
+  /** Name as it stands in the shop’s records. */
+  readonly name?: string;
+  /** Role in this job. Not judged yet. */
+  readonly role?: string;
+  /** Approval for what is joined: welder by ISO 9606-1 (steel) or ISO 9606-2 (aluminium), setter of a spot machine by ISO 14732, bonder, or the shop’s own test with its number or day. */
+  readonly qualification?: string;
+  /** Last day on which the approval holds. */
+  readonly valid_until?: PlanDate;
+  /** What the person joins in this job. Left out: every joint that names nobody itself. */
+  readonly methods?: readonly JointMethod[];
+}
+
 /** A citation: one listed reference and the place in it. */
 export interface Cite {
   /** Id of an entry of `references`. */
@@ -960,6 +978,16 @@ export interface CouponTest {
   readonly same_setup?: boolean;
   /** Where piece or photograph is kept. */
   readonly record?: string;
+}
+
+/** Bolts and nuts of what steers, carries a wheel or holds a person. */
+export interface Fasteners {
+  /** What becomes of those that the maker lets be used once only. */
+  readonly one_time?: 'renewed' | 'none' | 'used again';
+  /** Place in the maker’s document that lists torque and which are used once. */
+  readonly cite?: Cites;
+  /** Day, or day and time, on which they were tightened to torque. */
+  readonly tightened?: Moment;
 }
 
 /** One neighbour of the hot work: a listed part, or an item. */
@@ -1091,7 +1119,7 @@ export interface Joint {
   /** The drawing’s own mark of the joint. */
   readonly place?: string;
   readonly cite?: Cites;
-  /** Who makes the joint. */
+  /** Who makes the joint; left out, who does the operation, or whom `joined_by` of the job names. */
   readonly by?: Person;
   readonly coupon?: Coupon;
   readonly done?: Moment;
@@ -1259,6 +1287,8 @@ export interface Operation {
   readonly near?: readonly Near[];
   /** Distance within which nothing sensitive lies beside what `near` lists; 300 mm is looked at around every hot work. */
   readonly clear_within?: Length;
+  /** Place in the maker’s document that shows what lies around this work: where the traction battery ends, how cables run. */
+  readonly clear_cite?: Cites;
   /** How a straightening is done. */
   readonly method?: 'cold' | 'with heat';
   /** How far it is corrected. Not judged yet. */
@@ -1293,8 +1323,7 @@ export interface Operation {
   readonly added_metal?: string;
   /** Place in the maker’s document that asks for that plate, patch or sleeve. */
   readonly added_metal_cite?: Cites;
-  /** Bolts and nuts of what steers, carries a wheel or holds a person. */
-  readonly fasteners?: OperationFasteners;
+  readonly fasteners?: Fasteners;
 }
 
 /** Limit that the cited page sets for this heat. */
@@ -1304,16 +1333,6 @@ export interface OperationLimit {
   /** Number of heatings allowed. */
   readonly times?: number;
   readonly cite?: Cites;
-}
-
-/** Bolts and nuts of what steers, carries a wheel or holds a person. */
-export interface OperationFasteners {
-  /** What becomes of those that the maker lets be used once only. */
-  readonly one_time?: 'renewed' | 'none' | 'used again';
-  /** Place in the maker’s document that lists torque and which are used once. */
-  readonly cite?: Cites;
-  /** Day, or day and time, on which they were tightened to torque. */
-  readonly tightened?: Moment;
 }
 
 /** One part of the vehicle, with what is proposed for it. */

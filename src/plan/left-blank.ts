@@ -1,3 +1,4 @@
+import { saysNotLooked } from './not-looked.ts';
 import { schemaPartAt } from './schema-part.ts';
 
 /** What people put where they have nothing to write. It says no more than an empty place, and must not pass for an answer. */
@@ -9,17 +10,25 @@ const nothingWritten =
  * like a key with nothing behind it. Words and quantities stay: what is wrong with those is told.
  */
 export function dropLeftBlank(root: unknown): void {
-  const blanks: (readonly string[])[] = [];
+  const blanks: Blank[] = [];
   findBlanks(root, [], blanks);
-  const places = blanks.filter((steps) => takesFreeText(root, steps));
+  const places = blanks
+    .filter(({ steps, says }) => takesFreeText(root, steps, says))
+    .map(({ steps }) => steps);
   // From the back, so that the indexes of what is still to be taken out stay right.
   for (const steps of places.reverse()) takeOut(root, steps);
 }
 
+interface Blank {
+  readonly steps: readonly string[];
+  readonly says: 'nothing' | 'not looked';
+}
+
 /** One walk over every value of every plan: steps are copied only where something is found. */
-function findBlanks(value: unknown, steps: string[], found: (readonly string[])[]): void {
+function findBlanks(value: unknown, steps: string[], found: Blank[]): void {
   if (typeof value === 'string') {
-    if (mayBeNothing(value) && nothingWritten.test(value.trim())) found.push([...steps]);
+    const says = saysNothing(value);
+    if (says !== undefined) found.push({ steps: [...steps], says });
   } else if (typeof value === 'object' && value !== null) {
     for (const key of Object.keys(value)) {
       const item: unknown = Reflect.get(value, key);
@@ -29,6 +38,11 @@ function findBlanks(value: unknown, steps: string[], found: (readonly string[])[
       steps.pop();
     }
   }
+}
+
+function saysNothing(text: string): Blank['says'] | undefined {
+  if (mayBeNothing(text) && nothingWritten.test(text.trim())) return 'nothing';
+  return saysNotLooked(text.trim()) ? 'not looked' : undefined;
 }
 
 /** Whether it begins as what is in `nothingWritten` does: most texts begin with a number or another letter, and the pattern is slow. */
@@ -42,9 +56,10 @@ function isDigit(code: number): boolean {
   return code >= 0x30 && code <= 0x39;
 }
 
-function takesFreeText(root: unknown, steps: readonly string[]): boolean {
+function takesFreeText(root: unknown, steps: readonly string[], says: Blank['says']): boolean {
   const part = schemaPartAt(root, steps);
-  const isFreeOrStep = part?.format === undefined || part.format === 'step-in-words';
+  // "Will be measured" plans a step; that nobody measured is no answer anywhere else.
+  const isFreeOrStep = part?.format === undefined || (part.format === 'step-in-words' && says === 'nothing');
   // An id that says nothing is a fault to be told.
   return (
     isFreeOrStep &&

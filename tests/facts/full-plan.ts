@@ -3,7 +3,7 @@ import type { Deriving } from './facts-of.ts';
 /** A plan that states whatever a plan can state, so that every fact is known on one of its sheets. It is no good plan. */
 export const fullPlan = `format: 1
 stage: release
-job: { number: K-1, opened: 2026-10-05, first_estimate: 2026-10-01, written_by: { name: R. Amsel, role: estimator } }
+job: { number: K-1, opened: 2026-10-05, first_estimate: 2026-10-01, written_by: { name: R. Amsel, role: estimator }, joined_by: [{ name: T. Holm, qualification: in training, methods: [resistance spot] }, { name: S. Vey, qualification: ISO 9606-2, methods: [plug weld], valid_until: 2026-01-01 }] }
 vehicle:
   maker: Corvane
   model: Tarn
@@ -22,7 +22,7 @@ references:
   - { id: own, kind: training }
 make_safe:
   low_voltage: { planned: true, done: 2026-10-07T08:00, batteries: [12 V, 48 V], memory_supply: true, by: { name: A, qualification: q }, cite: { reference: own, at: p. 1 } }
-  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }, { unit: knee airbag, state: deployed, treatment: stays }, { unit: other, state: not yet seen, treatment: removed }], deployed: true, wiring: untouched, control_unit: replaced, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
+  restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: belt pretensioner, at: sill, state: undeployed, treatment: removed, step: 1 }, { unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }, { unit: knee airbag, state: deployed, treatment: stays }, { unit: other, state: not yet seen, treatment: removed }], deployed: true, wiring: untouched, control_unit: replaced, belts_checked: one jams, replacement_list: { reference: own, at: p. 3 } }
   high_voltage:
     planned: true
     battery_condition: sound
@@ -32,7 +32,7 @@ make_safe:
     proof_of_absence: { planned: true, done: 2026-10-07T08:40, meter_proved_before: true, reading: 0.2 V }
   fire: { fluids: [{ item: fuel line, treatment: stays }, { item: fuel tank, treatment: stays }] }
   lifting: { points: [sill] }
-damage: { direct: [ring], indirect: { looked_at: [roof gap], found: none } }
+damage: { direct: [ring], indirect: { looked_at: [roof gap], found: 'none, roof not checked' } }
 parts:
   - id: skin
     name: Side panel
@@ -127,11 +127,20 @@ verify:
   warning_lamps: { lit: [{ lamp: airbag }, { lamp: washer fluid }] }
   road_test: { done: 2026-10-11, result: passed }
   high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V, coolant: tight, state_of_charge: 40 % }
-  scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }] }
+  scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }, { code: C2, system: driver assistance }] }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
 record: { kept: [all], until: 2036-10-20 }
 sign_off: { by: { name: R. Amsel }, date: 2026-10-20, plan_revision: A, open_holds: two, digests: { plan: "sha256:0", packs: [{ pack: general, version: 1.0.0 }, { pack: mine, version: 1.0.0 }] } }
 typo: 1
+`;
+
+/** A claim that no operation bears out. */
+export const batteryOutByNobody = 'make_safe: { high_voltage: { battery_removed: true } }';
+
+/** It comes out when the weld beside it is done. */
+export const batteryOutTooLate = `parts:
+  - { id: sill, kind: sill, operations: [{ do: weld, step: 1, near: [{ item: traction battery, treatment: removed }] }] }
+  - { id: pack, kind: traction battery, operations: [{ do: remove and refit, step: 9 }] }
 `;
 
 /** The measuring in full: the datum disagrees, a point is misread, and an opening is named by its corners. */

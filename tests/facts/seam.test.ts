@@ -9,6 +9,8 @@ import { sheetsOf } from '../derive-text.ts';
 import { factsOf } from './facts-of.ts';
 import {
   exchangedMeasuring,
+  batteryOutByNobody,
+  batteryOutTooLate,
   fullMeasuring,
   fullOfSlips,
   fullPlan,
@@ -47,9 +49,15 @@ const full = factsOf(fullPlan, {
   found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
 }).sheets;
 const measured = [
-  ...[fullMeasuring, mirroredMeasuring, mirroredBefore, exchangedMeasuring, fullOfSlips].flatMap(
-    (text) => factsOf(text).sheets,
-  ),
+  ...[
+    fullMeasuring,
+    mirroredMeasuring,
+    mirroredBefore,
+    exchangedMeasuring,
+    batteryOutByNobody,
+    batteryOutTooLate,
+    fullOfSlips,
+  ].flatMap((text) => factsOf(text).sheets),
   // A permit for a rule that found nothing, beside one of nearly its name that did.
   ...factsOf('deviations: [{ rule: revision-missin }]', {
     found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],

@@ -81,6 +81,22 @@ function leaningsOfSteps({ plan }: Survey): readonly Leaning[] {
       at: `${at}/restraints/replacement_list`,
       what: 'the list of restraint parts to replace',
     },
+    {
+      cites: restraints?.fasteners?.cite,
+      at: `${at}/restraints/fasteners/cite`,
+      what: 'the torque of the belts’ bolts',
+      done: restraints?.fasteners?.tightened,
+    },
+    {
+      cites: restraints?.wiring_cite,
+      at: `${at}/restraints/wiring_cite`,
+      what: 'the repair of restraint wiring',
+    },
+    {
+      cites: restraints?.control_unit_cite,
+      at: `${at}/restraints/control_unit_cite`,
+      what: 'what becomes of the restraint control unit',
+    },
     // Beside fuel and gas only: what is cited for nothing carries nothing.
     ...(fire?.fluids === undefined
       ? []
@@ -102,6 +118,23 @@ function leaningsOfSteps({ plan }: Survey): readonly Leaning[] {
 function ofPart(survey: Survey, one: PartSurvey): readonly Leaning[] {
   const { part, at, name, structural, operations } = one;
   const ofOperations = operations.flatMap(({ operation, at: place, joints }): readonly Leaning[] => [
+    {
+      cites: operation.fasteners?.cite,
+      at: `${place}/fasteners/cite`,
+      what: `the torque of the bolts of ${name}`,
+      ...(operation.fasteners?.tightened === undefined ? {} : { done: operation.fasteners.tightened }),
+    },
+    {
+      cites: operation.clear_cite,
+      at: `${place}/clear_cite`,
+      what: `what lies around the work on ${name}`,
+    },
+    { cites: operation.film_cite, at: `${place}/film_cite`, what: `the paint limit of ${name}` },
+    {
+      cites: operation.added_metal_cite,
+      at: `${place}/added_metal_cite`,
+      what: `the metal added to ${name}`,
+    },
     { cites: operation.limit?.cite, at: `${place}/limit/cite`, what: `the limit of the heat on ${name}` },
     ...(operation.near ?? []).flatMap(({ cite }, index) =>
       cite === undefined

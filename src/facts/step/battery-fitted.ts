@@ -1,10 +1,11 @@
 import { isNotAfter } from './day-order.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
+import { isOverPack } from './over-the-pack.ts';
 import { saysNone } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
-type FittedFact = 'operation.battery_fitted_before' | 'operation.battery_by_unqualified';
+type FittedFact = `operation.battery_${'fitted_before' | 'out_after' | 'by_unqualified'}`;
 
 /** The traction battery comes out and goes in again, or a new one goes in. */
 export function isBatteryFitted({ operation, part }: OperationSurvey): boolean {
@@ -25,6 +26,11 @@ export function batteryFittedFacts(survey: Survey, one: OperationSurvey): Readon
       `${at}/${operation.refit_step === undefined ? 'done' : 'refit_step'}`,
       'No traction battery is fitted, or nothing that it was to be out for comes later by step or day.',
     ),
+    'operation.battery_out_after': computedOr(
+      (isBatteryFitted(one) ? heatsBefore(survey, one) : []).join(', ') || undefined,
+      `${at}/step`,
+      'No traction battery is taken out, or nothing that it was to be out for comes before by step.',
+    ),
     // Who isolated the vehicle answers where nobody else is named.
     'operation.battery_by_unqualified': computed(
       isBatteryFitted(one) && by !== undefined && saysNone(by.qualification),
@@ -33,13 +39,33 @@ export function batteryFittedFacts(survey: Survey, one: OperationSurvey): Readon
   };
 }
 
-/** Work beside which the plan says that the battery is removed, and which comes after it was put back. */
+/** Work beside which the plan says that the battery is removed, or that lies over it. */
+function worksWithoutIt(survey: Survey): readonly OperationSurvey[] {
+  return survey.operations.filter(
+    (one) =>
+      isOverPack(survey, one) ||
+      (one.operation.near ?? []).some(
+        ({ item, treatment }) => item === 'traction battery' && treatment === 'removed',
+      ),
+  );
+}
+
+/** By steps alone: the day of a battery that comes out and goes in again is that of its going in. */
+function heatsBefore(
+  survey: Survey,
+  { operation: { step: out, do: word } }: OperationSurvey,
+): readonly string[] {
+  if (out === undefined || word !== 'remove and refit') return [];
+  return worksWithoutIt(survey)
+    .filter(({ operation: { step } }) => step !== undefined && step <= out)
+    .map(({ part }) => `the work on ${part.name}`)
+    .toSorted();
+}
+
+/** Such work that comes after it was put back. */
 function heatsAfter(survey: Survey, { operation: fitting }: OperationSurvey): readonly string[] {
   const back = fitting.do === 'replace' ? fitting.step : fitting.refit_step;
-  return survey.operations
-    .filter(({ operation }) =>
-      (operation.near ?? []).some((near) => near.item === 'traction battery' && near.treatment === 'removed'),
-    )
+  return worksWithoutIt(survey)
     .filter(
       ({ operation: work }) =>
         (back !== undefined && work.step !== undefined && back <= work.step) ||

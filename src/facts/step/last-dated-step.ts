@@ -11,6 +11,7 @@ export function lastDatedStep({ plan, operations }: Survey): number | undefined 
     ]),
     makeSafe?.low_voltage?.done,
     makeSafe?.restraints?.done,
+    makeSafe?.restraints?.fasteners?.tightened,
     makeSafe?.high_voltage?.isolation?.done,
     makeSafe?.high_voltage?.proof_of_absence?.done,
     measurements?.before,

@@ -1,4 +1,5 @@
 import type { Cites, Person, Plan, Planned } from '../../generated/plan-types.ts';
+import { admitsNotLooked } from '../../plan/not-looked.ts';
 
 export type StepWord =
   | 'batteries disconnected'
@@ -78,13 +79,14 @@ export function saysNone(text: string | undefined): boolean {
   );
 }
 
-/** `not yet`, `to do` where what was done should stand. A sentence that says more is left to the reader. */
+/** `not yet`, `to do` where what was done should stand, or an answer that leaves something unlooked at. */
 export function saysNotDone(text: string): boolean {
   return (
     saysNone(text) ||
-    /^(?:not(?: yet)?(?: (?:checked|done|looked at|seen|tested))?|to (?:do|be done|be checked)|still (?:open|to do)|open|later|pending|outstanding|tbd)\p{P}?$/iu.test(
+    /^(?:not|to (?:do|be done)|still (?:open|to do)|open|later|pending|outstanding|tbd)\p{P}?$/iu.test(
       text.trim(),
-    )
+    ) ||
+    admitsNotLooked(text)
   );
 }
 

@@ -1,0 +1,72 @@
+import type { JointMethod } from '../../generated/plan-types.ts';
+import { saysNone } from '../step/step-draft.ts';
+import { hasAdhesive, isArc, isResistance } from './joint-methods.ts';
+
+/** What a person was tested in. Bonding and riveting are taught and tested together; who brazes by an arc welds by an arc. */
+type Skill = 'arc' | 'brazing' | 'resistance' | 'cold joining';
+
+export type JoinedMetal = 'steel' | 'aluminium';
+
+/** What the text of a qualification names; an empty set where it names none, as "body structure level 3". */
+export interface NamedSkills {
+  readonly skills: ReadonlySet<Skill>;
+  readonly metals: ReadonlySet<JoinedMetal>;
+}
+
+/**
+ * Words that name a skill. ISO 9606-1 and -2 are welders of steel and of aluminium by an arc (from memory), ISO 13585 brazers (from
+ * memory), ISO 14732 operators and setters of machines, so of spot welding (title seen).
+ */
+const skillWords: readonly (readonly [Skill, RegExp])[] = [
+  ['arc', /\b9606|\b(?:arc|MAG|MIG|GMAW?|TIG|GTAW|(?:plug|seam|fusion).?weld\w*)\b(?!.?braz)/iu],
+  ['brazing', /braz|\b13585\b/iu],
+  ['resistance', /\b(?:resistance|spot|projection|squeeze)|\b14732\b|\b14554\b|\b15614-12\b/iu],
+  ['cold joining', /\b(?:bond|adhesive|glu(?:e|ing)|rivet|clinch|SPR\b|flow.drill)/iu],
+];
+
+const metalWords: readonly (readonly [JoinedMetal, RegExp])[] = [
+  ['steel', /\bsteels?\b|9606-1\b/iu],
+  ['aluminium', /\balumin|9606-2\b/iu],
+];
+
+/** "Welder" and "welding" alone name every way to weld. */
+const anyWelding = /\bweld/iu;
+
+export function namedSkills(qualification: string): NamedSkills {
+  const skills = new Set(skillWords.filter(([, words]) => words.test(qualification)).map(([skill]) => skill));
+  const isOnlyWelder = skills.size === 0 && anyWelding.test(qualification);
+  return {
+    skills: isOnlyWelder ? new Set(['arc', 'resistance']) : skills,
+    metals: new Set(metalWords.filter(([, words]) => words.test(qualification)).map(([metal]) => metal)),
+  };
+}
+
+/** Whether the text names other skills, or another metal, than a joint takes. A text that names none leaves that to the shop. */
+export function namesOther(
+  { skills, metals }: NamedSkills,
+  method: JointMethod,
+  joined: ReadonlySet<JoinedMetal>,
+): boolean {
+  const taken = skillsFor(method);
+  const isOtherSkill = skills.size > 0 && taken.length > 0 && !taken.some((skill) => skills.has(skill));
+  const isOtherMetal = metals.size > 0 && joined.size > 0 && ![...joined].some((metal) => metals.has(metal));
+  return isOtherSkill || isOtherMetal;
+}
+
+/** One of these is enough; none is asked for where no test is usual. */
+function skillsFor(method: JointMethod): readonly Skill[] {
+  if (method === 'arc braze') return ['brazing', 'arc'];
+  if (isArc(method)) return ['arc'];
+  if (hasAdhesive(method)) return isResistance(method) ? ['cold joining', 'resistance'] : ['cold joining'];
+  if (isResistance(method)) return ['resistance'];
+  return method === 'hem' || method === 'bolt' ? [] : ['cold joining'];
+}
+
+/** Years at the work, a course that is still running and a lapsed paper are no test that was passed. */
+const noTest =
+  /^(?:(?:still |being |currently )?(?:in training|trained|learning)|trainee|(?:\w+[- ]year )?apprentice|lapsed|expired|self-taught|uncertified|unqualified|not (?:yet )?(?:qualified|certified|tested|approved|needed|required|held)|no (?:certificate|qualification|approval|test|papers?)|(?:long |many |much |(?:over )?\d+ |\w+ )?(?:years? (?:of|in|at|on) [^;,\d]*|years?|experienced?|experience))(?: (?:yet|needed|required|held))?\p{P}?$/iu;
+
+/** Whether what stands for a qualification names none. */
+export function isNoQualification(text: string | undefined): boolean {
+  return saysNone(text) || noTest.test((text ?? '').trim());
+}

@@ -1,0 +1,78 @@
+/**
+ * Words that say that nobody looked, where what was found should stand: "none looked at", "n/a - did not check". They are no answer.
+ * "None found" is one. English alone is read; a text that hides it better is for a person to read.
+ */
+
+/** To look in any way. "Seen", "found" and "noted" are left out: "none seen" tells what was found. */
+const look =
+  '(?:checked|looked(?: (?:at|for|into|inside|behind|under))?|inspected|examined|tested|measured|assessed|investigated|verified|scanned)';
+const lookNow =
+  '(?:check|look(?: (?:at|for|into|inside|behind|under))?|inspect|examine|test|measure|assess|investigate|verify|scan|see)';
+const work = '(?:done|carried out|applied|made|finished)';
+
+/** What may follow and leaves it as it is: yet, so far, because of something. */
+const tail =
+  '(?: (?:it|them|this|that|anything|yet|so far|at all|today|here|there|inside|either|in time|(?:by|because|as|until|for|due|since|on|under|behind|in) (?!eye|hand|boroscope|endoscope|meter|page).*))*';
+
+/** A clause that says by itself that nobody looked. */
+const bare = [
+  `(?:it |they |this |that |these |was |were |is |are |has |have |been |still |as yet )*not (?:yet |been |fully )*(?:${look}|${work})`,
+  `not yet(?: (?:seen|looked at))?`,
+  `(?:we |i )?(?:did|could|have|has|had|was|were|do|does|can)(?: not|n['’]t|not) (?:yet |been |be )*(?:${look}|${lookNow})`,
+  `(?:none|nothing|nobody|no[ -]one|nowhere)(?: was| were| has| have)?(?: been)?(?: yet)? (?:checked|looked(?: (?:at|for|into|inside))?|inspected|examined|tested|investigated|scanned)`,
+  `(?:without|no) (?:a |any )?(?:check|look|inspection|examination|test|scan|investigation)(?: (?:was |has been |yet )*(?:made|done|carried out))?`,
+  `(?:none|nothing) (?:assumed|presumed|expected)`,
+  `(?:assumed|presumed|presumably|probably)(?: (?:to be |is |are )?(?:none|nothing|sound|fine|good|ok|okay|in order|undamaged|no damage))?`,
+  `(?:still )?(?:un-?checked|un-?inspected|un-?examined|un-?tested)`,
+  `(?:(?:still|yet|will|has|have|needs?) )*(?:to |be )+(?:${look}|${lookNow})(?: later)?`,
+  `will (?:be )?(?:${look}|${lookNow})(?: later)?`,
+  `(?:check|inspection|look|test|scan)(?:ing)? (?:is )?(?:later|pending|outstanding|open|to follow|follows)`,
+  `(?:awaiting|pending) (?:a |the )?(?:check|inspection|look|test|scan)`,
+  `(?:check |inspection |test |scan )?(?:was )?(?:skipped|omitted)`,
+].join('|');
+
+const clauseSaysSo = new RegExp(`^(?:${bare})${tail}$`, 'iu');
+
+/** A place, and that nobody looked there: "right sill not checked yet". "Nothing left unchecked" says the opposite. */
+const ofSomething = new RegExp(
+  `^(?!.*\\b(?:nothing|none|no|never|without|neither|nor)\\b)(?:[\\p{L}\\p{N}'’-]+ ){1,7}(?:(?:was|were|is|are|has|have|been|left|still) )*(?:(?:not (?:yet |been |fully )*${look})|un-?checked|un-?inspected|not yet seen|not seen yet)${tail}$`,
+  'iu',
+);
+
+/** Words beside a refusal that add nothing to it. */
+const nothing = /^(?:n\/a|n\.a|na|none|no|nil|nothing|unknown|-|yet)?$/iu;
+
+/** How a text that is all refusal begins. Most texts of a plan begin otherwise, and are told apart by this alone. */
+const beginsSo =
+  /^(?:n|-|did|could|have|has|had|was|were|we |i |it |they |th|un|to |still|as yet|will|be |skip|omit|assum|presum|probab|await|pending|check|inspect|look|test|scan|without|yet|do |does|can)/iu;
+
+/** No plan holds a longer text of this kind; what is longer is not read to its end. */
+const longest = 2000;
+
+/** Whether a text says that nobody looked, and nothing else. */
+export function saysNotLooked(text: string): boolean {
+  if (text.length > 200 || !beginsSo.test(text)) return false;
+  const clauses = clausesOf(text);
+  return (
+    clauses.some((clause) => clauseSaysSo.test(clause)) &&
+    clauses.every((clause) => nothing.test(clause) || clauseSaysSo.test(clause))
+  );
+}
+
+/** What was not looked at was seen to in another way after all. */
+const seenTo = /\b(?:replaced|renewed|exchanged|instead|then|afterwards|later all|second look)\b/iu;
+
+/** Whether a text that tells what was found admits that something was not looked at. */
+export function admitsNotLooked(text: string): boolean {
+  const clauses = clausesOf(text.slice(0, longest));
+  const admits = clauses.some((clause) => clauseSaysSo.test(clause) || ofSomething.test(clause));
+  return admits && !seenTo.test(text);
+}
+
+function clausesOf(text: string): readonly string[] {
+  return text
+    .replace(/\s+/gu, ' ')
+    .split(/[;,.:()!]+|\s[-–—]+\s?|[–—]|\b(?:but|and|although|though)\b/iu)
+    .map((clause) => clause.trim())
+    .filter((clause) => clause !== '');
+}
