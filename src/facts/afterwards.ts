@@ -5,6 +5,7 @@ import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { lastDatedStep } from './step/last-dated-step.ts';
 import { dayOf } from './quantity-of.ts';
+import { saysNoHolds } from './refusals.ts';
 import { saysNone } from './step/step-draft.ts';
 import { ruleNoteFact } from './rule-note.ts';
 import { samePerson } from './papers/same-person.ts';
@@ -229,12 +230,9 @@ function signOffFacts(
   };
 }
 
-const noHolds =
-  /^(?:none(?:$|[.,;:]| open)|(?:nil|no|0|no (?:open )?holds(?: open)?|all (?:answered|closed))[.!]?$)/iu;
-
 /** What the signature says of open holds, unless it says that there are none. */
 function holdsTold(text: string | undefined): string | undefined {
-  return text === undefined || noHolds.test(text.trim()) ? undefined : text;
+  return text === undefined || saysNoHolds(text) ? undefined : text;
 }
 
 /** Which revision was signed, against which one this is; nothing where neither is counted. */
