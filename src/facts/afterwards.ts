@@ -5,8 +5,7 @@ import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { lastDatedStep } from './step/last-dated-step.ts';
 import { dayOf } from './quantity-of.ts';
-import { saysNoHolds } from './refusals.ts';
-import { saysNone } from './step/step-draft.ts';
+import { isNoQualification, saysNoHolds } from './refusals.ts';
 import { ruleNoteFact } from './rule-note.ts';
 import { samePerson } from './papers/same-person.ts';
 import type { FactSheet } from './sheet.ts';
@@ -218,7 +217,7 @@ function signOffFacts(
       `${at}/by`,
       'Who wrote the plan, or who signed it, is not named.',
     ),
-    'sign-off.qualified': computed(!saysNone(signOff?.by?.qualification), `${at}/by`),
+    'sign-off.qualified': computed(!isNoQualification(signOff?.by?.qualification), `${at}/by`),
     'sign-off.before_last_step':
       date === undefined
         ? unknown(noDate, `${at}/date`)

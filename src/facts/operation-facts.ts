@@ -6,9 +6,14 @@ import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { batteryFittedFacts } from './step/battery-fitted.ts';
 import { operationExtraFacts } from './operation-extra-facts.ts';
 import { operationNouns } from './operation-noun.ts';
+import { jointsInAll } from './joint/row-evidence.ts';
+import { closedOver } from './part/closed-over.ts';
 import { goesOnWithoutWelding } from './part/part-kinds.ts';
+import { unjoinedTo } from './part/unjoined-to.ts';
 import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
+import { orderOfSteps } from './step/order-of-steps.ts';
+import { saysNone } from './step/step-draft.ts';
 import { fittedUnitBeside } from './step/restraint-units.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { weldFacts } from './joint/weld-facts.ts';
@@ -104,13 +109,22 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       `${at}/clear_within`,
     ),
     'operation.earth_and_units_stated': computed(
-      operation.earth_clamp !== undefined && operation.control_units !== undefined,
+      operation.earth_clamp !== undefined && !saysNone(operation.control_units),
       `${at}/earth_clamp`,
     ),
     'operation.fire_watch_stated': computed(
       operation.fire_watch !== undefined || survey.plan.make_safe?.fire?.watch !== undefined,
       `${at}/fire_watch`,
     ),
+    'operation.clear_within': statedOr(
+      quantityOf(operation.clear_within, 'length'),
+      `${at}/clear_within`,
+      'How far around the work it was looked is not stated.',
+    ),
+    'operation.unjoined_to': unjoinedTo(survey, one),
+    'operation.closed_over': closedOver(survey, one),
+    ...orderOfSteps(survey, one),
+    ...jointsInAll(survey, one),
     ...operationExtraFacts(survey, one),
     ...batteryFittedFacts(survey, one),
     ...provisionFacts(survey, { ...one, part }),

@@ -1,11 +1,13 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Near } from '../generated/plan-types.ts';
 import { aroundFacts } from './step/around-facts.ts';
+import { cablesInZone } from './step/cables-in-zone.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
+import { silenceFacts } from './step/silence-facts.ts';
 import { packForVehicle } from './papers/maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
@@ -82,6 +84,8 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
     ),
     ...fireFacts(survey),
     ...aroundFacts(survey),
+    ...silenceFacts(survey),
+    'plan.cables_in_zone': cablesInZone(survey),
     'plan.lifted_beside_work': computedOr(
       liftedBesideTheWork(survey).join(', ') || undefined,
       '/make_safe/lifting',

@@ -33,3 +33,13 @@ export function saysRefused(text: string | undefined): boolean {
   const plain = (text ?? '').trim().replace(/\s+/gu, ' ');
   return !/^no\. ?\d/iu.test(plain) && beginsWithRefusal.test(plain);
 }
+
+/** Whether what stands for a qualification names none that holds: left out, refused, or run out by its own words. */
+export function isNoQualification(text: string | undefined): boolean {
+  const plain = (text ?? '').trim();
+  return (
+    plain === '' ||
+    saysRefused(plain) ||
+    /^(?:(?:has )?(?:expired|lapsed|run out)|unqualified|untrained|in training)\b/iu.test(plain)
+  );
+}

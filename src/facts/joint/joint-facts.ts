@@ -9,6 +9,7 @@ import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
 import { patternFacts, surveyPattern } from './joint-pattern.ts';
 import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
+import { rowEvidence } from './row-evidence.ts';
 import { seamFacts } from './joint-seam.ts';
 import { settingsFacts } from './joint-settings.ts';
 import { sizeFacts } from './joint-size.ts';
@@ -131,7 +132,12 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     fastenerFacts(one, laid),
   );
   const days = { done: operation.operation.done, asOfDay: survey.context.asOfDay, loads: loadsOf(survey) };
-  return Object.assign(set, adhesiveFacts(one, days), jointRecordFacts(one));
+  return Object.assign(
+    set,
+    adhesiveFacts(one, days),
+    jointRecordFacts(one),
+    rowEvidence(survey, one, pattern),
+  );
 }
 
 function loadsOf({ plan }: Survey): JoiningDay['loads'] {

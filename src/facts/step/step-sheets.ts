@@ -7,6 +7,7 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
+import { isNoQualification } from '../refusals.ts';
 import { safetySteps } from './safety-steps.ts';
 import type { FactSheet } from '../sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
@@ -41,7 +42,7 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     'step.stated': isStated(draft),
     'step.done': computed(step?.done !== undefined, `${at}/done`),
     'step.person': computed(!saysNone(person?.name), `${at}/by`),
-    'step.qualified': computed(!saysNone(person?.qualification), `${at}/by`),
+    'step.qualified': computed(!isNoQualification(person?.qualification), `${at}/by`),
     'step.cited': computed(
       listOf(step?.cite).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/cite`,
@@ -60,6 +61,7 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
       what === 'high-voltage re-commissioning'
         ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)
         : unknown('The step is another.', at),
+    'step.scan_contradicted': scanContradicted(survey, draft),
     ...codesFacts(what === 'scan after the repair' ? survey.plan.verify?.scan_after : undefined, at),
     'step.reading': statedOr(
       what === 'absence of voltage proved' ? voltsOf(proof?.reading) : undefined,
@@ -73,6 +75,19 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
       'The state of the traction battery is not stated.',
     ),
   };
+}
+
+/** A scan that was made was possible. */
+function scanContradicted({ plan }: Survey, { what, at }: StepDraft): Fact {
+  const { scan_before: before, scan_after: after } = plan.verify ?? {};
+  const scan =
+    what === 'scan before the repair' ? before : what === 'scan after the repair' ? after : undefined;
+  const isMade = scan?.done !== undefined || (scan?.codes ?? []).length > 0;
+  return computedOr(
+    isMade && !saysNone(scan?.not_possible) ? scan?.not_possible : undefined,
+    `${at}/not_possible`,
+    'The scan is not said to be impossible, or was not made.',
+  );
 }
 
 function isStated(draft: StepDraft): Fact {

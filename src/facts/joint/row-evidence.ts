@@ -1,0 +1,78 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import type { Fact } from '../fact.ts';
+import { computed, computedOr } from '../make-fact.ts';
+import { coversVehicle } from '../papers/maker-evidence.ts';
+import { listOf } from '../quantity-of.ts';
+import type { JointSurvey, OperationSurvey, Survey } from '../survey.ts';
+import type { PatternSurvey } from './joint-pattern.ts';
+import { isPermanent } from './joint-methods.ts';
+
+type EvidenceFact = Extract<
+  FactNames['joint'],
+  `joint.${'factory_count_cited' | 'pattern_factor' | 'count_done_factor'}`
+>;
+
+/** What stands behind the numbers of a row. */
+export function rowEvidence(
+  survey: Survey,
+  { joint, at }: JointSurvey,
+  { isCited }: PatternSurvey,
+): Readonly<Record<EvidenceFact, Fact>> {
+  const { count, count_done: done, factory_count: factory, pattern } = joint;
+  return {
+    'joint.factory_count_cited': computed(isCountCited(survey, joint, isCited), `${at}/factory_count_from`),
+    'joint.pattern_factor': computedOr(
+      pattern?.count === undefined || factory === undefined || factory === 0
+        ? undefined
+        : pattern.count / factory,
+      `${at}/pattern`,
+      'The number that the page states, or that of the factory, is not written.',
+    ),
+    'joint.count_done_factor': computedOr(
+      count === undefined || done === undefined || count === 0 ? undefined : done / count,
+      `${at}/count_done`,
+      'The number of joints that was planned, or that was made, is not written.',
+    ),
+  };
+}
+
+function isCountCited(survey: Survey, joint: JointSurvey['joint'], isPatternCited: boolean): boolean {
+  const isByPage = listOf(joint.factory_count_from).some(({ reference }) => coversVehicle(survey, reference));
+  return isByPage || (isPatternCited && joint.pattern?.count !== undefined);
+}
+
+/**
+ * Joints of an operation in all, where every one of them is counted and each row is of spots, plugs or rivets; a seam or a bond holds
+ * without any number.
+ */
+export function jointsInAll(
+  survey: Survey,
+  { joints, at }: OperationSurvey,
+): Readonly<Record<Extract<FactNames['operation'], `operation.${'joints_in_all' | 'joints_cited'}`>, Fact>> {
+  const permanent = joints.filter(({ joint: { method } }) => method === undefined || isPermanent(method));
+  const isCounted = permanent.every(
+    ({ joint: { method, count } }) => method !== undefined && counted.has(method) && count !== undefined,
+  );
+  return {
+    'operation.joints_in_all': computedOr(
+      isCounted && permanent.length > 0
+        ? permanent.reduce((sum, { joint: { count } }) => sum + (count ?? 0), 0)
+        : undefined,
+      `${at}/joints`,
+      'No joint is listed, a number is left out, or a seam or a bond holds the part.',
+    ),
+    'operation.joints_cited': computed(
+      permanent.some(({ joint }) => isCountCited(survey, joint, isPatternCited(survey, joint))),
+      `${at}/joints`,
+    ),
+  };
+}
+
+function isPatternCited(survey: Survey, { pattern }: JointSurvey['joint']): boolean {
+  return listOf(pattern?.cite).some(({ reference }) => coversVehicle(survey, reference));
+}
+
+const counted: ReadonlySet<string> = new Set([
+  ...['resistance spot', 'projection weld', 'plug weld'],
+  ...['self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch'],
+]);
