@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:c9c46f3c50f273b341a1580abd4d4c13eb54cbb338e713788a4f6d57a0eb4503":{"pack":"general","version":"1.0.0"},"sha256:e63edb89fa612d5ce7a95e9a826aede46a0bcf049489d33315136d40db1f09a8":{"pack":"general","version":"1.1.0"},"sha256:c1dbb80593490158bf12d220709e15e2b38e861ef4e40d581e80d652dc292e88":{"pack":"general","version":"2.0.0"},"sha256:b17d5cacf3ec026fc44a74d54b57e3511d1118637105740f4703ec051b47fc49":{"pack":"general","version":"3.0.0"}};
+  {"sha256:4db6663a40b07d5238970a195ab6ea623f8f1b697f5b2fc77ff6a5ccbcd6844a":{"pack":"general","version":"1.0.0"},"sha256:0b7aebf1bfcd6a5756e749e2061397b30705e307b4de556b57917abdea003261":{"pack":"general","version":"1.1.0"},"sha256:c5ca54182ea0437a47ca2c1f5f1927795f72979cb2a7670d436d49db28dfbd22":{"pack":"general","version":"2.0.0"},"sha256:69f89cf1a78483d891876182e8e932f23084a583a0e34ea8c7bfbde784140098":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '0f94c175d27cb6a916eb60473d54ffec542a59fa091f1eaa6ebd187cdf955c75');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '0c986b8e96a0d850fb4334c47f8a5917e51d9d81d113a889f5c7cd893a869ad0');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '36e6096ea020c0480eb73fcfb1fee38d01e13d3820b782513bdee7a2e6f277aa');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '45be475f3a1c89242e07f42c0eacb8de95bcbd910628b0ae367e71788a070b7e');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

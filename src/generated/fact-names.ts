@@ -513,6 +513,7 @@ export interface FactNames {
     | 'step.scan_contradicted'
     | 'step.battery_condition'
     | 'step.wait_left'
+    | 'step.checked'
     | 'step.wait_stated'
     | 'step.before_another'
     | 'step.unchecked'
@@ -1069,6 +1070,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.scan_contradicted': { kind: 'step', type: 'text', description: 'Why a scan is said not to be possible that bears a day or codes.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
+  'step.checked': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said to have been looked at when the traction voltage went on again.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
   'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },
   'step.unchecked': { kind: 'step', type: 'text', description: 'What was not looked at when the traction voltage went on again: connectors, enclosure, mounting, coolant.' },

@@ -61,6 +61,10 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
       what === 'high-voltage re-commissioning'
         ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)
         : unknown('The step is another.', at),
+    'step.checked': computed(
+      (survey.plan.verify?.high_voltage?.checked ?? []).length > 0,
+      '/verify/high_voltage/checked',
+    ),
     'step.scan_contradicted': scanContradicted(survey, draft),
     ...codesFacts(what === 'scan after the repair' ? survey.plan.verify?.scan_after : undefined, at),
     'step.reading': statedOr(
