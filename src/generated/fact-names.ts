@@ -325,7 +325,6 @@ export interface FactNames {
     | 'joint.thicknesses_stated'
     | 'joint.count'
     | 'joint.factory_count'
-    | 'joint.factory_count_cited'
     | 'joint.pattern_factor'
     | 'joint.count_done_factor'
     | 'joint.fewer'
@@ -808,7 +807,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.fire_watch_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a fire watch is stated.' },
   'operation.clear_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far around the work nothing else that is sensitive lies, as stated.' },
   'operation.closes_over_later': { kind: 'operation', type: 'text', description: 'The part under a new skin that is worked on at a later step than the skin goes on.' },
-  'operation.step_against_day': { kind: 'operation', type: 'text', description: 'An operation with a higher step that is dated on an earlier day. A part that comes off and goes on again bears the day of its going on and is left out.' },
+  'operation.step_against_day': { kind: 'operation', type: 'text', description: 'An operation with a higher step that is dated on an earlier day. What is opened at its step and closed at the end (remove and refit, section, access) is left out.' },
   'operation.unjoined_to': { kind: 'operation', type: 'text', description: 'Neighbours that a part replaced whole is said to be joined to and that no joint of the plan reaches. Parts that go on without welding, come off or are replaced themselves are left out.' },
   'operation.closed_over': { kind: 'operation', type: 'text', description: 'Welded layers over a part that is replaced, which no operation takes off, cuts or opens.' },
   'operation.joints_in_all': { kind: 'operation', type: 'count', description: 'Spots, plugs and rivets of the operation in all.' },
@@ -886,7 +885,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.thicknesses_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether every sheet’s thickness is stated.' },
   'joint.count': { kind: 'joint', type: 'count', description: 'Number of joints that will be made.' },
   'joint.factory_count': { kind: 'joint', type: 'count', description: 'Number of factory joints.' },
-  'joint.factory_count_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of this vehicle is cited for the number of factory joints, or for the pattern with its number.' },
   'joint.pattern_factor': { kind: 'joint', type: 'number', description: 'Number of joints that the pattern states by that of the factory.' },
   'joint.count_done_factor': { kind: 'joint', type: 'number', description: 'Number of joints made by that planned.' },
   'joint.fewer': { kind: 'joint', type: 'count', description: 'Factory count minus count.' },

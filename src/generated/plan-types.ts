@@ -52,7 +52,7 @@ export interface PlanJob {
 
 /** State in which the vehicle came. Not judged yet. */
 export interface PlanJobAsReceived {
-  /** Mileage with unit. Kept for the record; no rule reads it. */
+  /** Mileage with unit. Not judged: kept for the record. */
   readonly mileage?: string;
   /** Warning lamps lit. Not judged yet. */
   readonly warning_lamps?: string;
@@ -115,7 +115,7 @@ export interface PlanReferencesItem {
   readonly covers?: Covers;
   /** Day on which it was looked up for this job. */
   readonly looked_up?: PlanDate;
-  /** Who looked it up. Kept for the record; no rule reads it. */
+  /** Who looked it up. Not judged: kept for the record. */
   readonly looked_up_by?: Person;
   /** Job number for which it was looked up. */
   readonly for_job?: string;
@@ -1142,7 +1142,7 @@ export interface Operation {
   readonly clear_within?: Length;
   /** How a straightening is done. */
   readonly method?: 'cold' | 'with heat';
-  /** How far it is corrected. Kept for the record; no rule reads it. */
+  /** How far it is corrected. Not judged: kept for the record. */
   readonly amount?: Length;
   /** Joints that the operation makes. */
   readonly joints?: readonly Joint[];
@@ -1319,7 +1319,7 @@ export interface Scan {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Tool and its software state. Kept for the record; no rule reads it. */
+  /** Tool and its software state. Not judged: kept for the record. */
   readonly tool?: string;
   /** Codes found. */
   readonly codes?: readonly ScanCodesItem[];

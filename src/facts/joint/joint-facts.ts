@@ -132,12 +132,7 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     fastenerFacts(one, laid),
   );
   const days = { done: operation.operation.done, asOfDay: survey.context.asOfDay, loads: loadsOf(survey) };
-  return Object.assign(
-    set,
-    adhesiveFacts(one, days),
-    jointRecordFacts(one),
-    rowEvidence(survey, one, pattern),
-  );
+  return Object.assign(set, adhesiveFacts(one, days), jointRecordFacts(one), rowEvidence(one));
 }
 
 function loadsOf({ plan }: Survey): JoiningDay['loads'] {

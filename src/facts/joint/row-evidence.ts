@@ -4,23 +4,14 @@ import { computed, computedOr } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf } from '../quantity-of.ts';
 import type { JointSurvey, OperationSurvey, Survey } from '../survey.ts';
-import type { PatternSurvey } from './joint-pattern.ts';
 import { isPermanent } from './joint-methods.ts';
 
-type EvidenceFact = Extract<
-  FactNames['joint'],
-  `joint.${'factory_count_cited' | 'pattern_factor' | 'count_done_factor'}`
->;
+type EvidenceFact = Extract<FactNames['joint'], `joint.${'pattern_factor' | 'count_done_factor'}`>;
 
 /** What stands behind the numbers of a row. */
-export function rowEvidence(
-  survey: Survey,
-  { joint, at }: JointSurvey,
-  { isCited }: PatternSurvey,
-): Readonly<Record<EvidenceFact, Fact>> {
+export function rowEvidence({ joint, at }: JointSurvey): Readonly<Record<EvidenceFact, Fact>> {
   const { count, count_done: done, factory_count: factory, pattern } = joint;
   return {
-    'joint.factory_count_cited': computed(isCountCited(survey, joint, isCited), `${at}/factory_count_from`),
     'joint.pattern_factor': computedOr(
       pattern?.count === undefined || factory === undefined || factory === 0
         ? undefined
@@ -36,9 +27,10 @@ export function rowEvidence(
   };
 }
 
-function isCountCited(survey: Survey, joint: JointSurvey['joint'], isPatternCited: boolean): boolean {
-  const isByPage = listOf(joint.factory_count_from).some(({ reference }) => coversVehicle(survey, reference));
-  return isByPage || (isPatternCited && joint.pattern?.count !== undefined);
+/** By a page of this vehicle: for the number itself, or for the pattern of the row with its number. */
+function isCountCited(survey: Survey, { factory_count_from: from, pattern }: JointSurvey['joint']): boolean {
+  const pages = [...listOf(from), ...(pattern?.count === undefined ? [] : listOf(pattern.cite))];
+  return pages.some(({ reference }) => coversVehicle(survey, reference));
 }
 
 /**
@@ -62,14 +54,10 @@ export function jointsInAll(
       'No joint is listed, a number is left out, or a seam or a bond holds the part.',
     ),
     'operation.joints_cited': computed(
-      permanent.some(({ joint }) => isCountCited(survey, joint, isPatternCited(survey, joint))),
+      permanent.some(({ joint }) => isCountCited(survey, joint)),
       `${at}/joints`,
     ),
   };
-}
-
-function isPatternCited(survey: Survey, { pattern }: JointSurvey['joint']): boolean {
-  return listOf(pattern?.cite).some(({ reference }) => coversVehicle(survey, reference));
 }
 
 const counted: ReadonlySet<string> = new Set([

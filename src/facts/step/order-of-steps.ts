@@ -50,15 +50,17 @@ function isUnder(
   );
 }
 
-/** Of a part that comes off and goes on again the day is that of its going on. */
+/** What is cut open at its step and closed, or fitted again, at the end: its day is that of the end. */
+const endsLater: ReadonlySet<string> = new Set(['remove and refit', 'section', 'cut for access']);
+
 function againstDay(survey: Survey, { operation, at }: OperationSurvey): string | undefined {
   const day = whenOf(operation.done)?.day;
   const { step } = operation;
-  if (step === undefined || day === undefined || operation.do === 'remove and refit') return undefined;
+  if (step === undefined || day === undefined || endsLater.has(operation.do ?? '')) return undefined;
   const earlier = survey.operations.find(
     ({ operation: other, at: otherAt }) =>
       otherAt !== at &&
-      other.do !== 'remove and refit' &&
+      !endsLater.has(other.do ?? '') &&
       other.step !== undefined &&
       other.step > step &&
       (whenOf(other.done)?.day ?? day) < day,

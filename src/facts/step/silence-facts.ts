@@ -16,7 +16,7 @@ export function silenceFacts(survey: Survey): Readonly<Record<SilenceFact, Fact>
   return {
     'plan.fire_stated': computed(isMeant(fire), '/make_safe/fire'),
     'plan.lifting_stated': computed(
-      isMeant(lifting) && (lifting?.points ?? []).length > 0,
+      isMeant(lifting) && ((lifting?.points ?? []).length > 0 || lifting?.cite !== undefined),
       '/make_safe/lifting',
     ),
     'plan.held_for_structure': computedOr(
