@@ -3,6 +3,7 @@ import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
+import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
@@ -17,6 +18,7 @@ import { faultsOfWork } from './faults-of-work.ts';
 /** Every plan with one thing wrong, and the rule that a person says must find it. */
 export const allFaults: readonly Fault[] = [
   ...faultsOfWork,
+  ...faultsOfOwnWords,
   ...faultsOfPapers,
   ...faultsOfSafety,
   ...faultsOfMakingSafe,

@@ -17,7 +17,7 @@ export function saysNoHolds(text: string): boolean {
 
 /** Where a product, a place or a person should be named: "not used", "omitted", "later", "nobody had time". */
 const refusal = [
-  '(?:no|none|nil|nothing|nowhere|nobody|no one|never|without)(?=$|\\s*[,;.(–—-])',
+  '(?:no|none|nil|nothing|nowhere|nobody|no one|never|without)(?=$|\\s*[,;.(]|\\s+[–—-])',
   '(?:none|nothing|nobody|no one) (?:was |is |has |had |did )?(?:been )?(?:applied|available|done|fitted|had|in stock|laid|looked|needed|necessary|there|time|used|yet|checked|made|required)',
   '(?:was |were |is |are )?not (?:yet |been )?(?:applied|available|carried out|checked|done|fitted|in stock|laid|looked|made|necessary|needed|possible|primed|required|sealed|there|unplugged|used|waxed|yet)',
   '(?:was |were |is |are )?(?:skipped|omitted|forgotten|left out|left off|dispensed with|unused|unnecessary)',

@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:4db6663a40b07d5238970a195ab6ea623f8f1b697f5b2fc77ff6a5ccbcd6844a":{"pack":"general","version":"1.0.0"},"sha256:0b7aebf1bfcd6a5756e749e2061397b30705e307b4de556b57917abdea003261":{"pack":"general","version":"1.1.0"},"sha256:c5ca54182ea0437a47ca2c1f5f1927795f72979cb2a7670d436d49db28dfbd22":{"pack":"general","version":"2.0.0"},"sha256:69f89cf1a78483d891876182e8e932f23084a583a0e34ea8c7bfbde784140098":{"pack":"general","version":"3.0.0"}};
+  {"sha256:4db6663a40b07d5238970a195ab6ea623f8f1b697f5b2fc77ff6a5ccbcd6844a":{"pack":"general","version":"1.0.0"},"sha256:0b7aebf1bfcd6a5756e749e2061397b30705e307b4de556b57917abdea003261":{"pack":"general","version":"1.1.0"},"sha256:c5ca54182ea0437a47ca2c1f5f1927795f72979cb2a7670d436d49db28dfbd22":{"pack":"general","version":"2.0.0"},"sha256:3c9a0969cb8412d38f53705ee9de32dc9f9bbabf8e96d6d32509de4cd11d768f":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '0c986b8e96a0d850fb4334c47f8a5917e51d9d81d113a889f5c7cd893a869ad0');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a9c6fd202931ea4a9a1426cedae05bb1a770cc18ea8d48044319b78de6c92926');
   return packs;
 }
 

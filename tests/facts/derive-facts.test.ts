@@ -41,7 +41,9 @@ describe('the sheets of a plan', () => {
   test('what belongs to a part carries its id, what belongs to an operation its place', () => {
     for (const sheet of [...derived.all('operation'), ...derived.all('joint'), ...derived.all('citation')]) {
       const part = Number(sheet.at.split('/')[2]);
-      expect(sheet.part).toBe(['skin', 'ring', 'sill', 'tunnel', 'ring-r', 'pack', 'rail'][part]);
+      expect(sheet.part).toBe(
+        ['skin', 'ring', 'sill', 'tunnel', 'ring-r', 'pack', 'cap', 'core', 'lid', 'rail'][part],
+      );
       expect(sheet.at.startsWith(sheet.operation ?? 'nowhere')).toBe(true);
     }
   });
