@@ -12,11 +12,12 @@ describe('the sheets of a plan', () => {
     expect(places('plan')).toEqual(['']);
     expect(places('vehicle')).toEqual(['/vehicle']);
     expect(places('reference')).toEqual(['/references/0', '/references/1']);
-    expect(places('part')).toEqual([0, 1, 2, 3, 4, 5, 6].map((index) => `/parts/${String(index)}`));
-    expect(places('operation')).toHaveLength(10);
+    expect(places('part')).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9].map((index) => `/parts/${String(index)}`));
+    expect(places('operation')).toHaveLength(12);
     expect(places('joint')).toEqual([
       ...[0, 1, 2, 3, 4, 5].map((index) => `/parts/1/operations/0/joints/${String(index)}`),
       '/parts/1/operations/1/joints/0',
+      '/parts/6/operations/0/joints/0',
     ]);
     expect(places('point')).toEqual([0, 1, 2].map((index) => `/measurements/points/${String(index)}`));
     expect(places('opening')).toEqual(['/measurements/openings/0']);
