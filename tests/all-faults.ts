@@ -5,6 +5,7 @@ import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
+import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
@@ -32,4 +33,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWholeJob,
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
+  ...faultsOfProcess,
 ];

@@ -174,7 +174,7 @@ export const faultsOfTheBondedRail: readonly Fault[] = [
   {
     ...hold,
     name: 'alignment: not required, by no page',
-    changes: [['result: within range, cite: { reference: wheels, at: p. 5 }', 'result: not required']],
+    changes: [['result: within range\n    cite: { reference: wheels, at: p. 5 }', 'result: not required']],
     rule: 'check-not-recorded',
     on: 'alignment:',
   },

@@ -78,6 +78,10 @@ describe('near misses of safety stay cleared', () => {
           'deployed: false\n',
           'deployed: true\n    replacement_list: { reference: safe, at: p. 9 }\n    control_unit: replaced\n',
         ],
+        [
+          'hold_points:\n',
+          'hold_points:\n  - { point: restraint wiring before the trim, done: 2026-10-15, by: { name: B. Ohm } }\n',
+        ],
       ],
     ],
     [

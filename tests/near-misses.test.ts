@@ -199,7 +199,10 @@ describe('near misses stay cleared', () => {
           'part: rail-r, planned: true',
           'part: a-pillar-r, planned: true, primer: Epoxy, wax: After heat }\n    - { part: rail-r, planned: true',
         ],
-        ['finish:\n', 'finish:\n  sealer: { planned: true }\n  primer: { planned: true }\n'],
+        [
+          'finish:\n',
+          'hold_points: [{ point: flange before closing, by: { name: B. Ohm } }, { point: structure before the last weld, by: { name: B. Ohm } }]\nfinish:\n  sealer: { planned: true }\n  primer: { planned: true }\n',
+        ],
       ],
     ],
     [

@@ -2,6 +2,12 @@ import { changed, ring } from './one-change.ts';
 
 /** The ring plan after the work: every step bears its day, and the vehicle may go. */
 export const releasedRing = changed(ring, [
+  ['point: flange before closing, by', 'point: flange before closing, done: 2026-10-08T16:00, by'],
+  [
+    'point: structure before the last weld, by',
+    'point: structure before the last weld, done: 2026-10-08T15:00, by',
+  ],
+  ['point: cavity before the skin, by', 'point: cavity before the skin, done: 2026-10-11T10:00, by'],
   ['stage: start', 'stage: release'],
   ['verify:\n  scan_before: { planned: true }\n\n', ''],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-13,'],

@@ -3,6 +3,12 @@ import { changed, electric, ring } from './one-change.ts';
 // The plans that are cleared for the start of the work, as they stand when the work is done. Each is cleared for release.
 
 export const releasedRing = changed(ring, [
+  ['point: flange before closing, by', 'point: flange before closing, done: 2026-10-08T16:00, by'],
+  [
+    'point: structure before the last weld, by',
+    'point: structure before the last weld, done: 2026-10-08T15:00, by',
+  ],
+  ['point: cavity before the skin, by', 'point: cavity before the skin, done: 2026-10-11T10:00, by'],
   ['stage: start', 'stage: release'],
   ['verify:\n  scan_before: { planned: true }\n\n', ''],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-13,'],
@@ -58,13 +64,19 @@ finish:
 ]);
 
 export const releasedElectric = changed(electric, [
+  ['point: flange before closing, by', 'point: flange before closing, done: 2026-10-20T12:00, by'],
+  [
+    'point: structure before the last weld, by',
+    'point: structure before the last weld, done: 2026-10-20T11:00, by',
+  ],
   ['stage: start', 'stage: release'],
   ['verify:\n  scan_before: { planned: true }\n\n', ''],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-20,'],
   ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-20, product'],
+  ['fitted: [12 V], key', 'fitted: [12 V], done: 2026-10-20T08:00, key'],
   [
-    'fitted: [12 V] }',
-    'fitted: [12 V], done: 2026-10-20T08:00 }\n  fire: { planned: true, done: 2026-10-20, extinguisher: Two of 6 kg beside the bay, watch: 40 min }',
+    '  high_voltage:\n',
+    '  fire: { planned: true, done: 2026-10-20, extinguisher: Two of 6 kg beside the bay, watch: 40 min }\n  high_voltage:\n',
   ],
   ['units: [] }', 'units: [], done: 2026-10-20T08:20, belts_checked: in order }'],
   [

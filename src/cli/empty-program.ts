@@ -1,4 +1,5 @@
-import { Command } from 'commander';
+import { Command, Help } from 'commander';
+import type { Option } from 'commander';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
 
@@ -9,6 +10,7 @@ export function emptyProgram(): Command {
       .description('Checks collision-repair plans against versioned rules, before sign-off.')
       .version(version, '--version', 'print the version')
       .helpOption('-h, --help', 'print this help')
+      .configureHelp({ optionDescription: withoutEmptyDefault })
       .showSuggestionAfterError()
       // Streams would end with a stack trace where the reader has gone away.
       .configureOutput({
@@ -19,4 +21,9 @@ export function emptyProgram(): Command {
       .enablePositionalOptions()
       .exitOverride()
   );
+}
+
+/** That a switch is off and a list empty when nobody names them goes without saying. */
+function withoutEmptyDefault(option: Option): string {
+  return new Help().optionDescription(option).replace(/ \(default: (?:false|\[\])\)$/u, '');
 }

@@ -1,9 +1,10 @@
 import { statSync } from 'node:fs';
 import path from 'node:path';
-import { globSync, isDynamicPattern } from 'tinyglobby';
+import { isDynamicPattern } from 'tinyglobby';
+import { filesMatching } from './files-matching.ts';
 import { ignoreFileName } from './ignore-files.ts';
 import type { PlanSource } from './plan-source.ts';
-import { yamlFilesBelow } from './yaml-files-below.ts';
+import { closedSentence, yamlFilesBelow } from './yaml-files-below.ts';
 
 type FoundFile = Extract<PlanSource, { readonly kind: 'file' }>;
 
@@ -41,30 +42,20 @@ function sourcesOf(arg: string, workingFolder: string): readonly PlanSource[] {
   });
   if (isFolder(full)) {
     const { files, closed, passedOver } = yamlFilesBelow(full);
-    const unseen = closed.map((folder) => nothing(show(folder), 'This folder cannot be looked into.'));
+    const unseen = closed.map(({ folder, sentence }) => nothing(show(folder), sentence));
     const unasked = passedOver === 0 ? [] : [passed(show(full), passedOver)];
     if (files.length + unseen.length + unasked.length === 0)
       return [nothing(arg, 'No YAML file lies in this folder.')];
     return [...files.map((found) => file(found, false)), ...unseen, ...unasked];
   }
   if (isDynamicPattern(arg) && !exists(full)) {
-    const files = matching(slashed(arg), workingFolder);
-    return files.length === 0
+    const { files, closed } = filesMatching(slashed(arg), workingFolder);
+    const unseen = closed.map((folder) => nothing(show(folder), closedSentence));
+    return files.length + unseen.length === 0
       ? [nothing(arg, 'No file matches this pattern.')]
-      : files.map((found) => file(found, true));
+      : [...files.map((found) => file(found, true)), ...unseen];
   }
   return [file(full, true)];
-}
-
-function matching(pattern: string, workingFolder: string): readonly string[] {
-  const files = globSync([pattern], {
-    cwd: workingFolder,
-    absolute: true,
-    ignore: ['**/node_modules/**', '**/.git/**'],
-    expandDirectories: false,
-  });
-  // By code units, so that the order is the same on every machine.
-  return files.sort();
 }
 
 function nothing(shown: string, sentence: string): PlanSource {

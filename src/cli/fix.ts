@@ -72,7 +72,7 @@ function mendings(
       mendedText({ file: source.shown, keys: mended.keys }, plan.text, mended.text, columns),
       'complaints',
     );
-    toMend.push({ file: source.path, bytes: plan.bytes, text: plan.whole(mended.text) });
+    toMend.push({ file: source.shown, bytes: plan.bytes, text: plan.whole(mended.text) });
   }
   return { toMend, isRefused };
 }

@@ -11,6 +11,7 @@ import { placeOf } from '../plan/source-text.ts';
 import { findingRange } from '../report/finding-range.ts';
 import type { PlanReport, SeverityCounts } from '../report/plan-report.ts';
 import { relatedPlaces } from '../report/related-places.ts';
+import { lockBeside } from './lock-finder.ts';
 import { contextOf, pinnedRules } from './pinned-rules.ts';
 import type { JudgingRun } from './pinned-rules.ts';
 import { readPlanSource, withoutPacks } from './read-plan-source.ts';
@@ -113,7 +114,7 @@ export function openPlan(
   const read = readPlanSource(file, bytes, named);
   if (read.kind !== 'read') return read;
   const { plan } = read;
-  const pinned = pinnedRules(run, plan.rules, plan.vehicle, run.lockFor?.(folder));
+  const pinned = pinnedRules(run, plan.rules, plan.vehicle, lockBeside(file, run.lockFor?.(folder)));
   if (!pinned.ok) return withoutPacks(read, pinned.sentences);
   const { packs, rules, drift } = pinned;
   const stage = run.stage ?? plan.stage ?? 'release';

@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { lstatSync } from 'node:fs';
 import path from 'node:path';
 import { lockName, readLock } from '../packs/read-lock.ts';
 import type { LockReading } from '../packs/read-lock.ts';
@@ -7,6 +7,12 @@ import type { LockReading } from '../packs/read-lock.ts';
 export interface FoundLock {
   readonly file: string;
   readonly lock: LockReading;
+}
+
+/** The lock of a plan with its path as that of the plan is shown: whole beside a whole one, else from the working folder. */
+export function lockBeside(plan: string, found: FoundLock | undefined): FoundLock | undefined {
+  if (found === undefined || path.isAbsolute(plan)) return found;
+  return { ...found, file: path.relative(process.cwd(), found.file) };
 }
 
 /** Gives the lock for the plans of a folder: the nearest one upward from it. Each folder is looked into once. */
@@ -18,7 +24,7 @@ export function lockFinder(): LockFinder {
     if (found.has(folder)) return found.get(folder);
     const file = path.join(folder, lockName);
     const above = path.dirname(folder);
-    const answer = existsSync(file)
+    const answer = isThere(file)
       ? { file, lock: readLock(file) }
       : above === folder
         ? undefined
@@ -27,4 +33,13 @@ export function lockFinder(): LockFinder {
     return answer;
   };
   return (folder) => find(path.resolve(folder));
+}
+
+/** A link that leads nowhere counts: whoever laid it meant the plans to be locked, and reading it says what is amiss. */
+function isThere(file: string): boolean {
+  try {
+    return lstatSync(file, { throwIfNoEntry: false }) !== undefined;
+  } catch {
+    return false;
+  }
 }

@@ -4,12 +4,16 @@ import {
   fsyncSync,
   linkSync,
   openSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
   writeSync,
 } from 'node:fs';
-import path from 'node:path';
+import type { Stats } from 'node:fs';
+import { isWriteProtected, makeLikeBefore } from './like-before.ts';
+import { nameAside } from './name-aside.ts';
+import { isSignedPlan } from './signed-plan-there.ts';
 
 /** A file that comes into being whole or not at all. Every method answers with one sentence where it cannot. */
 export interface OutputFile {
@@ -31,10 +35,16 @@ export function openOutputFile(target: string, force: boolean): OpenedFile {
   if (target === '') return refuse('an empty name is no file.');
   const unfit = whyUnfit(target, force);
   if (unfit !== undefined) return refuse(unfit);
-  const aside = path.join(path.dirname(target), `.${path.basename(target)}.${String(process.pid)}.part`);
+  let full: string;
+  let aside: string;
+  let before: Stats | undefined;
   let descriptor: number;
   try {
-    descriptor = openSync(aside, 'wx');
+    before = statSync(target, { throwIfNoEntry: false });
+    // A link stays one: what it leads to is replaced.
+    full = before === undefined ? target : realpathSync(target);
+    aside = nameAside(full);
+    descriptor = openSync(aside, 'wx', before?.mode ?? 0o666);
   } catch (error) {
     return refuse(`${target} cannot be written (${reasonOf(error)}).`);
   }
@@ -62,15 +72,24 @@ export function openOutputFile(target: string, force: boolean): OpenedFile {
         }),
       finish: () =>
         guarded(() => {
+          if (before !== undefined) makeLikeBefore(descriptor, before);
           // A disk may tell only now that it is full.
           fsyncSync(descriptor);
           closeSync(descriptor);
-          if (force) renameSync(aside, target);
-          else giveName(aside, target);
+          if (force) renameSync(aside, full);
+          else giveName(aside, full);
         }),
       drop,
     },
   };
+}
+
+/** Why a file cannot be written, asked ahead of the writing; leaves no trace. */
+export function whyNotWritable(target: string, force: boolean): string | undefined {
+  const opened = openOutputFile(target, force);
+  if (!opened.ok) return opened.sentence;
+  opened.file.drop();
+  return undefined;
 }
 
 /** A second name and then the first one taken away: unlike a rename this never replaces a file that came meanwhile. */
@@ -96,7 +115,11 @@ function whyUnfit(target: string, force: boolean): string | undefined {
   if (stats === undefined) return undefined;
   if (stats.isDirectory()) return `${target} is a folder.`;
   if (!stats.isFile()) return `${target} is no ordinary file (it is a pipe, a socket or a device).`;
-  return force ? undefined : `${target} is there already; another name, or --force, writes it.`;
+  if (!force) return `${target} is there already; another name, or --force, writes it.`;
+  if (isWriteProtected(target, stats)) return `${target} is write-protected and is left as it is.`;
+  if (isSignedPlan(target))
+    return `${target} is a plan that bears a signature, and --force replaces none; another name writes it.`;
+  return undefined;
 }
 
 function attempt(act: () => void): unknown {

@@ -29,7 +29,7 @@ export interface JudgingRun {
   readonly solveLap: DerivationContext['solveLap'];
   /** Pass over the pins of packs that are not here; for one who is about to write such a pack. Never for a verdict. */
   readonly passesOverMissing?: boolean;
-  /** Packs resolved and compiled for each set of pins, and each vehicle where packs tell vehicles apart, met so far. */
+  /** Packs resolved and compiled for each set of pins, and each vehicle where packs tell vehicles apart: those met last. */
   readonly resolved: Map<string, PinnedRules>;
 }
 
@@ -55,10 +55,28 @@ export function pinnedRules(
   const which = decidingVehicle(run.packs, vehicle);
   const key = JSON.stringify([pins ?? [], which, lock?.file]);
   const before = run.resolved.get(key);
-  if (before !== undefined) return before;
-  const answer = resolvePinned(run, pins, which, lock);
-  run.resolved.set(key, answer);
+  const answer = before ?? resolvePinned(run, pins, which, lock);
+  keepNewest(run.resolved, key, answer);
   return answer;
+}
+
+/** Each takes a tenth of a megabyte, and an archive has as many vehicles as plans: what was asked for longest ago goes. */
+const mostResolved = 64;
+
+function keepNewest<Value>(kept: Map<string, Value>, key: string, value: Value): void {
+  kept.delete(key);
+  const [oldest] = kept.keys();
+  if (kept.size >= mostResolved && oldest !== undefined) kept.delete(oldest);
+  kept.set(key, value);
+}
+
+/** Read off all rules, once for all plans that these packs judge. */
+const leasts = new WeakMap<ResolvedPacks, number | 'none'>();
+
+function leastOf(packs: ResolvedPacks): number | undefined {
+  const least = leasts.get(packs) ?? leastTensileLeft(packs.layers) ?? 'none';
+  leasts.set(packs, least);
+  return least === 'none' ? undefined : least;
 }
 
 /** What facts are derived with when these packs judge. */
@@ -68,7 +86,7 @@ export function contextOf(
   packs: ResolvedPacks,
   { plan, root }: Pick<ReadPlan, 'plan' | 'root'>,
 ): DerivationContext {
-  const least = leastTensileLeft(packs.layers);
+  const least = leastOf(packs);
   return {
     asOfDay: run.asOfDay,
     stage,
@@ -108,9 +126,12 @@ function resolvePinned(
   which: PlanVehicle,
   found: FoundLock | undefined,
 ): PinnedRules {
-  const { lock } = found ?? {};
+  const { lock, file = lockName } = found ?? {};
   if (lock?.ok === false) {
-    return { ok: false, sentences: lock.faults.map((fault) => faultLine(fault.sentence, fault)) };
+    return {
+      ok: false,
+      sentences: lock.faults.map((fault) => faultLine(fault.sentence, { ...fault, file })),
+    };
   }
   if (lock === undefined && run.mustBeLocked === true) {
     const sentence = `No ${lockName} lies beside the plan or above it; \`planish packs lock\` writes one.`;
@@ -119,7 +140,7 @@ function resolvePinned(
   const resolved = resolvePacks(run.packs, pins, which, lock?.versions);
   if (!resolved.ok) return { ok: false, sentences: [faultLine(resolved.sentence, resolved.place)] };
   const { packs } = resolved;
-  const drift = packs.drift.map((sentence) => `${found?.file ?? lockName}: ${sentence}`);
+  const drift = packs.drift.map((sentence) => `${file}: ${sentence}`);
   if (drift.length > 0 && run.mustBeLocked === true) return { ok: false, sentences: drift };
   return { ok: true, packs, rules: once(() => compileRules(packs, run.dictionary)), drift };
 }

@@ -31,7 +31,7 @@ export function addReportOptions(command: Command): Command {
       collectWish,
       [],
     )
-    .option('--force', 'let --output write over files that are there', false)
+    .option('--force', 'let --output replace files that are there, but no signed plan', false)
     .option(
       '--quiet',
       'one line for each plan that is not cleared, or cleared with accepted holds only',

@@ -20,7 +20,7 @@ export function addSheetCommand(planish: Command, today: () => number): void {
     .description('write a plan as a page to read beside the car: the answer, and part by part why')
     .argument('<plan>', 'a plan file, or - for standard input')
     .requiredOption('-o, --output <file>', 'the page to write (HTML), or - for standard output')
-    .option('--force', 'replace a file that is there', false)
+    .option('--force', 'replace a file that is there, but no signed plan', false)
     .option(
       '--as-of <date>',
       'judge as of this day, such as 2026-10-05 (today in UTC when not given)',

@@ -15,13 +15,23 @@ export function writeOut(text: string, stream: Stream = 'output'): boolean {
       bytes = bytes.subarray(writeSync(descriptors[stream], bytes));
     } catch (error) {
       const code = error instanceof Error && 'code' in error ? error.code : undefined;
-      if (code === 'EPIPE') return false;
+      if (code === 'EPIPE') {
+        isCut ||= stream === 'output';
+        return false;
+      }
       // A pipe in non-blocking mode that is full for now.
       if (code !== 'EAGAIN') throw error;
       Atomics.wait(pause, 0, 0, 1);
     }
   }
   return true;
+}
+
+let isCut = false;
+
+/** Whether the reader of standard output has gone away before its end, in this run. */
+export function outputIsCut(): boolean {
+  return isCut;
 }
 
 const pause = new Int32Array(new SharedArrayBuffer(4));

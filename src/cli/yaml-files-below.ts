@@ -7,11 +7,13 @@ import type { IgnoreRules } from './ignore-files.ts';
 export interface FolderContent {
   /** Full paths, in the order of their names. */
   readonly files: readonly string[];
-  /** Folders that the system does not let us look into: what lies there stays unjudged, so it must be said. */
-  readonly closed: readonly string[];
+  /** Folders that the system does not let us look into, each with the reason: what lies there stays unjudged, so it must be said. */
+  readonly closed: readonly { readonly folder: string; readonly sentence: string }[];
   /** How many files and folders an ignore file passes over. */
   readonly passedOver: number;
 }
+
+export const closedSentence = 'This folder cannot be looked into.';
 
 /** `.YAML` too: a file that a shop's computer wrote in capitals is a plan like any other. */
 const yamlName = /\.ya?ml$/iu;
@@ -26,7 +28,7 @@ const leftOut: ReadonlySet<string> = new Set(['node_modules', lockName]);
  */
 export function yamlFilesBelow(folder: string): FolderContent {
   const files: string[] = [];
-  const closed: string[] = [];
+  const closed: { readonly folder: string; readonly sentence: string }[] = [];
   const entered = new Set<string>();
   let passedOver = 0;
   const enter = (inner: string, above: IgnoreRules | undefined): void => {
@@ -43,8 +45,8 @@ export function yamlFilesBelow(folder: string): FolderContent {
             ? above.within(inner)
             : above;
       for (const name of names) look(path.join(inner, name), name, rules);
-    } catch {
-      closed.push(inner);
+    } catch (error) {
+      closed.push({ folder: inner, sentence: whyClosed(error) });
     }
   };
   const look = (full: string, name: string, rules: IgnoreRules): void => {
@@ -57,6 +59,14 @@ export function yamlFilesBelow(folder: string): FolderContent {
   };
   enter(folder, undefined);
   return { files, closed, passedOver };
+}
+
+/** Of the files in a folder only its ignore file is opened here. */
+function whyClosed(error: unknown): string {
+  const file = error instanceof Error && 'path' in error ? String(error.path) : '';
+  return path.basename(file) === ignoreFileName
+    ? `This folder is not searched: its ${ignoreFileName} cannot be read.`
+    : closedSentence;
 }
 
 function isFolder(file: string): boolean {

@@ -87,7 +87,15 @@ export type RuleStanding =
 /** What of a plan's work asks for a check after the repair: something that befell a part, or was done to the vehicle. */
 export interface CheckTrigger {
   readonly asksFor:
-    'scan after the repair' | 'wheel alignment' | 'sensor calibration' | 'restraint completion' | 'road test';
+    | 'scan after the repair'
+    | 'wheel alignment'
+    | 'sensor calibration'
+    | 'restraint completion'
+    | 'road test'
+    | 'hold point'
+    | 'structural release';
+  /** Of a hold point: which, by the words or the name that a plan gives it. */
+  readonly point?: string;
   /** Words of which one stands in the name of the sensor that is to be answered for; empty where any answers. */
   readonly sensor: readonly string[];
   /** Kinds of part; empty where any is meant that holds one of `holds`. Both empty: no part is meant. */
@@ -97,10 +105,12 @@ export interface CheckTrigger {
   readonly named: readonly string[];
   readonly unlessNamed: readonly string[];
   /** Any of them; empty: any at all. */
-  readonly was: readonly ('hit' | 'worked on' | 'taken off' | 'painted')[];
+  readonly was: readonly ('hit' | 'worked on' | 'taken off' | 'painted' | 'joined in')[];
   readonly work: readonly (
     | 'electric welding'
     | 'structural work'
+    | 'structure joined'
+    | 'restraint wiring repaired'
     | 'restraint unit off'
     | 'restraint unit deployed'
     | 'high voltage isolated'

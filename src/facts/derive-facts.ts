@@ -9,6 +9,7 @@ import { entrySheets } from './entry-sheets.ts';
 import { exposureSheets } from './heat/exposure-sheets.ts';
 import type { Fact } from './fact.ts';
 import { jointFacts } from './joint/joint-facts.ts';
+import { JointMatter } from './joint/joint-matter.ts';
 import type { MeasuringShown } from './measuring/measuring-shown.ts';
 import { measurementSheets } from './measuring/measurement-sheets.ts';
 import { operationFacts } from './operation-facts.ts';
@@ -18,6 +19,7 @@ import { zoneMaterial } from './part/part-material.ts';
 import { planFacts } from './plan-facts.ts';
 import { referenceFacts } from './papers/reference-facts.ts';
 import type { FactSheet } from './sheet.ts';
+import { lazySheet } from './lazy-sheet.ts';
 import { stepSheets } from './step/step-sheets.ts';
 import type { OperationSurvey, ReferenceSurvey, Survey } from './survey.ts';
 import { surveyPapers } from './papers/survey-papers.ts';
@@ -46,7 +48,7 @@ export function deriveFacts(
   context: DerivationContext,
 ): DerivedFacts {
   const survey = surveyPlan(plan, context);
-  const planSheet: FactSheet = { kind: 'plan', at: '', facts: planFacts(survey), standsOn: [] };
+  const planSheet = lazySheet(planFacts, [survey], { kind: 'plan', at: '', standsOn: [] });
   const vehicle: FactSheet = {
     kind: 'vehicle',
     at: '/vehicle',
@@ -94,35 +96,30 @@ function partSheets(
   references: ReadonlyMap<ReferenceSurvey, FactSheet>,
 ): readonly FactSheet[] {
   const belongs = one.part.id === undefined ? {} : { part: one.part.id };
-  const part: FactSheet = {
+  const part = lazySheet(partFacts, [survey, one], {
     kind: 'part',
     at: one.at,
-    facts: partFacts(survey, one),
     standsOn: [vehicle],
     ...belongs,
-  };
+  });
   const operations = one.operations.flatMap((whole): readonly FactSheet[] => {
     const operation = inItsZone(whole);
-    const sheet: FactSheet = {
+    const sheet = lazySheet(operationFacts, [survey, operation], {
       kind: 'operation',
       at: operation.at,
-      facts: operationFacts(survey, operation),
-      standsOn: [
-        operation === whole
-          ? part
-          : { ...part, facts: { ...part.facts, ...partMaterialFacts(survey, operation.part) } },
-      ],
+      standsOn: [operation === whole ? part : zoneSheet(survey, operation, part)],
       ...belongs,
       operation: operation.at,
-    };
-    const joints = operation.joints.map((joint): FactSheet => ({
-      kind: 'joint',
-      at: joint.at,
-      facts: jointFacts(survey, operation, joint),
-      standsOn: [sheet],
-      ...belongs,
-      operation: operation.at,
-    }));
+    });
+    const joints = operation.joints.map((joint) =>
+      lazySheet(jointFacts, [new JointMatter(survey, operation, joint)], {
+        kind: 'joint',
+        at: joint.at,
+        standsOn: [sheet],
+        ...belongs,
+        operation: operation.at,
+      }),
+    );
     return [
       sheet,
       ...citationSheets(operation, sheet, references),
@@ -131,6 +128,13 @@ function partSheets(
     ];
   });
   return [part, ...operations];
+}
+
+/** The part with the material of the zone that is cut in place of its own. */
+function zoneSheet(survey: Survey, operation: OperationSurvey, part: FactSheet): FactSheet {
+  const { kind, at } = part;
+  const belongs = part.part === undefined ? {} : { part: part.part };
+  return { kind, at, facts: partMaterialFacts(survey, operation.part), standsOn: [part], ...belongs };
 }
 
 /**

@@ -134,7 +134,7 @@ function danglingIds(survey: Survey): readonly EntryFault[] {
   for (const { id, pointer } of referencesIn(survey.plan, '')) {
     if (!judgedWithOperation.has(pointer)) reference(id, pointer);
   }
-  const { make_safe: makeSafe, damage, measurements, finish } = survey.plan;
+  const { make_safe: makeSafe, damage, measurements, hold_points: holdPoints, finish } = survey.plan;
   makeSafe?.restraints?.units?.forEach((unit, n) => {
     part(unit.at, `/make_safe/restraints/units/${String(n)}/at`);
   });
@@ -143,6 +143,9 @@ function danglingIds(survey: Survey): readonly EntryFault[] {
   });
   damage?.direct?.forEach((id, n) => {
     part(id, `/damage/direct/${String(n)}`);
+  });
+  holdPoints?.forEach((one, n) => {
+    part(one.part, `/hold_points/${String(n)}/part`);
   });
   finish?.cavities?.forEach((cavity, n) => {
     part(cavity.part, `/finish/cavities/${String(n)}/part`);

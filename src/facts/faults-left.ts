@@ -23,6 +23,10 @@ export function faultsLeft(text: string | undefined, at: string): Fact {
 /** Systems on which a life hangs when the vehicle is driven. */
 const safety: ReadonlySet<string> = new Set(['restraint', 'brake', 'steering', 'traction battery']);
 
+export function isSafetySystem(system: string): boolean {
+  return safety.has(system);
+}
+
 /** Codes that are left after the repair: active ones of a safety system, and those that nobody explains. */
 export function codesFacts(scan: Scan | undefined, at: string): Readonly<Record<CodesFact, Fact>> {
   const place = `${at}/codes`;

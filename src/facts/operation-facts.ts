@@ -2,6 +2,8 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { Fact } from './fact.ts';
 import { heatFacts } from './heat/heat-facts.ts';
 import { heatSources } from './heat/heat-sources.ts';
+import { factGroups } from './fact-groups.ts';
+import type { FactGroups } from './fact-groups.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { batteryFittedFacts } from './step/battery-fitted.ts';
 import { operationExtraFacts } from './operation-extra-facts.ts';
@@ -38,15 +40,36 @@ function zoneFact({ operation, at, part }: OperationSurvey): Fact {
 
 type OperationFacts = Readonly<Record<FactNames['operation'], Fact>>;
 
+/** One operation: what it does to its part, on what it rests, how hot it gets. */
+export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['operation']> = factGroups(
+  ['operation.', 'provision.'],
+  workFacts,
+  (_survey: Survey, one: OperationSurvey) => weldFacts(one),
+  heatFacts,
+  operationExtraFacts,
+  batteryFittedFacts,
+  orderOfSteps,
+  jointsInAll,
+  provisionFacts,
+);
+
 const noWord = 'What is to be done is not stated.';
 const notJoined = 'How it is joined is not stated.';
 const wholeAndCut =
   'It is to be replaced whole, and yet the place of a cut or an insert is stated: which of the two is meant?';
 const coldOrHot = 'Whether it is straightened cold or with heat is not stated.';
 
-/** One operation: what it does to its part, on what it rests, how hot it gets. */
-export function operationFacts(survey: Survey, one: OperationSurvey): OperationFacts {
-  const { operation, at, part } = one;
+type OfOtherGroups =
+  | keyof ReturnType<typeof weldFacts>
+  | keyof ReturnType<typeof heatFacts>
+  | keyof ReturnType<typeof operationExtraFacts>
+  | keyof ReturnType<typeof batteryFittedFacts>
+  | keyof ReturnType<typeof orderOfSteps>
+  | keyof ReturnType<typeof jointsInAll>
+  | keyof ReturnType<typeof provisionFacts>;
+
+function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, OfOtherGroups> {
+  const { operation, at } = one;
   const place = `${at}/do`;
   const orNoWord = (reason: string): string => (operation.do === undefined ? noWord : reason);
   const straightens = operation.do === 'straighten';
@@ -88,7 +111,6 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
       `${at}/joints`,
       'Whether the restraint unit at a part beside the work is off by then is not stated.',
     ),
-    ...weldFacts(one),
     'operation.planned': computed(
       operation.planned !== false || operation.done !== undefined,
       `${at}/planned`,
@@ -103,7 +125,6 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     'operation.citation': computed(one.restsOn?.standing ?? 'none', one.restsOn?.at ?? at),
     'operation.citation_text': computedOr(citationText(one), one.restsOn?.at ?? at, 'Nothing is cited.'),
     'operation.reason_stated': computed(operation.reason !== undefined, `${at}/reason`),
-    ...heatFacts(survey, one),
     'operation.neighbours_stated': computed(
       (quantityOf(operation.clear_within, 'length') ?? 0) >= lookedAtMm,
       `${at}/clear_within`,
@@ -123,11 +144,6 @@ export function operationFacts(survey: Survey, one: OperationSurvey): OperationF
     ),
     'operation.unjoined_to': unjoinedTo(survey, one),
     'operation.closed_over': closedOver(survey, one),
-    ...orderOfSteps(survey, one),
-    ...jointsInAll(survey, one),
-    ...operationExtraFacts(survey, one),
-    ...batteryFittedFacts(survey, one),
-    ...provisionFacts(survey, { ...one, part }),
   };
 }
 

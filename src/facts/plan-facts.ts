@@ -1,20 +1,23 @@
 import type { FactNames } from '../generated/fact-names.ts';
 import type { Near } from '../generated/plan-types.ts';
+import { asReceivedFacts } from './as-received.ts';
 import { aroundFacts } from './step/around-facts.ts';
 import { cablesInZone } from './step/cables-in-zone.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
+import { factGroups } from './fact-groups.ts';
+import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
 import { silenceFacts } from './step/silence-facts.ts';
-import { packForVehicle } from './papers/maker-statements.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
 import { saysNotDone } from './step/step-draft.ts';
+import { removedUnitFacts } from './step/removed-units.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
 import type { PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
@@ -22,8 +25,27 @@ import type { TriState } from './tri-state.ts';
 
 const noBakeTemperature = 'The temperature of a bake is not stated.';
 
+type PlanFacts = Readonly<Record<FactNames['plan'], Fact>>;
+
 /** The plan as a whole: what kind of work it holds and what it says of it. */
-export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fact>> {
+export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
+  ['plan.'],
+  wholeFacts,
+  fireFacts,
+  aroundFacts,
+  asReceivedFacts,
+  removedUnitFacts,
+  silenceFacts,
+);
+
+type OfOtherGroups =
+  | keyof ReturnType<typeof fireFacts>
+  | keyof ReturnType<typeof aroundFacts>
+  | keyof ReturnType<typeof asReceivedFacts>
+  | keyof ReturnType<typeof removedUnitFacts>
+  | keyof ReturnType<typeof silenceFacts>;
+
+function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;
   const restraints = plan.make_safe?.restraints;
   return {
@@ -36,7 +58,6 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
             '/stage',
             'The stage was given with the command, or is the strictest for want of one.',
           ),
-    'plan.job_number': statedOr(plan.job?.number, '/job/number', 'No job number is written.'),
     'plan.author': statedOr(
       plan.job?.written_by?.name,
       '/job/written_by',
@@ -82,9 +103,6 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
       '/parts',
       'Whether a part that carries crash load is damaged cannot be told.',
     ),
-    ...fireFacts(survey),
-    ...aroundFacts(survey),
-    ...silenceFacts(survey),
     'plan.cables_in_zone': cablesInZone(survey),
     'plan.lifted_beside_work': computedOr(
       liftedBesideTheWork(survey).join(', ') || undefined,
@@ -103,12 +121,6 @@ export function planFacts(survey: Survey): Readonly<Record<FactNames['plan'], Fa
         (plan.measurements?.points ?? []).some((point) => point.before !== undefined),
       '/measurements',
     ),
-    'plan.vehicle_pack': computedOr(
-      packForVehicle(survey),
-      '/vehicle',
-      'Maker, model or model year of the vehicle is not stated.',
-    ),
-    'plan.signed': computed(plan.sign_off !== undefined, '/sign_off'),
     'plan.restraint_deployed': computed(
       restraints?.deployed === true ||
         (restraints?.units ?? []).some((unit) => unit.state === 'deployed') ||

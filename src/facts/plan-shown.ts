@@ -117,8 +117,9 @@ export function planShown(plan: Plan, context: DerivationContext, sheets: readon
 export type FactsAt = (kind: SheetKind, at: string) => Facts;
 
 function factsByPlace(sheets: readonly FactSheet[]): FactsAt {
-  const byPlace = new Map(sheets.map(({ kind, at, facts }) => [`${kind} ${at}`, facts]));
-  return (kind, at) => byPlace.get(`${kind} ${at}`) ?? {};
+  // The sheets and not their facts, which are derived when somebody asks for them.
+  const byPlace = new Map(sheets.map((sheet) => [`${sheet.kind} ${sheet.at}`, sheet]));
+  return (kind, at) => byPlace.get(`${kind} ${at}`)?.facts ?? {};
 }
 
 function jobOf({ job }: Plan): PlanShown['job'] {

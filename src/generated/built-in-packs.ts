@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:4db6663a40b07d5238970a195ab6ea623f8f1b697f5b2fc77ff6a5ccbcd6844a":{"pack":"general","version":"1.0.0"},"sha256:0b7aebf1bfcd6a5756e749e2061397b30705e307b4de556b57917abdea003261":{"pack":"general","version":"1.1.0"},"sha256:c5ca54182ea0437a47ca2c1f5f1927795f72979cb2a7670d436d49db28dfbd22":{"pack":"general","version":"2.0.0"},"sha256:3c9a0969cb8412d38f53705ee9de32dc9f9bbabf8e96d6d32509de4cd11d768f":{"pack":"general","version":"3.0.0"}};
+  {"sha256:eb914a51deb15132be36d9cf4ddf2bba1c90f1486fb6bf3a7b984947ff4508d2":{"pack":"general","version":"1.0.0"},"sha256:a04b5104d96aef4b67661e1308be80d84e2d441b26edcd663e781268beda9054":{"pack":"general","version":"1.1.0"},"sha256:a6d1762d23adf08d6f0521c30157747caced58b13767a49e906ed53be8eb6b88":{"pack":"general","version":"2.0.0"},"sha256:e8a83e518e7ff00805802ab6d64376fe96fd51bfc38efe27b55493cd2158b142":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a9c6fd202931ea4a9a1426cedae05bb1a770cc18ea8d48044319b78de6c92926');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '609b8df824e419754747b5bc98fe8bfb3de1bb7c231c53abb8aa777e6f12c413');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '45be475f3a1c89242e07f42c0eacb8de95bcbd910628b0ae367e71788a070b7e');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'f2169c518cc87ee90da4eee26846ce9151469e9b0dbdaf3bd39882fda1b9772d');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -22,7 +22,6 @@ export type SheetKind =
 export interface FactNames {
   readonly 'plan':
     | 'plan.stage'
-    | 'plan.job_number'
     | 'plan.author'
     | 'plan.job_opened'
     | 'plan.structural_work'
@@ -45,8 +44,6 @@ export interface FactNames {
     | 'plan.indirect_damage_open'
     | 'plan.indirect_damage_stated'
     | 'plan.measured_before'
-    | 'plan.vehicle_pack'
-    | 'plan.signed'
     | 'plan.restraint_deployed'
     | 'plan.deployed_kept'
     | 'plan.units_open'
@@ -76,7 +73,13 @@ export interface FactNames {
     | 'plan.restraint_control_unit'
     | 'plan.record'
     | 'plan.record_missing'
-    | 'plan.record_years';
+    | 'plan.record_years'
+    | 'plan.as_received_missing'
+    | 'plan.units_off'
+    | 'plan.units_stored'
+    | 'plan.restraint_connectors_open'
+    | 'plan.memory_supply'
+    | 'plan.key_kept_away';
   readonly 'vehicle':
     | 'vehicle.named'
     | 'vehicle.body'
@@ -104,7 +107,6 @@ export interface FactNames {
     | 'reference.kind'
     | 'reference.rested_on'
     | 'reference.unplaced'
-    | 'reference.cited'
     | 'reference.document_stated'
     | 'reference.revision_stated'
     | 'reference.published_stated'
@@ -117,10 +119,8 @@ export interface FactNames {
     | 'reference.look_up_age'
     | 'reference.called_missing'
     | 'reference.revision_in_pack'
-    | 'reference.superseded_by'
-    | 'reference.id_repeated';
+    | 'reference.superseded_by';
   readonly 'part':
-    | 'part.id'
     | 'part.name'
     | 'part.named_for_other_side'
     | 'part.kind'
@@ -156,9 +156,7 @@ export interface FactNames {
     | 'part.strength_doubt'
     | 'part.weaker_than_twin'
     | 'part.twin_stronger'
-    | 'part.hardened'
     | 'part.weldability'
-    | 'part.carbon_equivalent'
     | 'part.coating_agrees'
     | 'part.coating_contradiction'
     | 'part.thickness_fits'
@@ -170,7 +168,6 @@ export interface FactNames {
     | 'part.damaged'
     | 'part.skin'
     | 'part.layer_below'
-    | 'part.hidden_by'
     | 'part.has_operation'
     | 'part.replaced'
     | 'part.joined_anew'
@@ -184,7 +181,6 @@ export interface FactNames {
     | 'part.inside_before_heat'
     | 'part.holds_undeployed_unit'
     | 'part.lifted_on'
-    | 'part.id_repeated'
     | 'part.shall'
     | 'part.shall_done'
     | 'part.short_radius'
@@ -230,8 +226,6 @@ export interface FactNames {
     | 'operation.peak'
     | 'operation.temperature'
     | 'operation.hold'
-    | 'operation.shape'
-    | 'operation.radius'
     | 'operation.limit_stated'
     | 'operation.limit_kept'
     | 'operation.times'
@@ -284,7 +278,6 @@ export interface FactNames {
     | 'exposure.treatment_cited'
     | 'exposure.from'
     | 'exposure.distance'
-    | 'exposure.path'
     | 'exposure.peak'
     | 'exposure.peak_at'
     | 'exposure.limit'
@@ -518,7 +511,21 @@ export interface FactNames {
     | 'step.unchecked'
     | 'step.battery_off'
     | 'step.quarantine_distance'
-    | 'step.quarantine_watch';
+    | 'step.quarantine_watch'
+    | 'step.values'
+    | 'step.values_out'
+    | 'step.values_open'
+    | 'step.values_short'
+    | 'step.values_lacking'
+    | 'step.values_from'
+    | 'step.calibration_short'
+    | 'step.too_late_for'
+    | 'step.by_author'
+    | 'step.lamps_lit'
+    | 'step.lamps_unexplained'
+    | 'step.coolant'
+    | 'step.state_of_charge'
+    | 'step.values_copied';
   readonly 'entry':
     | 'entry.fault'
     | 'entry.path'
@@ -589,7 +596,6 @@ export const sheetKinds: Readonly<Record<SheetKind, { readonly standsOn: readonl
 
 export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.stage': { kind: 'plan', type: 'word', words: ['draft', 'start', 'release'], alwaysKnown: true, description: 'What the plan asks. Release where it says nothing.' },
-  'plan.job_number': { kind: 'plan', type: 'text', description: 'Job number.' },
   'plan.author': { kind: 'plan', type: 'text', description: 'Who wrote the plan.' },
   'plan.job_opened': { kind: 'plan', type: 'text', description: 'Day on which the job was opened.' },
   'plan.structural_work': { kind: 'plan', type: 'yes-no', description: 'Whether an operation cuts, joins, heats, straightens or replaces a structural part.' },
@@ -612,8 +618,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.indirect_damage_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether damage was found away from the blow and no part away from it is listed with damage.' },
   'plan.indirect_damage_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says where damage away from the impact was looked for and what was found.' },
   'plan.measured_before': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a three-dimensional measurement before the repair is stated or planned.' },
-  'plan.vehicle_pack': { kind: 'plan', type: 'yes-no', description: 'Whether a rule pack for this very vehicle is loaded.' },
-  'plan.signed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan carries a sign-off block.' },
   'plan.restraint_deployed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an airbag, pretensioner or other unit deployed.' },
   'plan.deployed_kept': { kind: 'plan', type: 'text', description: 'Deployed restraint units that stay: by the list of units, or as a part that no operation replaces.' },
   'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
@@ -644,6 +648,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.record': { kind: 'plan', type: 'word', words: ['none', 'without the procedures', 'with the procedures'], alwaysKnown: true, description: 'What is said of the record that is kept.' },
   'plan.record_missing': { kind: 'plan', type: 'text', description: 'What of the record is not said to be kept: measurements, weld coupons, codes, photographs, place.' },
   'plan.record_years': { kind: 'plan', type: 'number', description: 'Years from the signature, or from the as-of date, for which the record is kept.' },
+  'plan.as_received_missing': { kind: 'plan', type: 'text', description: 'What of the state in which the vehicle came is not written: mileage, warning lamps, what works.' },
+  'plan.units_off': { kind: 'plan', type: 'text', description: 'Undeployed restraint units that come off.' },
+  'plan.units_stored': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated where units that came off are kept.' },
+  'plan.restraint_connectors_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether connectors of the restraint system are opened: a unit comes off or is replaced, or its wiring is repaired.' },
+  'plan.memory_supply': { kind: 'plan', type: 'yes-no', description: 'Whether a memory supply is connected while the battery is off.' },
+  'plan.key_kept_away': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated where the key is kept.' },
   'vehicle.named': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether maker and model are stated.' },
   'vehicle.body': { kind: 'vehicle', type: 'text', description: 'Body style.' },
   'vehicle.model_year': { kind: 'vehicle', type: 'count', description: 'Model year.' },
@@ -669,7 +679,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.kind': { kind: 'reference', type: 'word', words: ['maker procedure', 'maker bulletin', 'maker manual', 'marking on part', 'maker position statement', 'public standard', 'general guidance', 'training', 'memory', 'last job'], synonyms: { 'oem procedure': 'maker procedure', 'procedure': 'maker procedure', 'bulletin': 'maker bulletin', 'tsb': 'maker bulletin', 'manual': 'maker manual', 'position statement': 'maker position statement', 'standard': 'public standard', 'experience': 'memory', 'colleague': 'memory', 'previous job': 'last job', 'guideline': 'general guidance', 'course': 'training' }, description: 'Kind of source.' },
   'reference.rested_on': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether structural work rests on it, or something else that counts: an isolation, a wait, a limit, what a structural part is made of.' },
   'reference.unplaced': { kind: 'reference', type: 'text', description: 'What rests on it beside operations without page, section or step.' },
-  'reference.cited': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether anything in the plan cites it.' },
   'reference.document_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a document number is stated.' },
   'reference.revision_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether a revision is stated.' },
   'reference.published_stated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether the day of publication is stated.' },
@@ -683,8 +692,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.called_missing': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether it calls for a further document that the plan does not list.' },
   'reference.revision_in_pack': { kind: 'reference', type: 'word', words: ['same', 'pack is newer', 'pack is older', 'not in the packs'], description: 'Its revision against the newest that the vehicle packs know.' },
   'reference.superseded_by': { kind: 'reference', type: 'text', description: 'The document that, by the vehicle packs, took its place.' },
-  'reference.id_repeated': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether another reference bears the same id.' },
-  'part.id': { kind: 'part', type: 'text', description: 'Its id.' },
   'part.name': { kind: 'part', type: 'text', alwaysKnown: true, description: 'What the shop calls it.' },
   'part.named_for_other_side': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the name says left and `side` says right, or the other way round. False where the name says both or neither.' },
   'part.kind': { kind: 'part', type: 'word', words: ['door ring', 'a-pillar', 'b-pillar', 'c-pillar', 'd-pillar', 'sill', 'sill reinforcement', 'roof rail', 'roof bow', 'front rail', 'rear rail', 'apron', 'strut tower', 'crossmember', 'bulkhead', 'floor', 'tunnel', 'wheelhouse', 'reinforcement', 'bumper beam', 'door beam', 'battery tray', 'subframe', 'radiator support', 'back panel', 'side panel', 'quarter panel', 'sill skin', 'roof skin', 'door', 'door skin', 'fender', 'bonnet', 'boot lid', 'tailgate', 'bumper cover', 'bracket', 'suspension part', 'steering part', 'wheel', 'glass', 'lamp', 'trim', 'seat', 'restraint unit', 'traction battery', 'other'], synonyms: { 'rocker': 'sill', 'rocker panel': 'sill', 'wing': 'fender', 'hood': 'bonnet', 'trunk': 'boot lid', 'trunk lid': 'boot lid', 'decklid': 'boot lid', 'frame': 'front rail', 'frame rail': 'front rail', 'side member': 'front rail', 'longitudinal': 'front rail', 'firewall': 'bulkhead', 'dash': 'bulkhead', 'ring': 'door ring', 'door aperture': 'door ring', 'cant': 'roof rail', 'cant rail': 'roof rail', 'liftgate': 'tailgate', 'hatch': 'tailgate', 'shock tower': 'strut tower', 'side skin': 'side panel', 'uniside': 'side panel', 'bumper': 'bumper cover', 'windscreen': 'glass', 'windshield': 'glass', 'upper rail': 'apron', 'pillar': 'b-pillar' }, description: 'What it is.' },
@@ -720,9 +727,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.strength_doubt': { kind: 'part', type: 'text', description: 'The stated strength and what the grade promises, where they differ.' },
   'part.weaker_than_twin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side is stated stronger, or as another metal, and nothing says why: no marking on this part, no page of its own.' },
   'part.twin_stronger': { kind: 'part', type: 'text', description: 'The two parts and what each is stated as.' },
-  'part.hardened': { kind: 'part', type: 'yes-no', description: 'Whether the part counts as hardened: press-hardened steel does on a body, whatever its delivered strength.' },
   'part.weldability': { kind: 'part', type: 'text', description: 'Carbon equivalents of the grade in words, with what they rest on.' },
-  'part.carbon_equivalent': { kind: 'part', type: 'number', description: 'Carbon equivalent of the International Institute of Welding in per cent, of the typical composition or of the limits of the standard.' },
   'part.coating_agrees': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the stated coating and the coating in the grade can both be true.' },
   'part.coating_contradiction': { kind: 'part', type: 'text', description: 'What of the coating does not agree.' },
   'part.thickness_fits': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the stated thickness lies in the range for which the standard of the grade is written; yes where that range is not known.' },
@@ -734,7 +739,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.damaged': { kind: 'part', type: 'yes-no', description: 'Whether it is damaged.' },
   'part.skin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is an outer skin that may hide structure.' },
   'part.layer_below': { kind: 'part', type: 'word', words: ['stated and seen', 'stated, not seen', 'nothing there', 'not stated'], alwaysKnown: true, description: 'What the plan says of the structural layer under a skin.' },
-  'part.hidden_by': { kind: 'part', type: 'text', description: 'The layer that hides it.' },
   'part.has_operation': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation is proposed that answers damage: replace, section, weld, straighten and the like, or leave with a reason; not paint, sanding or taking off and on.' },
   'part.replaced': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation takes the damaged metal away: replace, section, butt weld, or any cut part-way.' },
   'part.joined_anew': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation makes joints of the part: welds, bonds, rivets.' },
@@ -748,7 +752,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.inside_before_heat': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the inside was protected, and before a weld, cut or heat that reaches the part.' },
   'part.holds_undeployed_unit': { kind: 'part', type: 'yes-no', description: 'Whether it carries an undeployed airbag, pretensioner or other unit that stays fitted.' },
   'part.lifted_on': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is lifted or anchored on it.' },
-  'part.id_repeated': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether another part bears the same id.' },
   'part.shall': { kind: 'part', type: 'text', description: 'What the maker’s document says shall be done with it, by a vehicle pack.' },
   'part.shall_done': { kind: 'part', type: 'yes-no', description: 'Whether an operation of the plan does what the document says shall be done.' },
   'part.short_radius': { kind: 'part', type: 'yes-no', description: 'Whether its bend is sharp, over a short radius.' },
@@ -793,8 +796,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.peak': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of the heated zone: as stated, with the packs’ allowance for the instrument; an unmeasured torch, and a source of which no temperature is stated, count as the worst that is plausible of them.' },
   'operation.temperature': { kind: 'operation', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the plan states.' },
   'operation.hold': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Longest time at temperature of one heating, of all heats of the part at this place.' },
-  'operation.shape': { kind: 'operation', type: 'word', words: ['strip', 'disc'], alwaysKnown: true, description: 'How the heat leaves the heated spot, as it is computed: a disc only where its radius is stated for every heat of the place. Beside a neighbour with a heat sink on the way a strip is computed all the same.' },
-  'operation.radius': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Radius of the heated disc; of several heats of a place the largest.' },
   'operation.limit_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan states the temperature limit of a page of the maker that covers this vehicle.' },
   'operation.limit_kept': { kind: 'operation', type: 'yes-no', description: 'Whether temperature, time and number of heatings stay within the limit that the plan says the page sets.' },
   'operation.times': { kind: 'operation', type: 'count', description: 'Number of heatings of the part at this place.' },
@@ -845,7 +846,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
   'exposure.from': { kind: 'exposure', type: 'word', words: ['heat', 'arc', 'brazing', 'resistance spot', 'cutting or grinding', 'bake'], alwaysKnown: true, description: 'Kind of heat source.' },
   'exposure.distance': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Shortest way along metal from the heated zone.' },
-  'exposure.path': { kind: 'exposure', type: 'word', words: ['same sheet', 'joined', 'through air'], description: 'How the heat gets there.' },
   'exposure.peak': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the neighbour sees, cool-down included, margins on the high side.' },
   'exposure.peak_at': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'When it is hottest, from the start of the heat.' },
   'exposure.limit': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Temperature up to which nothing is asked, by the pack.' },
@@ -1041,7 +1041,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'opening.over_deformation': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'That minus the tolerance.' },
   'opening.turned_after': { kind: 'opening', type: 'number', unit: '°', dimension: 'angle', description: 'How far the opening as a whole is turned after the repair.' },
   'opening.carried_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'How far turn and shift of the whole carry the corner that they carry farthest.' },
-  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan before the repair', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test'], alwaysKnown: true, description: 'Which step.' },
+  'step.what': { kind: 'step', type: 'word', words: ['batteries disconnected', 'restraints made safe', 'high-voltage isolation', 'absence of voltage proved', 'high-voltage re-commissioning', 'battery damage dealt with', 'cavity protection', 'bake', 'scan before the repair', 'scan after the repair', 'wheel alignment', 'sensor calibration', 'restraint completion', 'road test', 'hold point', 'warning lamps', 'structural release'], alwaysKnown: true, description: 'Which step.' },
   'step.name': { kind: 'step', type: 'text', alwaysKnown: true, description: 'What a sentence calls it: the calibration of front camera.' },
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
@@ -1075,6 +1075,20 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
   'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },
   'step.quarantine_watch': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How long the quarantine is watched.' },
+  'step.values': { kind: 'step', type: 'word', words: ['none', 'stated'], description: 'Whether the wheel alignment states what was measured.' },
+  'step.values_out': { kind: 'step', type: 'text', description: 'Values of the wheel alignment that are out of their range after the repair, each with its range.' },
+  'step.values_open': { kind: 'step', type: 'text', description: 'Values of the wheel alignment that cannot be compared, each with why: no range, no value after the repair, degrees mixed with millimetres, an angle in millimetres.' },
+  'step.values_short': { kind: 'step', type: 'text', description: 'Camber and toe that the values leave out: of no wheel at all, or of one side of an axle.' },
+  'step.values_lacking': { kind: 'step', type: 'text', description: 'What else a whole print-out holds and the values leave out: caster, thrust angle, an axle, the values before the work.' },
+  'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
+  'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
+  'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
+  'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
+  'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
+  'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
+  'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened'], synonyms: { 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
+  'step.state_of_charge': { kind: 'step', type: 'number', unit: '%', dimension: 'percent', description: 'State of charge of the traction battery: of the isolation as the vehicle came, of re-commissioning as it goes.' },
+  'step.values_copied': { kind: 'step', type: 'yes-no', description: 'Whether at least four values of the wheel alignment are stated after the repair and each is the specified one, to the last digit.' },
   'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead', 'names itself', 'listed twice'], alwaysKnown: true, description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },

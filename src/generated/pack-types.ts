@@ -463,10 +463,12 @@ export interface Raise {
 
 /** One trigger: if this part is touched, or this was done, then that check. It says either `kinds`, `holds` or both, of parts, or `work`. */
 export interface Trigger {
-  /** The check that it asks for. */
-  readonly asks_for: 'scan after the repair' | 'wheel alignment' | 'sensor calibration' | 'restraint completion' | 'road test';
+  /** The check, hold point or release that it asks for. */
+  readonly asks_for: 'scan after the repair' | 'wheel alignment' | 'sensor calibration' | 'restraint completion' | 'road test' | 'hold point' | 'structural release';
   /** Of a sensor calibration: words of which one stands in the name of the sensor that must be answered for, the first for sentences. Without it any calibration answers. */
   readonly sensor?: readonly string[];
+  /** Of a hold point: which, by the words of a plan, or by the name that plans of the shop give it. */
+  readonly point?: string;
   /** Kinds of part, by the words of a plan. */
   readonly kinds?: readonly string[];
   /** Words of which one stands in the name of the part; without it, whatever it is called. Capitals do not count. */
@@ -476,9 +478,9 @@ export interface Trigger {
   /** Items that the part holds, by the words of a plan. */
   readonly holds?: readonly string[];
   /** What happened to the part; any of them. Any at all when left out. */
-  readonly was?: readonly ('hit' | 'worked on' | 'taken off' | 'painted')[];
+  readonly was?: readonly ('hit' | 'worked on' | 'taken off' | 'painted' | 'joined in')[];
   /** What was done to the vehicle as a whole; any of them. */
-  readonly work?: readonly ('electric welding' | 'structural work' | 'restraint unit off' | 'restraint unit deployed' | 'high voltage isolated' | 'wheels aligned')[];
+  readonly work?: readonly ('electric welding' | 'structural work' | 'restraint unit off' | 'restraint unit deployed' | 'high voltage isolated' | 'wheels aligned' | 'structure joined' | 'restraint wiring repaired')[];
   readonly source: Source;
   /** Anything worth knowing about it. */
   readonly note?: string;

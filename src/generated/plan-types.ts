@@ -21,6 +21,8 @@ export interface Plan {
   readonly parts: readonly Part[];
   /** Three-dimensional measuring. */
   readonly measurements?: PlanMeasurements;
+  /** Points beyond which work may not go on until a named person releases it: after them the thing can no longer be seen. */
+  readonly hold_points?: readonly PlanHoldPointsItem[];
   /** Corrosion protection, sealing and refinish. */
   readonly finish?: PlanFinish;
   /** Checks after the repair. */
@@ -45,16 +47,16 @@ export interface PlanJob {
   readonly written_by?: Person;
   /** Revision of the plan. */
   readonly revision?: string;
-  /** State in which the vehicle came. Not judged yet. */
+  /** State in which the vehicle came. */
   readonly as_received?: PlanJobAsReceived;
   readonly note?: Text;
 }
 
-/** State in which the vehicle came. Not judged yet. */
+/** State in which the vehicle came. */
 export interface PlanJobAsReceived {
-  /** Mileage with unit. Not judged: kept for the record. */
+  /** Mileage with unit. */
   readonly mileage?: string;
-  /** Warning lamps lit. Not judged yet. */
+  /** Warning lamps lit; the word none when none was. */
   readonly warning_lamps?: string;
   /** What still works. */
   readonly works?: string;
@@ -154,7 +156,7 @@ export interface PlanMakeSafeLowVoltage {
   readonly batteries?: readonly ('12 V' | 'auxiliary' | '48 V')[];
   /** Batteries that the vehicle has. */
   readonly fitted?: readonly ('12 V' | 'auxiliary' | '48 V')[];
-  /** Where the key is kept. */
+  /** Where the key is kept; one that opens the vehicle from near by wakes it. */
   readonly key?: string;
   /** Whether a memory supply is connected while restraint connectors are open. */
   readonly memory_supply?: boolean;
@@ -177,6 +179,8 @@ export interface PlanMakeSafeRestraints {
   readonly wait_cite?: Cites;
   /** Units fitted. */
   readonly units?: readonly PlanMakeSafeRestraintsUnitsItem[];
+  /** Where units that came off undeployed are kept, and how: locked away, cushion side up, apart from heat, fuel and power. */
+  readonly storage?: string;
   /** Whether any unit deployed. */
   readonly deployed?: boolean;
   /** Maker’s list of what is replaced after deployment. */
@@ -234,6 +238,8 @@ export interface PlanMakeSafeHighVoltage {
   readonly battery_removed?: boolean;
   /** Orange cables in the work zone and what is done with them, in words such as `none` or `unplugged and laid aside`. */
   readonly cables_in_zone?: string;
+  /** State of charge as the vehicle came. */
+  readonly state_of_charge?: Percent;
 }
 
 /** Quarantine of a damaged battery. */
@@ -399,6 +405,24 @@ export interface PlanMeasurementsPointsItem {
   readonly other_side?: Id;
 }
 
+/** One hold point. */
+export interface PlanHoldPointsItem {
+  /** What is looked at, and before what. Other points of the shop bear a `name`. */
+  readonly point?: 'flange before closing' | 'cavity before the skin' | 'structure before the last weld' | 'restraint wiring before the trim' | 'other';
+  /** What the shop calls it. */
+  readonly name?: string;
+  /** Id of the part whose closing it comes before; of all of them where it is left out. */
+  readonly part?: Id;
+  readonly planned?: Planned;
+  /** Day, or day and time, on which the work was released to go on. */
+  readonly done?: Moment;
+  /** Who releases it: a named person, from the start on. */
+  readonly by?: Person;
+  /** The place in a listed reference that asks for it. */
+  readonly cite?: Cites;
+  readonly note?: Text;
+}
+
 /** Corrosion protection, sealing and refinish. */
 export interface PlanFinish {
   /** Cavities opened or joined. */
@@ -515,6 +539,10 @@ export interface PlanVerify {
   readonly high_voltage?: PlanVerifyHighVoltage;
   /** Road test. */
   readonly road_test?: PlanVerifyRoadTest;
+  /** Warning lamps when the vehicle is released. */
+  readonly warning_lamps?: PlanVerifyWarningLamps;
+  /** Release of the structure by itself, where the shop has one, before skins, paint and trim hide it. */
+  readonly structural_release?: PlanVerifyStructuralRelease;
 }
 
 /** Wheel alignment. */
@@ -524,11 +552,33 @@ export interface PlanVerifyAlignment {
   readonly done?: Moment;
   /** Who does or did it. */
   readonly by?: Person;
-  /** The place in a listed reference that asks for it. */
+  /** The place in a listed reference that states the values for this vehicle; or by which no alignment is required. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Result. */
+  /** Result of the whole alignment. */
   readonly result?: 'within range' | 'out of range' | 'not required';
+  /** What the bench measured, one row a value. Needed where the plan’s own work asks for the alignment. */
+  readonly values?: readonly PlanVerifyAlignmentValuesItem[];
+}
+
+/** One value. Its range is `specified` with `tolerance`, or `from` and `to`; all of a row in one unit. */
+export interface PlanVerifyAlignmentValuesItem {
+  /** What is measured. Total toe is that of both wheels of an axle; the thrust angle is the vehicle’s. */
+  readonly of?: 'camber' | 'caster' | 'toe' | 'total toe' | 'thrust angle' | 'steering axis inclination';
+  /** Wheel, or axle of total toe. */
+  readonly at?: 'front left' | 'front right' | 'rear left' | 'rear right' | 'front axle' | 'rear axle';
+  /** Value that is specified for this vehicle. */
+  readonly specified?: WheelSetting;
+  /** By how much it may differ, to both sides. */
+  readonly tolerance?: WheelSetting;
+  /** Lower end of the range, where it is given as one. */
+  readonly from?: WheelSetting;
+  /** Upper end of the range. */
+  readonly to?: WheelSetting;
+  /** As the vehicle came. */
+  readonly before?: WheelSetting;
+  /** As it goes. */
+  readonly after?: WheelSetting;
 }
 
 /** Calibration of one sensor. */
@@ -547,6 +597,22 @@ export interface PlanVerifyCalibrationsItem {
   readonly kind?: 'static' | 'dynamic' | 'both' | 'not required' | 'not fitted';
   /** Result. */
   readonly result?: 'passed' | 'failed' | 'not finished';
+  /** How the sensor, or what it looks through or sits on, was disturbed. */
+  readonly disturbed?: 'removed' | 'bracket' | 'glass' | 'bumper' | 'alignment' | 'ride height' | 'structural work' | 'not disturbed';
+  /** How the vehicle stood when it was calibrated. */
+  readonly conditions?: PlanVerifyCalibrationsItemConditions;
+  /** Result document: its number, file or place. */
+  readonly report?: string;
+}
+
+/** How the vehicle stood when it was calibrated. */
+export interface PlanVerifyCalibrationsItemConditions {
+  /** Tank and load: tank full, nobody inside, nothing loaded. */
+  readonly load?: string;
+  /** Tyre pressures: set to the plate. */
+  readonly tyre_pressures?: string;
+  /** Floor: level of the bay, with its last check. A dynamic calibration needs none. */
+  readonly floor?: string;
 }
 
 /** Completion of the restraint system. */
@@ -581,6 +647,10 @@ export interface PlanVerifyHighVoltage {
   readonly faults?: string;
   /** What else was looked at when the traction voltage went on again. */
   readonly checked?: readonly ('connectors' | 'enclosure' | 'mounting' | 'coolant')[];
+  /** How the cooling of the traction battery came out of its leak test, or that it was not opened. */
+  readonly coolant?: 'tight' | 'leaks' | 'not opened';
+  /** State of charge at which the vehicle goes. */
+  readonly state_of_charge?: Percent;
 }
 
 /** Road test. */
@@ -595,6 +665,42 @@ export interface PlanVerifyRoadTest {
   readonly note?: Text;
   /** Result. */
   readonly result?: 'passed' | 'failed';
+}
+
+/** Warning lamps when the vehicle is released. */
+export interface PlanVerifyWarningLamps {
+  readonly planned?: Planned;
+  /** Day, or day and time, on which it was done. */
+  readonly done?: Moment;
+  /** Who does or did it. */
+  readonly by?: Person;
+  /** The place in a listed reference that asks for it. */
+  readonly cite?: Cites;
+  readonly note?: Text;
+  /** Lamps that stay lit; an empty list when all are off. */
+  readonly lit?: readonly PlanVerifyWarningLampsLitItem[];
+}
+
+/** One lamp. */
+export interface PlanVerifyWarningLampsLitItem {
+  /** Which lamp. */
+  readonly lamp?: string;
+  /** System it belongs to. */
+  readonly system?: 'restraint' | 'brake' | 'steering' | 'traction battery' | 'engine' | 'body' | 'driver assistance' | 'other';
+  /** Why it may stay lit. */
+  readonly explanation?: Text;
+}
+
+/** Release of the structure by itself, where the shop has one, before skins, paint and trim hide it. */
+export interface PlanVerifyStructuralRelease {
+  readonly planned?: Planned;
+  /** Day, or day and time, on which it was done. */
+  readonly done?: Moment;
+  /** Who releases it; better not who wrote the plan. */
+  readonly by?: Person;
+  /** The place in a listed reference that asks for it. */
+  readonly cite?: Cites;
+  readonly note?: Text;
 }
 
 /** Deviation permit: a named person’s written, dated, expiring acceptance of a hold. */
@@ -656,6 +762,8 @@ export interface PlanRecord {
   readonly where?: string;
   /** Last day on which it is kept. */
   readonly until?: PlanDate;
+  /** What the owner gets of it. */
+  readonly owner_gets?: readonly string[];
 }
 
 /** Free text, in the author’s words. Nothing is judged from it unless the key says so. */
@@ -826,6 +934,9 @@ export type FreeEnd = string;
 
 /** Length with unit; a sign is allowed. */
 export type SignedLength = string;
+
+/** A wheel setting with unit: -0°30', 30', -0.5°; of toe also 2 mm or 0.08 in. A sign is allowed. */
+export type WheelSetting = string;
 
 /** Test coupon: the result as one word, or the coupon in full. */
 export type Coupon = CouponResult | CouponTest;

@@ -2111,7 +2111,7 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
   return validate163.errors = vErrors, errors === 0;
 }
 validate163.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema51 = { type: "object", additionalProperties: !1, required: ["asks_for", "source"], properties: { asks_for: { enum: ["scan after the repair", "wheel alignment", "sensor calibration", "restraint completion", "road test"] }, sensor: { type: "array", minItems: 1, maxItems: 10, items: { type: "string", minLength: 1, maxLength: 60 } }, kinds: { type: "array", minItems: 1, maxItems: 60, items: { type: "string", minLength: 1, maxLength: 60 } }, named: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, unless_named: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, holds: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, was: { type: "array", minItems: 1, maxItems: 4, items: { enum: ["hit", "worked on", "taken off", "painted"] } }, work: { type: "array", minItems: 1, maxItems: 6, items: { enum: ["electric welding", "structural work", "restraint unit off", "restraint unit deployed", "high voltage isolated", "wheels aligned"] } }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
+var schema51 = { type: "object", additionalProperties: !1, required: ["asks_for", "source"], properties: { asks_for: { enum: ["scan after the repair", "wheel alignment", "sensor calibration", "restraint completion", "road test", "hold point", "structural release"] }, sensor: { type: "array", minItems: 1, maxItems: 10, items: { type: "string", minLength: 1, maxLength: 60 } }, point: { type: "string", minLength: 1, maxLength: 200 }, kinds: { type: "array", minItems: 1, maxItems: 60, items: { type: "string", minLength: 1, maxLength: 60 } }, named: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, unless_named: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, holds: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, was: { type: "array", minItems: 1, maxItems: 5, items: { enum: ["hit", "worked on", "taken off", "painted", "joined in"] } }, work: { type: "array", minItems: 1, maxItems: 8, items: { enum: ["electric welding", "structural work", "restraint unit off", "restraint unit deployed", "high voltage isolated", "wheels aligned", "structure joined", "restraint wiring repaired"] } }, source: { $ref: "#/$defs/source" }, note: { type: "string", minLength: 1, maxLength: 1e3 }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" } } };
 function validate169(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate169.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2130,7 +2130,7 @@ function validate169(data, { instancePath = "", parentData, parentDataProperty, 
       }
     if (data.asks_for !== void 0) {
       let data0 = data.asks_for;
-      if (!(data0 === "scan after the repair" || data0 === "wheel alignment" || data0 === "sensor calibration" || data0 === "restraint completion" || data0 === "road test")) {
+      if (!(data0 === "scan after the repair" || data0 === "wheel alignment" || data0 === "sensor calibration" || data0 === "restraint completion" || data0 === "road test" || data0 === "hold point" || data0 === "structural release")) {
         let err3 = { instancePath: instancePath + "/asks_for", schemaPath: "#/properties/asks_for/enum", keyword: "enum", params: { allowedValues: schema51.properties.asks_for.enum } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -2168,206 +2168,222 @@ function validate169(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
       }
     }
-    if (data.kinds !== void 0) {
-      let data3 = data.kinds;
-      if (Array.isArray(data3)) {
-        if (data3.length > 60) {
-          let err10 = { instancePath: instancePath + "/kinds", schemaPath: "#/properties/kinds/maxItems", keyword: "maxItems", params: { limit: 60 } };
+    if (data.point !== void 0) {
+      let data3 = data.point;
+      if (typeof data3 == "string") {
+        if (func2(data3) > 200) {
+          let err10 = { instancePath: instancePath + "/point", schemaPath: "#/properties/point/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
-        if (data3.length < 1) {
-          let err11 = { instancePath: instancePath + "/kinds", schemaPath: "#/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 } };
+        if (func2(data3) < 1) {
+          let err11 = { instancePath: instancePath + "/point", schemaPath: "#/properties/point/minLength", keyword: "minLength", params: { limit: 1 } };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
-        let len1 = data3.length;
+      } else {
+        let err12 = { instancePath: instancePath + "/point", schemaPath: "#/properties/point/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+      }
+    }
+    if (data.kinds !== void 0) {
+      let data4 = data.kinds;
+      if (Array.isArray(data4)) {
+        if (data4.length > 60) {
+          let err13 = { instancePath: instancePath + "/kinds", schemaPath: "#/properties/kinds/maxItems", keyword: "maxItems", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+        }
+        if (data4.length < 1) {
+          let err14 = { instancePath: instancePath + "/kinds", schemaPath: "#/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+        }
+        let len1 = data4.length;
         for (let i1 = 0; i1 < len1; i1++) {
-          let data4 = data3[i1];
-          if (typeof data4 == "string") {
-            if (func2(data4) > 60) {
-              let err12 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/properties/kinds/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+          let data5 = data4[i1];
+          if (typeof data5 == "string") {
+            if (func2(data5) > 60) {
+              let err15 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/properties/kinds/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
-            if (func2(data4) < 1) {
-              let err13 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/properties/kinds/items/minLength", keyword: "minLength", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+            if (func2(data5) < 1) {
+              let err16 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/properties/kinds/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/properties/kinds/items/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+            let err17 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/properties/kinds/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
           }
         }
       } else {
-        let err15 = { instancePath: instancePath + "/kinds", schemaPath: "#/properties/kinds/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+        let err18 = { instancePath: instancePath + "/kinds", schemaPath: "#/properties/kinds/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
     if (data.named !== void 0) {
-      let data5 = data.named;
-      if (Array.isArray(data5)) {
-        if (data5.length > 20) {
-          let err16 = { instancePath: instancePath + "/named", schemaPath: "#/properties/named/maxItems", keyword: "maxItems", params: { limit: 20 } };
-          vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+      let data6 = data.named;
+      if (Array.isArray(data6)) {
+        if (data6.length > 20) {
+          let err19 = { instancePath: instancePath + "/named", schemaPath: "#/properties/named/maxItems", keyword: "maxItems", params: { limit: 20 } };
+          vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
-        if (data5.length < 1) {
-          let err17 = { instancePath: instancePath + "/named", schemaPath: "#/properties/named/minItems", keyword: "minItems", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+        if (data6.length < 1) {
+          let err20 = { instancePath: instancePath + "/named", schemaPath: "#/properties/named/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
         }
-        let len2 = data5.length;
+        let len2 = data6.length;
         for (let i2 = 0; i2 < len2; i2++) {
-          let data6 = data5[i2];
-          if (typeof data6 == "string") {
-            if (func2(data6) > 60) {
-              let err18 = { instancePath: instancePath + "/named/" + i2, schemaPath: "#/properties/named/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+          let data7 = data6[i2];
+          if (typeof data7 == "string") {
+            if (func2(data7) > 60) {
+              let err21 = { instancePath: instancePath + "/named/" + i2, schemaPath: "#/properties/named/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
             }
-            if (func2(data6) < 1) {
-              let err19 = { instancePath: instancePath + "/named/" + i2, schemaPath: "#/properties/named/items/minLength", keyword: "minLength", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+            if (func2(data7) < 1) {
+              let err22 = { instancePath: instancePath + "/named/" + i2, schemaPath: "#/properties/named/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
             }
           } else {
-            let err20 = { instancePath: instancePath + "/named/" + i2, schemaPath: "#/properties/named/items/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+            let err23 = { instancePath: instancePath + "/named/" + i2, schemaPath: "#/properties/named/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
       } else {
-        let err21 = { instancePath: instancePath + "/named", schemaPath: "#/properties/named/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+        let err24 = { instancePath: instancePath + "/named", schemaPath: "#/properties/named/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
     if (data.unless_named !== void 0) {
-      let data7 = data.unless_named;
-      if (Array.isArray(data7)) {
-        if (data7.length > 20) {
-          let err22 = { instancePath: instancePath + "/unless_named", schemaPath: "#/properties/unless_named/maxItems", keyword: "maxItems", params: { limit: 20 } };
-          vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+      let data8 = data.unless_named;
+      if (Array.isArray(data8)) {
+        if (data8.length > 20) {
+          let err25 = { instancePath: instancePath + "/unless_named", schemaPath: "#/properties/unless_named/maxItems", keyword: "maxItems", params: { limit: 20 } };
+          vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
         }
-        if (data7.length < 1) {
-          let err23 = { instancePath: instancePath + "/unless_named", schemaPath: "#/properties/unless_named/minItems", keyword: "minItems", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        if (data8.length < 1) {
+          let err26 = { instancePath: instancePath + "/unless_named", schemaPath: "#/properties/unless_named/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
         }
-        let len3 = data7.length;
+        let len3 = data8.length;
         for (let i3 = 0; i3 < len3; i3++) {
-          let data8 = data7[i3];
-          if (typeof data8 == "string") {
-            if (func2(data8) > 60) {
-              let err24 = { instancePath: instancePath + "/unless_named/" + i3, schemaPath: "#/properties/unless_named/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+          let data9 = data8[i3];
+          if (typeof data9 == "string") {
+            if (func2(data9) > 60) {
+              let err27 = { instancePath: instancePath + "/unless_named/" + i3, schemaPath: "#/properties/unless_named/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
-            if (func2(data8) < 1) {
-              let err25 = { instancePath: instancePath + "/unless_named/" + i3, schemaPath: "#/properties/unless_named/items/minLength", keyword: "minLength", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+            if (func2(data9) < 1) {
+              let err28 = { instancePath: instancePath + "/unless_named/" + i3, schemaPath: "#/properties/unless_named/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
           } else {
-            let err26 = { instancePath: instancePath + "/unless_named/" + i3, schemaPath: "#/properties/unless_named/items/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+            let err29 = { instancePath: instancePath + "/unless_named/" + i3, schemaPath: "#/properties/unless_named/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
           }
         }
       } else {
-        let err27 = { instancePath: instancePath + "/unless_named", schemaPath: "#/properties/unless_named/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+        let err30 = { instancePath: instancePath + "/unless_named", schemaPath: "#/properties/unless_named/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
       }
     }
     if (data.holds !== void 0) {
-      let data9 = data.holds;
-      if (Array.isArray(data9)) {
-        if (data9.length > 20) {
-          let err28 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/maxItems", keyword: "maxItems", params: { limit: 20 } };
-          vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+      let data10 = data.holds;
+      if (Array.isArray(data10)) {
+        if (data10.length > 20) {
+          let err31 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/maxItems", keyword: "maxItems", params: { limit: 20 } };
+          vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
         }
-        if (data9.length < 1) {
-          let err29 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/minItems", keyword: "minItems", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+        if (data10.length < 1) {
+          let err32 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
         }
-        let len4 = data9.length;
+        let len4 = data10.length;
         for (let i4 = 0; i4 < len4; i4++) {
-          let data10 = data9[i4];
-          if (typeof data10 == "string") {
-            if (func2(data10) > 60) {
-              let err30 = { instancePath: instancePath + "/holds/" + i4, schemaPath: "#/properties/holds/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+          let data11 = data10[i4];
+          if (typeof data11 == "string") {
+            if (func2(data11) > 60) {
+              let err33 = { instancePath: instancePath + "/holds/" + i4, schemaPath: "#/properties/holds/items/maxLength", keyword: "maxLength", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
-            if (func2(data10) < 1) {
-              let err31 = { instancePath: instancePath + "/holds/" + i4, schemaPath: "#/properties/holds/items/minLength", keyword: "minLength", params: { limit: 1 } };
-              vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+            if (func2(data11) < 1) {
+              let err34 = { instancePath: instancePath + "/holds/" + i4, schemaPath: "#/properties/holds/items/minLength", keyword: "minLength", params: { limit: 1 } };
+              vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
             }
           } else {
-            let err32 = { instancePath: instancePath + "/holds/" + i4, schemaPath: "#/properties/holds/items/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+            let err35 = { instancePath: instancePath + "/holds/" + i4, schemaPath: "#/properties/holds/items/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
           }
         }
       } else {
-        let err33 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+        let err36 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
     if (data.was !== void 0) {
-      let data11 = data.was;
-      if (Array.isArray(data11)) {
-        if (data11.length > 4) {
-          let err34 = { instancePath: instancePath + "/was", schemaPath: "#/properties/was/maxItems", keyword: "maxItems", params: { limit: 4 } };
-          vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+      let data12 = data.was;
+      if (Array.isArray(data12)) {
+        if (data12.length > 5) {
+          let err37 = { instancePath: instancePath + "/was", schemaPath: "#/properties/was/maxItems", keyword: "maxItems", params: { limit: 5 } };
+          vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
         }
-        if (data11.length < 1) {
-          let err35 = { instancePath: instancePath + "/was", schemaPath: "#/properties/was/minItems", keyword: "minItems", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+        if (data12.length < 1) {
+          let err38 = { instancePath: instancePath + "/was", schemaPath: "#/properties/was/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
         }
-        let len5 = data11.length;
+        let len5 = data12.length;
         for (let i5 = 0; i5 < len5; i5++) {
-          let data12 = data11[i5];
-          if (!(data12 === "hit" || data12 === "worked on" || data12 === "taken off" || data12 === "painted")) {
-            let err36 = { instancePath: instancePath + "/was/" + i5, schemaPath: "#/properties/was/items/enum", keyword: "enum", params: { allowedValues: schema51.properties.was.items.enum } };
-            vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+          let data13 = data12[i5];
+          if (!(data13 === "hit" || data13 === "worked on" || data13 === "taken off" || data13 === "painted" || data13 === "joined in")) {
+            let err39 = { instancePath: instancePath + "/was/" + i5, schemaPath: "#/properties/was/items/enum", keyword: "enum", params: { allowedValues: schema51.properties.was.items.enum } };
+            vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
           }
         }
       } else {
-        let err37 = { instancePath: instancePath + "/was", schemaPath: "#/properties/was/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+        let err40 = { instancePath: instancePath + "/was", schemaPath: "#/properties/was/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
     if (data.work !== void 0) {
-      let data13 = data.work;
-      if (Array.isArray(data13)) {
-        if (data13.length > 6) {
-          let err38 = { instancePath: instancePath + "/work", schemaPath: "#/properties/work/maxItems", keyword: "maxItems", params: { limit: 6 } };
-          vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+      let data14 = data.work;
+      if (Array.isArray(data14)) {
+        if (data14.length > 8) {
+          let err41 = { instancePath: instancePath + "/work", schemaPath: "#/properties/work/maxItems", keyword: "maxItems", params: { limit: 8 } };
+          vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
         }
-        if (data13.length < 1) {
-          let err39 = { instancePath: instancePath + "/work", schemaPath: "#/properties/work/minItems", keyword: "minItems", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+        if (data14.length < 1) {
+          let err42 = { instancePath: instancePath + "/work", schemaPath: "#/properties/work/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
         }
-        let len6 = data13.length;
+        let len6 = data14.length;
         for (let i6 = 0; i6 < len6; i6++) {
-          let data14 = data13[i6];
-          if (!(data14 === "electric welding" || data14 === "structural work" || data14 === "restraint unit off" || data14 === "restraint unit deployed" || data14 === "high voltage isolated" || data14 === "wheels aligned")) {
-            let err40 = { instancePath: instancePath + "/work/" + i6, schemaPath: "#/properties/work/items/enum", keyword: "enum", params: { allowedValues: schema51.properties.work.items.enum } };
-            vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+          let data15 = data14[i6];
+          if (!(data15 === "electric welding" || data15 === "structural work" || data15 === "restraint unit off" || data15 === "restraint unit deployed" || data15 === "high voltage isolated" || data15 === "wheels aligned" || data15 === "structure joined" || data15 === "restraint wiring repaired")) {
+            let err43 = { instancePath: instancePath + "/work/" + i6, schemaPath: "#/properties/work/items/enum", keyword: "enum", params: { allowedValues: schema51.properties.work.items.enum } };
+            vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
         }
       } else {
-        let err41 = { instancePath: instancePath + "/work", schemaPath: "#/properties/work/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+        let err44 = { instancePath: instancePath + "/work", schemaPath: "#/properties/work/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
       }
     }
     if (data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
-      let data16 = data.note;
-      if (typeof data16 == "string") {
-        if (func2(data16) > 1e3) {
-          let err42 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
-          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+      let data17 = data.note;
+      if (typeof data17 == "string") {
+        if (func2(data17) > 1e3) {
+          let err45 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 1e3 } };
+          vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
         }
-        if (func2(data16) < 1) {
-          let err43 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
-          vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+        if (func2(data17) < 1) {
+          let err46 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
         }
       } else {
-        let err44 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+        let err47 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
       }
     }
     data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
   } else {
-    let err45 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+    let err48 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
   }
   return validate169.errors = vErrors, errors === 0;
 }

@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -542,48 +542,67 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
   return validate126.errors = vErrors, errors === 0;
 }
 validate126.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema35 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
-function validate134(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate134.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema35.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+var formats14 = formats.percent;
+function validate128(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate128.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 60) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (!formats14(data)) {
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "percent" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate134.errors = vErrors, errors === 0;
+  return validate128.errors = vErrors, errors === 0;
 }
-validate134.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema36 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
+validate128.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema36 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
 function validate136(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate136.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema36.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   return validate136.errors = vErrors, errors === 0;
 }
 validate136.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema37 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema38 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
-function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema38.enum } };
+var schema37 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
+function validate138(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate138.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema37.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate148.errors = vErrors, errors === 0;
+  return validate138.errors = vErrors, errors === 0;
 }
-validate148.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema39 = { enum: ["left", "right", "both", "centre"] };
+validate138.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema38 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema39 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
 function validate150(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate150.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema39.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   return validate150.errors = vErrors, errors === 0;
 }
 validate150.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate159(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate159.evaluated;
+var schema40 = { enum: ["left", "right", "both", "centre"] };
+function validate152(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate152.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema40.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate152.errors = vErrors, errors === 0;
+}
+validate152.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate161(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate161.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -593,18 +612,18 @@ function validate159(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate159.errors = vErrors, errors === 0;
+  return validate161.errors = vErrors, errors === 0;
 }
-validate159.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats14 = formats.stress;
-function validate161(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate161.evaluated;
+validate161.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats16 = formats.stress;
+function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats14(data)) {
+    if (!formats16(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "stress" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -612,21 +631,21 @@ function validate161(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate161.errors = vErrors, errors === 0;
-}
-validate161.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema42 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
-function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema42.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
   return validate163.errors = vErrors, errors === 0;
 }
 validate163.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate167(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate167.evaluated;
+var schema43 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
+function validate165(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate165.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema43.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate165.errors = vErrors, errors === 0;
+}
+validate165.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate169(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate169.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "grade" || key0 === "strength" || key0 === "class" || key0 === "thickness")) {
@@ -645,43 +664,43 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    data.grade !== void 0 && (validate159(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.strength !== void 0 && (validate161(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.class !== void 0 && (validate163(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate110(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+    data.grade !== void 0 && (validate161(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.strength !== void 0 && (validate163(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.class !== void 0 && (validate165(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate165.errors : vErrors.concat(validate165.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate110(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate167.errors = vErrors, errors === 0;
+  return validate169.errors = vErrors, errors === 0;
 }
-validate167.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema44 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
-function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
+validate169.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema45 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
+function validate176(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate176.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema44.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema45.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate174.errors = vErrors, errors === 0;
+  return validate176.errors = vErrors, errors === 0;
 }
-validate174.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema45 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, schema46 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
-function validate180(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate180.evaluated;
+validate176.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema46 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, schema47 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
+function validate182(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate182.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema46.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema47.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate180.errors = vErrors, errors === 0;
+  return validate182.errors = vErrors, errors === 0;
 }
-validate180.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats16 = formats.temperature;
-function validate183(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate183.evaluated;
+validate182.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats18 = formats.temperature;
+function validate185(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate185.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats16(data)) {
+    if (!formats18(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "temperature" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -689,12 +708,12 @@ function validate183(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate183.errors = vErrors, errors === 0;
+  return validate185.errors = vErrors, errors === 0;
 }
-validate183.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema48 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
-function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate186.evaluated;
+validate185.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema49 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
+function validate188(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate188.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "means" || key0 === "place" || key0 === "calibration_due")) {
@@ -704,7 +723,7 @@ function validate186(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.means !== void 0) {
       let data0 = data.means;
       if (!(data0 === "temperature crayon" || data0 === "contact probe" || data0 === "infra-red on a prepared spot" || data0 === "infra-red" || data0 === "none")) {
-        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema48.properties.means.enum } };
+        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema49.properties.means.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -725,18 +744,18 @@ function validate186(data, { instancePath = "", parentData, parentDataProperty, 
     let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate186.errors = vErrors, errors === 0;
+  return validate188.errors = vErrors, errors === 0;
 }
-validate186.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats18 = formats["free-end"];
-function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
+validate188.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats20 = formats["free-end"];
+function validate191(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate191.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats18(data)) {
+    if (!formats20(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "free-end" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -744,28 +763,28 @@ function validate189(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate189.errors = vErrors, errors === 0;
+  return validate191.errors = vErrors, errors === 0;
 }
-validate189.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema50 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema51 = { enum: ["same sheet", "joined", "through air"] };
-function validate200(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate200.evaluated;
+validate191.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema51 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema52 = { enum: ["same sheet", "joined", "through air"] };
+function validate202(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate202.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema51.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema52.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate200.errors = vErrors, errors === 0;
+  return validate202.errors = vErrors, errors === 0;
 }
-validate200.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats20 = formats.mass;
-function validate212(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate212.evaluated;
+validate202.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats22 = formats.mass;
+function validate214(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate214.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats20(data)) {
+    if (!formats22(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "mass" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -773,18 +792,18 @@ function validate212(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate212.errors = vErrors, errors === 0;
+  return validate214.errors = vErrors, errors === 0;
 }
-validate212.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate196(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate196.evaluated;
+validate214.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate198(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate198.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema50.properties, key0)) {
+      if (!func1.call(schema51.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate134(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate134.errors : vErrors.concat(validate134.errors), errors = vErrors.length)), data.distance !== void 0 && (validate110(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.path !== void 0 && (validate200(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate200.errors : vErrors.concat(validate200.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate136(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate183(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.lap !== void 0) {
+    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate136(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data.distance !== void 0 && (validate110(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.path !== void 0 && (validate202(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate138(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate185(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data.lap !== void 0) {
       let data7 = data.lap;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -802,21 +821,21 @@ function validate196(data, { instancePath = "", parentData, parentDataProperty, 
       let data12 = data.sink;
       if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
         for (let key2 in data12)
-          if (!func1.call(schema50.properties.sink.properties, key2)) {
+          if (!func1.call(schema51.properties.sink.properties, key2)) {
             let err3 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         if (data12.kind !== void 0) {
           let data13 = data12.kind;
           if (!(data13 === "wet cloth" || data13 === "copper bar")) {
-            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema50.properties.sink.properties.kind.enum } };
+            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema51.properties.sink.properties.kind.enum } };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
-        if (data12.distance !== void 0 && (validate110(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.width !== void 0 && (validate110(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.length !== void 0 && (validate110(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.water !== void 0 && (validate212(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate212.errors : vErrors.concat(validate212.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate110(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.held !== void 0) {
+        if (data12.distance !== void 0 && (validate110(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.width !== void 0 && (validate110(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.length !== void 0 && (validate110(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.water !== void 0 && (validate214(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate214.errors : vErrors.concat(validate214.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate110(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.held !== void 0) {
           let data19 = data12.held;
           if (!(data19 === "clamped" || data19 === "laid on")) {
-            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema50.properties.sink.properties.held.enum } };
+            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema51.properties.sink.properties.held.enum } };
             vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
           }
         }
@@ -830,7 +849,7 @@ function validate196(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.watched_by !== void 0 && (validate186(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.reading !== void 0 && (validate183(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.watched_by !== void 0 && (validate188(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate188.errors : vErrors.concat(validate188.errors), errors = vErrors.length)), data.reading !== void 0 && (validate185(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data.name !== void 0) {
       let data24 = data.name;
       if (typeof data24 == "string") {
         if (func2(data24) > 200) {
@@ -846,39 +865,20 @@ function validate196(data, { instancePath = "", parentData, parentDataProperty, 
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate196.errors = vErrors, errors === 0;
+  return validate198.errors = vErrors, errors === 0;
 }
-validate196.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema53 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, schema54 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
-function validate223(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate223.evaluated;
+validate198.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema54 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, schema55 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
+function validate225(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate225.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "resistance spot" || data === "projection weld" || data === "plug weld" || data === "arc seam" || data === "arc stitch" || data === "aluminium arc" || data === "arc braze" || data === "TIG seam" || data === "laser seam" || data === "adhesive" || data === "adhesive and spot" || data === "adhesive and rivet" || data === "self-piercing rivet" || data === "blind rivet" || data === "solid rivet" || data === "flow-drill screw" || data === "clinch" || data === "hem" || data === "bolt")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema54.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema55.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate223.errors = vErrors, errors === 0;
+  return validate225.errors = vErrors, errors === 0;
 }
-validate223.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats22 = formats.force;
-function validate252(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate252.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
-    if (func2(data) > 60) {
-      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
-      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-    }
-    if (!formats22(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "force" } };
-      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
-    }
-  } else {
-    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
-    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
-  }
-  return validate252.errors = vErrors, errors === 0;
-}
-validate252.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats24 = formats.current;
+validate225.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats24 = formats.force;
 function validate254(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate254.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -887,7 +887,7 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats24(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "current" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "force" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
@@ -897,7 +897,7 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
   return validate254.errors = vErrors, errors === 0;
 }
 validate254.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats26 = formats.voltage;
+var formats26 = formats.current;
 function validate256(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate256.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -906,7 +906,7 @@ function validate256(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats26(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "voltage" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "current" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
@@ -916,26 +916,26 @@ function validate256(data, { instancePath = "", parentData, parentDataProperty, 
   return validate256.errors = vErrors, errors === 0;
 }
 validate256.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats28 = formats.speed;
-function validate262(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate262.evaluated;
+var formats28 = formats.voltage;
+function validate258(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate258.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats28(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "speed" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "voltage" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate262.errors = vErrors, errors === 0;
+  return validate258.errors = vErrors, errors === 0;
 }
-validate262.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats30 = formats["energy-per-length"];
+validate258.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats30 = formats.speed;
 function validate264(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate264.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -944,7 +944,7 @@ function validate264(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats30(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "energy-per-length" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "speed" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
@@ -954,7 +954,7 @@ function validate264(data, { instancePath = "", parentData, parentDataProperty, 
   return validate264.errors = vErrors, errors === 0;
 }
 validate264.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats32 = formats.power;
+var formats32 = formats["energy-per-length"];
 function validate266(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate266.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
@@ -963,7 +963,7 @@ function validate266(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (!formats32(data)) {
-      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "power" } };
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "energy-per-length" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
   } else {
@@ -973,26 +973,45 @@ function validate266(data, { instancePath = "", parentData, parentDataProperty, 
   return validate266.errors = vErrors, errors === 0;
 }
 validate266.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema62 = { enum: ["planned", "passed", "failed"] };
-function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate274.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema62.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+var formats34 = formats.power;
+function validate268(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate268.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 60) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (!formats34(data)) {
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "power" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate274.errors = vErrors, errors === 0;
+  return validate268.errors = vErrors, errors === 0;
 }
-validate274.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema63 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
+validate268.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema63 = { enum: ["planned", "passed", "failed"] };
 function validate276(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate276.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema63.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate276.errors = vErrors, errors === 0;
+}
+validate276.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema64 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
+function validate278(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate278.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "same_setup" || key0 === "record")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate274(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate110(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.result !== void 0 && (validate276(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate110(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data3 = data.sheets;
       if (Array.isArray(data3)) {
         if (data3.length > 6) {
@@ -1001,7 +1020,7 @@ function validate276(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate167(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length);
+          validate169(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors), errors = vErrors.length);
       } else {
         let err2 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -1014,7 +1033,7 @@ function validate276(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.failure !== void 0) {
       let data6 = data.failure;
       if (!(data6 === "button" || data6 === "interface" || data6 === "part of each")) {
-        let err4 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema63.properties.failure.enum } };
+        let err4 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema64.properties.failure.enum } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
@@ -1038,11 +1057,11 @@ function validate276(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate276.errors = vErrors, errors === 0;
+  return validate278.errors = vErrors, errors === 0;
 }
-validate276.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate273(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate273.evaluated;
+validate278.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate275(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate275.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1054,12 +1073,12 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate274(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length);
+    validate276(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate276(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length);
+    validate278(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate278.errors : vErrors.concat(validate278.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1069,21 +1088,21 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate273.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate275.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate273.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate221(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate221.evaluated;
+validate275.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate223(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate223.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema53.properties, key0)) {
+      if (!func1.call(schema54.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate223(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length)), data.form !== void 0) {
+    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate225(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate225.errors : vErrors.concat(validate225.errors), errors = vErrors.length)), data.form !== void 0) {
       let data2 = data.form;
       if (!(data2 === "lap" || data2 === "flange" || data2 === "butt with insert" || data2 === "open butt" || data2 === "hem")) {
-        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema53.properties.form.enum } };
+        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema54.properties.form.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -1119,7 +1138,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.factory_count_from !== void 0 && (validate84(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate223(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length)), data.count !== void 0) {
+    if (data.factory_count_from !== void 0 && (validate84(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate225(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate225.errors : vErrors.concat(validate225.errors), errors = vErrors.length)), data.count !== void 0) {
       let data8 = data.count;
       if (!(typeof data8 == "number" && !(data8 % 1) && !isNaN(data8) && isFinite(data8))) {
         let err7 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/type", keyword: "type", params: { type: "integer" } };
@@ -1178,7 +1197,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data16.pitch !== void 0 && (validate110(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data16.method !== void 0 && (validate223(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate110(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate110(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate84(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+        data16.pitch !== void 0 && (validate110(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data16.method !== void 0 && (validate225(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate225.errors : vErrors.concat(validate225.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate110(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate110(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate84(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
       } else {
         let err17 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
@@ -1187,7 +1206,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.access !== void 0) {
       let data23 = data.access;
       if (!(data23 === "both sides" || data23 === "one side")) {
-        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema53.properties.access.enum } };
+        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema54.properties.access.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
@@ -1214,14 +1233,14 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
         if (data26.kind !== void 0) {
           let data28 = data26.kind;
           if (!(data28 === "structural" || data28 === "ordinary")) {
-            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema53.properties.fastener.properties.kind.enum } };
+            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema54.properties.fastener.properties.kind.enum } };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
         if (data26.diameter !== void 0 && (validate110(data26.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data26, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data26.head !== void 0) {
           let data30 = data26.head;
           if (!(data30 === "raised" || data30 === "countersunk")) {
-            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema53.properties.fastener.properties.head.enum } };
+            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema54.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
@@ -1245,7 +1264,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.old_holes !== void 0) {
       let data34 = data.old_holes;
       if (!(data34 === "none" || data34 === "beside them" || data34 === "opened for a larger one" || data34 === "used again")) {
-        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema53.properties.old_holes.enum } };
+        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema54.properties.old_holes.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
@@ -1257,7 +1276,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
             let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
-        data35.length_each_side !== void 0 && (validate110(data35.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data35, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data35.grade !== void 0 && (validate159(data35.grade, { instancePath: instancePath + "/insert/grade", parentData: data35, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data35.thickness !== void 0 && (validate110(data35.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data35, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+        data35.length_each_side !== void 0 && (validate110(data35.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data35, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data35.grade !== void 0 && (validate161(data35.grade, { instancePath: instancePath + "/insert/grade", parentData: data35, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data35.thickness !== void 0 && (validate110(data35.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data35, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
       } else {
         let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
@@ -1388,7 +1407,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
       let data56 = data.settings;
       if (data56 && typeof data56 == "object" && !Array.isArray(data56)) {
         for (let key5 in data56)
-          if (!func1.call(schema53.properties.settings.properties, key5)) {
+          if (!func1.call(schema54.properties.settings.properties, key5)) {
             let err51 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
@@ -1416,7 +1435,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
-        if (data56.force !== void 0 && (validate252(data56.force, { instancePath: instancePath + "/settings/force", parentData: data56, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate252.errors : vErrors.concat(validate252.errors), errors = vErrors.length)), data56.current !== void 0 && (validate254(data56.current, { instancePath: instancePath + "/settings/current", parentData: data56, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data56.voltage !== void 0 && (validate256(data56.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data56, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors), errors = vErrors.length)), data56.weld_time !== void 0 && (validate96(data56.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data56, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data56.tip !== void 0 && (validate110(data56.tip, { instancePath: instancePath + "/settings/tip", parentData: data56, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data56.most_force !== void 0 && (validate252(data56.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data56, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate252.errors : vErrors.concat(validate252.errors), errors = vErrors.length)), data56.most_current !== void 0 && (validate254(data56.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data56, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data56.travel_speed !== void 0 && (validate262(data56.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data56, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data56.heat_input !== void 0 && (validate264(data56.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data56, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data56.power !== void 0 && (validate266(data56.power, { instancePath: instancePath + "/settings/power", parentData: data56, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length)), data56.passes !== void 0) {
+        if (data56.force !== void 0 && (validate254(data56.force, { instancePath: instancePath + "/settings/force", parentData: data56, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data56.current !== void 0 && (validate256(data56.current, { instancePath: instancePath + "/settings/current", parentData: data56, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors), errors = vErrors.length)), data56.voltage !== void 0 && (validate258(data56.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data56, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate258.errors : vErrors.concat(validate258.errors), errors = vErrors.length)), data56.weld_time !== void 0 && (validate96(data56.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data56, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data56.tip !== void 0 && (validate110(data56.tip, { instancePath: instancePath + "/settings/tip", parentData: data56, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data56.most_force !== void 0 && (validate254(data56.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data56, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data56.most_current !== void 0 && (validate256(data56.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data56, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors), errors = vErrors.length)), data56.travel_speed !== void 0 && (validate264(data56.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data56, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data56.heat_input !== void 0 && (validate266(data56.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data56, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length)), data56.power !== void 0 && (validate268(data56.power, { instancePath: instancePath + "/settings/power", parentData: data56, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors), errors = vErrors.length)), data56.passes !== void 0) {
           let data69 = data56.passes;
           if (!(typeof data69 == "number" && !(data69 % 1) && !isNaN(data69) && isFinite(data69))) {
             let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
@@ -1433,7 +1452,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data56.interpass !== void 0 && (validate183(data56.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data56, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data56.stitch !== void 0 && (validate110(data56.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data56, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data56.pause !== void 0 && (validate96(data56.pause, { instancePath: instancePath + "/settings/pause", parentData: data56, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+        data56.interpass !== void 0 && (validate185(data56.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data56, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data56.stitch !== void 0 && (validate110(data56.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data56, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data56.pause !== void 0 && (validate96(data56.pause, { instancePath: instancePath + "/settings/pause", parentData: data56, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
       } else {
         let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
@@ -1455,7 +1474,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate273(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate273.errors : vErrors.concat(validate273.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
+    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate275(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate275.errors : vErrors.concat(validate275.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
       let data79 = data.record;
       if (typeof data79 == "string") {
         if (func2(data79) > 200) {
@@ -1470,7 +1489,7 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
       let data81 = data.flange_coat;
       if (!(data81 === "weld-through primer" || data81 === "factory coat left whole" || data81 === "adhesive" || data81 === "sealer" || data81 === "bare")) {
-        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema53.properties.flange_coat.enum } };
+        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema54.properties.flange_coat.enum } };
         vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
       }
     }
@@ -1478,18 +1497,18 @@ function validate221(data, { instancePath = "", parentData, parentDataProperty, 
     let err66 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
   }
-  return validate221.errors = vErrors, errors === 0;
+  return validate223.errors = vErrors, errors === 0;
 }
-validate221.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate178(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate178.evaluated;
+validate223.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate180(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate180.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema45.properties, key0)) {
+      if (!func1.call(schema46.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate66(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.do !== void 0 && (validate180(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length)), data.step !== void 0) {
+    if (data.id !== void 0 && (validate66(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.do !== void 0 && (validate182(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length)), data.step !== void 0) {
       let data2 = data.step;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
         let err1 = { instancePath: instancePath + "/step", schemaPath: "#/properties/step/type", keyword: "type", params: { type: "integer" } };
@@ -1526,7 +1545,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.extent !== void 0) {
       let data4 = data.extent;
       if (!(data4 === "whole" || data4 === "part")) {
-        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema45.properties.extent.enum } };
+        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema46.properties.extent.enum } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
@@ -1594,18 +1613,18 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.source !== void 0) {
       let data11 = data.source;
       if (!(data11 === "torch" || data11 === "induction" || data11 === "hot air" || data11 === "infra-red panel" || data11 === "oven" || data11 === "other")) {
-        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema45.properties.source.enum } };
+        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema46.properties.source.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
     if (data.cut_with !== void 0) {
       let data12 = data.cut_with;
       if (!(data12 === "saw" || data12 === "drill" || data12 === "chisel" || data12 === "cutting disc" || data12 === "grinder" || data12 === "plasma" || data12 === "flame")) {
-        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema45.properties.cut_with.enum } };
+        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema46.properties.cut_with.enum } };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate183(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
+    if (data.temperature !== void 0 && (validate185(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
       let data15 = data.times;
       if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
         let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1622,24 +1641,24 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.measured_by !== void 0 && (validate186(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate189(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length)), data.shape !== void 0) {
+    if (data.measured_by !== void 0 && (validate188(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate188.errors : vErrors.concat(validate188.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate191(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate191.errors : vErrors.concat(validate191.errors), errors = vErrors.length)), data.shape !== void 0) {
       let data18 = data.shape;
       if (!(data18 === "strip" || data18 === "disc")) {
-        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema45.properties.shape.enum } };
+        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema46.properties.shape.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
     if (data.radius !== void 0 && (validate110(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
       let data20 = data.cooled_faces;
       if (!(data20 === "both" || data20 === "one")) {
-        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema45.properties.cooled_faces.enum } };
+        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema46.properties.cooled_faces.enum } };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
-    if (data.starts_below !== void 0 && (validate183(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.cooling !== void 0) {
+    if (data.starts_below !== void 0 && (validate185(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data.cooling !== void 0) {
       let data22 = data.cooling;
       if (!(data22 === "still air" || data22 === "fan" || data22 === "water" || data22 === "wet cloth")) {
-        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema45.properties.cooling.enum } };
+        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema46.properties.cooling.enum } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
@@ -1651,7 +1670,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
             let err26 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
           }
-        if (data23.temperature !== void 0 && (validate183(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data23.time !== void 0 && (validate96(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data23.times !== void 0) {
+        if (data23.temperature !== void 0 && (validate185(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data23.time !== void 0 && (validate96(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data23.times !== void 0) {
           let data26 = data23.times;
           if (!(typeof data26 == "number" && !(data26 % 1) && !isNaN(data26) && isFinite(data26))) {
             let err27 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1687,7 +1706,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data29.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate196(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate196.errors : vErrors.concat(validate196.errors), errors = vErrors.length);
+          validate198(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
@@ -1696,7 +1715,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.clear_within !== void 0 && (validate110(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.method !== void 0) {
       let data32 = data.method;
       if (!(data32 === "cold" || data32 === "with heat")) {
-        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema45.properties.method.enum } };
+        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema46.properties.method.enum } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
@@ -1709,7 +1728,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data34.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate221(data34[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data34, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate221.errors : vErrors.concat(validate221.errors), errors = vErrors.length);
+          validate223(data34[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data34, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1774,7 +1793,7 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
         if (data49.one_time !== void 0) {
           let data50 = data49.one_time;
           if (!(data50 === "renewed" || data50 === "none" || data50 === "used again")) {
-            let err46 = { instancePath: instancePath + "/fasteners/one_time", schemaPath: "#/properties/fasteners/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema45.properties.fasteners.properties.one_time.enum } };
+            let err46 = { instancePath: instancePath + "/fasteners/one_time", schemaPath: "#/properties/fasteners/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema46.properties.fasteners.properties.one_time.enum } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
         }
@@ -1788,14 +1807,14 @@ function validate178(data, { instancePath = "", parentData, parentDataProperty, 
     let err48 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
   }
-  return validate178.errors = vErrors, errors === 0;
+  return validate180.errors = vErrors, errors === 0;
 }
-validate178.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate146(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate146.evaluated;
+validate180.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema37.properties, key0)) {
+      if (!func1.call(schema38.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
@@ -1811,7 +1830,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    if (data.kind !== void 0 && (validate148(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length)), data.side !== void 0 && (validate150(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate150.errors : vErrors.concat(validate150.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
+    if (data.kind !== void 0 && (validate150(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate150.errors : vErrors.concat(validate150.errors), errors = vErrors.length)), data.side !== void 0 && (validate152(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
       let err3 = { instancePath: instancePath + "/structural", schemaPath: "#/properties/structural/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
@@ -1919,13 +1938,13 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data14.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate134(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate134.errors : vErrors.concat(validate134.errors), errors = vErrors.length);
+          validate136(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length);
       } else {
         let err17 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    if (data.grade !== void 0 && (validate159(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate159.errors : vErrors.concat(validate159.errors), errors = vErrors.length)), data.strength !== void 0 && (validate161(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.class !== void 0 && (validate163(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.grade_from !== void 0) {
+    if (data.grade !== void 0 && (validate161(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.strength !== void 0 && (validate163(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.class !== void 0 && (validate165(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate165.errors : vErrors.concat(validate165.errors), errors = vErrors.length)), data.grade_from !== void 0) {
       let data19 = data.grade_from;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         for (let key1 in data19)
@@ -1948,7 +1967,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         if (data19.by !== void 0) {
           let data22 = data19.by;
           if (!(data22 === "maker document" || data22 === "marking on part" || data22 === "hardness test" || data22 === "magnet" || data22 === "spark" || data22 === "file" || data22 === "memory")) {
-            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema37.properties.grade_from.properties.by.enum } };
+            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema38.properties.grade_from.properties.by.enum } };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
@@ -1960,7 +1979,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.thickness !== void 0 && (validate110(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.coating !== void 0) {
       let data24 = data.coating;
       if (!(data24 === "none" || data24 === "zinc" || data24 === "zinc-iron" || data24 === "zinc-magnesium" || data24 === "zinc-aluminium" || data24 === "aluminium-zinc" || data24 === "aluminium-silicon" || data24 === "zinc-nickel")) {
-        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema37.properties.coating.enum } };
+        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema38.properties.coating.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
@@ -1973,7 +1992,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data25.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate167(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length);
+          validate169(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -1986,7 +2005,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.condition !== void 0) {
       let data28 = data.condition;
       if (!(data28 === "new" || data28 === "recycled" || data28 === "refurbished")) {
-        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema37.properties.condition.enum } };
+        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema38.properties.condition.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
@@ -1994,7 +2013,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
       let data29 = data.donor;
       if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
         for (let key2 in data29)
-          if (!func1.call(schema37.properties.donor.properties, key2)) {
+          if (!func1.call(schema38.properties.donor.properties, key2)) {
             let err28 = { instancePath: instancePath + "/donor", schemaPath: "#/properties/donor/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
@@ -2078,14 +2097,14 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         if (data29.at_this_part !== void 0) {
           let data36 = data29.at_this_part;
           if (!(data36 === "sound" || data36 === "damaged" || data36 === "not yet seen")) {
-            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema37.properties.donor.properties.at_this_part.enum } };
+            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema38.properties.donor.properties.at_this_part.enum } };
             vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
           }
         }
         if (data29.cite !== void 0 && (validate84(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data29.taken_off !== void 0) {
           let data38 = data29.taken_off;
           if (!(data38 === "unbolted" || data38 === "drilled out at the factory joints" || data38 === "cut out beyond the factory joints" || data38 === "cut out with a flame")) {
-            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema37.properties.donor.properties.taken_off.enum } };
+            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema38.properties.donor.properties.taken_off.enum } };
             vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
         }
@@ -2106,7 +2125,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
             let err46 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
-        if (data40.kind !== void 0 && (validate174(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data40.kinds !== void 0) {
+        if (data40.kind !== void 0 && (validate176(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors), errors = vErrors.length)), data40.kinds !== void 0) {
           let data42 = data40.kinds;
           if (Array.isArray(data42)) {
             if (data42.length > 10) {
@@ -2115,7 +2134,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
             }
             let len5 = data42.length;
             for (let i5 = 0; i5 < len5; i5++)
-              validate174(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length);
+              validate176(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors), errors = vErrors.length);
           } else {
             let err48 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
@@ -2124,7 +2143,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         if (data40.found_by !== void 0) {
           let data44 = data40.found_by;
           if (!(data44 === "seen" || data44 === "outer panel cut back" || data44 === "part removed" || data44 === "probe camera" || data44 === "measured" || data44 === "not looked at")) {
-            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema37.properties.damage.properties.found_by.enum } };
+            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema38.properties.damage.properties.found_by.enum } };
             vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
           }
         }
@@ -2162,7 +2181,7 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len6 = data49.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate178(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length);
+          validate180(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length);
       } else {
         let err56 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
@@ -2176,18 +2195,18 @@ function validate146(data, { instancePath = "", parentData, parentDataProperty, 
     let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
-  return validate146.errors = vErrors, errors === 0;
+  return validate148.errors = vErrors, errors === 0;
 }
-validate146.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats34 = formats["signed-length"];
-function validate312(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate312.evaluated;
+validate148.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats36 = formats["signed-length"];
+function validate314(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate314.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats34(data)) {
+    if (!formats36(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "signed-length" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -2195,11 +2214,11 @@ function validate312(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate312.errors = vErrors, errors === 0;
+  return validate314.errors = vErrors, errors === 0;
 }
-validate312.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate311(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate311.evaluated;
+validate314.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate313(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate313.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2211,16 +2230,16 @@ function validate311(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate312(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate312.errors : vErrors.concat(validate312.errors), errors = vErrors.length);
+      validate314(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate314.errors : vErrors.concat(validate314.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate311.errors = vErrors, errors === 0;
+  return validate313.errors = vErrors, errors === 0;
 }
-validate311.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate319(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate319.evaluated;
+validate313.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate321(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate321.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2319,12 +2338,12 @@ function validate319(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate319.errors = vErrors, errors === 0;
+  return validate321.errors = vErrors, errors === 0;
 }
-validate319.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema67 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
-function validate361(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate361.evaluated;
+validate321.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema68 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
+function validate369(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate369.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
@@ -2374,14 +2393,14 @@ function validate361(data, { instancePath = "", parentData, parentDataProperty, 
             if (data7.system !== void 0) {
               let data9 = data7.system;
               if (!(data9 === "restraint" || data9 === "brake" || data9 === "steering" || data9 === "traction battery" || data9 === "engine" || data9 === "body" || data9 === "driver assistance" || data9 === "other")) {
-                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema67.properties.codes.items.properties.system.enum } };
+                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema68.properties.codes.items.properties.system.enum } };
                 vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
               }
             }
             if (data7.state !== void 0) {
               let data10 = data7.state;
               if (!(data10 === "active" || data10 === "stored" || data10 === "cleared")) {
-                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema67.properties.codes.items.properties.state.enum } };
+                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema68.properties.codes.items.properties.state.enum } };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             }
@@ -2412,18 +2431,37 @@ function validate361(data, { instancePath = "", parentData, parentDataProperty, 
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate361.errors = vErrors, errors === 0;
+  return validate369.errors = vErrors, errors === 0;
 }
-validate361.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats36 = formats.insulation;
-function validate390(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate390.evaluated;
+validate369.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats38 = formats["wheel-setting"];
+function validate383(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate383.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats36(data)) {
+    if (!formats38(data)) {
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "wheel-setting" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+  }
+  return validate383.errors = vErrors, errors === 0;
+}
+validate383.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats40 = formats.insulation;
+function validate405(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate405.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 60) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (!formats40(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "insulation" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -2431,9 +2469,9 @@ function validate390(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate390.errors = vErrors, errors === 0;
+  return validate405.errors = vErrors, errors === 0;
 }
-validate390.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate405.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3107,1129 +3145,1402 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
               }
             }
-            if (data65.deployed !== void 0 && typeof data65.deployed != "boolean") {
-              let err106 = { instancePath: instancePath + "/make_safe/restraints/deployed", schemaPath: "#/properties/make_safe/properties/restraints/properties/deployed/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
-            }
-            if (data65.replacement_list !== void 0 && (validate84(data65.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data65, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data65.belts_checked !== void 0) {
-              let data85 = data65.belts_checked;
-              if (typeof data85 == "string") {
-                if (func2(data85) > 400) {
-                  let err107 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+            if (data65.storage !== void 0) {
+              let data83 = data65.storage;
+              if (typeof data83 == "string") {
+                if (func2(data83) > 400) {
+                  let err106 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
                 }
               } else {
-                let err108 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+                let err107 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+              }
+            }
+            if (data65.deployed !== void 0 && typeof data65.deployed != "boolean") {
+              let err108 = { instancePath: instancePath + "/make_safe/restraints/deployed", schemaPath: "#/properties/make_safe/properties/restraints/properties/deployed/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+            }
+            if (data65.replacement_list !== void 0 && (validate84(data65.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data65, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data65.belts_checked !== void 0) {
+              let data86 = data65.belts_checked;
+              if (typeof data86 == "string") {
+                if (func2(data86) > 400) {
+                  let err109 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+                }
+              } else {
+                let err110 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
               }
             }
             if (data65.wiring !== void 0) {
-              let data86 = data65.wiring;
-              if (!(data86 === "untouched" || data86 === "section renewed" || data86 === "repaired with the maker\u2019s kit" || data86 === "spliced")) {
-                let err109 = { instancePath: instancePath + "/make_safe/restraints/wiring", schemaPath: "#/properties/make_safe/properties/restraints/properties/wiring/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.wiring.enum } };
-                vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+              let data87 = data65.wiring;
+              if (!(data87 === "untouched" || data87 === "section renewed" || data87 === "repaired with the maker\u2019s kit" || data87 === "spliced")) {
+                let err111 = { instancePath: instancePath + "/make_safe/restraints/wiring", schemaPath: "#/properties/make_safe/properties/restraints/properties/wiring/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.wiring.enum } };
+                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
               }
             }
             if (data65.wiring_cite !== void 0 && (validate84(data65.wiring_cite, { instancePath: instancePath + "/make_safe/restraints/wiring_cite", parentData: data65, parentDataProperty: "wiring_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data65.control_unit !== void 0) {
-              let data88 = data65.control_unit;
-              if (!(data88 === "replaced" || data88 === "reset" || data88 === "kept")) {
-                let err110 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
-                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+              let data89 = data65.control_unit;
+              if (!(data89 === "replaced" || data89 === "reset" || data89 === "kept")) {
+                let err112 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
+                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
               }
             }
             data65.control_unit_cite !== void 0 && (validate84(data65.control_unit_cite, { instancePath: instancePath + "/make_safe/restraints/control_unit_cite", parentData: data65, parentDataProperty: "control_unit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
           } else {
-            let err111 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+            let err113 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
           }
         }
         if (data52.high_voltage !== void 0) {
-          let data90 = data52.high_voltage;
-          if (data90 && typeof data90 == "object" && !Array.isArray(data90)) {
-            for (let key9 in data90)
+          let data91 = data52.high_voltage;
+          if (data91 && typeof data91 == "object" && !Array.isArray(data91)) {
+            for (let key9 in data91)
               if (!func1.call(schema19.properties.make_safe.properties.high_voltage.properties, key9)) {
-                let err112 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
-                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+                let err114 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
+                vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
               }
-            if (data90.planned !== void 0 && (validate79(data90.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data90, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data90.done !== void 0 && (validate81(data90.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data90, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data90.by !== void 0 && (validate56(data90.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data90, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data90.cite !== void 0 && (validate84(data90.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data90, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data90.note !== void 0 && (validate58(data90.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data90, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data90.battery_condition !== void 0) {
-              let data96 = data90.battery_condition;
-              if (!(data96 === "sound" || data96 === "hit" || data96 === "leaking" || data96 === "hot" || data96 === "isolation fault" || data96 === "not yet seen")) {
-                let err113 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
-                vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+            if (data91.planned !== void 0 && (validate79(data91.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data91, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data91.done !== void 0 && (validate81(data91.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data91, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data91.by !== void 0 && (validate56(data91.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data91, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data91.cite !== void 0 && (validate84(data91.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data91, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data91.note !== void 0 && (validate58(data91.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data91, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data91.battery_condition !== void 0) {
+              let data97 = data91.battery_condition;
+              if (!(data97 === "sound" || data97 === "hit" || data97 === "leaking" || data97 === "hot" || data97 === "isolation fault" || data97 === "not yet seen")) {
+                let err115 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
+                vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
               }
             }
-            if (data90.quarantine !== void 0) {
-              let data97 = data90.quarantine;
-              if (data97 && typeof data97 == "object" && !Array.isArray(data97)) {
-                for (let key10 in data97)
+            if (data91.quarantine !== void 0) {
+              let data98 = data91.quarantine;
+              if (data98 && typeof data98 == "object" && !Array.isArray(data98)) {
+                for (let key10 in data98)
                   if (!(key10 === "place" || key10 === "distance" || key10 === "watch")) {
-                    let err114 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
-                    vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
-                  }
-                if (data97.place !== void 0) {
-                  let data98 = data97.place;
-                  if (typeof data98 == "string") {
-                    if (func2(data98) > 200) {
-                      let err115 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
-                    }
-                  } else {
-                    let err116 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
+                    let err116 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
                     vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
                   }
-                }
-                data97.distance !== void 0 && (validate110(data97.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data97, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data97.watch !== void 0 && (validate96(data97.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data97, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
-              } else {
-                let err117 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
-              }
-            }
-            if (data90.person !== void 0 && (validate56(data90.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data90, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data90.isolation !== void 0) {
-              let data102 = data90.isolation;
-              if (data102 && typeof data102 == "object" && !Array.isArray(data102)) {
-                for (let key11 in data102)
-                  if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
-                    let err118 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
-                    vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
-                  }
-                if (data102.planned !== void 0 && (validate79(data102.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data102, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data102.done !== void 0 && (validate81(data102.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data102, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data102.by !== void 0 && (validate56(data102.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data102, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data102.cite !== void 0 && (validate84(data102.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data102, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data102.note !== void 0 && (validate58(data102.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data102, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data102.lock !== void 0) {
-                  let data108 = data102.lock;
-                  if (typeof data108 == "string") {
-                    if (func2(data108) > 200) {
-                      let err119 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+                if (data98.place !== void 0) {
+                  let data99 = data98.place;
+                  if (typeof data99 == "string") {
+                    if (func2(data99) > 200) {
+                      let err117 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
                     }
                   } else {
-                    let err120 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
+                    let err118 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
+                  }
+                }
+                data98.distance !== void 0 && (validate110(data98.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data98, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data98.watch !== void 0 && (validate96(data98.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data98, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+              } else {
+                let err119 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+              }
+            }
+            if (data91.person !== void 0 && (validate56(data91.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data91, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data91.isolation !== void 0) {
+              let data103 = data91.isolation;
+              if (data103 && typeof data103 == "object" && !Array.isArray(data103)) {
+                for (let key11 in data103)
+                  if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
+                    let err120 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
                     vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
                   }
-                }
-                data102.wait !== void 0 && (validate96(data102.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data102, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data102.wait_asked !== void 0 && (validate96(data102.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data102, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
-              } else {
-                let err121 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
-              }
-            }
-            if (data90.proof_of_absence !== void 0) {
-              let data111 = data90.proof_of_absence;
-              if (data111 && typeof data111 == "object" && !Array.isArray(data111)) {
-                for (let key12 in data111)
-                  if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
-                    let err122 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
+                if (data103.planned !== void 0 && (validate79(data103.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data103, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data103.done !== void 0 && (validate81(data103.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data103, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data103.by !== void 0 && (validate56(data103.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data103, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data103.cite !== void 0 && (validate84(data103.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data103, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data103.note !== void 0 && (validate58(data103.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data103, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data103.lock !== void 0) {
+                  let data109 = data103.lock;
+                  if (typeof data109 == "string") {
+                    if (func2(data109) > 200) {
+                      let err121 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
+                    }
+                  } else {
+                    let err122 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
                     vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
                   }
-                if (data111.planned !== void 0 && (validate79(data111.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data111, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data111.done !== void 0 && (validate81(data111.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data111, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data111.by !== void 0 && (validate56(data111.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data111, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data111.cite !== void 0 && (validate84(data111.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data111, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data111.note !== void 0 && (validate58(data111.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data111, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data111.meter_proved_before !== void 0 && typeof data111.meter_proved_before != "boolean") {
-                  let err123 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
                 }
-                if (data111.reading !== void 0 && (validate126(data111.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data111, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data111.meter_proved_after !== void 0 && typeof data111.meter_proved_after != "boolean") {
-                  let err124 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
-                }
+                data103.wait !== void 0 && (validate96(data103.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data103, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data103.wait_asked !== void 0 && (validate96(data103.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data103, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
               } else {
-                let err125 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
+                let err123 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
               }
             }
-            if (data90.battery_removed !== void 0 && typeof data90.battery_removed != "boolean") {
-              let err126 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
-            }
-            if (data90.cables_in_zone !== void 0) {
-              let data121 = data90.cables_in_zone;
-              if (typeof data121 == "string") {
-                if (func2(data121) > 400) {
-                  let err127 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+            if (data91.proof_of_absence !== void 0) {
+              let data112 = data91.proof_of_absence;
+              if (data112 && typeof data112 == "object" && !Array.isArray(data112)) {
+                for (let key12 in data112)
+                  if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
+                    let err124 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
+                    vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
+                  }
+                if (data112.planned !== void 0 && (validate79(data112.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data112, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data112.done !== void 0 && (validate81(data112.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data112, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data112.by !== void 0 && (validate56(data112.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data112, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data112.cite !== void 0 && (validate84(data112.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data112, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data112.note !== void 0 && (validate58(data112.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data112, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data112.meter_proved_before !== void 0 && typeof data112.meter_proved_before != "boolean") {
+                  let err125 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
+                }
+                if (data112.reading !== void 0 && (validate126(data112.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data112, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data112.meter_proved_after !== void 0 && typeof data112.meter_proved_after != "boolean") {
+                  let err126 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
                 }
               } else {
-                let err128 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
+                let err127 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
               }
             }
+            if (data91.battery_removed !== void 0 && typeof data91.battery_removed != "boolean") {
+              let err128 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
+            }
+            if (data91.cables_in_zone !== void 0) {
+              let data122 = data91.cables_in_zone;
+              if (typeof data122 == "string") {
+                if (func2(data122) > 400) {
+                  let err129 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
+                }
+              } else {
+                let err130 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
+              }
+            }
+            data91.state_of_charge !== void 0 && (validate128(data91.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data91, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate128.errors : vErrors.concat(validate128.errors), errors = vErrors.length));
           } else {
-            let err129 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
+            let err131 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
           }
         }
         if (data52.fire !== void 0) {
-          let data122 = data52.fire;
-          if (data122 && typeof data122 == "object" && !Array.isArray(data122)) {
-            for (let key13 in data122)
+          let data124 = data52.fire;
+          if (data124 && typeof data124 == "object" && !Array.isArray(data124)) {
+            for (let key13 in data124)
               if (!(key13 === "planned" || key13 === "done" || key13 === "by" || key13 === "cite" || key13 === "note" || key13 === "extinguisher" || key13 === "watch" || key13 === "fluids")) {
-                let err130 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
-                vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
-              }
-            if (data122.planned !== void 0 && (validate79(data122.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data122, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data122.done !== void 0 && (validate81(data122.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data122, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data122.by !== void 0 && (validate56(data122.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data122, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data122.cite !== void 0 && (validate84(data122.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data122, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data122.note !== void 0 && (validate58(data122.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data122, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data122.extinguisher !== void 0) {
-              let data128 = data122.extinguisher;
-              if (typeof data128 == "string") {
-                if (func2(data128) > 200) {
-                  let err131 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
-                }
-              } else {
-                let err132 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
+                let err132 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
                 vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
               }
-            }
-            if (data122.watch !== void 0 && (validate96(data122.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data122, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data122.fluids !== void 0) {
-              let data130 = data122.fluids;
-              if (Array.isArray(data130)) {
-                if (data130.length > 30) {
-                  let err133 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
+            if (data124.planned !== void 0 && (validate79(data124.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data124, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data124.done !== void 0 && (validate81(data124.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data124, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data124.by !== void 0 && (validate56(data124.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data124, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data124.cite !== void 0 && (validate84(data124.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data124, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data124.note !== void 0 && (validate58(data124.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data124, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data124.extinguisher !== void 0) {
+              let data130 = data124.extinguisher;
+              if (typeof data130 == "string") {
+                if (func2(data130) > 200) {
+                  let err133 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
                 }
-                let len8 = data130.length;
+              } else {
+                let err134 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
+              }
+            }
+            if (data124.watch !== void 0 && (validate96(data124.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data124, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data124.fluids !== void 0) {
+              let data132 = data124.fluids;
+              if (Array.isArray(data132)) {
+                if (data132.length > 30) {
+                  let err135 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
+                  vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
+                }
+                let len8 = data132.length;
                 for (let i8 = 0; i8 < len8; i8++) {
-                  let data131 = data130[i8];
-                  if (data131 && typeof data131 == "object" && !Array.isArray(data131)) {
-                    for (let key14 in data131)
+                  let data133 = data132[i8];
+                  if (data133 && typeof data133 == "object" && !Array.isArray(data133)) {
+                    for (let key14 in data133)
                       if (!(key14 === "item" || key14 === "treatment" || key14 === "place")) {
-                        let err134 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
-                        vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
+                        let err136 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
+                        vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
                       }
-                    if (data131.item !== void 0 && (validate134(data131.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/item", parentData: data131, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate134.errors : vErrors.concat(validate134.errors), errors = vErrors.length)), data131.treatment !== void 0 && (validate136(data131.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/treatment", parentData: data131, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data131.place !== void 0) {
-                      let data134 = data131.place;
-                      if (typeof data134 == "string") {
-                        if (func2(data134) > 200) {
-                          let err135 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
+                    if (data133.item !== void 0 && (validate136(data133.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/item", parentData: data133, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data133.treatment !== void 0 && (validate138(data133.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/treatment", parentData: data133, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length)), data133.place !== void 0) {
+                      let data136 = data133.place;
+                      if (typeof data136 == "string") {
+                        if (func2(data136) > 200) {
+                          let err137 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
                         }
                       } else {
-                        let err136 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
+                        let err138 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
                       }
                     }
                   } else {
-                    let err137 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
+                    let err139 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
                   }
                 }
               } else {
-                let err138 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
+                let err140 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
               }
             }
           } else {
-            let err139 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
+            let err141 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
           }
         }
         if (data52.lifting !== void 0) {
-          let data135 = data52.lifting;
-          if (data135 && typeof data135 == "object" && !Array.isArray(data135)) {
-            for (let key15 in data135)
+          let data137 = data52.lifting;
+          if (data137 && typeof data137 == "object" && !Array.isArray(data137)) {
+            for (let key15 in data137)
               if (!(key15 === "planned" || key15 === "done" || key15 === "by" || key15 === "cite" || key15 === "note" || key15 === "points")) {
-                let err140 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
-                vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
-              }
-            if (data135.planned !== void 0 && (validate79(data135.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data135, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data135.done !== void 0 && (validate81(data135.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data135, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data135.by !== void 0 && (validate56(data135.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data135, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data135.cite !== void 0 && (validate84(data135.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data135, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data135.note !== void 0 && (validate58(data135.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data135, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data135.points !== void 0) {
-              let data141 = data135.points;
-              if (Array.isArray(data141)) {
-                if (data141.length > 20) {
-                  let err141 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
-                  vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
-                }
-                let len9 = data141.length;
-                for (let i9 = 0; i9 < len9; i9++)
-                  validate66(data141[i9], { instancePath: instancePath + "/make_safe/lifting/points/" + i9, parentData: data141, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
-              } else {
-                let err142 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
+                let err142 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
                 vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
+              }
+            if (data137.planned !== void 0 && (validate79(data137.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data137, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data137.done !== void 0 && (validate81(data137.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data137, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data137.by !== void 0 && (validate56(data137.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data137, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data137.cite !== void 0 && (validate84(data137.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data137, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data137.note !== void 0 && (validate58(data137.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data137, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data137.points !== void 0) {
+              let data143 = data137.points;
+              if (Array.isArray(data143)) {
+                if (data143.length > 20) {
+                  let err143 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
+                  vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
+                }
+                let len9 = data143.length;
+                for (let i9 = 0; i9 < len9; i9++)
+                  validate66(data143[i9], { instancePath: instancePath + "/make_safe/lifting/points/" + i9, parentData: data143, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+              } else {
+                let err144 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
               }
             }
           } else {
-            let err143 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
+            let err145 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
           }
         }
       } else {
-        let err144 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
+        let err146 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
       }
     }
     if (data.damage !== void 0) {
-      let data143 = data.damage;
-      if (data143 && typeof data143 == "object" && !Array.isArray(data143)) {
-        for (let key16 in data143)
+      let data145 = data.damage;
+      if (data145 && typeof data145 == "object" && !Array.isArray(data145)) {
+        for (let key16 in data145)
           if (!(key16 === "impact" || key16 === "direct" || key16 === "indirect" || key16 === "note")) {
-            let err145 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
-            vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
-          }
-        if (data143.impact !== void 0) {
-          let data144 = data143.impact;
-          if (typeof data144 == "string") {
-            if (func2(data144) > 400) {
-              let err146 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
-            }
-          } else {
-            let err147 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
+            let err147 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
             vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
           }
-        }
-        if (data143.direct !== void 0) {
-          let data145 = data143.direct;
-          if (Array.isArray(data145)) {
-            if (data145.length > 200) {
-              let err148 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
+        if (data145.impact !== void 0) {
+          let data146 = data145.impact;
+          if (typeof data146 == "string") {
+            if (func2(data146) > 400) {
+              let err148 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
-            let len10 = data145.length;
-            for (let i10 = 0; i10 < len10; i10++)
-              validate66(data145[i10], { instancePath: instancePath + "/damage/direct/" + i10, parentData: data145, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
           } else {
-            let err149 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
+            let err149 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
             vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
           }
         }
-        if (data143.indirect !== void 0) {
-          let data147 = data143.indirect;
-          if (data147 && typeof data147 == "object" && !Array.isArray(data147)) {
-            for (let key17 in data147)
+        if (data145.direct !== void 0) {
+          let data147 = data145.direct;
+          if (Array.isArray(data147)) {
+            if (data147.length > 200) {
+              let err150 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
+            }
+            let len10 = data147.length;
+            for (let i10 = 0; i10 < len10; i10++)
+              validate66(data147[i10], { instancePath: instancePath + "/damage/direct/" + i10, parentData: data147, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+          } else {
+            let err151 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
+          }
+        }
+        if (data145.indirect !== void 0) {
+          let data149 = data145.indirect;
+          if (data149 && typeof data149 == "object" && !Array.isArray(data149)) {
+            for (let key17 in data149)
               if (!(key17 === "looked_at" || key17 === "found")) {
-                let err150 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
-                vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
+                let err152 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
+                vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
               }
-            if (data147.looked_at !== void 0) {
-              let data148 = data147.looked_at;
-              if (Array.isArray(data148)) {
-                if (data148.length > 100) {
-                  let err151 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
+            if (data149.looked_at !== void 0) {
+              let data150 = data149.looked_at;
+              if (Array.isArray(data150)) {
+                if (data150.length > 100) {
+                  let err153 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
                 }
-                let len11 = data148.length;
+                let len11 = data150.length;
                 for (let i11 = 0; i11 < len11; i11++) {
-                  let data149 = data148[i11];
-                  if (typeof data149 == "string") {
-                    if (func2(data149) > 200) {
-                      let err152 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
+                  let data151 = data150[i11];
+                  if (typeof data151 == "string") {
+                    if (func2(data151) > 200) {
+                      let err154 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
                     }
                   } else {
-                    let err153 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
+                    let err155 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
                   }
                 }
               } else {
-                let err154 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
-              }
-            }
-            if (data147.found !== void 0) {
-              let data150 = data147.found;
-              if (typeof data150 == "string") {
-                if (func2(data150) > 800) {
-                  let err155 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
-                  vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
-                }
-              } else {
-                let err156 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
+                let err156 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
               }
             }
+            if (data149.found !== void 0) {
+              let data152 = data149.found;
+              if (typeof data152 == "string") {
+                if (func2(data152) > 800) {
+                  let err157 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
+                  vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
+                }
+              } else {
+                let err158 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
+              }
+            }
           } else {
-            let err157 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
+            let err159 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
           }
         }
-        data143.note !== void 0 && (validate58(data143.note, { instancePath: instancePath + "/damage/note", parentData: data143, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        data145.note !== void 0 && (validate58(data145.note, { instancePath: instancePath + "/damage/note", parentData: data145, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
-        let err158 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
-      }
-    }
-    if (data.parts !== void 0) {
-      let data152 = data.parts;
-      if (Array.isArray(data152)) {
-        if (data152.length > 2e3) {
-          let err159 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
-          vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
-        }
-        let len12 = data152.length;
-        for (let i12 = 0; i12 < len12; i12++)
-          validate146(data152[i12], { instancePath: instancePath + "/parts/" + i12, parentData: data152, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length);
-      } else {
-        let err160 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        let err160 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
       }
     }
+    if (data.parts !== void 0) {
+      let data154 = data.parts;
+      if (Array.isArray(data154)) {
+        if (data154.length > 2e3) {
+          let err161 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
+          vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
+        }
+        let len12 = data154.length;
+        for (let i12 = 0; i12 < len12; i12++)
+          validate148(data154[i12], { instancePath: instancePath + "/parts/" + i12, parentData: data154, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length);
+      } else {
+        let err162 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
+      }
+    }
     if (data.measurements !== void 0) {
-      let data154 = data.measurements;
-      if (data154 && typeof data154 == "object" && !Array.isArray(data154)) {
-        for (let key18 in data154)
+      let data156 = data.measurements;
+      if (data156 && typeof data156 == "object" && !Array.isArray(data156)) {
+        for (let key18 in data156)
           if (!func1.call(schema19.properties.measurements.properties, key18)) {
-            let err161 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
-            vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
+            let err163 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
+            vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
           }
-        if (data154.system !== void 0) {
-          let data155 = data154.system;
-          if (!(data155 === "mechanical" || data155 === "optical" || data155 === "ultrasonic" || data155 === "fixture" || data155 === "tape")) {
-            let err162 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
-            vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
+        if (data156.system !== void 0) {
+          let data157 = data156.system;
+          if (!(data157 === "mechanical" || data157 === "optical" || data157 === "ultrasonic" || data157 === "fixture" || data157 === "tape")) {
+            let err164 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
+            vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
           }
         }
-        if (data154.calibration_due !== void 0 && (validate53(data154.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data154, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.uncertainty !== void 0 && (validate110(data154.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data154, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data154.data_sheet !== void 0) {
-          let data158 = data154.data_sheet;
-          if (data158 && typeof data158 == "object" && !Array.isArray(data158)) {
-            for (let key19 in data158)
+        if (data156.calibration_due !== void 0 && (validate53(data156.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data156, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data156.uncertainty !== void 0 && (validate110(data156.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data156, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data156.data_sheet !== void 0) {
+          let data160 = data156.data_sheet;
+          if (data160 && typeof data160 == "object" && !Array.isArray(data160)) {
+            for (let key19 in data160)
               if (!(key19 === "document" || key19 === "revision" || key19 === "maker" || key19 === "model" || key19 === "body" || key19 === "years")) {
-                let err163 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
-                vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
-              }
-            if (data158.document !== void 0) {
-              let data159 = data158.document;
-              if (typeof data159 == "string") {
-                if (func2(data159) > 100) {
-                  let err164 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
-                }
-              } else {
-                let err165 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
+                let err165 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
                 vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
               }
-            }
-            if (data158.revision !== void 0) {
-              let data160 = data158.revision;
-              if (typeof data160 == "string") {
-                if (func2(data160) > 100) {
-                  let err166 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data160.document !== void 0) {
+              let data161 = data160.document;
+              if (typeof data161 == "string") {
+                if (func2(data161) > 100) {
+                  let err166 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
                 }
               } else {
-                let err167 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
+                let err167 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
               }
             }
-            if (data158.maker !== void 0) {
-              let data161 = data158.maker;
-              if (typeof data161 == "string") {
-                if (func2(data161) > 100) {
-                  let err168 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data160.revision !== void 0) {
+              let data162 = data160.revision;
+              if (typeof data162 == "string") {
+                if (func2(data162) > 100) {
+                  let err168 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
                 }
               } else {
-                let err169 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
+                let err169 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
               }
             }
-            if (data158.model !== void 0) {
-              let data162 = data158.model;
-              if (typeof data162 == "string") {
-                if (func2(data162) > 100) {
-                  let err170 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data160.maker !== void 0) {
+              let data163 = data160.maker;
+              if (typeof data163 == "string") {
+                if (func2(data163) > 100) {
+                  let err170 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
                 }
               } else {
-                let err171 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
+                let err171 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
               }
             }
-            if (data158.body !== void 0) {
-              let data163 = data158.body;
-              if (typeof data163 == "string") {
-                if (func2(data163) > 100) {
-                  let err172 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
+            if (data160.model !== void 0) {
+              let data164 = data160.model;
+              if (typeof data164 == "string") {
+                if (func2(data164) > 100) {
+                  let err172 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
                 }
               } else {
-                let err173 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
+                let err173 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
               }
             }
-            data158.years !== void 0 && (validate70(data158.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data158, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length));
-          } else {
-            let err174 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
-          }
-        }
-        if (data154.tolerance !== void 0 && (validate110(data154.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data154, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data154.tolerance_cite !== void 0 && (validate84(data154.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data154, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data154.before !== void 0 && (validate53(data154.before, { instancePath: instancePath + "/measurements/before", parentData: data154, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.before_welding !== void 0 && (validate53(data154.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data154, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.after !== void 0 && (validate53(data154.after, { instancePath: instancePath + "/measurements/after", parentData: data154, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data154.zero_points !== void 0) {
-          let data170 = data154.zero_points;
-          if (Array.isArray(data170)) {
-            if (data170.length > 100) {
-              let err175 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
-              vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
+            if (data160.body !== void 0) {
+              let data165 = data160.body;
+              if (typeof data165 == "string") {
+                if (func2(data165) > 100) {
+                  let err174 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
+                }
+              } else {
+                let err175 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
+              }
             }
-            let len13 = data170.length;
-            for (let i13 = 0; i13 < len13; i13++)
-              validate66(data170[i13], { instancePath: instancePath + "/measurements/zero_points/" + i13, parentData: data170, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+            data160.years !== void 0 && (validate70(data160.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data160, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length));
           } else {
-            let err176 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
+            let err176 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
           }
         }
-        if (data154.points !== void 0) {
-          let data172 = data154.points;
+        if (data156.tolerance !== void 0 && (validate110(data156.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data156, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data156.tolerance_cite !== void 0 && (validate84(data156.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data156, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data156.before !== void 0 && (validate53(data156.before, { instancePath: instancePath + "/measurements/before", parentData: data156, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data156.before_welding !== void 0 && (validate53(data156.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data156, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data156.after !== void 0 && (validate53(data156.after, { instancePath: instancePath + "/measurements/after", parentData: data156, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data156.zero_points !== void 0) {
+          let data172 = data156.zero_points;
           if (Array.isArray(data172)) {
-            if (data172.length > 5e3) {
-              let err177 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
+            if (data172.length > 100) {
+              let err177 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
               vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
             }
-            let len14 = data172.length;
+            let len13 = data172.length;
+            for (let i13 = 0; i13 < len13; i13++)
+              validate66(data172[i13], { instancePath: instancePath + "/measurements/zero_points/" + i13, parentData: data172, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+          } else {
+            let err178 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
+          }
+        }
+        if (data156.points !== void 0) {
+          let data174 = data156.points;
+          if (Array.isArray(data174)) {
+            if (data174.length > 5e3) {
+              let err179 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
+              vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
+            }
+            let len14 = data174.length;
             for (let i14 = 0; i14 < len14; i14++) {
-              let data173 = data172[i14];
-              if (data173 && typeof data173 == "object" && !Array.isArray(data173)) {
-                for (let key20 in data173)
+              let data175 = data174[i14];
+              if (data175 && typeof data175 == "object" && !Array.isArray(data175)) {
+                for (let key20 in data175)
                   if (!(key20 === "name" || key20 === "on" || key20 === "nominal" || key20 === "before" || key20 === "after" || key20 === "tolerance" || key20 === "dropped_because" || key20 === "other_side")) {
-                    let err178 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
-                    vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
-                  }
-                if (data173.name !== void 0 && (validate66(data173.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data173, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data173.on !== void 0 && (validate66(data173.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data173, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data173.nominal !== void 0 && (validate311(data173.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data173, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate311.errors : vErrors.concat(validate311.errors), errors = vErrors.length)), data173.before !== void 0 && (validate311(data173.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data173, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate311.errors : vErrors.concat(validate311.errors), errors = vErrors.length)), data173.after !== void 0 && (validate311(data173.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data173, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate311.errors : vErrors.concat(validate311.errors), errors = vErrors.length)), data173.tolerance !== void 0 && (validate110(data173.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data173, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data173.dropped_because !== void 0) {
-                  let data180 = data173.dropped_because;
-                  if (typeof data180 == "string") {
-                    if (func2(data180) > 400) {
-                      let err179 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                      vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
-                    }
-                  } else {
-                    let err180 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
+                    let err180 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
                   }
+                if (data175.name !== void 0 && (validate66(data175.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data175, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data175.on !== void 0 && (validate66(data175.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data175, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data175.nominal !== void 0 && (validate313(data175.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data175, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate313.errors : vErrors.concat(validate313.errors), errors = vErrors.length)), data175.before !== void 0 && (validate313(data175.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data175, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate313.errors : vErrors.concat(validate313.errors), errors = vErrors.length)), data175.after !== void 0 && (validate313(data175.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data175, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate313.errors : vErrors.concat(validate313.errors), errors = vErrors.length)), data175.tolerance !== void 0 && (validate110(data175.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data175, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data175.dropped_because !== void 0) {
+                  let data182 = data175.dropped_because;
+                  if (typeof data182 == "string") {
+                    if (func2(data182) > 400) {
+                      let err181 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                      vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
+                    }
+                  } else {
+                    let err182 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
+                  }
                 }
-                data173.other_side !== void 0 && (validate66(data173.other_side, { instancePath: instancePath + "/measurements/points/" + i14 + "/other_side", parentData: data173, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+                data175.other_side !== void 0 && (validate66(data175.other_side, { instancePath: instancePath + "/measurements/points/" + i14 + "/other_side", parentData: data175, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
               } else {
-                let err181 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
+                let err183 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
               }
             }
           } else {
-            let err182 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
-          }
-        }
-        if (data154.openings !== void 0) {
-          let data182 = data154.openings;
-          if (Array.isArray(data182)) {
-            if (data182.length > 50) {
-              let err183 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
-            }
-            let len15 = data182.length;
-            for (let i15 = 0; i15 < len15; i15++)
-              validate319(data182[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data182, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate319.errors : vErrors.concat(validate319.errors), errors = vErrors.length);
-          } else {
-            let err184 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
+            let err184 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
           }
         }
-        data154.planned !== void 0 && (validate79(data154.planned, { instancePath: instancePath + "/measurements/planned", parentData: data154, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data154.by !== void 0 && (validate56(data154.by, { instancePath: instancePath + "/measurements/by", parentData: data154, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data154.note !== void 0 && (validate58(data154.note, { instancePath: instancePath + "/measurements/note", parentData: data154, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        if (data156.openings !== void 0) {
+          let data184 = data156.openings;
+          if (Array.isArray(data184)) {
+            if (data184.length > 50) {
+              let err185 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
+            }
+            let len15 = data184.length;
+            for (let i15 = 0; i15 < len15; i15++)
+              validate321(data184[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data184, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate321.errors : vErrors.concat(validate321.errors), errors = vErrors.length);
+          } else {
+            let err186 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
+          }
+        }
+        data156.planned !== void 0 && (validate79(data156.planned, { instancePath: instancePath + "/measurements/planned", parentData: data156, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data156.by !== void 0 && (validate56(data156.by, { instancePath: instancePath + "/measurements/by", parentData: data156, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data156.note !== void 0 && (validate58(data156.note, { instancePath: instancePath + "/measurements/note", parentData: data156, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
-        let err185 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
+        let err187 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
+      }
+    }
+    if (data.hold_points !== void 0) {
+      let data189 = data.hold_points;
+      if (Array.isArray(data189)) {
+        if (data189.length > 60) {
+          let err188 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/maxItems", keyword: "maxItems", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
+        }
+        let len16 = data189.length;
+        for (let i16 = 0; i16 < len16; i16++) {
+          let data190 = data189[i16];
+          if (data190 && typeof data190 == "object" && !Array.isArray(data190)) {
+            for (let key21 in data190)
+              if (!(key21 === "point" || key21 === "name" || key21 === "part" || key21 === "planned" || key21 === "done" || key21 === "by" || key21 === "cite" || key21 === "note")) {
+                let err189 = { instancePath: instancePath + "/hold_points/" + i16, schemaPath: "#/properties/hold_points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
+                vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
+              }
+            if (data190.point !== void 0) {
+              let data191 = data190.point;
+              if (!(data191 === "flange before closing" || data191 === "cavity before the skin" || data191 === "structure before the last weld" || data191 === "restraint wiring before the trim" || data191 === "other")) {
+                let err190 = { instancePath: instancePath + "/hold_points/" + i16 + "/point", schemaPath: "#/properties/hold_points/items/properties/point/enum", keyword: "enum", params: { allowedValues: schema19.properties.hold_points.items.properties.point.enum } };
+                vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
+              }
+            }
+            if (data190.name !== void 0) {
+              let data192 = data190.name;
+              if (typeof data192 == "string") {
+                if (func2(data192) > 200) {
+                  let err191 = { instancePath: instancePath + "/hold_points/" + i16 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
+                }
+              } else {
+                let err192 = { instancePath: instancePath + "/hold_points/" + i16 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
+              }
+            }
+            data190.part !== void 0 && (validate66(data190.part, { instancePath: instancePath + "/hold_points/" + i16 + "/part", parentData: data190, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data190.planned !== void 0 && (validate79(data190.planned, { instancePath: instancePath + "/hold_points/" + i16 + "/planned", parentData: data190, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data190.done !== void 0 && (validate81(data190.done, { instancePath: instancePath + "/hold_points/" + i16 + "/done", parentData: data190, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data190.by !== void 0 && (validate56(data190.by, { instancePath: instancePath + "/hold_points/" + i16 + "/by", parentData: data190, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data190.cite !== void 0 && (validate84(data190.cite, { instancePath: instancePath + "/hold_points/" + i16 + "/cite", parentData: data190, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data190.note !== void 0 && (validate58(data190.note, { instancePath: instancePath + "/hold_points/" + i16 + "/note", parentData: data190, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+          } else {
+            let err193 = { instancePath: instancePath + "/hold_points/" + i16, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+          }
+        }
+      } else {
+        let err194 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
       }
     }
     if (data.finish !== void 0) {
-      let data187 = data.finish;
-      if (data187 && typeof data187 == "object" && !Array.isArray(data187)) {
-        for (let key21 in data187)
-          if (!(key21 === "cavities" || key21 === "sealer" || key21 === "primer" || key21 === "underbody" || key21 === "bake")) {
-            let err186 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
-            vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
+      let data199 = data.finish;
+      if (data199 && typeof data199 == "object" && !Array.isArray(data199)) {
+        for (let key22 in data199)
+          if (!(key22 === "cavities" || key22 === "sealer" || key22 === "primer" || key22 === "underbody" || key22 === "bake")) {
+            let err195 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
+            vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
           }
-        if (data187.cavities !== void 0) {
-          let data188 = data187.cavities;
-          if (Array.isArray(data188)) {
-            if (data188.length > 200) {
-              let err187 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
+        if (data199.cavities !== void 0) {
+          let data200 = data199.cavities;
+          if (Array.isArray(data200)) {
+            if (data200.length > 200) {
+              let err196 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
             }
-            let len16 = data188.length;
-            for (let i16 = 0; i16 < len16; i16++) {
-              let data189 = data188[i16];
-              if (data189 && typeof data189 == "object" && !Array.isArray(data189)) {
-                for (let key22 in data189)
-                  if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key22)) {
-                    let err188 = { instancePath: instancePath + "/finish/cavities/" + i16, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
-                    vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
+            let len17 = data200.length;
+            for (let i17 = 0; i17 < len17; i17++) {
+              let data201 = data200[i17];
+              if (data201 && typeof data201 == "object" && !Array.isArray(data201)) {
+                for (let key23 in data201)
+                  if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key23)) {
+                    let err197 = { instancePath: instancePath + "/finish/cavities/" + i17, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
+                    vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
                   }
-                if (data189.planned !== void 0 && (validate79(data189.planned, { instancePath: instancePath + "/finish/cavities/" + i16 + "/planned", parentData: data189, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data189.done !== void 0 && (validate81(data189.done, { instancePath: instancePath + "/finish/cavities/" + i16 + "/done", parentData: data189, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data189.by !== void 0 && (validate56(data189.by, { instancePath: instancePath + "/finish/cavities/" + i16 + "/by", parentData: data189, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data189.cite !== void 0 && (validate84(data189.cite, { instancePath: instancePath + "/finish/cavities/" + i16 + "/cite", parentData: data189, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data189.note !== void 0 && (validate58(data189.note, { instancePath: instancePath + "/finish/cavities/" + i16 + "/note", parentData: data189, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data189.part !== void 0 && (validate66(data189.part, { instancePath: instancePath + "/finish/cavities/" + i16 + "/part", parentData: data189, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data189.primer !== void 0) {
-                  let data196 = data189.primer;
-                  if (typeof data196 == "string") {
-                    if (func2(data196) > 200) {
-                      let err189 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
+                if (data201.planned !== void 0 && (validate79(data201.planned, { instancePath: instancePath + "/finish/cavities/" + i17 + "/planned", parentData: data201, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data201.done !== void 0 && (validate81(data201.done, { instancePath: instancePath + "/finish/cavities/" + i17 + "/done", parentData: data201, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data201.by !== void 0 && (validate56(data201.by, { instancePath: instancePath + "/finish/cavities/" + i17 + "/by", parentData: data201, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data201.cite !== void 0 && (validate84(data201.cite, { instancePath: instancePath + "/finish/cavities/" + i17 + "/cite", parentData: data201, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data201.note !== void 0 && (validate58(data201.note, { instancePath: instancePath + "/finish/cavities/" + i17 + "/note", parentData: data201, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data201.part !== void 0 && (validate66(data201.part, { instancePath: instancePath + "/finish/cavities/" + i17 + "/part", parentData: data201, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data201.primer !== void 0) {
+                  let data208 = data201.primer;
+                  if (typeof data208 == "string") {
+                    if (func2(data208) > 200) {
+                      let err198 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
                     }
                   } else {
-                    let err190 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
+                    let err199 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
                   }
                 }
-                if (data189.wax !== void 0) {
-                  let data197 = data189.wax;
-                  if (typeof data197 == "string") {
-                    if (func2(data197) > 200) {
-                      let err191 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
+                if (data201.wax !== void 0) {
+                  let data209 = data201.wax;
+                  if (typeof data209 == "string") {
+                    if (func2(data209) > 200) {
+                      let err200 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
                     }
                   } else {
-                    let err192 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
+                    let err201 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
                   }
                 }
-                if (data189.foam !== void 0) {
-                  let data198 = data189.foam;
-                  if (typeof data198 == "string") {
-                    if (func2(data198) > 200) {
-                      let err193 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+                if (data201.foam !== void 0) {
+                  let data210 = data201.foam;
+                  if (typeof data210 == "string") {
+                    if (func2(data210) > 200) {
+                      let err202 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
                     }
                   } else {
-                    let err194 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+                    let err203 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
                   }
                 }
-                if (data189.drains_open !== void 0 && typeof data189.drains_open != "boolean") {
-                  let err195 = { instancePath: instancePath + "/finish/cavities/" + i16 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
+                if (data201.drains_open !== void 0 && typeof data201.drains_open != "boolean") {
+                  let err204 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                 }
               } else {
-                let err196 = { instancePath: instancePath + "/finish/cavities/" + i16, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
+                let err205 = { instancePath: instancePath + "/finish/cavities/" + i17, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
               }
             }
           } else {
-            let err197 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
+            let err206 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
           }
         }
-        if (data187.sealer !== void 0) {
-          let data200 = data187.sealer;
-          if (data200 && typeof data200 == "object" && !Array.isArray(data200)) {
-            for (let key23 in data200)
-              if (!(key23 === "planned" || key23 === "done" || key23 === "by" || key23 === "cite" || key23 === "note" || key23 === "places")) {
-                let err198 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
-                vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
+        if (data199.sealer !== void 0) {
+          let data212 = data199.sealer;
+          if (data212 && typeof data212 == "object" && !Array.isArray(data212)) {
+            for (let key24 in data212)
+              if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "places")) {
+                let err207 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
+                vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
               }
-            if (data200.planned !== void 0 && (validate79(data200.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data200, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data200.done !== void 0 && (validate81(data200.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data200, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data200.by !== void 0 && (validate56(data200.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data200, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data200.cite !== void 0 && (validate84(data200.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data200, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data200.note !== void 0 && (validate58(data200.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data200, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data200.places !== void 0) {
-              let data206 = data200.places;
-              if (typeof data206 == "string") {
-                if (func2(data206) > 400) {
-                  let err199 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
+            if (data212.planned !== void 0 && (validate79(data212.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data212, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data212.done !== void 0 && (validate81(data212.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data212, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data212.by !== void 0 && (validate56(data212.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data212, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data212.cite !== void 0 && (validate84(data212.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data212, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data212.note !== void 0 && (validate58(data212.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data212, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data212.places !== void 0) {
+              let data218 = data212.places;
+              if (typeof data218 == "string") {
+                if (func2(data218) > 400) {
+                  let err208 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
                 }
               } else {
-                let err200 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
-              }
-            }
-          } else {
-            let err201 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
-          }
-        }
-        if (data187.primer !== void 0) {
-          let data207 = data187.primer;
-          if (data207 && typeof data207 == "object" && !Array.isArray(data207)) {
-            for (let key24 in data207)
-              if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "product")) {
-                let err202 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
-                vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
-              }
-            if (data207.planned !== void 0 && (validate79(data207.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data207, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data207.done !== void 0 && (validate81(data207.done, { instancePath: instancePath + "/finish/primer/done", parentData: data207, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data207.by !== void 0 && (validate56(data207.by, { instancePath: instancePath + "/finish/primer/by", parentData: data207, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data207.cite !== void 0 && (validate84(data207.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data207, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data207.note !== void 0 && (validate58(data207.note, { instancePath: instancePath + "/finish/primer/note", parentData: data207, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data207.product !== void 0) {
-              let data213 = data207.product;
-              if (typeof data213 == "string") {
-                if (func2(data213) > 200) {
-                  let err203 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
-                }
-              } else {
-                let err204 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
-              }
-            }
-          } else {
-            let err205 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
-          }
-        }
-        if (data187.underbody !== void 0) {
-          let data214 = data187.underbody;
-          if (data214 && typeof data214 == "object" && !Array.isArray(data214)) {
-            for (let key25 in data214)
-              if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note")) {
-                let err206 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
-                vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
-              }
-            data214.planned !== void 0 && (validate79(data214.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data214, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data214.done !== void 0 && (validate81(data214.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data214, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data214.by !== void 0 && (validate56(data214.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data214, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data214.cite !== void 0 && (validate84(data214.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data214, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data214.note !== void 0 && (validate58(data214.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data214, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
-          } else {
-            let err207 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
-          }
-        }
-        if (data187.bake !== void 0) {
-          let data220 = data187.bake;
-          if (data220 && typeof data220 == "object" && !Array.isArray(data220)) {
-            for (let key26 in data220)
-              if (!func1.call(schema19.properties.finish.properties.bake.properties, key26)) {
-                let err208 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
-                vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
-              }
-            if (data220.planned !== void 0 && (validate79(data220.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data220, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data220.done !== void 0 && (validate81(data220.done, { instancePath: instancePath + "/finish/bake/done", parentData: data220, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data220.by !== void 0 && (validate56(data220.by, { instancePath: instancePath + "/finish/bake/by", parentData: data220, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data220.cite !== void 0 && (validate84(data220.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data220, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data220.note !== void 0 && (validate58(data220.note, { instancePath: instancePath + "/finish/bake/note", parentData: data220, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data220.temperature !== void 0 && (validate183(data220.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data220, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data220.time !== void 0 && (validate96(data220.time, { instancePath: instancePath + "/finish/bake/time", parentData: data220, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data220.traction_battery !== void 0) {
-              let data228 = data220.traction_battery;
-              if (!(data228 === "in the vehicle" || data228 === "removed")) {
-                let err209 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
+                let err209 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
               }
             }
-            if (data220.battery_limit !== void 0) {
-              let data229 = data220.battery_limit;
-              if (data229 && typeof data229 == "object" && !Array.isArray(data229)) {
-                for (let key27 in data229)
-                  if (!(key27 === "temperature" || key27 === "time" || key27 === "cite")) {
-                    let err210 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
-                    vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
-                  }
-                data229.temperature !== void 0 && (validate183(data229.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data229, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data229.time !== void 0 && (validate96(data229.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data229, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data229.cite !== void 0 && (validate84(data229.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data229, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
-              } else {
-                let err211 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
+          } else {
+            let err210 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
+          }
+        }
+        if (data199.primer !== void 0) {
+          let data219 = data199.primer;
+          if (data219 && typeof data219 == "object" && !Array.isArray(data219)) {
+            for (let key25 in data219)
+              if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note" || key25 === "product")) {
+                let err211 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
                 vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
+              }
+            if (data219.planned !== void 0 && (validate79(data219.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data219, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data219.done !== void 0 && (validate81(data219.done, { instancePath: instancePath + "/finish/primer/done", parentData: data219, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data219.by !== void 0 && (validate56(data219.by, { instancePath: instancePath + "/finish/primer/by", parentData: data219, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data219.cite !== void 0 && (validate84(data219.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data219, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data219.note !== void 0 && (validate58(data219.note, { instancePath: instancePath + "/finish/primer/note", parentData: data219, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data219.product !== void 0) {
+              let data225 = data219.product;
+              if (typeof data225 == "string") {
+                if (func2(data225) > 200) {
+                  let err212 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
+                }
+              } else {
+                let err213 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
               }
             }
           } else {
-            let err212 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
+            let err214 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
+          }
+        }
+        if (data199.underbody !== void 0) {
+          let data226 = data199.underbody;
+          if (data226 && typeof data226 == "object" && !Array.isArray(data226)) {
+            for (let key26 in data226)
+              if (!(key26 === "planned" || key26 === "done" || key26 === "by" || key26 === "cite" || key26 === "note")) {
+                let err215 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
+                vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
+              }
+            data226.planned !== void 0 && (validate79(data226.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data226, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data226.done !== void 0 && (validate81(data226.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data226, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data226.by !== void 0 && (validate56(data226.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data226, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data226.cite !== void 0 && (validate84(data226.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data226, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data226.note !== void 0 && (validate58(data226.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data226, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+          } else {
+            let err216 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
+          }
+        }
+        if (data199.bake !== void 0) {
+          let data232 = data199.bake;
+          if (data232 && typeof data232 == "object" && !Array.isArray(data232)) {
+            for (let key27 in data232)
+              if (!func1.call(schema19.properties.finish.properties.bake.properties, key27)) {
+                let err217 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
+                vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
+              }
+            if (data232.planned !== void 0 && (validate79(data232.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data232, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data232.done !== void 0 && (validate81(data232.done, { instancePath: instancePath + "/finish/bake/done", parentData: data232, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data232.by !== void 0 && (validate56(data232.by, { instancePath: instancePath + "/finish/bake/by", parentData: data232, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data232.cite !== void 0 && (validate84(data232.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data232, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data232.note !== void 0 && (validate58(data232.note, { instancePath: instancePath + "/finish/bake/note", parentData: data232, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data232.temperature !== void 0 && (validate185(data232.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data232, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data232.time !== void 0 && (validate96(data232.time, { instancePath: instancePath + "/finish/bake/time", parentData: data232, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data232.traction_battery !== void 0) {
+              let data240 = data232.traction_battery;
+              if (!(data240 === "in the vehicle" || data240 === "removed")) {
+                let err218 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
+                vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
+              }
+            }
+            if (data232.battery_limit !== void 0) {
+              let data241 = data232.battery_limit;
+              if (data241 && typeof data241 == "object" && !Array.isArray(data241)) {
+                for (let key28 in data241)
+                  if (!(key28 === "temperature" || key28 === "time" || key28 === "cite")) {
+                    let err219 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
+                    vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
+                  }
+                data241.temperature !== void 0 && (validate185(data241.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data241, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data241.time !== void 0 && (validate96(data241.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data241, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data241.cite !== void 0 && (validate84(data241.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data241, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+              } else {
+                let err220 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
+              }
+            }
+          } else {
+            let err221 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
           }
         }
       } else {
-        let err213 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
+        let err222 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
       }
     }
     if (data.verify !== void 0) {
-      let data233 = data.verify;
-      if (data233 && typeof data233 == "object" && !Array.isArray(data233)) {
-        for (let key28 in data233)
-          if (!(key28 === "scan_before" || key28 === "scan_after" || key28 === "alignment" || key28 === "calibrations" || key28 === "restraints" || key28 === "high_voltage" || key28 === "road_test")) {
-            let err214 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
-            vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
+      let data245 = data.verify;
+      if (data245 && typeof data245 == "object" && !Array.isArray(data245)) {
+        for (let key29 in data245)
+          if (!func1.call(schema19.properties.verify.properties, key29)) {
+            let err223 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
+            vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
           }
-        if (data233.scan_before !== void 0 && (validate361(data233.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data233, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate361.errors : vErrors.concat(validate361.errors), errors = vErrors.length)), data233.scan_after !== void 0 && (validate361(data233.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data233, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate361.errors : vErrors.concat(validate361.errors), errors = vErrors.length)), data233.alignment !== void 0) {
-          let data236 = data233.alignment;
-          if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
-            for (let key29 in data236)
-              if (!(key29 === "planned" || key29 === "done" || key29 === "by" || key29 === "cite" || key29 === "note" || key29 === "result")) {
-                let err215 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
-                vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
-              }
-            if (data236.planned !== void 0 && (validate79(data236.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data236, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data236.done !== void 0 && (validate81(data236.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data236, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data236.by !== void 0 && (validate56(data236.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data236, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data236.cite !== void 0 && (validate84(data236.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data236, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data236.note !== void 0 && (validate58(data236.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data236, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data236.result !== void 0) {
-              let data242 = data236.result;
-              if (!(data242 === "within range" || data242 === "out of range" || data242 === "not required")) {
-                let err216 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
-                vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
-              }
-            }
-          } else {
-            let err217 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
-          }
-        }
-        if (data233.calibrations !== void 0) {
-          let data243 = data233.calibrations;
-          if (Array.isArray(data243)) {
-            if (data243.length > 60) {
-              let err218 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
-            }
-            let len17 = data243.length;
-            for (let i17 = 0; i17 < len17; i17++) {
-              let data244 = data243[i17];
-              if (data244 && typeof data244 == "object" && !Array.isArray(data244)) {
-                for (let key30 in data244)
-                  if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "sensor" || key30 === "kind" || key30 === "result")) {
-                    let err219 = { instancePath: instancePath + "/verify/calibrations/" + i17, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
-                    vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
-                  }
-                if (data244.planned !== void 0 && (validate79(data244.planned, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/planned", parentData: data244, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data244.done !== void 0 && (validate81(data244.done, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/done", parentData: data244, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data244.by !== void 0 && (validate56(data244.by, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/by", parentData: data244, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data244.cite !== void 0 && (validate84(data244.cite, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/cite", parentData: data244, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data244.note !== void 0 && (validate58(data244.note, { instancePath: instancePath + "/verify/calibrations/" + i17 + "/note", parentData: data244, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data244.sensor !== void 0) {
-                  let data250 = data244.sensor;
-                  if (typeof data250 == "string") {
-                    if (func2(data250) > 200) {
-                      let err220 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
-                    }
-                  } else {
-                    let err221 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
-                  }
-                }
-                if (data244.kind !== void 0) {
-                  let data251 = data244.kind;
-                  if (!(data251 === "static" || data251 === "dynamic" || data251 === "both" || data251 === "not required" || data251 === "not fitted")) {
-                    let err222 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
-                    vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
-                  }
-                }
-                if (data244.result !== void 0) {
-                  let data252 = data244.result;
-                  if (!(data252 === "passed" || data252 === "failed" || data252 === "not finished")) {
-                    let err223 = { instancePath: instancePath + "/verify/calibrations/" + i17 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
-                    vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
-                  }
-                }
-              } else {
-                let err224 = { instancePath: instancePath + "/verify/calibrations/" + i17, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
+        if (data245.scan_before !== void 0 && (validate369(data245.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data245, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate369.errors : vErrors.concat(validate369.errors), errors = vErrors.length)), data245.scan_after !== void 0 && (validate369(data245.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data245, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate369.errors : vErrors.concat(validate369.errors), errors = vErrors.length)), data245.alignment !== void 0) {
+          let data248 = data245.alignment;
+          if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
+            for (let key30 in data248)
+              if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "result" || key30 === "values")) {
+                let err224 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
                 vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
               }
-            }
-          } else {
-            let err225 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
-          }
-        }
-        if (data233.restraints !== void 0) {
-          let data253 = data233.restraints;
-          if (data253 && typeof data253 == "object" && !Array.isArray(data253)) {
-            for (let key31 in data253)
-              if (!(key31 === "planned" || key31 === "done" || key31 === "by" || key31 === "cite" || key31 === "note" || key31 === "result")) {
-                let err226 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
-                vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
-              }
-            if (data253.planned !== void 0 && (validate79(data253.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data253, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data253.done !== void 0 && (validate81(data253.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data253, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data253.by !== void 0 && (validate56(data253.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data253, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data253.cite !== void 0 && (validate84(data253.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data253, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data253.note !== void 0 && (validate58(data253.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data253, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data253.result !== void 0) {
-              let data259 = data253.result;
-              if (!(data259 === "complete" || data259 === "open")) {
-                let err227 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
-                vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
+            if (data248.planned !== void 0 && (validate79(data248.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data248, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data248.done !== void 0 && (validate81(data248.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data248, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data248.by !== void 0 && (validate56(data248.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data248, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data248.cite !== void 0 && (validate84(data248.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data248, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data248.note !== void 0 && (validate58(data248.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data248, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data248.result !== void 0) {
+              let data254 = data248.result;
+              if (!(data254 === "within range" || data254 === "out of range" || data254 === "not required")) {
+                let err225 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
+                vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
               }
             }
-          } else {
-            let err228 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
-          }
-        }
-        if (data233.high_voltage !== void 0) {
-          let data260 = data233.high_voltage;
-          if (data260 && typeof data260 == "object" && !Array.isArray(data260)) {
-            for (let key32 in data260)
-              if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key32)) {
-                let err229 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
-                vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
-              }
-            if (data260.planned !== void 0 && (validate79(data260.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data260, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data260.done !== void 0 && (validate81(data260.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data260, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data260.by !== void 0 && (validate56(data260.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data260, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data260.cite !== void 0 && (validate84(data260.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data260, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data260.note !== void 0 && (validate58(data260.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data260, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data260.insulation !== void 0 && (validate390(data260.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data260, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data260.limit !== void 0 && (validate390(data260.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data260, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors), errors = vErrors.length)), data260.faults !== void 0) {
-              let data268 = data260.faults;
-              if (typeof data268 == "string") {
-                if (func2(data268) > 400) {
-                  let err230 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
+            if (data248.values !== void 0) {
+              let data255 = data248.values;
+              if (Array.isArray(data255)) {
+                if (data255.length > 60) {
+                  let err226 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
+                }
+                let len18 = data255.length;
+                for (let i18 = 0; i18 < len18; i18++) {
+                  let data256 = data255[i18];
+                  if (data256 && typeof data256 == "object" && !Array.isArray(data256)) {
+                    for (let key31 in data256)
+                      if (!(key31 === "of" || key31 === "at" || key31 === "specified" || key31 === "tolerance" || key31 === "from" || key31 === "to" || key31 === "before" || key31 === "after")) {
+                        let err227 = { instancePath: instancePath + "/verify/alignment/values/" + i18, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
+                        vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
+                      }
+                    if (data256.of !== void 0) {
+                      let data257 = data256.of;
+                      if (!(data257 === "camber" || data257 === "caster" || data257 === "toe" || data257 === "total toe" || data257 === "thrust angle" || data257 === "steering axis inclination")) {
+                        let err228 = { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/of", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/of/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.of.enum } };
+                        vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
+                      }
+                    }
+                    if (data256.at !== void 0) {
+                      let data258 = data256.at;
+                      if (!(data258 === "front left" || data258 === "front right" || data258 === "rear left" || data258 === "rear right" || data258 === "front axle" || data258 === "rear axle")) {
+                        let err229 = { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/at", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/at/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.at.enum } };
+                        vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+                      }
+                    }
+                    data256.specified !== void 0 && (validate383(data256.specified, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/specified", parentData: data256, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.tolerance !== void 0 && (validate383(data256.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/tolerance", parentData: data256, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.from !== void 0 && (validate383(data256.from, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/from", parentData: data256, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.to !== void 0 && (validate383(data256.to, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/to", parentData: data256, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.before !== void 0 && (validate383(data256.before, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/before", parentData: data256, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.after !== void 0 && (validate383(data256.after, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/after", parentData: data256, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length));
+                  } else {
+                    let err230 = { instancePath: instancePath + "/verify/alignment/values/" + i18, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
+                  }
                 }
               } else {
-                let err231 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
+                let err231 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
               }
             }
-            if (data260.checked !== void 0) {
-              let data269 = data260.checked;
-              if (Array.isArray(data269)) {
-                if (data269.length > 10) {
-                  let err232 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
-                  vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
-                }
-                let len18 = data269.length;
-                for (let i18 = 0; i18 < len18; i18++) {
-                  let data270 = data269[i18];
-                  if (!(data270 === "connectors" || data270 === "enclosure" || data270 === "mounting" || data270 === "coolant")) {
-                    let err233 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i18, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
-                    vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
+          } else {
+            let err232 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
+          }
+        }
+        if (data245.calibrations !== void 0) {
+          let data265 = data245.calibrations;
+          if (Array.isArray(data265)) {
+            if (data265.length > 60) {
+              let err233 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
+            }
+            let len19 = data265.length;
+            for (let i19 = 0; i19 < len19; i19++) {
+              let data266 = data265[i19];
+              if (data266 && typeof data266 == "object" && !Array.isArray(data266)) {
+                for (let key32 in data266)
+                  if (!func1.call(schema19.properties.verify.properties.calibrations.items.properties, key32)) {
+                    let err234 = { instancePath: instancePath + "/verify/calibrations/" + i19, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
+                    vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
+                  }
+                if (data266.planned !== void 0 && (validate79(data266.planned, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/planned", parentData: data266, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data266.done !== void 0 && (validate81(data266.done, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/done", parentData: data266, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data266.by !== void 0 && (validate56(data266.by, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/by", parentData: data266, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data266.cite !== void 0 && (validate84(data266.cite, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/cite", parentData: data266, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data266.note !== void 0 && (validate58(data266.note, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/note", parentData: data266, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data266.sensor !== void 0) {
+                  let data272 = data266.sensor;
+                  if (typeof data272 == "string") {
+                    if (func2(data272) > 200) {
+                      let err235 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
+                    }
+                  } else {
+                    let err236 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
                   }
                 }
-              } else {
-                let err234 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
-              }
-            }
-          } else {
-            let err235 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
-          }
-        }
-        if (data233.road_test !== void 0) {
-          let data271 = data233.road_test;
-          if (data271 && typeof data271 == "object" && !Array.isArray(data271)) {
-            for (let key33 in data271)
-              if (!(key33 === "planned" || key33 === "done" || key33 === "by" || key33 === "cite" || key33 === "note" || key33 === "result")) {
-                let err236 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
-                vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
-              }
-            if (data271.planned !== void 0 && (validate79(data271.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data271, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data271.done !== void 0 && (validate81(data271.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data271, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data271.by !== void 0 && (validate56(data271.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data271, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data271.cite !== void 0 && (validate84(data271.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data271, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data271.note !== void 0 && (validate58(data271.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data271, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data271.result !== void 0) {
-              let data277 = data271.result;
-              if (!(data277 === "passed" || data277 === "failed")) {
-                let err237 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
-                vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
-              }
-            }
-          } else {
-            let err238 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
-          }
-        }
-      } else {
-        let err239 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
-      }
-    }
-    if (data.deviations !== void 0) {
-      let data278 = data.deviations;
-      if (Array.isArray(data278)) {
-        if (data278.length > 200) {
-          let err240 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
-        }
-        let len19 = data278.length;
-        for (let i19 = 0; i19 < len19; i19++) {
-          let data279 = data278[i19];
-          if (data279 && typeof data279 == "object" && !Array.isArray(data279)) {
-            for (let key34 in data279)
-              if (!(key34 === "rule" || key34 === "part" || key34 === "operation" || key34 === "by" || key34 === "reason" || key34 === "date" || key34 === "expires")) {
-                let err241 = { instancePath: instancePath + "/deviations/" + i19, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
-                vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
-              }
-            if (data279.rule !== void 0) {
-              let data280 = data279.rule;
-              if (typeof data280 == "string") {
-                if (func2(data280) > 100) {
-                  let err242 = { instancePath: instancePath + "/deviations/" + i19 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
+                if (data266.kind !== void 0) {
+                  let data273 = data266.kind;
+                  if (!(data273 === "static" || data273 === "dynamic" || data273 === "both" || data273 === "not required" || data273 === "not fitted")) {
+                    let err237 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
+                    vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
+                  }
                 }
-              } else {
-                let err243 = { instancePath: instancePath + "/deviations/" + i19 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
-              }
-            }
-            if (data279.part !== void 0 && (validate66(data279.part, { instancePath: instancePath + "/deviations/" + i19 + "/part", parentData: data279, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data279.operation !== void 0) {
-              let data282 = data279.operation;
-              if (typeof data282 == "string") {
-                if (func2(data282) > 80) {
-                  let err244 = { instancePath: instancePath + "/deviations/" + i19 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
-                  vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
+                if (data266.result !== void 0) {
+                  let data274 = data266.result;
+                  if (!(data274 === "passed" || data274 === "failed" || data274 === "not finished")) {
+                    let err238 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
+                    vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
+                  }
                 }
-              } else {
-                let err245 = { instancePath: instancePath + "/deviations/" + i19 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
-              }
-            }
-            if (data279.by !== void 0 && (validate56(data279.by, { instancePath: instancePath + "/deviations/" + i19 + "/by", parentData: data279, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data279.reason !== void 0) {
-              let data284 = data279.reason;
-              if (typeof data284 == "string") {
-                if (func2(data284) > 2e3) {
-                  let err246 = { instancePath: instancePath + "/deviations/" + i19 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
-                  vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
+                if (data266.disturbed !== void 0) {
+                  let data275 = data266.disturbed;
+                  if (!(data275 === "removed" || data275 === "bracket" || data275 === "glass" || data275 === "bumper" || data275 === "alignment" || data275 === "ride height" || data275 === "structural work" || data275 === "not disturbed")) {
+                    let err239 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/disturbed", schemaPath: "#/properties/verify/properties/calibrations/items/properties/disturbed/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.disturbed.enum } };
+                    vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
+                  }
                 }
-              } else {
-                let err247 = { instancePath: instancePath + "/deviations/" + i19 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
-              }
-            }
-            data279.date !== void 0 && (validate53(data279.date, { instancePath: instancePath + "/deviations/" + i19 + "/date", parentData: data279, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data279.expires !== void 0 && (validate53(data279.expires, { instancePath: instancePath + "/deviations/" + i19 + "/expires", parentData: data279, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
-          } else {
-            let err248 = { instancePath: instancePath + "/deviations/" + i19, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
-          }
-        }
-      } else {
-        let err249 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
-      }
-    }
-    if (data.sign_off !== void 0) {
-      let data287 = data.sign_off;
-      if (data287 && typeof data287 == "object" && !Array.isArray(data287)) {
-        for (let key35 in data287)
-          if (!(key35 === "by" || key35 === "date" || key35 === "plan_revision" || key35 === "open_holds" || key35 === "digests" || key35 === "note")) {
-            let err250 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
-            vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
-          }
-        if (data287.by !== void 0 && (validate56(data287.by, { instancePath: instancePath + "/sign_off/by", parentData: data287, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data287.date !== void 0 && (validate53(data287.date, { instancePath: instancePath + "/sign_off/date", parentData: data287, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data287.plan_revision !== void 0) {
-          let data290 = data287.plan_revision;
-          if (typeof data290 == "string") {
-            if (func2(data290) > 40) {
-              let err251 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
-              vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
-            }
-          } else {
-            let err252 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
-          }
-        }
-        if (data287.open_holds !== void 0) {
-          let data291 = data287.open_holds;
-          if (typeof data291 == "string") {
-            if (func2(data291) > 400) {
-              let err253 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
-            }
-          } else {
-            let err254 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
-          }
-        }
-        if (data287.digests !== void 0) {
-          let data292 = data287.digests;
-          if (data292 && typeof data292 == "object" && !Array.isArray(data292)) {
-            for (let key36 in data292)
-              if (!(key36 === "plan" || key36 === "planish" || key36 === "facts" || key36 === "packs")) {
-                let err255 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
-                vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
-              }
-            if (data292.plan !== void 0) {
-              let data293 = data292.plan;
-              if (typeof data293 == "string") {
-                if (func2(data293) > 100) {
-                  let err256 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
-                }
-              } else {
-                let err257 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
-              }
-            }
-            if (data292.planish !== void 0) {
-              let data294 = data292.planish;
-              if (typeof data294 == "string") {
-                if (func2(data294) > 40) {
-                  let err258 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
-                  vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
-                }
-              } else {
-                let err259 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
-              }
-            }
-            if (data292.facts !== void 0) {
-              let data295 = data292.facts;
-              if (!(typeof data295 == "number" && !(data295 % 1) && !isNaN(data295) && isFinite(data295))) {
-                let err260 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
-                vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
-              }
-              if (typeof data295 == "number" && isFinite(data295) && (data295 < 1 || isNaN(data295))) {
-                let err261 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
-                vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
-              }
-            }
-            if (data292.packs !== void 0) {
-              let data296 = data292.packs;
-              if (Array.isArray(data296)) {
-                if (data296.length > 40) {
-                  let err262 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
-                  vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
-                }
-                let len20 = data296.length;
-                for (let i20 = 0; i20 < len20; i20++) {
-                  let data297 = data296[i20];
-                  if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
-                    for (let key37 in data297)
-                      if (!(key37 === "pack" || key37 === "version" || key37 === "digest")) {
-                        let err263 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
-                        vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
+                if (data266.conditions !== void 0) {
+                  let data276 = data266.conditions;
+                  if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
+                    for (let key33 in data276)
+                      if (!(key33 === "load" || key33 === "tyre_pressures" || key33 === "floor")) {
+                        let err240 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
+                        vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
                       }
-                    if (data297.pack !== void 0) {
-                      let data298 = data297.pack;
-                      if (typeof data298 == "string") {
-                        if (func2(data298) > 200) {
-                          let err264 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
+                    if (data276.load !== void 0) {
+                      let data277 = data276.load;
+                      if (typeof data277 == "string") {
+                        if (func2(data277) > 200) {
+                          let err241 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
                         }
                       } else {
-                        let err265 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+                        let err242 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
                       }
                     }
-                    if (data297.version !== void 0) {
-                      let data299 = data297.version;
-                      if (typeof data299 == "string") {
-                        if (func2(data299) > 100) {
-                          let err266 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                          vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
+                    if (data276.tyre_pressures !== void 0) {
+                      let data278 = data276.tyre_pressures;
+                      if (typeof data278 == "string") {
+                        if (func2(data278) > 200) {
+                          let err243 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
                         }
                       } else {
-                        let err267 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
+                        let err244 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
                       }
                     }
-                    if (data297.digest !== void 0) {
-                      let data300 = data297.digest;
-                      if (typeof data300 == "string") {
-                        if (func2(data300) > 100) {
-                          let err268 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                          vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+                    if (data276.floor !== void 0) {
+                      let data279 = data276.floor;
+                      if (typeof data279 == "string") {
+                        if (func2(data279) > 200) {
+                          let err245 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
                         }
                       } else {
-                        let err269 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
+                        let err246 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
                       }
                     }
                   } else {
-                    let err270 = { instancePath: instancePath + "/sign_off/digests/packs/" + i20, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
+                    let err247 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
+                  }
+                }
+                if (data266.report !== void 0) {
+                  let data280 = data266.report;
+                  if (typeof data280 == "string") {
+                    if (func2(data280) > 200) {
+                      let err248 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
+                    }
+                  } else {
+                    let err249 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
                   }
                 }
               } else {
-                let err271 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
+                let err250 = { instancePath: instancePath + "/verify/calibrations/" + i19, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
               }
             }
           } else {
-            let err272 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
+            let err251 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
           }
         }
-        data287.note !== void 0 && (validate58(data287.note, { instancePath: instancePath + "/sign_off/note", parentData: data287, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        if (data245.restraints !== void 0) {
+          let data281 = data245.restraints;
+          if (data281 && typeof data281 == "object" && !Array.isArray(data281)) {
+            for (let key34 in data281)
+              if (!(key34 === "planned" || key34 === "done" || key34 === "by" || key34 === "cite" || key34 === "note" || key34 === "result")) {
+                let err252 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
+                vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
+              }
+            if (data281.planned !== void 0 && (validate79(data281.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data281, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data281.done !== void 0 && (validate81(data281.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data281, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data281.by !== void 0 && (validate56(data281.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data281, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data281.cite !== void 0 && (validate84(data281.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data281, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data281.note !== void 0 && (validate58(data281.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data281, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data281.result !== void 0) {
+              let data287 = data281.result;
+              if (!(data287 === "complete" || data287 === "open")) {
+                let err253 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
+                vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
+              }
+            }
+          } else {
+            let err254 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
+          }
+        }
+        if (data245.high_voltage !== void 0) {
+          let data288 = data245.high_voltage;
+          if (data288 && typeof data288 == "object" && !Array.isArray(data288)) {
+            for (let key35 in data288)
+              if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key35)) {
+                let err255 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
+                vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
+              }
+            if (data288.planned !== void 0 && (validate79(data288.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data288, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data288.done !== void 0 && (validate81(data288.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data288, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data288.by !== void 0 && (validate56(data288.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data288, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data288.cite !== void 0 && (validate84(data288.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data288, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data288.note !== void 0 && (validate58(data288.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data288, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data288.insulation !== void 0 && (validate405(data288.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data288, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data288.limit !== void 0 && (validate405(data288.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data288, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data288.faults !== void 0) {
+              let data296 = data288.faults;
+              if (typeof data296 == "string") {
+                if (func2(data296) > 400) {
+                  let err256 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
+                }
+              } else {
+                let err257 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
+              }
+            }
+            if (data288.checked !== void 0) {
+              let data297 = data288.checked;
+              if (Array.isArray(data297)) {
+                if (data297.length > 10) {
+                  let err258 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
+                  vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
+                }
+                let len20 = data297.length;
+                for (let i20 = 0; i20 < len20; i20++) {
+                  let data298 = data297[i20];
+                  if (!(data298 === "connectors" || data298 === "enclosure" || data298 === "mounting" || data298 === "coolant")) {
+                    let err259 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i20, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
+                    vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
+                  }
+                }
+              } else {
+                let err260 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
+              }
+            }
+            if (data288.coolant !== void 0) {
+              let data299 = data288.coolant;
+              if (!(data299 === "tight" || data299 === "leaks" || data299 === "not opened")) {
+                let err261 = { instancePath: instancePath + "/verify/high_voltage/coolant", schemaPath: "#/properties/verify/properties/high_voltage/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.coolant.enum } };
+                vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
+              }
+            }
+            data288.state_of_charge !== void 0 && (validate128(data288.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data288, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate128.errors : vErrors.concat(validate128.errors), errors = vErrors.length));
+          } else {
+            let err262 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
+          }
+        }
+        if (data245.road_test !== void 0) {
+          let data301 = data245.road_test;
+          if (data301 && typeof data301 == "object" && !Array.isArray(data301)) {
+            for (let key36 in data301)
+              if (!(key36 === "planned" || key36 === "done" || key36 === "by" || key36 === "cite" || key36 === "note" || key36 === "result")) {
+                let err263 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
+                vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
+              }
+            if (data301.planned !== void 0 && (validate79(data301.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data301, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data301.done !== void 0 && (validate81(data301.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data301, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data301.by !== void 0 && (validate56(data301.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data301, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data301.cite !== void 0 && (validate84(data301.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data301, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data301.note !== void 0 && (validate58(data301.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data301, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data301.result !== void 0) {
+              let data307 = data301.result;
+              if (!(data307 === "passed" || data307 === "failed")) {
+                let err264 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
+                vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
+              }
+            }
+          } else {
+            let err265 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+          }
+        }
+        if (data245.warning_lamps !== void 0) {
+          let data308 = data245.warning_lamps;
+          if (data308 && typeof data308 == "object" && !Array.isArray(data308)) {
+            for (let key37 in data308)
+              if (!(key37 === "planned" || key37 === "done" || key37 === "by" || key37 === "cite" || key37 === "note" || key37 === "lit")) {
+                let err266 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
+                vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
+              }
+            if (data308.planned !== void 0 && (validate79(data308.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data308, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data308.done !== void 0 && (validate81(data308.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data308, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data308.by !== void 0 && (validate56(data308.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data308, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data308.cite !== void 0 && (validate84(data308.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data308, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data308.note !== void 0 && (validate58(data308.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data308, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data308.lit !== void 0) {
+              let data314 = data308.lit;
+              if (Array.isArray(data314)) {
+                if (data314.length > 60) {
+                  let err267 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
+                }
+                let len21 = data314.length;
+                for (let i21 = 0; i21 < len21; i21++) {
+                  let data315 = data314[i21];
+                  if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
+                    for (let key38 in data315)
+                      if (!(key38 === "lamp" || key38 === "system" || key38 === "explanation")) {
+                        let err268 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
+                        vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+                      }
+                    if (data315.lamp !== void 0) {
+                      let data316 = data315.lamp;
+                      if (typeof data316 == "string") {
+                        if (func2(data316) > 200) {
+                          let err269 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
+                        }
+                      } else {
+                        let err270 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
+                      }
+                    }
+                    if (data315.system !== void 0) {
+                      let data317 = data315.system;
+                      if (!(data317 === "restraint" || data317 === "brake" || data317 === "steering" || data317 === "traction battery" || data317 === "engine" || data317 === "body" || data317 === "driver assistance" || data317 === "other")) {
+                        let err271 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21 + "/system", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.warning_lamps.properties.lit.items.properties.system.enum } };
+                        vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
+                      }
+                    }
+                    data315.explanation !== void 0 && (validate58(data315.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21 + "/explanation", parentData: data315, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+                  } else {
+                    let err272 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
+                  }
+                }
+              } else {
+                let err273 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
+              }
+            }
+          } else {
+            let err274 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
+          }
+        }
+        if (data245.structural_release !== void 0) {
+          let data319 = data245.structural_release;
+          if (data319 && typeof data319 == "object" && !Array.isArray(data319)) {
+            for (let key39 in data319)
+              if (!(key39 === "planned" || key39 === "done" || key39 === "by" || key39 === "cite" || key39 === "note")) {
+                let err275 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
+                vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
+              }
+            data319.planned !== void 0 && (validate79(data319.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data319, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data319.done !== void 0 && (validate81(data319.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data319, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data319.by !== void 0 && (validate56(data319.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data319, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data319.cite !== void 0 && (validate84(data319.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data319, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data319.note !== void 0 && (validate58(data319.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data319, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+          } else {
+            let err276 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
+          }
+        }
       } else {
-        let err273 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
+        let err277 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
+      }
+    }
+    if (data.deviations !== void 0) {
+      let data325 = data.deviations;
+      if (Array.isArray(data325)) {
+        if (data325.length > 200) {
+          let err278 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
+        }
+        let len22 = data325.length;
+        for (let i22 = 0; i22 < len22; i22++) {
+          let data326 = data325[i22];
+          if (data326 && typeof data326 == "object" && !Array.isArray(data326)) {
+            for (let key40 in data326)
+              if (!(key40 === "rule" || key40 === "part" || key40 === "operation" || key40 === "by" || key40 === "reason" || key40 === "date" || key40 === "expires")) {
+                let err279 = { instancePath: instancePath + "/deviations/" + i22, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 } };
+                vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
+              }
+            if (data326.rule !== void 0) {
+              let data327 = data326.rule;
+              if (typeof data327 == "string") {
+                if (func2(data327) > 100) {
+                  let err280 = { instancePath: instancePath + "/deviations/" + i22 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
+                }
+              } else {
+                let err281 = { instancePath: instancePath + "/deviations/" + i22 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
+              }
+            }
+            if (data326.part !== void 0 && (validate66(data326.part, { instancePath: instancePath + "/deviations/" + i22 + "/part", parentData: data326, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data326.operation !== void 0) {
+              let data329 = data326.operation;
+              if (typeof data329 == "string") {
+                if (func2(data329) > 80) {
+                  let err282 = { instancePath: instancePath + "/deviations/" + i22 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
+                  vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
+                }
+              } else {
+                let err283 = { instancePath: instancePath + "/deviations/" + i22 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
+              }
+            }
+            if (data326.by !== void 0 && (validate56(data326.by, { instancePath: instancePath + "/deviations/" + i22 + "/by", parentData: data326, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data326.reason !== void 0) {
+              let data331 = data326.reason;
+              if (typeof data331 == "string") {
+                if (func2(data331) > 2e3) {
+                  let err284 = { instancePath: instancePath + "/deviations/" + i22 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
+                  vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
+                }
+              } else {
+                let err285 = { instancePath: instancePath + "/deviations/" + i22 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err285] : vErrors.push(err285), errors++;
+              }
+            }
+            data326.date !== void 0 && (validate53(data326.date, { instancePath: instancePath + "/deviations/" + i22 + "/date", parentData: data326, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data326.expires !== void 0 && (validate53(data326.expires, { instancePath: instancePath + "/deviations/" + i22 + "/expires", parentData: data326, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+          } else {
+            let err286 = { instancePath: instancePath + "/deviations/" + i22, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err286] : vErrors.push(err286), errors++;
+          }
+        }
+      } else {
+        let err287 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err287] : vErrors.push(err287), errors++;
+      }
+    }
+    if (data.sign_off !== void 0) {
+      let data334 = data.sign_off;
+      if (data334 && typeof data334 == "object" && !Array.isArray(data334)) {
+        for (let key41 in data334)
+          if (!(key41 === "by" || key41 === "date" || key41 === "plan_revision" || key41 === "open_holds" || key41 === "digests" || key41 === "note")) {
+            let err288 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 } };
+            vErrors === null ? vErrors = [err288] : vErrors.push(err288), errors++;
+          }
+        if (data334.by !== void 0 && (validate56(data334.by, { instancePath: instancePath + "/sign_off/by", parentData: data334, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data334.date !== void 0 && (validate53(data334.date, { instancePath: instancePath + "/sign_off/date", parentData: data334, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data334.plan_revision !== void 0) {
+          let data337 = data334.plan_revision;
+          if (typeof data337 == "string") {
+            if (func2(data337) > 40) {
+              let err289 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
+              vErrors === null ? vErrors = [err289] : vErrors.push(err289), errors++;
+            }
+          } else {
+            let err290 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err290] : vErrors.push(err290), errors++;
+          }
+        }
+        if (data334.open_holds !== void 0) {
+          let data338 = data334.open_holds;
+          if (typeof data338 == "string") {
+            if (func2(data338) > 400) {
+              let err291 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err291] : vErrors.push(err291), errors++;
+            }
+          } else {
+            let err292 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err292] : vErrors.push(err292), errors++;
+          }
+        }
+        if (data334.digests !== void 0) {
+          let data339 = data334.digests;
+          if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
+            for (let key42 in data339)
+              if (!(key42 === "plan" || key42 === "planish" || key42 === "facts" || key42 === "packs")) {
+                let err293 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 } };
+                vErrors === null ? vErrors = [err293] : vErrors.push(err293), errors++;
+              }
+            if (data339.plan !== void 0) {
+              let data340 = data339.plan;
+              if (typeof data340 == "string") {
+                if (func2(data340) > 100) {
+                  let err294 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err294] : vErrors.push(err294), errors++;
+                }
+              } else {
+                let err295 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err295] : vErrors.push(err295), errors++;
+              }
+            }
+            if (data339.planish !== void 0) {
+              let data341 = data339.planish;
+              if (typeof data341 == "string") {
+                if (func2(data341) > 40) {
+                  let err296 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
+                  vErrors === null ? vErrors = [err296] : vErrors.push(err296), errors++;
+                }
+              } else {
+                let err297 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err297] : vErrors.push(err297), errors++;
+              }
+            }
+            if (data339.facts !== void 0) {
+              let data342 = data339.facts;
+              if (!(typeof data342 == "number" && !(data342 % 1) && !isNaN(data342) && isFinite(data342))) {
+                let err298 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
+                vErrors === null ? vErrors = [err298] : vErrors.push(err298), errors++;
+              }
+              if (typeof data342 == "number" && isFinite(data342) && (data342 < 1 || isNaN(data342))) {
+                let err299 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+                vErrors === null ? vErrors = [err299] : vErrors.push(err299), errors++;
+              }
+            }
+            if (data339.packs !== void 0) {
+              let data343 = data339.packs;
+              if (Array.isArray(data343)) {
+                if (data343.length > 40) {
+                  let err300 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
+                  vErrors === null ? vErrors = [err300] : vErrors.push(err300), errors++;
+                }
+                let len23 = data343.length;
+                for (let i23 = 0; i23 < len23; i23++) {
+                  let data344 = data343[i23];
+                  if (data344 && typeof data344 == "object" && !Array.isArray(data344)) {
+                    for (let key43 in data344)
+                      if (!(key43 === "pack" || key43 === "version" || key43 === "digest")) {
+                        let err301 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 } };
+                        vErrors === null ? vErrors = [err301] : vErrors.push(err301), errors++;
+                      }
+                    if (data344.pack !== void 0) {
+                      let data345 = data344.pack;
+                      if (typeof data345 == "string") {
+                        if (func2(data345) > 200) {
+                          let err302 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err302] : vErrors.push(err302), errors++;
+                        }
+                      } else {
+                        let err303 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err303] : vErrors.push(err303), errors++;
+                      }
+                    }
+                    if (data344.version !== void 0) {
+                      let data346 = data344.version;
+                      if (typeof data346 == "string") {
+                        if (func2(data346) > 100) {
+                          let err304 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err304] : vErrors.push(err304), errors++;
+                        }
+                      } else {
+                        let err305 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err305] : vErrors.push(err305), errors++;
+                      }
+                    }
+                    if (data344.digest !== void 0) {
+                      let data347 = data344.digest;
+                      if (typeof data347 == "string") {
+                        if (func2(data347) > 100) {
+                          let err306 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err306] : vErrors.push(err306), errors++;
+                        }
+                      } else {
+                        let err307 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err307] : vErrors.push(err307), errors++;
+                      }
+                    }
+                  } else {
+                    let err308 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err308] : vErrors.push(err308), errors++;
+                  }
+                }
+              } else {
+                let err309 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err309] : vErrors.push(err309), errors++;
+              }
+            }
+          } else {
+            let err310 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err310] : vErrors.push(err310), errors++;
+          }
+        }
+        data334.note !== void 0 && (validate58(data334.note, { instancePath: instancePath + "/sign_off/note", parentData: data334, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+      } else {
+        let err311 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err311] : vErrors.push(err311), errors++;
       }
     }
     if (data.record !== void 0) {
-      let data302 = data.record;
-      if (data302 && typeof data302 == "object" && !Array.isArray(data302)) {
-        for (let key38 in data302)
-          if (!(key38 === "kept" || key38 === "where" || key38 === "until")) {
-            let err274 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
-            vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
+      let data349 = data.record;
+      if (data349 && typeof data349 == "object" && !Array.isArray(data349)) {
+        for (let key44 in data349)
+          if (!(key44 === "kept" || key44 === "where" || key44 === "until" || key44 === "owner_gets")) {
+            let err312 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 } };
+            vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
           }
-        if (data302.kept !== void 0) {
-          let data303 = data302.kept;
-          if (Array.isArray(data303)) {
-            if (data303.length > 200) {
-              let err275 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
+        if (data349.kept !== void 0) {
+          let data350 = data349.kept;
+          if (Array.isArray(data350)) {
+            if (data350.length > 200) {
+              let err313 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err313] : vErrors.push(err313), errors++;
             }
-            let len21 = data303.length;
-            for (let i21 = 0; i21 < len21; i21++) {
-              let data304 = data303[i21];
-              if (typeof data304 == "string") {
-                if (func2(data304) > 200) {
-                  let err276 = { instancePath: instancePath + "/record/kept/" + i21, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
+            let len24 = data350.length;
+            for (let i24 = 0; i24 < len24; i24++) {
+              let data351 = data350[i24];
+              if (typeof data351 == "string") {
+                if (func2(data351) > 200) {
+                  let err314 = { instancePath: instancePath + "/record/kept/" + i24, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err314] : vErrors.push(err314), errors++;
                 }
               } else {
-                let err277 = { instancePath: instancePath + "/record/kept/" + i21, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
+                let err315 = { instancePath: instancePath + "/record/kept/" + i24, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err315] : vErrors.push(err315), errors++;
               }
             }
           } else {
-            let err278 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
+            let err316 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err316] : vErrors.push(err316), errors++;
           }
         }
-        if (data302.where !== void 0) {
-          let data305 = data302.where;
-          if (typeof data305 == "string") {
-            if (func2(data305) > 200) {
-              let err279 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
+        if (data349.where !== void 0) {
+          let data352 = data349.where;
+          if (typeof data352 == "string") {
+            if (func2(data352) > 200) {
+              let err317 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err317] : vErrors.push(err317), errors++;
             }
           } else {
-            let err280 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
+            let err318 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err318] : vErrors.push(err318), errors++;
           }
         }
-        data302.until !== void 0 && (validate53(data302.until, { instancePath: instancePath + "/record/until", parentData: data302, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+        if (data349.until !== void 0 && (validate53(data349.until, { instancePath: instancePath + "/record/until", parentData: data349, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data349.owner_gets !== void 0) {
+          let data354 = data349.owner_gets;
+          if (Array.isArray(data354)) {
+            if (data354.length > 60) {
+              let err319 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/maxItems", keyword: "maxItems", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err319] : vErrors.push(err319), errors++;
+            }
+            let len25 = data354.length;
+            for (let i25 = 0; i25 < len25; i25++) {
+              let data355 = data354[i25];
+              if (typeof data355 == "string") {
+                if (func2(data355) > 200) {
+                  let err320 = { instancePath: instancePath + "/record/owner_gets/" + i25, schemaPath: "#/properties/record/properties/owner_gets/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err320] : vErrors.push(err320), errors++;
+                }
+              } else {
+                let err321 = { instancePath: instancePath + "/record/owner_gets/" + i25, schemaPath: "#/properties/record/properties/owner_gets/items/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err321] : vErrors.push(err321), errors++;
+              }
+            }
+          } else {
+            let err322 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err322] : vErrors.push(err322), errors++;
+          }
+        }
       } else {
-        let err281 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
+        let err323 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err323] : vErrors.push(err323), errors++;
       }
     }
   } else {
-    let err282 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
+    let err324 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err324] : vErrors.push(err324), errors++;
   }
   return validate52.errors = vErrors, errors === 0;
 }

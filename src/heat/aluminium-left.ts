@@ -16,7 +16,7 @@ const dayInSeconds = 86400;
 
 const thresholds: Readonly<Record<Aluminium, Threshold>> = {
   // Extrusions of 6061 and 6063-T6 kept their minimum 64 h at 177 °C; two stronger alloys lost it after 8 h at 177, 2 h
-  // at 199 and 30 min at 218 °C (a university thesis of 2015). By the rate these figures
+  // at 199 and 30 min at 218 °C (university thesis, studylib.net 18250899). By the rate these figures
   // give (110 kJ/mol) a day at 150 °C is less than 4 h at 177.
   'aluminium 6xxx T6': {
     mostCelsius: 150,

@@ -19,12 +19,16 @@ const found: Answer = { kind: 'found' };
 /** Puts a rule to a sheet. Throws TypeError when a fact is of another type than the rule's test. */
 export function askRule(rule: Rule, factOf: (name: string) => Fact): Answer {
   const when = truthOfAll(rule.when, factOf);
-  if (when === 'false') return passed;
+  return when === 'false' ? passed : settleRule(rule, when === 'unknown', factOf);
+}
+
+/** The same for a rule of which no line of `when` is false; `hangs`: one of them is unknown. */
+export function settleRule(rule: Rule, hangs: boolean, factOf: (name: string) => Fact): Answer {
   // An exception that holds answers the unknown too: whatever it turns out to be, nothing would be found.
   for (const lines of rule.unless) {
     if (truthOfAll(lines, factOf) === 'true') return { kind: 'lifted', by: lines };
   }
-  if (when === 'true') return found;
+  if (!hangs) return found;
   const unknown = rule.when.filter((line) => truthOf(line.test, factOf(line.fact)) === 'unknown');
   return { kind: 'unknown', facts: unknown.map((line) => line.fact) };
 }

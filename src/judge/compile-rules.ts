@@ -1,20 +1,21 @@
 import type { FactDictionary } from '../packs/fact-dictionary.ts';
-import type { Rule, Stage } from '../packs/pack.ts';
+import type { Stage } from '../packs/pack.ts';
+import type { CompiledRule } from './compiled-rule.ts';
 import type { ResolvedPacks } from '../packs/resolve-packs.ts';
-
-/** A rule with what is needed at every question and does not change between plans. */
-export interface CompiledRule {
-  readonly rule: Rule;
-  readonly pack: string;
-  /** Its place among all rules: layers in order, then as written. */
-  readonly order: number;
-  readonly fromRank: number;
-}
+import { ruleTree } from './rule-tree.ts';
+import type { RuleTree } from './rule-tree.ts';
 
 /** Rules ready to be asked. Made once for a resolved set of packs, used for any number of plans. */
 export interface CompiledRules {
   readonly byKind: ReadonlyMap<string, readonly CompiledRule[]>;
+  /** The rules of a kind that judge at a stage. */
+  readonly atStage: (kind: string, stage: Stage) => RulesAtStage;
   readonly dictionary: FactDictionary;
+}
+
+export interface RulesAtStage {
+  readonly count: number;
+  readonly tree: RuleTree;
 }
 
 const stageRank: Readonly<Record<Stage, number>> = { draft: 0, start: 1, release: 2 };
@@ -39,5 +40,21 @@ export function compileRules(
       else group.push(compiled);
     }
   }
-  return { byKind, dictionary };
+  return { byKind, atStage: rulesAtStage(byKind), dictionary };
+}
+
+/** Each tree is made when a sheet of its kind is first judged. */
+function rulesAtStage(byKind: CompiledRules['byKind']): CompiledRules['atStage'] {
+  const made = new Map<Stage, Map<string, RulesAtStage>>();
+  return (kind, stage) => {
+    const ofStage = made.get(stage) ?? new Map<string, RulesAtStage>();
+    made.set(stage, ofStage);
+    const before = ofStage.get(kind);
+    if (before !== undefined) return before;
+    const rank = stageRank[stage];
+    const rules = (byKind.get(kind) ?? []).filter(({ fromRank }) => fromRank <= rank);
+    const answer = { count: rules.length, tree: ruleTree(rules) };
+    ofStage.set(kind, answer);
+    return answer;
+  };
 }

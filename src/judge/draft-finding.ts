@@ -1,5 +1,5 @@
 import type { Fact } from '../facts/fact.ts';
-import { lookUp } from '../facts/sheet.ts';
+import { lookUp, ownFact, ownNames } from '../facts/sheet.ts';
 import type { FactSheet } from '../facts/sheet.ts';
 import { factEntry } from '../packs/fact-dictionary.ts';
 import type { FactDictionary } from '../packs/fact-dictionary.ts';
@@ -7,7 +7,7 @@ import { factsOf, readTemplate } from '../packs/message-template.ts';
 import type { Segment } from '../packs/message-template.ts';
 import type { Bounds, Rule } from '../packs/pack.ts';
 import { sourceSentence } from '../packs/source-sentence.ts';
-import type { CompiledRule } from './compile-rules.ts';
+import type { CompiledRule } from './compiled-rule.ts';
 import { fillMessage } from './fill-message.ts';
 import type { Finding } from './finding.ts';
 import type { PlanOrder } from './plan-order.ts';
@@ -22,6 +22,17 @@ export interface DraftFinding extends Omit<Finding, 'fingerprint'> {
 
 /** Facts by which a sheet that is neither a part nor an operation is told from its neighbours, whatever its place in a list. */
 const namingFacts = /\.(?:id|victim|with|to|point|opening|reference|document|number|name)$/u;
+
+/** Sheets of one kind share their list of names. */
+const namingOf = new WeakMap<readonly string[], readonly string[]>();
+
+function namesThatName(names: readonly string[]): readonly string[] {
+  const before = namingOf.get(names);
+  if (before !== undefined) return before;
+  const naming = names.filter((name) => namingFacts.test(name)).sort();
+  namingOf.set(names, naming);
+  return naming;
+}
 
 /** What a rule found on a sheet. `factOf` is that of the sheet. */
 export function draftFinding(
@@ -84,8 +95,8 @@ export function sheetIdentity(sheet: FactSheet, order: PlanOrder): readonly stri
   const operation = sheet.operation === undefined ? '' : (order.operations.get(sheet.operation) ?? '');
   const identity = [sheet.part ?? '', operation, sheet.kind];
   if (sheet.kind === 'part' || sheet.kind === 'operation') return identity;
-  for (const name of Object.keys(sheet.facts).sort()) {
-    const text = namingFacts.test(name) ? textOf(sheet.facts[name]) : undefined;
+  for (const name of namesThatName(ownNames(sheet))) {
+    const text = textOf(ownFact(sheet, name));
     if (text !== undefined) identity.push(`${name}=${text}`);
   }
   return identity;

@@ -4,7 +4,8 @@ import type { FactSheet } from '../facts/sheet.ts';
 import type { Line, RuleSeverity, Stage } from '../packs/pack.ts';
 import { askRule } from './ask-rule.ts';
 import { rankOfStage } from './compile-rules.ts';
-import type { CompiledRule, CompiledRules } from './compile-rules.ts';
+import type { CompiledRules } from './compile-rules.ts';
+import type { CompiledRule } from './compiled-rule.ts';
 import { truthOf } from './truth.ts';
 import type { Truth } from './truth.ts';
 

@@ -1,11 +1,11 @@
 import type { Fact, UnknownFact } from '../facts/fact.ts';
-import { lookUp } from '../facts/sheet.ts';
+import { lookUp, ownFact } from '../facts/sheet.ts';
 import type { FactSheet } from '../facts/sheet.ts';
-import type { Stage } from '../packs/pack.ts';
-import { askRule } from './ask-rule.ts';
+import type { Line, Stage } from '../packs/pack.ts';
+import { settleRule } from './ask-rule.ts';
 import { comparePointers } from './compare-pointers.ts';
-import { rankOfStage } from './compile-rules.ts';
-import type { CompiledRule, CompiledRules } from './compile-rules.ts';
+import type { CompiledRules } from './compile-rules.ts';
+import type { CompiledRule } from './compiled-rule.ts';
 import { countNotApplied } from './count-not-applied.ts';
 import { draftFinding, whereabouts } from './draft-finding.ts';
 import type { DraftFinding } from './draft-finding.ts';
@@ -13,6 +13,10 @@ import type { Finding, Lift } from './finding.ts';
 import { orderFindings } from './order-findings.ts';
 import { planOrder } from './plan-order.ts';
 import type { PlanOrder } from './plan-order.ts';
+import { rulesIn } from './rule-tree.ts';
+import type { RuleTree } from './rule-tree.ts';
+import { truthOf } from './truth.ts';
+import type { Truth } from './truth.ts';
 import { speakingForStops, unknownHolds } from './unknown-holds.ts';
 import type { Question } from './unknown-holds.ts';
 import { withFingerprints } from './with-fingerprints.ts';
@@ -82,12 +86,10 @@ export function judgeSheets(
     answered: [],
     counts: { asked: 0, found: 0, lifted: 0, couldNotTell: 0, failed: 0 },
   };
-  const rank = rankOfStage(stage);
   for (const sheet of sheets) {
-    const group = rules.byKind.get(sheet.kind);
-    if (group === undefined) continue;
-    const factOf = (name: string): Fact => lookUp(sheet, name) ?? missing;
-    for (const rule of group) if (rule.fromRank <= rank) ask(run, rule, sheet, factOf);
+    const { tree, count } = rules.atStage(sheet.kind, stage);
+    run.counts.asked += count;
+    askTree(run, sheet, tree, false);
   }
   const holds = unknownHolds(run.questions, run.answered, order);
   const forStops = speakingForStops(run.questions, run.answered);
@@ -105,10 +107,29 @@ export function judgeSheets(
   };
 }
 
-function ask(run: Run, rule: CompiledRule, sheet: FactSheet, factOf: (name: string) => Fact): void {
-  run.counts.asked += 1;
+/** A rule passes where the way to it ends at a line that is false. `hangs`: a line on the way is unknown. */
+function askTree(run: Run, sheet: FactSheet, { rules, branches }: RuleTree, hangs: boolean): void {
+  for (const rule of rules) settle(run, sheet, rule, hangs);
+  for (const { line, below } of branches) {
+    const truth = truthOfLine(run, sheet, line, below);
+    if (truth !== 'false') askTree(run, sheet, below, hangs || truth === 'unknown');
+  }
+}
+
+/** A line that fails to be asked fails every rule behind it. */
+function truthOfLine(run: Run, sheet: FactSheet, { test, fact }: Line, below: RuleTree): Truth {
   try {
-    const answer = askRule(rule.rule, factOf);
+    return truthOf(test, lookUp(sheet, fact) ?? missing);
+  } catch (error) {
+    for (const rule of rulesIn(below)) fail(run, rule, sheet, error);
+    return 'false';
+  }
+}
+
+function settle(run: Run, sheet: FactSheet, rule: CompiledRule, hangs: boolean): void {
+  const factOf = (name: string): Fact => lookUp(sheet, name) ?? missing;
+  try {
+    const answer = settleRule(rule.rule, hangs, factOf);
     switch (answer.kind) {
       case 'passed':
         return;
@@ -128,12 +149,16 @@ function ask(run: Run, rule: CompiledRule, sheet: FactSheet, factOf: (name: stri
         for (const name of answer.facts.slice(0, 1)) run.questions.push({ rule, ...unknownOn(sheet, name) });
     }
   } catch (error) {
-    run.counts.failed += 1;
-    const before = run.failures.get(rule);
-    if (before !== undefined && comparePointers(before.pointer, sheet.at) <= 0) return;
-    const reason = error instanceof Error ? error.message : String(error);
-    run.failures.set(rule, { rule: rule.rule.id, pack: rule.pack, pointer: sheet.at, reason });
+    fail(run, rule, sheet, error);
   }
+}
+
+function fail(run: Run, rule: CompiledRule, sheet: FactSheet, error: unknown): void {
+  run.counts.failed += 1;
+  const before = run.failures.get(rule);
+  if (before !== undefined && comparePointers(before.pointer, sheet.at) <= 0) return;
+  const reason = error instanceof Error ? error.message : String(error);
+  run.failures.set(rule, { rule: rule.rule.id, pack: rule.pack, pointer: sheet.at, reason });
 }
 
 function found(run: Run, { rule }: CompiledRule, sheet: FactSheet, by: DraftFinding): void {
@@ -149,12 +174,12 @@ function found(run: Run, { rule }: CompiledRule, sheet: FactSheet, by: DraftFind
 /** The unknown fact and the sheet that holds it; the sheet itself when none does. */
 function unknownOn(sheet: FactSheet, name: string): Omit<Question, 'rule'> {
   const owner = ownerOf(sheet, name);
-  const fact = owner?.facts[name];
+  const fact = owner === undefined ? undefined : ownFact(owner, name);
   return { owner: owner ?? sheet, name, fact: fact === undefined || fact.known ? missing : fact };
 }
 
 function ownerOf(sheet: FactSheet, name: string): FactSheet | undefined {
-  if (sheet.facts[name] !== undefined) return sheet;
+  if (ownFact(sheet, name) !== undefined) return sheet;
   for (const base of sheet.standsOn) {
     const owner = ownerOf(base, name);
     if (owner !== undefined) return owner;

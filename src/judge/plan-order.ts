@@ -1,3 +1,4 @@
+import { ownFact } from '../facts/sheet.ts';
 import type { FactSheet } from '../facts/sheet.ts';
 import { comparePointers } from './compare-pointers.ts';
 
@@ -11,9 +12,10 @@ export interface PlanOrder {
 
 /** Read off the sheets, in whatever order they come. */
 export function planOrder(sheets: readonly FactSheet[]): PlanOrder {
-  const inOrder = sheets
-    .filter((sheet) => sheet.kind === 'part' || sheet.kind === 'operation')
-    .sort((a, b) => comparePointers(a.at, b.at));
+  const inOrder = sheets.filter((sheet) => sheet.kind === 'part' || sheet.kind === 'operation');
+  // As a rule they come in order, and to see that costs less than to sort.
+  const isSorted = inOrder.every(({ at }, index) => comparePointers(inOrder[index - 1]?.at ?? '', at) <= 0);
+  if (!isSorted) inOrder.sort((a, b) => comparePointers(a.at, b.at));
   const parts = new Set<string>();
   const operations = new Map<string, string>();
   const counts = new Map<string, number>();
@@ -22,7 +24,7 @@ export function planOrder(sheets: readonly FactSheet[]): PlanOrder {
       if (sheet.part !== undefined) parts.add(sheet.part);
       continue;
     }
-    const word = sheet.facts['operation.do'];
+    const word = ownFact(sheet, 'operation.do');
     const name = word?.known === true ? String(word.value) : '';
     const key = `${sheet.part ?? ''}\0${name}`;
     const count = (counts.get(key) ?? 0) + 1;

@@ -2,7 +2,7 @@ import type { UnknownFact } from '../facts/fact.ts';
 import type { FactSheet } from '../facts/sheet.ts';
 import { sourceSentence } from '../packs/source-sentence.ts';
 import { comparePointers } from './compare-pointers.ts';
-import type { CompiledRule } from './compile-rules.ts';
+import type { CompiledRule } from './compiled-rule.ts';
 import { sheetIdentity, whereabouts } from './draft-finding.ts';
 import type { DraftFinding } from './draft-finding.ts';
 import { asSentence } from './fact-title.ts';

@@ -30,7 +30,7 @@ export function markHtml(report: MarkReport): string {
 <p>${String(report.students.length)} plans, ${String(passed)} passed${notMarked === 0 ? '' : `, ${String(notMarked)} not marked`}.</p>
 ${statistics === undefined ? '' : `<p>Mean ${percentText(statistics.mean)}, median ${percentText(statistics.median)}, quartiles ${percentText(statistics.lowerQuartile)} and ${percentText(statistics.upperQuartile)}.</p>\n${tenthsPicture(statistics.tenths)}`}
 ${studentTable(report.students)}
-${mistakes.length === 0 ? '' : `<h2>Most common mistakes</h2>\n<table><thead><tr><th scope="col">Mistake</th><th scope="col">Mark</th><th scope="col" class="n">Students</th></tr></thead><tbody>\n${mistakes.map((one) => `<tr><th scope="row">${escaped(one.mistake)}</th><td>${one.category}</td><td class="n">${String(one.students)}</td></tr>`).join('\n')}\n</tbody></table>`}
+${mistakes.length === 0 ? '' : `<h2>Most common mistakes</h2>\n<div class="wide"><table><thead><tr><th scope="col">Mistake</th><th scope="col">Mark</th><th scope="col" class="n">Students</th></tr></thead><tbody>\n${mistakes.map((one) => `<tr><th scope="row">${escaped(one.mistake)}</th><td>${one.category}</td><td class="n">${String(one.students)}</td></tr>`).join('\n')}\n</tbody></table></div>`}
 ${identical.length === 0 ? '' : `<h2>Plans that say the same</h2>\n<p>Word for word the same. That may have many reasons; look at it.</p>\n<ul>${identical.map((group) => `<li>${escaped(group.join(', '))}</li>`).join('')}</ul>`}
 <h2>To each student</h2>
 ${report.students.map(studentSection).join('\n')}
@@ -53,9 +53,9 @@ function studentTable(students: readonly StudentReport[]): string {
       const got = own[category];
       return `<td class="n">${got === undefined ? '' : `${pointsText(got.points)} / ${pointsText(got.of)}`}</td>`;
     });
-    return `<tr><th scope="row">${escaped(marks.name)}</th><td>${resultOf(marks)}</td><td class="n">${pointsText(marks.points)} / ${pointsText(marks.of)}</td>${cells.join('')}</tr>`;
+    return `<tr><th scope="row">${escaped(marks.name)}</th><td class="result">${resultOf(marks)}</td><td class="n">${marks.judged ? `${pointsText(marks.points)} / ${pointsText(marks.of)}` : '—'}</td>${cells.join('')}</tr>`;
   });
-  return `<table>\n<caption>Points of each student</caption>\n<thead><tr>${head}</tr></thead>\n<tbody>\n${rows.join('\n')}\n</tbody></table>`;
+  return `<div class="wide"><table>\n<caption>Points of each student</caption>\n<thead><tr>${head}</tr></thead>\n<tbody>\n${rows.join('\n')}\n</tbody></table></div>`;
 }
 
 function studentSection({ marks, feedback }: StudentReport): string {
@@ -73,10 +73,25 @@ body{font:1rem/1.5 system-ui,sans-serif;color:#111;background:#fff;margin:0}
 main{max-width:64rem;margin:0 auto;padding:1rem}
 table{border-collapse:collapse;margin:1rem 0;width:100%}
 caption{text-align:left;font-weight:600}
-th,td{border-bottom:1px solid #767676;padding:.25rem .5rem;text-align:left;vertical-align:top;overflow-wrap:anywhere}
+th,td{border-bottom:1px solid #767676;padding:.25rem .5rem;text-align:left;vertical-align:top;overflow-wrap:break-word}
+tbody th{overflow-wrap:anywhere;min-width:8em}
+.result{min-width:6.5em}
 .n{text-align:right;white-space:nowrap}
 thead th:first-letter{text-transform:uppercase}
 li,h3,p{overflow-wrap:anywhere}
 section{break-inside:avoid}
 svg{max-width:100%;height:auto}
+.wide{overflow-x:auto}
+@page{margin:14mm 12mm 16mm;@bottom-right{content:counter(page) " / " counter(pages);font:9pt sans-serif}}
+@media print{
+.wide{overflow:visible}
+body{font-size:10.5pt}
+main{max-width:none;padding:0}
+table{font-size:9.5pt}
+th,td{padding:.2rem .35rem}
+h1,h2,h3,h2+p,caption{break-after:avoid}
+h2+p,tr{break-inside:avoid}
+thead{display:table-header-group}
+tbody tr:first-child{break-before:avoid}
+}
 `;

@@ -68,6 +68,7 @@ export function fitRigid(pairs: readonly PointPair[], hand: 'true' | 'mirrored' 
  */
 const leastRatio = 1e-10;
 
+/** Undefined where the points leave a turn open, and where the decomposition gives none: no deviation may come from it. */
 function bestRotation(
   nominal: readonly Place[],
   measured: readonly Place[],
@@ -83,15 +84,35 @@ function bestRotation(
       }
     }
   }
-  const { leftSingularVectors, rightSingularVectors, diagonal } = new SingularValueDecomposition(covariance);
+  const { leftSingularVectors, rightSingularVectors, diagonal } = new SingularValueDecomposition(
+    withoutSpecks(covariance),
+  );
   const [first = 0, second = 0] = diagonal;
   if (!(second > first * leastRatio)) return undefined;
   const left = rotationOf(leftSingularVectors);
   const right = rotationOf(rightSingularVectors);
   const last = determinant(left) * determinant(right) < 0 ? -hand : hand;
   const row = ([a, b, c]: Place): Place => turned(right, [a, b, c * last]);
-  return [row(left[0]), row(left[1]), row(left[2])];
+  const rotation: Rotation = [row(left[0]), row(left[1]), row(left[2])];
+  return isRotation(rotation) ? rotation : undefined;
 }
+
+/**
+ * Entries that are nothing beside the largest, made nothing. Below the rounding of the sums they say nothing of the points, and the
+ * decomposition divides by them: one of 1e-320 gives columns that are no unit vectors.
+ */
+function withoutSpecks(covariance: Matrix): Matrix {
+  const largest = Math.max(...covariance.to1DArray().map(Math.abs));
+  for (const row of axes) {
+    for (const column of axes) {
+      if (Math.abs(covariance.get(row, column)) < largest * speck) covariance.set(row, column, 0);
+    }
+  }
+  return covariance;
+}
+
+/** The rounding of a double: no sum of products is known more finely. */
+const speck = Number.EPSILON;
 
 const axes = [0, 1, 2] as const;
 
@@ -105,6 +126,13 @@ function spreadMm(ways: readonly Place[]): number {
 function rotationOf(matrix: Matrix): Rotation {
   const row = (at: 0 | 1 | 2): Place => [matrix.get(at, 0), matrix.get(at, 1), matrix.get(at, 2)];
   return [row(0), row(1), row(2)];
+}
+
+/** Whether the rows are unit vectors and stand square on each other, to less than a micrometre on ten metres. */
+function isRotation(rows: Rotation): boolean {
+  return axes.every((one) =>
+    axes.every((other) => Math.abs(dot(rows[one], rows[other]) - (one === other ? 1 : 0)) < 1e-7),
+  );
 }
 
 function determinant([[a, b, c], [d, e, f], [g, h, i]]: Rotation): number {

@@ -1,6 +1,7 @@
 import { lstatSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { decodeText } from '../plan/decode-text.ts';
+import { whyUnread } from '../plan/read-file.ts';
 import type { PackFile } from './digest.ts';
 import { FaultList } from './fault-list.ts';
 import type { PackFault } from './pack-fault.ts';
@@ -25,15 +26,15 @@ export interface FolderEntry {
   readonly read: () => Uint8Array;
 }
 
-/** The `.yaml` files directly in a pack's folder; see `packFilesOf`. */
-export function readPackFiles(folder: string): PackFiles {
+/** The `.yaml` files directly in a pack's folder; see `packFilesOf`. Faults name the folder as `shown`. */
+export function readPackFiles(folder: string, shown = folder): PackFiles {
   try {
     const entries = readdirSync(folder)
       .filter(isYaml)
       .map((name) => entryIn(folder, name));
-    return packFilesOf(entries, folder);
+    return packFilesOf(entries, shown);
   } catch {
-    return refuse(folder, 'There is no such folder, or it cannot be read.');
+    return refuse(shown, 'There is no such folder, or it cannot be read.');
   }
 }
 
@@ -80,8 +81,8 @@ export function packFilesOf(entries: readonly FolderEntry[], where: string): Pac
       const decoded = decodeText(read());
       if (decoded.ok) files.push({ name, text: decoded.text });
       else faults.push(...undecoded(file, decoded));
-    } catch {
-      faults.push(faultIn(file, 'The file cannot be read.'));
+    } catch (error) {
+      faults.push(faultIn(file, whyUnread(error)));
     }
   }
   return { files, faults, isRefused: false };

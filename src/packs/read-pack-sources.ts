@@ -20,7 +20,7 @@ export function readPackSources(given: string, workingFolder: string): FoundPack
   if (kind === 'folder') return fromFolder(given, full);
   if (kind === 'closed') return refuse(given, 'this cannot be looked up; is it a ring of links?');
   const installed = installedPackage(given, workingFolder);
-  if (installed !== undefined) return fromFolder(installed, installed);
+  if (installed !== undefined) return fromFolder(path.relative(workingFolder, installed), installed);
   return refuse(
     given,
     packageName.test(given)
@@ -29,25 +29,33 @@ export function readPackSources(given: string, workingFolder: string): FoundPack
   );
 }
 
+const closedSentence = 'the folder cannot be read; who runs planish needs leave to read it.';
+
 function fromFolder(shown: string, full: string): FoundPacks {
   const here = namesIn(full);
   if (here === undefined) {
-    return refuse(shown, 'the folder cannot be read; who runs planish needs leave to read it.');
+    return refuse(shown, closedSentence);
   }
   if (here.includes('pack.yaml')) {
-    return { ok: true, packs: [{ where: shown, files: readPackFiles(full) }] };
+    return { ok: true, packs: [{ where: shown, files: readPackFiles(full, shown) }] };
   }
-  const folders = here
-    .filter((name) => name !== 'node_modules' && kindOf(path.join(full, name)) === 'folder')
+  const inner = here.filter((name) => name !== 'node_modules' && kindOf(path.join(full, name)) === 'folder');
+  // It may be a pack, and plans judged without it could pass.
+  const closed = inner.find((name) => namesIn(path.join(full, name)) === undefined);
+  if (closed !== undefined) return refuse(path.join(shown, closed), closedSentence);
+  const lost = here.find((name) => !name.startsWith('.') && isLost(kindOf(path.join(full, name))));
+  if (lost !== undefined)
+    return refuse(path.join(shown, lost), 'this link leads nowhere, and a pack may be meant.');
+  const folders = inner
     .filter((name) => namesIn(path.join(full, name))?.includes('pack.yaml') === true)
     .sort();
   if (folders.length === 0) return refuse(shown, 'no rule pack lies here (a pack has a pack.yaml).');
   return {
     ok: true,
-    packs: folders.map((name) => ({
-      where: path.join(shown, name),
-      files: readPackFiles(path.join(full, name)),
-    })),
+    packs: folders.map((name) => {
+      const where = path.join(shown, name);
+      return { where, files: readPackFiles(path.join(full, name), where) };
+    }),
   };
 }
 
@@ -70,6 +78,10 @@ function kindOf(full: string): 'file' | 'folder' | 'none' | 'closed' {
   } catch {
     return 'closed';
   }
+}
+
+function isLost(kind: ReturnType<typeof kindOf>): boolean {
+  return kind === 'none' || kind === 'closed';
 }
 
 function namesIn(folder: string): readonly string[] | undefined {

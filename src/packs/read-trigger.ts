@@ -38,11 +38,15 @@ export function readTrigger(
   if (stated.sensor !== undefined && stated.asks_for !== 'sensor calibration') {
     faults.at(`${at}/sensor`, '`sensor` goes with `asks_for: sensor calibration`.', [], true);
   }
+  if ((stated.point !== undefined) !== (stated.asks_for === 'hold point')) {
+    faults.at(at, '`point` goes with `asks_for: hold point`, and that with a `point`.');
+  }
   if (faults.faults.length > before) return undefined;
   return {
     ...history,
     asksFor: stated.asks_for,
     sensor: stated.sensor ?? [],
+    ...(stated.point === undefined ? {} : { point: stated.point }),
     ...{ kinds, holds, named, unlessNamed, was, work },
     source: stated.source,
     ...(stated.note === undefined ? {} : { note: stated.note }),

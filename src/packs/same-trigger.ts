@@ -6,7 +6,17 @@ export function asksTheSame(one: Trigger, other: Trigger): boolean {
   return overlaps(one, other) && whatItAsks(one) === whatItAsks(other);
 }
 
-function whatItAsks({ asksFor, sensor, kinds, holds, named, unlessNamed, was, work }: Trigger): string {
+function whatItAsks({
+  asksFor,
+  sensor,
+  point,
+  kinds,
+  holds,
+  named,
+  unlessNamed,
+  was,
+  work,
+}: Trigger): string {
   const lists = [sensor, kinds, holds, named, unlessNamed, was, work];
-  return JSON.stringify([asksFor, ...lists.map((words) => [...words].sort())]);
+  return JSON.stringify([asksFor, point ?? '', ...lists.map((words) => [...words].sort())]);
 }

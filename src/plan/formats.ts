@@ -5,6 +5,7 @@ import { readFreeEnd } from '../quantity/read-free-end.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { readSignedLength } from '../quantity/read-signed-length.ts';
 import { readSignedVoltage } from '../quantity/read-signed-voltage.ts';
+import { readWheelSetting } from '../quantity/read-wheel-setting.ts';
 import { readYears } from '../quantity/year-range.ts';
 import { deniedStep } from './denied-step.ts';
 
@@ -20,6 +21,7 @@ export const formatFaults: Readonly<Record<string, FormatFault>> = {
   'free-end': (text) => reasonOf(readFreeEnd(text)),
   'signed-length': (text) => reasonOf(readSignedLength(text)),
   'signed-voltage': (text) => reasonOf(readSignedVoltage(text)),
+  'wheel-setting': (text) => reasonOf(readWheelSetting(text)),
   'calendar-date': (text) => reasonOf(readDate(text)),
   moment: (text) => reasonOf(readMoment(text)),
   years: (text) => reasonOf(readYears(text)),

@@ -21,7 +21,9 @@ function findBlanks(value: unknown, steps: string[], found: (readonly string[])[
   if (typeof value === 'string') {
     if (mayBeNothing(value) && nothingWritten.test(value.trim())) found.push([...steps]);
   } else if (typeof value === 'object' && value !== null) {
-    for (const [key, item] of Object.entries(value)) {
+    for (const key of Object.keys(value)) {
+      const item: unknown = Reflect.get(value, key);
+      if (typeof item !== 'string' && typeof item !== 'object') continue;
       steps.push(key);
       findBlanks(item, steps, found);
       steps.pop();

@@ -7,6 +7,7 @@ import { limits } from './limits.ts';
 import type { ListNode, LocatedNode, MapEntry, MapNode, Range, ScalarNode } from './node.ts';
 import { placeOf } from './source-text.ts';
 import type { SourceText } from './source-text.ts';
+import { markFault } from './yaml-fault.ts';
 
 export interface LocatedTree {
   readonly root: LocatedNode;
@@ -74,7 +75,7 @@ function locateEntry(pair: Pair<ParsedNode, ParsedNode | null>, walk: Walk): Map
   const keyRange = rangeOf(pair.key);
   const key = isScalar(pair.key) && typeof pair.key.value === 'string' ? pair.key.value : '';
   if (keyRange.start === keyRange.end) {
-    walk.faults.push({ sentence: 'A value stands here without a key before its colon.', range: keyRange });
+    walk.faults.push(noKey(keyRange, walk.source.text));
   } else if (key === '<<' && walk.source.text.startsWith('<<', keyRange.start)) {
     walk.faults.push({
       sentence: '`<<` merges keys from another place; write the keys out here.',
@@ -84,6 +85,14 @@ function locateEntry(pair: Pair<ParsedNode, ParsedNode | null>, walk: Walk): Map
     checkEscapes(key, keyRange, walk);
   }
   return { key, keyRange, value: pair.value === null ? missing(keyRange.end) : locate(pair.value, walk) };
+}
+
+/** `[?]` and `- ?` are read as an entry with an empty key; nobody means one. */
+function noKey(keyRange: Range, text: string): ReadFault {
+  const mark = text.slice(0, keyRange.start).trimEnd().length - 1;
+  return text[mark] === '?'
+    ? markFault(mark)
+    : { sentence: 'A value stands here without a key before its colon.', range: keyRange };
 }
 
 /** What `{a, b: 1}` leaves for `a`. */

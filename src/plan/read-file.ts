@@ -17,7 +17,7 @@ export function readPlanFile(path: string): FileReading {
     if (unfit !== undefined) return refuse(unfit);
     return { ok: true, bytes: readFileSync(path) };
   } catch (error) {
-    return refuse(whyUnread(codeOf(error)));
+    return refuse(whyUnread(error));
   }
 }
 
@@ -33,7 +33,9 @@ function whyUnfit(stats: Stats): string | undefined {
   return `The file holds ${megabytes} MiB; a plan never takes more than ${limits.bytes / 1024 / 1024} MiB.`;
 }
 
-function whyUnread(code: string): string {
+/** Why the system does not give a file, in one sentence. */
+export function whyUnread(error: unknown): string {
+  const code = codeOf(error);
   switch (code) {
     case 'ENOENT':
     case 'ENOTDIR':
@@ -41,6 +43,8 @@ function whyUnread(code: string): string {
     case 'EACCES':
     case 'EPERM':
       return 'The file cannot be read: its permissions do not allow it.';
+    case 'EISDIR':
+      return 'This is a folder, not a file.';
     case 'ELOOP':
       return 'The file is a link that leads back to itself.';
     case 'ENAMETOOLONG':

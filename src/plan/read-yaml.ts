@@ -94,6 +94,9 @@ function finish(stream: Stream, text: string): YamlReading {
     return refuse([{ sentence, range: { start: 0, end: 0 } }]);
   }
   const located = locateNodes(contents, text);
+  // V8 holds on to the functions that were called last, and by them to the composer with its document: let go, a plan's tree is
+  // not copied about with the next ones.
+  document.contents = null;
   return located.faults.length > 0 ? refuse(located.faults) : { ok: true, root: located.root };
 }
 

@@ -28,14 +28,22 @@ export function yamlFault(
   }
   const mark = loneMark(error, text);
   if (mark !== undefined) {
-    const sentence = "A `?` alone begins a key in YAML; as a value it stands in quotes: `'?'`.";
-    return { sentence, range: { start: mark, end: mark + 1 } };
+    return markFault(mark);
   }
   const start = Math.min(skipBlanks(text, at), text.length);
   const end = Math.min(Math.max(error.pos[1], start + 1), text.length);
   return {
     sentence: sentenceOf(error, excerpt(text.slice(start, end))),
     range: { start, end: Math.max(start, end) },
+  };
+}
+
+/** What is not known yet, written so that YAML takes it for something else. `at` is the place of the mark. */
+export function markFault(at: number): ReadFault {
+  return {
+    sentence:
+      "A `?` alone stands here, which begins a key in YAML; leave what is not known empty, or put the mark in quotes: `'?'`.",
+    range: { start: at, end: at + 1 },
   };
 }
 

@@ -31,7 +31,7 @@ const known: Readonly<Record<string, KnownComposition>> = {
   '22MnB5': {
     composition: { c: 0.23, si: 0.22, mn: 1.18, cr: 0.16, b: 0.002 },
     kind: 'typical',
-    source: 'published metallurgy of press hardening',
+    source: 'typical figures, from memory',
   },
   DC01: limits(coldRolled, { c: 0.12, mn: 0.6 }),
   DC03: limits(coldRolled, { c: 0.1, mn: 0.45 }),

@@ -67,7 +67,7 @@ describe('planish heat for a seam', () => {
     expect(at.map(({ verdict }) => verdict)).toEqual(['over its limit', 'within its limit']);
   });
 
-  // A study of 2021 of spot welds: 1500 MPa press-hardened sheet loses 29 to 36 % of its hardness.
+  // Spot welds, hj.hwi.com.cn 20210624002: 1500 MPa press-hardened sheet loses 29 to 36 % of its hardness.
   test('of press-hardened sheet it tells the zones and what the softest place keeps', () => {
     const { seam } = json([...mag, ...sheet, '--metal', '22MnB5']);
     expect(seam.softening?.kept).toEqual([64, 71]);

@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -54,6 +54,13 @@ describe('planish packs lock', () => {
 });
 
 describe('planish check with a lock above the plans', () => {
+  test('that is a link to nowhere is told: nobody is judged by the newest rules unawares', () => {
+    symlinkSync('nowhere.yaml', lockFile());
+    const { status, stdout } = check('--quiet', '--format', 'text');
+    expect(status).toBe(2);
+    expect(stdout).toContain('planish.lock.yaml, line 1, column 1: There is no such file.');
+  });
+
   test('judges by the locked version, and names it', () => {
     run('packs', 'lock', '--pin', 'general@1.0', jobs);
     const { status, stdout, stderr } = check('--locked');

@@ -41,6 +41,8 @@ describe('help', () => {
     const { status, stdout } = runPlanish([...(name === '' ? [] : [name]), '--help']);
     expect(status).toBe(0);
     expect(stdout).toContain('Examples:\n  ');
+    expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
+    expect(stdout).not.toMatch(/default: (?:false|\[\])/u);
     const { commands } = tree;
     const entry = commands.find((one) => one.name === name) ?? tree;
     for (const { flags, description } of entry.options) {

@@ -101,10 +101,13 @@ describe('the record', () => {
 
   test('lacks what is not named', () => {
     expect(record('plan.record_missing', 'kept: [procedures, photographs], where: office')).toBe(
-      'measurements, weld coupons, codes',
+      'measurements, weld coupons, codes, what the owner gets',
     );
     expect(
-      record('plan.record_missing', 'kept: [measurements, peel tests, scans, pictures], where: office'),
+      record(
+        'plan.record_missing',
+        'kept: [measurements, peel tests, scans, pictures], where: office, owner_gets: [work order]',
+      ),
     ).toContain('?');
   });
 

@@ -21,7 +21,7 @@ references:
   - { id: own, kind: maker procedure, title: Ring, document: BRM-1, revision: D, published: 2021-02-01, looked_up: 2026-10-06, calls: [own], covers: { maker: Corvane, model: Tarn, bodies: [wagon], years: 2020-2022 } }
   - { id: own, kind: training }
 make_safe:
-  low_voltage: { planned: true, done: 2026-10-07T08:00, batteries: [12 V, 48 V], by: { name: A, qualification: q }, cite: { reference: own, at: p. 1 } }
+  low_voltage: { planned: true, done: 2026-10-07T08:00, batteries: [12 V, 48 V], memory_supply: true, by: { name: A, qualification: q }, cite: { reference: own, at: p. 1 } }
   restraints: { planned: true, done: 2026-10-07T08:00, wait: 10 min, wait_asked: 5 min, wait_cite: { reference: own, at: p. 2 }, units: [{ unit: airbag, at: ring, state: undeployed, treatment: removed, step: 1 }, { unit: knee airbag, state: deployed, treatment: stays }, { unit: other, state: not yet seen, treatment: removed }], deployed: true, wiring: untouched, control_unit: replaced, belts_checked: all, replacement_list: { reference: own, at: p. 3 } }
   high_voltage:
     planned: true
@@ -120,14 +120,17 @@ measurements:
     - { name: Z2, on: ring, nominal: [0 mm, 0 mm, 0 mm], before: [1 mm, 0 mm, 0 mm] }
     - { name: Z3, on: tunnel, nominal: [1800 mm, 0 mm, 0 mm] }
   openings: [{ name: door, diagonals_before: [1200 mm, 1202 mm], diagonals_after: [1200 mm, 1201 mm] }]
+hold_points: [{ point: flange before closing, part: ring, done: 2026-10-09, by: { name: R. Amsel } }]
 finish:
   cavities: [{ part: ring, primer: epoxy, wax: yes, drains_open: true, done: 2026-10-10 }]
   sealer: { done: 2026-09-01 }
   bake: { done: 2026-10-09, temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
 verify:
-  alignment: { done: 2026-10-12, result: within range }
+  alignment: { done: 2026-10-12, result: within range, cite: { reference: own, at: p. 7 }, values: [{ of: camber, at: front left, specified: 0°10', tolerance: 0°10', after: 1°00' }, { of: camber, at: front right }] }
+  calibrations: [{ sensor: front camera, kind: static, result: passed, done: 2026-10-12 }]
+  warning_lamps: { lit: [{ lamp: airbag }, { lamp: washer fluid }] }
   road_test: { done: 2026-10-11, result: passed }
-  high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V }
+  high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V, coolant: tight, state_of_charge: 40 % }
   scan_after: { done: 2026-10-09, not_possible: takes no current, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }] }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
 record: { kept: [all], until: 2036-10-20 }

@@ -195,12 +195,6 @@ test('a point of lifting is the part that the plan names', () => {
   );
 });
 
-test('what hides it is named as the shop calls it', () => {
-  const derived = factsOf('parts: [{ id: r, under: [s, gone] }, { id: s, name: Side panel }]');
-  expect(derived.value('part.hidden_by', '/parts/0')).toBe('Side panel, gone');
-  expect(derived.fact('part.hidden_by', '/parts/1').known).toBe(false);
-});
-
 describe('what answers the damage', () => {
   const of = (name: string, operations: string): unknown =>
     part(`kind: sill, operations: [${operations}]`).value(`part.${name}`);

@@ -115,14 +115,10 @@ describe('what the plan says', () => {
   });
 
   test.each([
-    ['job_number', 'job: { number: 007 }', '007'],
     ['author', 'job: { written_by: { name: R. Amsel } }', 'R. Amsel'],
     ['job_opened', 'job: { opened: 2026-10-05 }', '2026-10-05'],
-    ['signed', 'sign_off: {}', true],
-    ['signed', '', false],
     ['bake', 'finish: { bake: {} }', true],
     ['bake', 'finish: {}', false],
-    ['job_number', '', 'open'],
     ['author', 'job: { written_by: {} }', 'open'],
   ])('%s of %s', (name, text, expected) => {
     expect(plan(name, text)).toBe(expected);

@@ -269,12 +269,17 @@ describe('without a pack', () => {
   });
 
   test('whether there is a pack for the vehicle', () => {
-    expect(factsOf(tarn).value('plan.vehicle_pack')).toBe(false);
-    expect(factsOf(tarn, { statements: [statement] }).value('plan.vehicle_pack')).toBe(true);
-    expect(
-      factsOf('vehicle: { maker: Corvane }', { statements: [statement] }).fact('plan.vehicle_pack').known,
-    ).toBe(false);
-    const late = factsOf(tarn.replace('model_year: 2021', 'model_year: 2025'), { statements: [statement] });
-    expect(late.value('plan.vehicle_pack')).toBe(false);
+    const says = (vehicle: string, context = {}): unknown => {
+      const fact = factsOf(
+        `${vehicle}\nparts: [{ kind: bonnet, operations: [{ do: refinish }] }]`,
+        context,
+      ).fact('provision.says');
+      return fact.known ? fact.value : 'unknown';
+    };
+    const packs = { statements: [statement] };
+    expect(says(tarn)).toBe('unknown');
+    expect(says(tarn, packs)).toBe('silent');
+    expect(says('vehicle: { maker: Corvane }', packs)).toBe('unknown');
+    expect(says(tarn.replace('model_year: 2021', 'model_year: 2025'), packs)).toBe('unknown');
   });
 });

@@ -51,6 +51,32 @@ describe('a known motion is taken back exactly', () => {
   });
 });
 
+describe('a coordinate that is next to nothing changes nothing', () => {
+  // Down to the smallest double there is: the decomposition once divided by it, and the turn stretched by 2 in 10 000.
+  test.each([0, 5e-324, 1e-320, 1e-310, 1e-200, 1e-160, 1e-100, 1e-30, 1e-17, 1e-12, 1e-9])(
+    '%d mm',
+    (speck) => {
+      const bodies: readonly Place[][] = [
+        [...floor, [0, -speck, speck]],
+        [...floor.map(([x, y]): Place => [x, y, speck]), [speck, speck, -speck]],
+      ];
+      const turns: readonly ((place: Place) => Place)[] = [
+        (place) => place,
+        ([x, y, z]) => [-x, y, -z],
+        ([x, y, z]) => [x, -y, -z],
+        ([x, y, z]) => [z, x, y],
+      ];
+      for (const body of bodies) {
+        for (const turn of turns) {
+          for (const residual of fitted(pairsOf(body, turn)).residuals) {
+            for (const value of residual) expect(Math.abs(value)).toBeLessThan(1e-9);
+          }
+        }
+      }
+    },
+  );
+});
+
 describe('a fit never mirrors', () => {
   const solid: readonly Place[] = [...floor, [900, 0, 700]];
   const mirrored = pairsOf(solid, ([x, y, z]) => [x, -y, z]);

@@ -68,6 +68,14 @@ function packed(entries: Parameters<typeof tar>[0]): string {
   return file;
 }
 
+test('a link among packs that leads nowhere is told: a pack may be meant, and plans judged without it could pass', () => {
+  cpSync(source, path.join(work, 'corvane-tarn'), { recursive: true });
+  symlinkSync('other', path.join(work, '.#editor'));
+  expect(digestsOf('.', work)).toEqual(inFolder);
+  symlinkSync('gone', path.join(work, 'house'));
+  expect(digestsOf('.', work)).toEqual(['house: this link leads nowhere, and a pack may be meant.']);
+});
+
 describe('a packed file is the same pack as its folder', () => {
   test.each(['--format=gnu', '--format=ustar', '--format=pax'])('made by tar %s', (format) => {
     const file = path.join(work, 'pack.tgz');

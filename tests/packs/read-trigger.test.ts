@@ -66,7 +66,17 @@ test.each([
   [
     'that asks for nothing known',
     `  - { asks_for: rode test, kinds: [subframe], ${source} }\n`,
-    '3:17 This is not one of the words known here: scan after the repair, wheel alignment, sensor calibration, restraint completion, road test. Nearest known: `road test`.',
+    '3:17 This is not one of the words known here: scan after the repair, wheel alignment, sensor calibration, restraint completion, road test, hold point, structural release. Nearest known: `road test`.',
+  ],
+  [
+    'for a hold point, and not for which',
+    `  - { asks_for: hold point, work: [structure joined], ${source} }\n`,
+    '3:5 `point` goes with `asks_for: hold point`, and that with a `point`.',
+  ],
+  [
+    'for a road test, and yet for a point',
+    `  - { asks_for: road test, point: flange before closing, work: [structure joined], ${source} }\n`,
+    '3:5 `point` goes with `asks_for: hold point`, and that with a `point`.',
   ],
   [
     'that stands there already, its words in another order',
@@ -129,6 +139,20 @@ describe('the triggers of a shop', () => {
     ]);
     withPack(night, (folder) => {
       expect(ruleIds(judgeText(unpinned(wholeJob), folder))).toContain('calibration-missing');
+      expect(ruleIds(judgeText(unpinned(answered), folder))).toEqual([]);
+    });
+  });
+
+  test('ask for hold points of the shop’s own, which a plan answers by their name', () => {
+    const doors = `  - { asks_for: hold point, point: Doors hung before paint, work: [structural work], ${source} }\n`;
+    const answered = changed(wholeJob, [
+      [
+        'hold_points:\n',
+        'hold_points:\n  - { point: other, name: doors hung before paint, done: 2026-10-06, by: { name: B. Ohm } }\n',
+      ],
+    ]);
+    withPack(doors, (folder) => {
+      expect(ruleIds(judgeText(unpinned(wholeJob), folder))).toContain('hold-point-missing');
       expect(ruleIds(judgeText(unpinned(answered), folder))).toEqual([]);
     });
   });

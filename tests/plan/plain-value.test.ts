@@ -197,7 +197,7 @@ describe('properties of the reader', () => {
       fc.property(scraps, (pieces) => {
         const text = pieces.join('');
         const reading = readYaml(text);
-        if (reading.ok) return;
+        fc.pre(!reading.ok);
         expect(reading.faults.length).toBeGreaterThan(0);
         for (const fault of reading.faults) {
           expect(fault.sentence).toMatch(/[.]$/);

@@ -243,19 +243,32 @@ describe('nothing to judge', () => {
 });
 
 describe('a question mark that stands for what nobody knows yet', () => {
-  const sentence = "A `?` alone begins a key in YAML; as a value it stands in quotes: `'?'`.";
+  const sentence =
+    "A `?` alone stands here, which begins a key in YAML; leave what is not known empty, or put the mark in quotes: `'?'`.";
 
   it.each([
     ['a: ?\nb: 1\n', '1:4-1:5'],
     ['a: ? # who\n', '1:4-1:5'],
     ['a: { b: ?, c: 1 }\n', '1:9-1:10'],
     ['a: { b: ? }\n', '1:9-1:10'],
+    ['a: [?]\n', '1:5-1:6'],
+    ['a: [ ? ]\n', '1:6-1:7'],
+    ['a: [b, ?]\n', '1:8-1:9'],
+    ['a: { b: 1, ? }\n', '1:12-1:13'],
+    ['a:\n  - ?\n  - b\n', '2:5-2:6'],
+    ['a:\n  - ? # who\n', '2:5-2:6'],
+    ['a:\r\n  - ?\r\n', '2:5-2:6'],
+    ['a:\n  ?\n', '2:3-2:4'],
   ])('%j is told as such, not as a colon or a comma', (text, place) => {
     expect(shownFaults(text)).toEqual([`${place} ${sentence}`]);
   });
 
   it('a comma that is missing for another reason is still told', () => {
     expect(shownFaults('a: { b: "?" c: 1 }\n').join()).toContain('a comma is missing here');
+  });
+
+  it('a value without any key is still told', () => {
+    expect(shownFaults('a: { : b }\n').join()).toContain('without a key before its colon');
   });
 
   it('quoted, or as a part of a word, it is a value', () => {

@@ -47,8 +47,8 @@ describe('measured tempering', () => {
   });
 });
 
-// Beside spot welds of 1500 MPa press-hardened sheet, 480 HV falls to 307 to 341 (a study of 2021). The most is set by
-// these very welds for holds below 10 s; the least is not.
+// Beside spot welds of 1500 MPa press-hardened sheet, 480 HV falls to 307 to 341 (hj.hwi.com.cn, 20210624002). The most
+// is set by these very welds for holds below 10 s; the least is not.
 test.each([650, 700, 719])('softened zone of a spot weld, 0.2 s at %d °C', (celsius) => {
   const at = temperedRange(held(celsius, 0.2));
   if (at.state !== 'tempered') throw new Error(at.state);
@@ -175,7 +175,7 @@ test.each<readonly [StrengthKind, number]>([
   expect(strengthLeft(kind, held(218, 1800))).toMatchObject({ state: 'unknown' });
 });
 
-// Spot welds, a study of 2021; EN 1999-1-1 table 3.2b read in a public copy (6061-T6 0.67, T4 0.83; 5083-O 1).
+// Spot welds, hj.hwi.com.cn 20210624002; EN 1999-1-1 table 3.2b read in a public copy (6061-T6 0.67, T4 0.83; 5083-O 1).
 describe('beside a weld', () => {
   test.each<readonly [StrengthKind, number | undefined, number, number]>([
     ['press-hardened', 1500, 64, 71],

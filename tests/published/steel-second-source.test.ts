@@ -10,8 +10,9 @@ type Limits = readonly [min: number | null, max: number | null];
 type Row = readonly [text: string, yielding: Limits, tensile: Limits];
 
 /**
- * Looked up by search in November 2026; what each page is stands beside its rows. Rows marked seen may have been written from the same
- * page; those of DC01 strip, of stainless steel and of JIS G 3302 have another page or memory behind them.
+ * Looked up by search in November 2026 in pages that repeat a standard. What each page is stands beside its rows; its address was not
+ * kept, so whoever doubts a row looks in the standard that is named. Rows marked seen may have been
+ * written from the same page; those of DC01 strip, of stainless steel and of JIS G 3302 have another page or memory behind them.
  */
 const pages: readonly (readonly [page: string, rows: readonly Row[]])[] = [
   [

@@ -100,7 +100,7 @@ describe('strengths of the standards', () => {
     expect(reading.readings[0]).toMatchObject(strengths);
   });
 
-  it('22MnB5 stands at about 1300–1650 MPa hardened, 450–750 MPa before (published metallurgy of press hardening)', () => {
+  it('22MnB5 stands at about 1300–1650 MPa hardened, 450–750 MPa before (ahssinsights.org, grades for press hardening)', () => {
     const hardened = readDesignation('22MnB5 hardened');
     const delivered = readDesignation('22MnB5 as delivered');
     expect(hardened.known && hardened.readings[0]).toMatchObject({

@@ -44,12 +44,25 @@ describe('cases', () => {
     expect(outcomes(mixed)).toEqual([
       ['Pillar: a', 'failure'],
       ['Pillar: b', 'failure'],
-      ['Pillar: b', 'skipped'],
+      ['Pillar: b (accepted)', 'skipped'],
       ['plan and vehicle: c', 'system-out'],
     ]);
     const [first] = casesOf(mixed);
     expect(first?.children[0]?.attributes).toEqual({ type: 'stop', message: 'found (and 1 more)' });
     expect(first?.children[0]?.text).toContain('jobs/K-1.yaml:9:5, rule a of pack invented');
+  });
+
+  test('no two cases of a plan have one name, for hosts take them for one', () => {
+    const parts = ['p', 'q', 'r'].map((part) =>
+      placed({ rule: 'a', severity: 'stop', part, partName: 'Pillar' }),
+    );
+    const asked = placed({ rule: 'a', severity: 'hold', part: 'p', partName: 'Pillar' });
+    expect(outcomes(planReport({ verdict: 'stopped', findings: [...parts, asked] }))).toEqual([
+      ['Pillar: a', 'failure'],
+      ['Pillar: a (stop)', 'failure'],
+      ['Pillar: a (stop 2)', 'failure'],
+      ['Pillar: a (hold)', 'failure'],
+    ]);
   });
 
   test('a hold of a draft is skipped, a stop of a draft fails', () => {

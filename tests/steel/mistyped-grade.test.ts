@@ -40,11 +40,11 @@ describe('a name with one wrong sign', () => {
         const text = name.slice(0, place) + put + name.slice(over || put === '' ? place + 1 : place);
         const rank = steelRank(tell(name).class ?? 'aluminium') ?? -1;
         const answer = tell(text);
-        if (answer.known !== 'known') return;
+        fc.pre(answer.known === 'known');
         const weaker = (steelRank(answer.class ?? 'aluminium') ?? -1) < rank;
         expect([text, weaker && !isAnotherGrade(text)]).toEqual([text, false]);
       }),
-      { numRuns: 6000 },
+      { numRuns: 400 },
     );
   });
 

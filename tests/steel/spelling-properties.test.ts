@@ -70,7 +70,7 @@ describe('whatever the spelling', () => {
       fc.property(fc.constantFrom(...grades, ...drawings), how, how, (name, first, second) => {
         const text = second(first(name));
         const [own, other] = [tell(name), tell(text)];
-        if (own.known === 'unknown' || other.known === 'unknown') return;
+        fc.pre(own.known !== 'unknown' && other.known !== 'unknown');
         expect([text, rank(text) >= rank(name)]).toEqual([text, true]);
         expect([text, other.class]).toEqual([text, own.class]);
         if (own.known === 'ambiguous') expect([text, other.known]).toEqual([text, 'ambiguous']);
@@ -97,7 +97,7 @@ describe('whatever the spelling', () => {
     fc.assert(
       fc.property(fc.constantFrom(...grades, ...drawings), behind, (name, tail) => {
         const [own, other] = [tell(name), tell(`${name}${tail}`)];
-        if (own.class === null || other.class === null) return;
+        fc.pre(own.class !== null && other.class !== null);
         const weaker = (steelRank(other.class) ?? -1) < (steelRank(own.class) ?? -1);
         expect([`${name}${tail}`, weaker]).toEqual([`${name}${tail}`, false]);
       }),

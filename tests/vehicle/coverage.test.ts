@@ -211,15 +211,19 @@ describe('coverage, properties', () => {
   });
 
   it('says yes only when year, maker and model are stated on both sides and agree', () => {
+    let covered = 0;
     fc.assert(
       fc.property(anyVehicle, anyCovers, (car, document) => {
         if (coverage(car, document).covers !== 'yes') return;
+        covered += 1;
         expect(car.maker).toBe(document.maker);
         expect(document.models?.map((name) => name.toLowerCase())).toContain(car.model?.toLowerCase());
         const { from, to } = document.years ?? { from: Infinity, to: -Infinity };
         expect((car.modelYear ?? Number.NaN) >= from && (car.modelYear ?? Number.NaN) <= to).toBe(true);
       }),
-      { numRuns: 3000 },
+      { numRuns: 30_000 },
     );
+    // Some ninety of them agree in everything.
+    expect(covered).toBeGreaterThan(40);
   });
 });

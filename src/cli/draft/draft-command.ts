@@ -26,7 +26,7 @@ export function addDraftCommand(planish: Command): void {
     .option('--no-ask', 'ask nothing, though there is a terminal')
     .option('--rules <pack>', 'a vehicle pack to fill in from, as in check; may be given again', collect, [])
     .option('-o, --output <file>', 'write to this file, and never over one that is there')
-    .option('--force', 'overwrite a file that is there', false)
+    .option('--force', 'replace a file that is there, but no signed plan', false)
     .addHelpText('after', help)
     .exitOverride()
     .action(async (input: string | undefined, flags: DraftFlags) => {

@@ -10,9 +10,10 @@ import { complain } from '../complain.ts';
 import { askedAnswers, typedAnswers } from './draft-answers.ts';
 import type { TypedAnswers } from './draft-answers.ts';
 import { faultLine, loadGivenPacks } from '../given-packs.ts';
-import { openOutputFile } from '../output-file.ts';
+import { whyNotWritable } from '../output-file.ts';
 import { readStandardInput } from '../read-standard-input.ts';
 import { schemaForEditors } from '../schema-for-editors.ts';
+import { writeNewFile } from '../write-new-file.ts';
 import { writeOut } from '../write-out.ts';
 
 export interface DraftOptions {
@@ -33,41 +34,29 @@ export async function draft(options: DraftOptions): Promise<0 | 2> {
     return refuse(['Answers come from standard input or from options, not from both.']);
   const given = loadGivenPacks(options.rules);
   if (!given.ok) return refuse(given.lines);
-  const opened = output === undefined ? undefined : openOutputFile(output, force);
-  if (opened?.ok === false) return refuse([opened.sentence]);
-  try {
-    const reading = await answersOf(options);
-    if (reading === undefined) {
-      opened?.file.drop();
-      return refuse(['The answers ended before the questions did; nothing was written.']);
-    }
-    if (!reading.ok) {
-      opened?.file.drop();
-      return refuse(reading.sentences);
-    }
-    const resolved = resolvePacks([...builtInPacks(), ...given.packs], undefined, vehicleOf(reading.answers));
-    if (!resolved.ok) {
-      opened?.file.drop();
-      return refuse([faultLine(resolved.sentence, resolved.place)]);
-    }
-    const { layers, makers } = resolved.packs;
-    const text = draftText(reading.answers, {
-      makers,
-      pins: layers.map(({ name, version }) => `${name}@${majorOf(version)}`),
-      schema: schemaForEditors('plan', output === undefined ? '.' : path.dirname(output)),
-    });
-    if (opened === undefined) {
-      writeOut(text);
-      return 0;
-    }
-    const sentence = opened.file.write(text) ?? opened.file.finish();
-    if (sentence !== undefined) return refuse([sentence]);
-    complain(`Written to ${output ?? ''}; questions open in it: ${String(text.split('# ?').length - 2)}.`);
+  // Told before anybody answers questions; nothing is left lying about while they do.
+  const unfit = output === undefined ? undefined : whyNotWritable(output, force);
+  if (unfit !== undefined) return refuse([unfit]);
+  const reading = await answersOf(options);
+  if (reading === undefined)
+    return refuse(['The answers ended before the questions did; nothing was written.']);
+  if (!reading.ok) return refuse(reading.sentences);
+  const resolved = resolvePacks([...builtInPacks(), ...given.packs], undefined, vehicleOf(reading.answers));
+  if (!resolved.ok) return refuse([faultLine(resolved.sentence, resolved.place)]);
+  const { layers, makers } = resolved.packs;
+  const text = draftText(reading.answers, {
+    makers,
+    pins: layers.map(({ name, version }) => `${name}@${majorOf(version)}`),
+    schema: schemaForEditors('plan', output === undefined ? '.' : path.dirname(output)),
+  });
+  if (output === undefined) {
+    writeOut(text);
     return 0;
-  } catch (error) {
-    opened?.file.drop();
-    throw error;
   }
+  const sentence = writeNewFile(output, text, force);
+  if (sentence !== undefined) return refuse([sentence]);
+  complain(`Written to ${output}; questions open in it: ${String(text.split('# ?').length - 2)}.`);
+  return 0;
 }
 
 async function answersOf({ fromInput, typed, asker }: DraftOptions): Promise<AnswersReading | undefined> {

@@ -60,14 +60,9 @@ export function addHeatCommand(planish: Command, today: () => number): void {
     .addOption(
       new Option('--format <form>', 'form of the answer').choices(['text', 'json', 'csv']).default('text'),
     )
-    .option(
-      '--rules <folder>',
-      'folder of a further rule pack, or of several; may be given again',
-      collect,
-      [],
-    )
+    .option('--rules <pack>', 'a further rule pack, as in check; may be given again', collect, [])
     .option('--svg <file>', 'write the picture as SVG')
-    .option('--force', 'let --svg write over a file', false)
+    .option('--force', 'let --svg replace a file, but no signed plan', false)
     .addHelpText('after', help)
     .exitOverride()
     .action((plans: string[], { format, rules, svg, force, ...asked }: HeatFlags) => {
@@ -93,9 +88,11 @@ with plans 0 every neighbour keeps its limits, 1 one does not or is not known,
 2 a plan could not be judged.
 
 Examples:
-  planish heat --source torch --temperature 600C --hold 30s --sheet 1.2mm --near press-hardened
-  planish heat --source induction --temperature 600C --measured-by "contact probe" \\
-    --hold 30s --times 1 --sheet 1.2mm --near "structural adhesive" --at 20mm,40mm
-  planish heat --method "arc seam" --voltage 17V --current 90A --travel-speed 8mm/s \\
-    --sheet 1.2mm --near "structural adhesive"
+  planish heat --source torch --temperature 600C --hold 30s --sheet 1.2mm \\
+    --near press-hardened
+  planish heat --source induction --temperature 600C --hold 30s --times 1 \\
+    --measured-by "contact probe" --sheet 1.2mm --near "structural adhesive" \\
+    --at 20mm,40mm
+  planish heat --method "arc seam" --voltage 17V --current 90A \\
+    --travel-speed 8mm/s --sheet 1.2mm --near "structural adhesive"
   planish heat --svg rail.svg jobs/K-2211.yaml`;

@@ -19,7 +19,7 @@ export function addMarkCommand(planish: Command, today: () => number): void {
     .command('mark')
     .description('mark students’ plans by a key, with what to say to each')
     .argument('<submission...>', 'plan files, folders or patterns, one plan a student')
-    .requiredOption('--key <file>', 'key of the exercise')
+    .requiredOption('--key <file>', 'key of the exercise; must be given')
     .addOption(
       new Option('--format <form>', 'form of the marks')
         .choices(['text', 'json', 'csv', 'html'])
@@ -28,13 +28,8 @@ export function addMarkCommand(planish: Command, today: () => number): void {
     .option('-o, --output <file>', 'write the marks to this file')
     .option('--numbers <file>', 'numbers in place of names; this file says which number is whose')
     .option('--reveal', 'give the answers of the key too', false)
-    .option(
-      '--rules <folder>',
-      'folder of a further rule pack, or of several; may be given again',
-      collect,
-      [],
-    )
-    .option('--force', 'overwrite files that are there', false)
+    .option('--rules <pack>', 'a further rule pack, as in check; may be given again', collect, [])
+    .option('--force', 'replace files that are there, but no signed plan', false)
     .addHelpText('after', help)
     .exitOverride()
     .action((submissions: string[], options: MarkArguments) => {

@@ -21,7 +21,7 @@ import type { JudgingRun } from '../judge-source.ts';
 import { overwrittenInput, overwrittenSentence } from '../overwritten-input.ts';
 import { submissionsFrom } from './submissions.ts';
 import { version } from '../version.ts';
-import { writeNewFile } from '../write-new-file.ts';
+import { writeNewFiles } from '../write-new-files.ts';
 import { writeOut } from '../write-out.ts';
 
 export type MarkForm = 'text' | 'json' | 'csv' | 'html';
@@ -74,8 +74,10 @@ export function mark(args: readonly string[], options: MarkOptions): 0 | 2 {
     resolved: new Map(),
   };
   const handedIn = submissionsFrom(args, run, topics);
-  if (!handedIn.ok) return refuse([handedIn.sentence]);
+  if (!handedIn.ok) return refuse(handedIn.sentences);
   const toWrite = [options.output, options.numbers].filter((name) => name !== undefined);
+  if (new Set(toWrite.map((name) => path.resolve(name))).size < toWrite.length)
+    return refuse([`${options.output ?? ''} is named twice, by -o and by --numbers.`]);
   const input = overwrittenInput(toWrite, [options.key, ...handedIn.files]);
   if (input !== undefined) return refuse([overwrittenSentence(input)]);
   const marked = markSubmissions(key, handedIn.plans, {
@@ -97,11 +99,7 @@ export function mark(args: readonly string[], options: MarkOptions): 0 | 2 {
     class: marked.class,
     leftOut: handedIn.leftOut,
   };
-  const fault =
-    (options.numbers === undefined
-      ? undefined
-      : writeNumbers(marked.numbers, options.numbers, options.force)) ??
-    write(written(report, options), options);
+  const fault = write(written(report, options), marked.numbers, options);
   if (fault !== undefined) return refuse([fault]);
   if (options.output !== undefined && options.output !== '-')
     writeOut(`${visibleText(`${options.output}: written. ${classWords(report)}`)}\n`);
@@ -131,15 +129,23 @@ function written(report: MarkReport, { format, colour, columns, output }: MarkOp
   }
 }
 
-function write(text: string, { output, force }: MarkOptions): string | undefined {
-  if (output !== undefined && output !== '-') return writeNewFile(path.normalize(output), text, force);
-  writeOut(text);
-  return undefined;
-}
-
-function writeNumbers(numbers: readonly StudentNumber[], file: string, force: boolean): string | undefined {
-  const rows = numbers.map(({ called, name }) => [called, name]);
-  return writeNewFile(file, csv([['number', 'name'], ...rows]), force);
+/** Both files or none: marks with numbers help nobody who does not know whose they are. */
+function write(
+  text: string,
+  names: readonly StudentNumber[],
+  { output, numbers, force }: MarkOptions,
+): string | undefined {
+  const rows = [['number', 'name'], ...names.map(({ called, name }) => [called, name])];
+  const toFile = output !== undefined && output !== '-';
+  const fault = writeNewFiles(
+    [
+      ...(numbers === undefined ? [] : [{ file: numbers, text: csv(rows) }]),
+      ...(toFile ? [{ file: path.normalize(output), text }] : []),
+    ],
+    force,
+  );
+  if (fault === undefined && !toFile) writeOut(text);
+  return fault;
 }
 
 function refuse(lines: readonly string[]): 2 {

@@ -21,7 +21,7 @@ export type HandedIn =
       /** All that were looked at. */
       readonly files: readonly string[];
     }
-  | { readonly ok: false; readonly sentence: string };
+  | { readonly ok: false; readonly sentences: readonly string[] };
 
 /** The plans that the arguments name, judged as `check` judges them, each called by its file. */
 export function submissionsFrom(
@@ -48,12 +48,16 @@ export function submissionsFrom(
     const before = files.get(name);
     if (before !== undefined) {
       const sentence = `${before} and ${source.shown} would both be called ${name}: give each student's file a name of its own.`;
-      return { ok: false, sentence };
+      return { ok: false, sentences: [sentence] };
     }
     files.set(name, source.shown);
     plans.push(answer);
   }
-  if (plans.length === 0) return { ok: false, sentence: `No plan was found in: ${args.join(', ')}` };
+  if (plans.length === 0)
+    return {
+      ok: false,
+      sentences: leftOut.length > 0 ? leftOut : [`No plan was found in: ${args.join(', ')}`],
+    };
   return { ok: true, plans, leftOut, notPlans, files: filesAmong(sources) };
 }
 

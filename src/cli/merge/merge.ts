@@ -41,7 +41,7 @@ export function merge(files: readonly string[], options: OutputOptions): 0 | 1 |
   }
   if (!job.isBegun()) {
     for (const { file, notJudged } of job.held()) complain(`${file}: ${notJudged[0]?.sentence ?? ''}`);
-    complain('No report of planish was found.');
+    if (job.held().length === 0) complain('No report of planish was found.');
     outputs.drop();
     return 2;
   }

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Report } from '../../../schemas/report.d.ts';
 import { validateReport } from '../../generated/validate-report.js';
+import { whyUnread } from '../../plan/read-file.ts';
 import { headFromJson, planFromJson } from '../../report/plan-from-json.ts';
 import type { PlanReport, RunHead } from '../../report/plan-report.ts';
-import { reasonOf } from '../output-file.ts';
 import { readLines } from './read-lines.ts';
 
 /** What a file of reports holds, piece by piece: a plan with its run, the end of a run, or a fault in one sentence. */
@@ -20,9 +20,7 @@ export function* readReport(file: string): Generator<ReportPiece, void, undefine
     if (parse(first) === undefined) yield* readWhole(file);
     else yield* readByLine(file);
   } catch (error) {
-    const isMissing = error instanceof Error && 'code' in error && error.code === 'ENOENT';
-    const sentence = isMissing ? 'There is no such file.' : `The report cannot be read (${reasonOf(error)}).`;
-    yield { kind: 'fault', sentence };
+    yield { kind: 'fault', sentence: whyUnread(error) };
   }
 }
 

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { builtInPacks } from '../../generated/built-in-packs.ts';
 import { lockName, readLock } from '../../packs/read-lock.ts';
@@ -16,12 +17,13 @@ export function lock(folder: string, rules: readonly string[], pins: readonly st
   if (!resolved.ok) return refuse([faultLine(resolved.sentence, resolved.place)]);
   const { layers } = resolved.packs;
   const file = path.join(folder, lockName);
-  const old = readLock(file);
-  const before = old.ok ? old.versions : new Map<string, never>();
+  const old = existsSync(file) ? readLock(file) : undefined;
+  const before = old?.ok === true ? old.versions : new Map<string, never>();
   const opened = openOutputFile(file, true);
   if (!opened.ok) return refuse([opened.sentence]);
   const wrong = opened.file.write(lockText(layers)) ?? opened.file.finish();
   if (wrong !== undefined) return refuse([wrong]);
+  if (old?.ok === false) writeOut('The lock that was there could not be read, and is replaced.\n');
   for (const { name, version, digest, released } of layers) {
     const was = before.get(name);
     const change =

@@ -1,5 +1,4 @@
 import {
-  chmodSync,
   closeSync,
   fsyncSync,
   openSync,
@@ -10,7 +9,9 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import path from 'node:path';
+import { isWriteProtected, makeLikeBefore } from '../like-before.ts';
+import { nameAside } from '../name-aside.ts';
+import { reasonOf } from '../output-file.ts';
 
 /**
  * Puts a text in place of a file that was read before. It is written under a temporary name beside it and renamed, so that
@@ -23,23 +24,23 @@ export function replaceFile(file: string, before: Uint8Array, text: string): str
     const target = realpathSync(file);
     if (!Buffer.from(before).equals(readFileSync(target)))
       return `${file} was changed by somebody else meanwhile; nothing was written.`;
-    const { mode } = statSync(target);
-    const name = path.join(path.dirname(target), `.${path.basename(target)}.${String(process.pid)}.part`);
-    const descriptor = openSync(name, 'wx', mode);
+    const stats = statSync(target);
+    if (isWriteProtected(target, stats)) return `${file} is write-protected; it is as it was.`;
+    const name = nameAside(target);
+    const descriptor = openSync(name, 'wx', stats.mode);
     aside = name;
     try {
       writeFileSync(descriptor, text);
+      makeLikeBefore(descriptor, stats);
       // A disk may tell only now that it is full.
       fsyncSync(descriptor);
     } finally {
       closeSync(descriptor);
     }
-    chmodSync(name, mode);
     renameSync(name, target);
     return undefined;
   } catch (error) {
     if (aside !== undefined) rmSync(aside, { force: true });
-    const code = error instanceof Error && 'code' in error ? String(error.code) : 'with no reason';
-    return `${file} cannot be written (the system answers ${code}); it is as it was.`;
+    return `${file} cannot be written (${reasonOf(error)}); it is as it was.`;
   }
 }

@@ -32,7 +32,8 @@ export function addSteelCommand(planish: Command): void {
 }
 
 const steelHelp = `
-Exit status: 0 all known; 1 one is ambiguous or unknown; 2 one is no designation at all.
+Exit status: 0 all known; 1 one is ambiguous or unknown; 2 one is no
+designation at all.
 
 Examples:
   planish steel 22MnB5+AS150

@@ -94,7 +94,6 @@ function commonFacts(one: Bake, heat: NeighbourHeat, limit: HeatLimit): Pick<Exp
     'exposure.listed': computed(true, at),
     'exposure.from': computed('bake', at),
     'exposure.distance': unknown('A bake heats the whole vehicle.', at),
-    'exposure.path': unknown('A bake heats the whole vehicle.', at),
     'exposure.peak':
       celsius === undefined
         ? unknown(noTemperature, one.temperatureAt)

@@ -8,6 +8,10 @@ import type { Fact } from '../fact.ts';
 import { freeEndOf } from './free-end.ts';
 import { withOtherHeats } from './heats-together.ts';
 import { watchFacts } from './exposure-watch-facts.ts';
+import type { WatchFact } from './exposure-watch-facts.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import { lazySheet } from '../lazy-sheet.ts';
 import { limitOf } from './heat-limits.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
 import { neighbourHeat } from './neighbour-heat.ts';
@@ -27,24 +31,61 @@ export function exposureSheets(
   one: OperationSurvey,
   operationSheet: FactSheet,
 ): readonly FactSheet[] {
-  return exposuresOf(survey, one).map((exposed) => ({
-    kind: 'exposure' as const,
-    at: exposed.neighbour.at,
-    facts: exposureFacts(survey, one, exposed),
-    standsOn: [operationSheet],
-    ...(operationSheet.part === undefined ? {} : { part: operationSheet.part }),
-    operation: one.at,
-  }));
+  return exposuresOf(survey, one).map((exposed) => exposureSheet(survey, one, exposed, operationSheet));
 }
 
-export function exposureFacts(
+export function exposureSheet(
   survey: Survey,
   one: OperationSurvey,
-  { source, neighbour }: Exposed,
-): ExposureFacts {
+  exposed: Exposed,
+  operationSheet?: FactSheet,
+): FactSheet {
+  return lazySheet(exposureFacts, [new Exposure(survey, one, exposed)], {
+    kind: 'exposure',
+    at: exposed.neighbour.at,
+    standsOn: operationSheet === undefined ? [] : [operationSheet],
+    ...(operationSheet?.part === undefined ? {} : { part: operationSheet.part }),
+    operation: one.at,
+  });
+}
+
+/** One neighbour beside one heat; what it goes through is computed when it is first asked for. */
+class Exposure implements Exposed {
+  readonly survey: Survey;
+  readonly one: OperationSurvey;
+  readonly source: Exposed['source'];
+  readonly neighbour: Neighbour;
+  readonly limit: HeatLimit | undefined;
+  #heat: NeighbourHeat | undefined;
+
+  constructor(survey: Survey, one: OperationSurvey, { source, neighbour }: Exposed) {
+    this.survey = survey;
+    this.one = one;
+    this.source = source;
+    this.neighbour = neighbour;
+    this.limit = limitOf(survey.context.limits, neighbour);
+  }
+
+  get heat(): NeighbourHeat {
+    return (this.#heat ??= settledHeat(wholeHeat(this.survey, this.one, this), this.limit));
+  }
+}
+
+const exposureFacts: FactGroups<[Exposure], FactNames['exposure']> = factGroups(
+  ['exposure.'],
+  neighbourFacts,
+  ({ heat, neighbour }: Exposure) => heatFacts(heat, neighbour.at),
+  ({ limit, heat, neighbour }: Exposure) => limitFacts(limit, heat, neighbour.at),
+  ({ neighbour, limit, heat }: Exposure) => watchFacts(neighbour, limit, heat),
+  ({ neighbour, heat }: Exposure) => strengthFacts(neighbour, heat, neighbour.at),
+  clearFacts,
+);
+
+type OfOtherGroups =
+  LimitFact | WatchFact | StrengthFact | `exposure.${'peak' | 'peak_at' | 'stay_clear' | 'how_sure'}`;
+
+function neighbourFacts({ survey, source, neighbour }: Exposure): Omit<ExposureFacts, OfOtherGroups> {
   const { near, at } = neighbour;
-  const limit = limitOf(survey.context.limits, neighbour);
-  const whole = settledHeat(wholeHeat(survey, one, { source, neighbour }), limit);
   return {
     'exposure.victim':
       neighbour.victim === undefined
@@ -69,12 +110,6 @@ export function exposureFacts(
     ),
     'exposure.from': computed(source.kind, at),
     'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
-    'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
-    ...heatFacts(whole, at),
-    ...limitFacts(limit, whole, at),
-    ...watchFacts(neighbour, limit, whole),
-    ...strengthFacts(neighbour, whole, at),
-    ...clearFacts(survey, one, { source, neighbour }, whole),
   };
 }
 
@@ -91,15 +126,12 @@ export function wholeHeat(
 }
 
 /** From where on the limits of temperature, time and strength are kept, and how sure the computation is. */
-function clearFacts(
-  survey: Survey,
-  one: OperationSurvey,
-  exposed: Exposed,
-  heat: NeighbourHeat,
-): Pick<ExposureFacts, 'exposure.stay_clear' | 'exposure.how_sure'> {
-  const { at } = exposed.neighbour;
-  const clear = isAskedFor(survey, one, exposed, heat)
-    ? clearByLimit(survey, one, exposed, survey.context.leastTensileLeft)
+function clearFacts(exposure: Exposure): Pick<ExposureFacts, 'exposure.stay_clear' | 'exposure.how_sure'> {
+  const { survey, one, neighbour } = exposure;
+  const { at } = neighbour;
+  const heat = exposure.heat;
+  const clear = isAskedFor(survey, one, exposure, heat)
+    ? clearByLimit(survey, one, exposure, survey.context.leastTensileLeft)
     : ({ ok: false, reason: 'It keeps its limit at its place, or its distance is not stated.' } as const);
   return {
     'exposure.stay_clear': clear.ok

@@ -18,8 +18,20 @@ const takesFire: ReadonlySet<Item> = new Set<Item>([
   ...(['traction battery', 'high-voltage cable'] as const),
 ]);
 
+/** Of the plan at hand alone; asked for once for the sheets and once for heats that meet at a neighbour. */
+let found: { readonly survey: Survey; readonly of: Map<OperationSurvey, readonly Exposed[]> } | undefined;
+
 /** Every neighbour of every heat source of an operation, listed or not. */
 export function exposuresOf(survey: Survey, one: OperationSurvey): readonly Exposed[] {
+  if (found?.survey !== survey) found = { survey, of: new Map() };
+  const before = found.of.get(one);
+  if (before !== undefined) return before;
+  const exposures = findExposures(survey, one);
+  found.of.set(one, exposures);
+  return exposures;
+}
+
+function findExposures(survey: Survey, one: OperationSurvey): readonly Exposed[] {
   const sources = heatSources(one);
   if (sources.length === 0) return [];
   const listed = (one.operation.near ?? []).flatMap((near, index) =>

@@ -1,6 +1,5 @@
 import type { Operation } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
-import { heatedShape } from './heated-shape.ts';
 import { heatsOfPlace } from './heats-of-place.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
@@ -16,8 +15,6 @@ type HeatFact =
   | 'operation.peak'
   | 'operation.temperature'
   | 'operation.hold'
-  | 'operation.shape'
-  | 'operation.radius'
   | 'operation.limit_stated'
   | 'operation.limit_kept'
   | 'operation.times'
@@ -29,7 +26,6 @@ type HeatFact =
 /** The heat of a heat operation, as stated and with the instrument's allowance. */
 export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record<HeatFact, Fact>> {
   const { operation, at } = one;
-  const shape = heatedShape(one);
   const heats = heatsOfPlace(one).map(({ operation: heat }) => heat);
   return {
     'operation.source': statedOr(operation.source, `${at}/source`, 'The heat source is not stated.'),
@@ -57,12 +53,6 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       sum(heats.map(({ times }) => times)),
       `${at}/times`,
       'How many times the place is heated is not stated.',
-    ),
-    'operation.shape': computed(shape.shape, `${at}/shape`),
-    'operation.radius': computedOr(
-      shape.shape === 'disc' ? shape.radiusMm : undefined,
-      `${at}/radius`,
-      'It is not computed as a disc.',
     ),
     'operation.limit_stated': computed(limitStated(survey, one), `${at}/limit`),
     'operation.limit_kept': limitKept(one, heats),

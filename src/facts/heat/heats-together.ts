@@ -146,12 +146,13 @@ function keyOf({ part, item, near }: Neighbour, by: OperationSurvey): string | u
 }
 
 type Beside = readonly [OperationSurvey, Exposed];
-const surveyed = new WeakMap<Survey, ReadonlyMap<string, readonly Beside[]>>();
+
+/** Of the plan at hand alone: what a `WeakMap` holds outlives its plan until all of the heap is swept, and each plan is large. */
+let surveyed: { readonly survey: Survey; readonly found: ReadonlyMap<string, readonly Beside[]> } | undefined;
 
 /** Every listed neighbour with all that heats it; looked up once a plan. */
 function byNeighbour(survey: Survey): ReadonlyMap<string, readonly Beside[]> {
-  const known = surveyed.get(survey);
-  if (known !== undefined) return known;
+  if (surveyed?.survey === survey) return surveyed.found;
   const found = new Map<string, Beside[]>();
   for (const one of survey.operations) {
     for (const exposed of exposuresOf(survey, one)) {
@@ -161,6 +162,6 @@ function byNeighbour(survey: Survey): ReadonlyMap<string, readonly Beside[]> {
       if (key !== undefined) found.set(key, [...(found.get(key) ?? []), [one, exposed]]);
     }
   }
-  surveyed.set(survey, found);
+  surveyed = { survey, found };
   return found;
 }

@@ -4,7 +4,7 @@ import type { TemperatureHistory } from '../../heat/point-history.ts';
 import { bakeExposures } from './bake-exposure.ts';
 import type { DerivationContext } from '../context.ts';
 import type { Exposed } from './exposed-neighbour.ts';
-import { exposureFacts, wholeHeat } from './exposure-sheets.ts';
+import { exposureSheet, wholeHeat } from './exposure-sheets.ts';
 import type { ExposureFacts } from './exposure-sheets.ts';
 import { exposureVerdict } from './exposure-verdict.ts';
 import type { ExposureVerdict } from './exposure-verdict.ts';
@@ -100,7 +100,7 @@ function heatedNeighbour(
   bounds: HeatBounds,
 ): HeatedNeighbour {
   const { neighbour, source } = exposed;
-  const facts = exposureFacts(survey, one, exposed);
+  const { facts } = exposureSheet(survey, one, exposed);
   const keepOff = neighbour.victim && bounds.keepOff(neighbour.victim, source.kind);
   const least = strengthKind(neighbour) === undefined ? undefined : bounds.leastTensileLeft;
   return {

@@ -6,14 +6,17 @@ import { buttonFacts } from './joint-button.ts';
 import { couponFacts } from './joint-coupon.ts';
 import { fastenerFacts } from './joint-fastener.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
-import { patternFacts, surveyPattern } from './joint-pattern.ts';
+import { patternFacts } from './joint-pattern.ts';
 import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
 import { rowEvidence } from './row-evidence.ts';
 import { seamFacts } from './joint-seam.ts';
 import { settingsFacts } from './joint-settings.ts';
 import { sizeFacts } from './joint-size.ts';
-import { jointStack, stackFacts } from './joint-stack.ts';
+import { stackFacts } from './joint-stack.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import type { JointMatter } from './joint-matter.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
 import { trustedClass } from '../papers/maker-evidence.ts';
 import { isPieceOfRing } from '../part/called-kind.ts';
@@ -27,17 +30,36 @@ import { settleMaterial } from '../../steel/settle-material.ts';
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
 
 /** One joint or row of joints. */
-export function jointFacts(survey: Survey, operation: OperationSurvey, one: JointSurvey): JointFacts {
-  const { joint, at } = one;
-  const method = joint.method;
+export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGroups(
+  ['joint.'],
+  statedFacts,
+  sheetFacts,
+  pieceFacts,
+  ({ laid }: JointMatter) => stackFacts(laid),
+  ({ one, pattern }: JointMatter) => patternFacts(one, pattern),
+  ({ one, laid }: JointMatter) => buttonFacts(one, laid),
+  ({ one, laid, pattern }: JointMatter) => sizeFacts(one, laid, pattern),
+  ({ one, laid }: JointMatter) => rowFacts(one, laid),
+  ({ one, laid }: JointMatter) => couponFacts(one, laid),
+  ({ survey, one, laid }: JointMatter) => settingsFacts(survey.context.windows, one, laid),
+  ({ one, operation, laid }: JointMatter) => seamFacts(one, operation, laid),
+  ({ one, laid }: JointMatter) => fastenerFacts(one, laid),
+  ({ survey, operation, one }: JointMatter) =>
+    adhesiveFacts(one, {
+      done: operation.operation.done,
+      asOfDay: survey.context.asOfDay,
+      loads: loadsOf(survey),
+    }),
+  ({ one }: JointMatter) => jointRecordFacts(one),
+  ({ one }: JointMatter) => rowEvidence(one),
+);
+
+function statedFacts({
+  one: { joint, at },
+}: JointMatter): Pick<JointFacts, `joint.${'method' | 'form' | 'arc' | 'spot' | 'welded'}`> {
+  const { method } = joint;
   const noMethod = 'How it is joined is not stated.';
-  const stack = sheetsOf(survey, operation.part, joint.sheets ?? [], joint.to);
-  const isToItself = isToRestOfItself(joint, operation);
-  const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
-  const { count, factory_count: factoryCount, count_done: countDone } = joint;
-  const laid = jointStack(survey, operation, one);
-  const pattern = surveyPattern(survey, one);
-  const own = {
+  return {
     'joint.method': statedOr(method, `${at}/method`, noMethod),
     'joint.form':
       joint.form === undefined && method !== undefined && !isArc(method)
@@ -50,6 +72,23 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
       noMethod,
     ),
     'joint.welded': computedOr(method === undefined ? undefined : isWelded(method), `${at}/method`, noMethod),
+  };
+}
+
+/** What lies on what, and what of it the page draws. */
+function sheetFacts(
+  matter: JointMatter,
+): Pick<
+  JointFacts,
+  `joint.${'to' | 'classes' | 'cold_worked' | 'unlike_metals' | 'to_like_part' | 'at_cut' | 'thicknesses_stated' | 'adhesive_left_out' | 'insulated' | 'citation' | 'insert_stated'}`
+> {
+  const { survey, operation, one } = matter;
+  const { joint, at } = one;
+  const { method } = joint;
+  const stack = matter.stack;
+  const isToItself = isToRestOfItself(joint, operation);
+  const classes = classesOf(survey, stack, { at, own: operation.part, isToItself, insert: joint.insert });
+  return {
     'joint.to': statedOr(
       joint.to === undefined ? undefined : (survey.partById.get(joint.to)?.name ?? joint.to),
       `${at}/to`,
@@ -58,32 +97,55 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
     'joint.classes': classes,
     'joint.cold_worked': coldWorkedSheet(stack, at),
     'joint.unlike_metals': unlikeMetals(stack, isToItself, at),
-    'joint.insert_stated': computed(joint.insert?.grade !== undefined, `${at}/insert`),
     'joint.to_like_part': computed(
       stack.some((sheet) => isRestOfOnePiece(operation.part, sheet)),
       `${at}/to`,
     ),
-    'joint.drawn': statedOr(
-      joint.drawn,
-      `${at}/drawn`,
-      'Whether the procedure draws this joint is not stated.',
-    ),
     'joint.at_cut': computed(isAtCut(joint, operation, stack, isToItself), `${at}/place`),
-    'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
+    'joint.thicknesses_stated': computed(
+      stack.every((sheet) => sheet?.part.thickness !== undefined),
+      `${at}/sheets`,
+    ),
+    'joint.adhesive_left_out':
+      joint.factory_adhesive === undefined &&
+      stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
+        ? unknown(
+            'A part of the joint holds structural adhesive; whether this joint did is not stated.',
+            `${at}/factory_adhesive`,
+          )
+        : joint.factory_adhesive === undefined
+          ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
+          : computed(
+              joint.factory_adhesive &&
+                joint.adhesive === undefined &&
+                !(method !== undefined && hasAdhesive(method)),
+              `${at}/factory_adhesive`,
+            ),
     'joint.insulated': computed(
       joint.insulation !== undefined ||
         joint.adhesive !== undefined ||
         (method !== undefined && hasAdhesive(method)),
       `${at}/insulation`,
     ),
+    'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
+    'joint.insert_stated': computed(joint.insert?.grade !== undefined, `${at}/insert`),
+  };
+}
+
+/** How many, and how they were proved. */
+function pieceFacts({
+  operation,
+  one: { joint, at },
+}: JointMatter): Pick<
+  JointFacts,
+  `joint.${'sheets' | 'count' | 'factory_count' | 'fewer' | 'coupon' | 'coupon_late' | 'coupon_days_before' | 'done_count_short' | 'drawn'}`
+> {
+  const { count, factory_count: factoryCount, count_done: countDone } = joint;
+  return {
     'joint.sheets':
       joint.sheets === undefined
         ? unknown('The sheets of the stack are not stated.', at)
         : stated(joint.sheets.length, `${at}/sheets`),
-    'joint.thicknesses_stated': computed(
-      stack.every((sheet) => sheet?.part.thickness !== undefined),
-      `${at}/sheets`,
-    ),
     'joint.count': statedOr(count, `${at}/count`, 'The number of joints is not stated.'),
     'joint.factory_count': statedOr(
       factoryCount,
@@ -102,37 +164,16 @@ export function jointFacts(survey: Survey, operation: OperationSurvey, one: Join
       `${at}/coupon`,
       'The day of the coupon, or that of the joint, is not stated.',
     ),
-    'joint.adhesive_left_out':
-      joint.factory_adhesive === undefined &&
-      stack.some((sheet) => sheet?.part.holds?.includes('structural adhesive'))
-        ? unknown(
-            'A part of the joint holds structural adhesive; whether this joint did is not stated.',
-            `${at}/factory_adhesive`,
-          )
-        : joint.factory_adhesive === undefined
-          ? assumed(false, 'No factory adhesive is stated for the joint.', `${at}/factory_adhesive`)
-          : computed(
-              joint.factory_adhesive &&
-                joint.adhesive === undefined &&
-                !(method !== undefined && hasAdhesive(method)),
-              `${at}/factory_adhesive`,
-            ),
     'joint.done_count_short': computed(
       countDone === undefined || (count !== undefined && countDone < count),
       `${at}/count_done`,
     ),
+    'joint.drawn': statedOr(
+      joint.drawn,
+      `${at}/drawn`,
+      'Whether the procedure draws this joint is not stated.',
+    ),
   };
-  // Not by spreading: into an object of a hundred names that takes ten times as long.
-  const row = Object.assign(own, stackFacts(laid), patternFacts(one, pattern), buttonFacts(one, laid));
-  const made = Object.assign(row, sizeFacts(one, laid, pattern), rowFacts(one, laid), couponFacts(one, laid));
-  const set = Object.assign(
-    made,
-    settingsFacts(survey.context.windows, one, laid),
-    seamFacts(one, operation, laid),
-    fastenerFacts(one, laid),
-  );
-  const days = { done: operation.operation.done, asOfDay: survey.context.asOfDay, loads: loadsOf(survey) };
-  return Object.assign(set, adhesiveFacts(one, days), jointRecordFacts(one), rowEvidence(one));
 }
 
 function loadsOf({ plan }: Survey): JoiningDay['loads'] {
@@ -140,20 +181,6 @@ function loadsOf({ plan }: Survey): JoiningDay['loads'] {
     ['the road test', plan.verify?.road_test?.done],
     ['the signature', plan.sign_off?.date],
   ];
-}
-
-/** The stack: the part itself, those named as sheets, and the other side. Undefined for an id that no part bears. */
-function sheetsOf(
-  survey: Survey,
-  own: PartSurvey,
-  ids: readonly string[],
-  to: string | undefined,
-): readonly (PartSurvey | undefined)[] {
-  // The part itself as the operation sees it: of the zone that is cut.
-  const named = [...ids, ...(to === undefined ? [] : [to])].map((id) =>
-    id === own.part.id ? own : survey.partById.get(id),
-  );
-  return [...new Set([own, ...named])];
 }
 
 /** The new piece to the rest of the same part. It has to be said: a joint that names nothing may join anything. */

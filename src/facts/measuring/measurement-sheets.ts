@@ -13,23 +13,38 @@ import { measuredWorkFacts } from './measured-work.ts';
 import { openingFacts } from './opening-facts.ts';
 import { pointFacts } from './point-facts.ts';
 import { dayOf } from '../quantity-of.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import type { Survey } from '../survey.ts';
 import { zeroPointFacts } from './zero-points.ts';
 
-type FactsOf<Kind extends keyof FactNames> = Readonly<Record<FactNames[Kind], Fact>>;
+const measurementFacts: FactGroups<[Survey, PlanMeasurements, MeasuredBody], FactNames['measurement']> =
+  factGroups(
+    ['measurement.'],
+    wholeFacts,
+    (survey: Survey, measurements: PlanMeasurements, body: MeasuredBody) =>
+      zeroPointFacts(survey, measurements, body.points),
+    (_survey: Survey, _measurements: PlanMeasurements, body: MeasuredBody) => datumFacts(body),
+    measuredWorkFacts,
+  );
+
+type OfOtherGroups =
+  | keyof ReturnType<typeof zeroPointFacts>
+  | keyof ReturnType<typeof datumFacts>
+  | keyof ReturnType<typeof measuredWorkFacts>;
 
 /** The measuring as a whole, and each point and opening. None when the plan has no measurements. */
 export function measurementSheets(survey: Survey, vehicleSheet: FactSheet): MeasurementSheets {
   const { measurements } = survey.plan;
   if (measurements === undefined) return { sheets: [], shown: undefined };
   const body = measuredBody(survey, measurements);
-  const whole: FactSheet = {
+  const whole = lazySheet(measurementFacts, [survey, measurements, body], {
     kind: 'measurement',
     at: '/measurements',
-    facts: wholeFacts(survey, measurements, body),
     standsOn: [vehicleSheet],
-  };
+  });
   const points = body.points.map((point): FactSheet => ({
     kind: 'point',
     at: point.at,
@@ -58,8 +73,7 @@ export interface MeasurementSheets {
 function wholeFacts(
   survey: Survey,
   measurements: PlanMeasurements,
-  body: MeasuredBody,
-): FactsOf<'measurement'> {
+): Omit<Readonly<Record<FactNames['measurement'], Fact>>, OfOtherGroups> {
   const at = '/measurements';
   const points = measurements.points ?? [];
   const after = measurements.after !== undefined || points.some((point) => point.after !== undefined);
@@ -67,9 +81,6 @@ function wholeFacts(
     ? points.filter((p) => p.before !== undefined && p.after === undefined && p.dropped_because === undefined)
     : [];
   return {
-    ...zeroPointFacts(survey, measurements, body.points),
-    ...datumFacts(body),
-    ...measuredWorkFacts(survey, measurements),
     'measurement.data_sheet_covers': dataSheetCovers(survey, measurements),
     'measurement.data_sheet_missing': computedOr(
       dataSheetMissing(measurements),

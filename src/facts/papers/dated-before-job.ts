@@ -13,7 +13,7 @@ export function datedBeforeJob({ plan }: Survey): TooEarly | undefined {
   const begun = [dayOf(plan.job?.opened), dayOf(plan.job?.first_estimate)].filter((day) => day !== undefined);
   if (begun.length === 0) return undefined;
   const first = Math.min(...begun);
-  const { parts, make_safe, measurements, finish, verify } = plan;
-  const early = daysIn({ make_safe, parts, measurements, finish, verify }, (day) => day < first);
+  const { parts, make_safe, measurements, hold_points, finish, verify } = plan;
+  const early = daysIn({ make_safe, parts, measurements, hold_points, finish, verify }, (day) => day < first);
   return early.find(({ key }) => key === 'done' || key === 'cured');
 }

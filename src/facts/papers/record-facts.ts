@@ -17,10 +17,19 @@ const kinds: readonly (readonly [name: string, words: RegExp])[] = [
 const procedures = /procedure|document|page|bulletin|reference/iu;
 
 export function recordFacts({ plan, context }: Survey): Readonly<Record<RecordFact, Fact>> {
-  const { kept = [], where, until } = plan.record ?? {};
+  const { kept = [], where, until, owner_gets: owner } = plan.record ?? {};
+  const { alignment, calibrations = [] } = plan.verify ?? {};
   const missing = [
     ...kinds.filter(([, words]) => !kept.some((entry) => words.test(entry))).map(([name]) => name),
+    ...(alignment?.values !== undefined && !kept.some((entry) => /align/iu.test(entry))
+      ? ['wheel alignment']
+      : []),
+    ...(calibrations.some(({ result }) => result === 'passed') &&
+    !kept.some((entry) => /calibrat/iu.test(entry))
+      ? ['calibrations']
+      : []),
     ...(where === undefined ? ['where it is kept'] : []),
+    ...(owner === undefined ? ['what the owner gets'] : []),
   ];
   const last = dayOf(until);
   const from = dayOf(plan.sign_off?.date) ?? context.asOfDay;

@@ -32,10 +32,6 @@ export function referenceFacts(
       unplaced[0]?.at ?? at,
       'Wherever it is leant on beside operations, the place in it is stated.',
     ),
-    'reference.cited': computed(
-      survey.operations.some(({ citations }) => citations.some((cite) => cite.reference === one)),
-      at,
-    ),
     'reference.document_stated': computed(reference.document !== undefined, `${at}/document`),
     'reference.revision_stated': computed(reference.revision !== undefined, `${at}/revision`),
     'reference.published_stated': computed(reference.published !== undefined, `${at}/published`),
@@ -63,10 +59,6 @@ export function referenceFacts(
     ),
     'reference.revision_in_pack': revisionInPack(survey, one),
     'reference.superseded_by': supersededBy(survey, one),
-    'reference.id_repeated': computed(
-      reference.id !== undefined && survey.referenceById.get(reference.id) !== one,
-      at,
-    ),
   };
 }
 

@@ -24,16 +24,38 @@ import { layerBelow, hidesStructure } from './part-layers.ts';
 import { isNamedForOtherSide } from './side-named.ts';
 import { undeployedUnitStays, unitsQuestion } from '../step/restraint-units.ts';
 import { listOf } from '../quantity-of.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
 type PartFacts = Readonly<Record<FactNames['part'], Fact>>;
 
 /** One part: what it is, what it carries, what was found on it. */
-export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
+export const partFacts: FactGroups<[Survey, PartSurvey], FactNames['part']> = factGroups(
+  ['part.'],
+  kindFacts,
+  partMaterialFacts,
+  partMaterialDoubts,
+  packPartFacts,
+  partStrengthFacts,
+  partDamageFacts,
+  layerFacts,
+  donorFacts,
+  closedSectionFacts,
+  insideProtection,
+  partHistoryFacts,
+  unitFacts,
+  makerFacts,
+);
+
+type Group<Name extends FactNames['part']> = Pick<PartFacts, Name>;
+
+function kindFacts(
+  survey: Survey,
+  one: PartSurvey,
+): Group<`part.${'name' | 'named_for_other_side' | 'kind' | 'structural' | 'one_piece'}` | CosmeticFact> {
   const { part, at } = one;
-  const shall = makerShall(survey, one);
   return {
-    'part.id': statedOr(part.id, at, 'The part has no id.'),
     'part.name': computed(one.name, at),
     'part.named_for_other_side': computed(isNamedForOtherSide(part), `${at}/side`),
     'part.kind': kindFact(one),
@@ -62,38 +84,48 @@ export function partFacts(survey: Survey, one: PartSurvey): PartFacts {
           : part.kind === 'door ring'
             ? assumed(true, 'A door ring counts as one piece unless the plan says that it has joints.', at)
             : unknown('Whether it is made in one piece is not stated.', `${at}/one_piece`),
-    ...partMaterialFacts(survey, one),
-    ...partMaterialDoubts(survey, one),
-    ...packPartFacts(survey, one),
-    ...partStrengthFacts(survey, one),
-    ...partDamageFacts(survey, one),
+  };
+}
+
+type CosmeticFact = 'part.declared_cosmetic' | 'part.cosmetic_by_own_word';
+
+function layerFacts(survey: Survey, one: PartSurvey): Group<'part.skin' | 'part.layer_below'> {
+  const { at } = one;
+  return {
     'part.skin': computed(hidesStructure(one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
-    'part.hidden_by': computedOr(
-      listOf(part.under)
-        .map((id) => survey.partById.get(id)?.name ?? id)
-        .join(', ') || undefined,
-      `${at}/under`,
-      'No part is stated to hide it.',
-    ),
-    ...donorFacts(survey, one),
+  };
+}
+
+function closedSectionFacts(_survey: Survey, one: PartSurvey): Group<'part.closed_section_worked'> {
+  return {
     'part.closed_section_worked': triFact(
       closedSectionWorked(one),
-      `${at}/closed_section`,
+      `${one.at}/closed_section`,
       'What is done to the hollow member cannot be told.',
     ),
-    ...insideProtection(survey, one),
-    ...partHistoryFacts(survey, one),
+  };
+}
+
+function unitFacts(survey: Survey, one: PartSurvey): Group<'part.holds_undeployed_unit' | 'part.lifted_on'> {
+  const { id } = one.part;
+  return {
     'part.holds_undeployed_unit': triFact(
       undeployedUnitStays(survey, one),
       '/make_safe/restraints',
       unitsQuestion(survey, one),
     ),
     'part.lifted_on': computed(
-      part.id !== undefined && (survey.plan.make_safe?.lifting?.points ?? []).includes(part.id),
+      id !== undefined && (survey.plan.make_safe?.lifting?.points ?? []).includes(id),
       '/make_safe/lifting',
     ),
-    'part.id_repeated': computed(part.id !== undefined && survey.partById.get(part.id) !== one, at),
+  };
+}
+
+function makerFacts(survey: Survey, one: PartSurvey): Group<'part.shall' | 'part.shall_done'> {
+  const { at } = one;
+  const shall = makerShall(survey, one);
+  return {
     'part.shall': computedOr(shall?.text, at, 'No pack says what shall be done with it.'),
     'part.shall_done': computedOr(shall?.done, at, 'No pack says what shall be done with it.'),
   };

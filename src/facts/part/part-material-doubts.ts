@@ -2,7 +2,7 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import { thicknessRange } from '../../steel/thickness-range.ts';
 import { weldability } from '../../steel/weldability.ts';
 import type { Fact } from '../fact.ts';
-import { assumed, computed, computedOr, known, tabled, unknown } from '../make-fact.ts';
+import { computed, computedOr, known, tabled, unknown } from '../make-fact.ts';
 import { quantityOf } from '../quantity-of.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 import { twinDifference } from './twin-difference.ts';
@@ -10,9 +10,7 @@ import { twinDifference } from './twin-difference.ts';
 type DoubtFact =
   | 'part.material_ambiguous'
   | 'part.material_question'
-  | 'part.hardened'
   | 'part.weldability'
-  | 'part.carbon_equivalent'
   | 'part.coating_agrees'
   | 'part.coating_contradiction'
   | 'part.thickness_fits'
@@ -38,8 +36,7 @@ export function partMaterialDoubts(
   return {
     'part.material_ambiguous': computed(material.ambiguity !== undefined, grade),
     'part.material_question': computedOr(question(material), grade, 'The grade has one reading.'),
-    'part.hardened': hardened(one),
-    ...carbon(one),
+    'part.weldability': carbon(one),
     'part.coating_agrees': computed(coating === undefined, `${at}/coating`),
     'part.coating_contradiction': computedOr(coating, `${at}/coating`, 'Nothing disagrees.'),
     'part.thickness_fits': computed(fits, `${at}/thickness`),
@@ -61,39 +58,18 @@ function question({ ambiguity, mistyped, reason }: PartSurvey['material']): stri
   return ambiguity ?? (mistyped === true ? reason : undefined);
 }
 
-function hardened({ at, material }: PartSurvey): Fact {
-  if (material.class === undefined)
-    return unknown(material.reason ?? 'The class is unknown, so whether it is hardened is too.', at);
-  const isHardened = material.class === 'press-hardened';
-  const place = `${at}/grade`;
-  const taken = material.readings.some((one) => one.condition === 'as delivered');
-  return isHardened && taken
-    ? assumed(true, 'Boron steel on a body counts as hardened, whatever its delivered strength.', place)
-    : computed(isHardened, place);
-}
-
-function carbon({
-  at,
-  material,
-}: PartSurvey): Readonly<Record<'part.weldability' | 'part.carbon_equivalent', Fact>> {
+function carbon({ at, material }: PartSurvey): Fact {
   const place = `${at}/grade`;
   const found = weldability(material.readings);
-  if (found === undefined) {
-    const none = unknown('No composition is on record for the grade.', place);
-    return { 'part.weldability': none, 'part.carbon_equivalent': none };
-  }
+  if (found === undefined) return unknown('No composition is on record for the grade.', place);
   const [ce, cet, pcm] = [found.ce, found.cet, found.pcm].map((value) => value.toFixed(2));
   const kind = found.kind === 'typical' ? 'typical composition' : 'limits of the analysis';
-  const note = `Computed from the ${kind}: ${found.source}.`;
-  return {
-    'part.weldability': known(
-      `CE ${ce ?? ''}, CET ${cet ?? ''}, Pcm ${pcm ?? ''} (${kind})`,
-      'table',
-      place,
-      note,
-    ),
-    'part.carbon_equivalent': known(Math.round(found.ce * 1000) / 1000, 'table', place, note),
-  };
+  return known(
+    `CE ${ce ?? ''}, CET ${cet ?? ''}, Pcm ${pcm ?? ''} (${kind})`,
+    'table',
+    place,
+    `Computed from the ${kind}: ${found.source}.`,
+  );
 }
 
 /** The widest range of all readings; undefined where that of one is not known. */

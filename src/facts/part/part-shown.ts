@@ -45,6 +45,7 @@ export interface OperationShown {
   readonly stated: readonly (readonly [what: string, value: string])[];
   readonly citations: readonly CitationShown[];
   readonly near: readonly string[];
+  readonly facts: Facts;
   readonly joints: readonly JointShown[];
 }
 
@@ -115,6 +116,7 @@ function operationShown(
     stated: statedOf(operation),
     citations: citations.map(citationShown),
     near: (near ?? []).map((one) => nearWords(survey, one)),
+    facts: factsAt('operation', at),
     joints: joints.map((one) => ({ joint: one.joint, facts: factsAt('joint', one.at) })),
   };
 }

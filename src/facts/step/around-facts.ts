@@ -3,6 +3,7 @@ import type { JointMethod } from '../../generated/plan-types.ts';
 import { isBatteryOff } from './battery-facts.ts';
 import { datedBeforeJob } from '../papers/dated-before-job.ts';
 import { isNotAfter } from './day-order.ts';
+import { isJoinedIn } from './joined-in.ts';
 import type { Fact } from '../fact.ts';
 import { isPermanent, isWelded } from '../joint/joint-methods.ts';
 import { computed, computedOr, statedOr } from '../make-fact.ts';
@@ -150,9 +151,4 @@ function daysOf(
       joint.method !== undefined && isMeant(joint.method) ? [joint.done ?? operation.done] : [],
     ),
   );
-}
-
-function isJoinedIn({ operation, joints, offVehicle }: OperationSurvey): boolean {
-  if (offVehicle || (operation.planned === false && operation.done === undefined)) return false;
-  return joints.some(({ joint }) => joint.method !== undefined && isPermanent(joint.method));
 }

@@ -8,7 +8,8 @@ import type { Survey } from '../survey.ts';
 
 type BatteryFact = Extract<
   FactNames['step'],
-  'step.unchecked' | 'step.battery_off' | 'step.quarantine_distance' | 'step.quarantine_watch'
+  | `step.${'unchecked' | 'battery_off' | 'quarantine_distance' | 'quarantine_watch'}`
+  | `step.${'coolant' | 'state_of_charge'}`
 >;
 
 const lookedAt = ['connectors', 'enclosure', 'mounting', 'coolant'] as const;
@@ -18,13 +19,23 @@ export function batteryFacts(survey: Survey, { what, at }: StepDraft): Readonly<
   const { high_voltage: high } = survey.plan.make_safe ?? {};
   const quarantine = high?.quarantine;
   const checked = survey.plan.verify?.high_voltage?.checked ?? [];
-  const unchecked = lookedAt.filter((one) => !checked.includes(one)).join(', ') || undefined;
+  const coolant = survey.plan.verify?.high_voltage?.coolant;
+  const unchecked =
+    lookedAt
+      .filter((one) => !checked.includes(one) && (one !== 'coolant' || coolant === undefined))
+      .join(', ') || undefined;
   const place = '/make_safe/high_voltage/quarantine';
   return {
     'step.unchecked':
       what === 'high-voltage re-commissioning'
         ? computedOr(unchecked, `${at}/checked`, 'Everything was looked at.')
         : unknown('The step is another.', at),
+    'step.coolant': statedOr(
+      what === 'high-voltage re-commissioning' ? coolant : undefined,
+      `${at}/coolant`,
+      'How the leak test came out is not stated, or the step is another.',
+    ),
+    'step.state_of_charge': chargeOf(survey, what, at),
     'step.battery_off': computed(isBatteryOff(survey), '/make_safe/high_voltage/battery_removed'),
     'step.quarantine_distance': statedOr(
       quantityOf(quarantine?.distance, 'length'),
@@ -37,6 +48,24 @@ export function batteryFacts(survey: Survey, { what, at }: StepDraft): Readonly<
       'How long the quarantine is watched is not stated.',
     ),
   };
+}
+
+/** As the vehicle came, of the isolation; as it goes, of re-commissioning. */
+function chargeOf({ plan }: Survey, what: StepDraft['what'], at: string): Fact {
+  const written =
+    what === 'high-voltage isolation'
+      ? plan.make_safe?.high_voltage?.state_of_charge
+      : what === 'high-voltage re-commissioning'
+        ? plan.verify?.high_voltage?.state_of_charge
+        : undefined;
+  const percent = quantityOf(written, 'percent');
+  const place = what === 'high-voltage isolation' ? '/make_safe/high_voltage' : at;
+  if (percent !== undefined && (percent < 0 || percent > 100))
+    return unknown(
+      'No battery is charged to less than nothing, or to more than 100 %.',
+      `${place}/state_of_charge`,
+    );
+  return statedOr(percent, `${place}/state_of_charge`, 'The state of charge is not stated.');
 }
 
 export function isBatteryOff({ plan, operations }: Survey): boolean {

@@ -4,10 +4,10 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf } from '../quantity-of.ts';
 import { saysNone } from './step-draft.ts';
 import { endNamed } from './vehicle-end.ts';
-import type { CheckResult, StatedStep, StepDraft } from './step-draft.ts';
+import type { Calibration, CheckResult, StatedStep, StepDraft } from './step-draft.ts';
+import { holdPointSteps } from './hold-points.ts';
+import { releaseSteps } from './release-steps.ts';
 import type { Survey } from '../survey.ts';
-
-type Calibration = NonNullable<NonNullable<Survey['plan']['verify']>['calibrations']>[number];
 
 /** The checks after the repair. Each has its draft whether the plan states it or not; every calibration has its own. */
 export function checkSteps(survey: Survey): readonly StepDraft[] {
@@ -51,6 +51,11 @@ export function checkSteps(survey: Survey): readonly StepDraft[] {
       survey,
       needed.filter(({ asksFor }) => asksFor === 'sensor calibration'),
     ),
+    ...holdPointSteps(
+      survey,
+      needed.filter(({ asksFor }) => asksFor === 'hold point'),
+    ),
+    ...releaseSteps(survey, becauseOf('structural release')),
   ];
 }
 
@@ -91,8 +96,11 @@ function calibrationSteps(survey: Survey, needed: readonly CheckNeeded[]): reado
       ...(one.sensor === undefined ? {} : { name: `calibration of ${one.sensor}` }),
       at: `${at}/${String(index)}`,
       step: one,
+      calibration: one,
       result: isNotFitted(one) ? 'not required' : calibrationResult(one),
-      neededBecause: isNotFitted(one) ? undefined : needed.find((need) => answersFor(one, need))?.because,
+      neededBecause: isNotFitted(one)
+        ? undefined
+        : (needed.find((need) => answersFor(one, need))?.because ?? disturbedBy(one)),
     }),
   );
   if (stated.length > 0 && open.length === 0) return stated;
@@ -109,6 +117,13 @@ function calibrationSteps(survey: Survey, needed: readonly CheckNeeded[]): reado
             .join('; '),
   };
   return [...stated, check(survey, missing)];
+}
+
+/** What the plan itself says of the sensor asks for its calibration as much as what it says of the parts. */
+function disturbedBy({ disturbed }: Calibration): string | undefined {
+  return disturbed === undefined || disturbed === 'not disturbed'
+    ? undefined
+    : `it was disturbed: ${disturbed}`;
 }
 
 /** A calibration that does not name its sensor answers for none in particular. */

@@ -1,4 +1,5 @@
 import type { CheckTrigger } from '../context.ts';
+import { isJoinedIn } from './joined-in.ts';
 import { damageKinds } from '../part/part-damage-facts.ts';
 import { endOfPart } from './vehicle-end.ts';
 import type { VehicleEnd } from './vehicle-end.ts';
@@ -12,6 +13,8 @@ export interface CheckNeeded {
   readonly sensor: readonly string[];
   /** The end of the vehicle at which the sensor sits that answers; undefined where either does. */
   readonly end?: VehicleEnd;
+  /** Of a hold point: which. */
+  readonly point?: string;
   readonly because: string;
 }
 
@@ -19,11 +22,12 @@ export interface CheckNeeded {
 export function checksNeeded(survey: Survey): readonly CheckNeeded[] {
   const needed = new Map<string, CheckNeeded>();
   for (const trigger of survey.context.triggers ?? []) {
-    const { asksFor, sensor } = trigger;
-    const key = `${asksFor}/${sensor[0] ?? ''}`;
+    const { asksFor, sensor, point } = trigger;
+    const key = `${asksFor}/${point ?? sensor[0] ?? ''}`;
     for (const reason of reasonsOf(survey, trigger)) {
       const ofEnd = `${key}/${reason.end ?? ''}`;
-      if (!needed.has(ofEnd)) needed.set(ofEnd, { asksFor, sensor, ...reason });
+      if (needed.has(ofEnd)) continue;
+      needed.set(ofEnd, { asksFor, sensor, ...reason, ...(point === undefined ? {} : { point }) });
     }
   }
   return withoutLoose([...needed.values()]);
@@ -70,7 +74,7 @@ function isMeant({ part, name }: PartSurvey, { kinds, holds, named, unlessNamed 
   );
 }
 
-const happenings = ['hit', 'worked on', 'taken off', 'painted'] as const;
+const happenings = ['hit', 'worked on', 'taken off', 'painted', 'joined in'] as const;
 type Happening = (typeof happenings)[number];
 
 const inWords: Readonly<Record<Happening, string>> = {
@@ -78,6 +82,7 @@ const inWords: Readonly<Record<Happening, string>> = {
   'worked on': 'was worked on',
   'taken off': 'came off',
   painted: 'was painted',
+  'joined in': 'is joined in',
 };
 
 const befalls: Readonly<Record<Happening, (part: PartSurvey) => boolean>> = {
@@ -85,6 +90,7 @@ const befalls: Readonly<Record<Happening, (part: PartSurvey) => boolean>> = {
   'worked on': ({ operations }) => operations.some(({ works }) => works === true),
   'taken off': ({ operations }) => operations.some(isOneOf('replace', 'remove and refit')),
   painted: ({ operations }) => operations.some(isOneOf('refinish', 'fill')),
+  'joined in': ({ operations }) => operations.some(isJoinedIn),
 };
 
 const harmless: ReadonlySet<string> = new Set([
@@ -104,10 +110,18 @@ const workInWords: Readonly<Record<Work, string>> = {
   'restraint unit deployed': 'a restraint unit deployed',
   'high voltage isolated': 'the traction voltage was isolated',
   'wheels aligned': 'the wheels were aligned',
+  'restraint wiring repaired': 'restraint wiring was repaired',
+  'structure joined': 'a part that carries crash load is joined in',
 };
 
 const wasDone: Readonly<Record<Work, (survey: Survey) => boolean>> = {
   'electric welding': ({ operations }) => operations.some(({ electricWelding }) => electricWelding === true),
+  'restraint wiring repaired': ({ plan }) => {
+    const wiring = plan.make_safe?.restraints?.wiring;
+    return wiring !== undefined && wiring !== 'untouched';
+  },
+  'structure joined': ({ operations }) =>
+    operations.some((one) => one.part.structural !== false && isJoinedIn(one)),
   'structural work': ({ operations }) =>
     anyYes(operations.map(({ works, part }) => allYes([works, part.structural]))) === true,
   'restraint unit off': ({ plan }) =>

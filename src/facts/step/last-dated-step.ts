@@ -28,6 +28,9 @@ export function lastDatedStep({ plan, operations }: Survey): number | undefined 
     verify?.restraints?.done,
     verify?.high_voltage?.done,
     verify?.road_test?.done,
+    verify?.warning_lamps?.done,
+    verify?.structural_release?.done,
+    ...(plan.hold_points ?? []).map(({ done }) => done),
   ];
   const days = moments.map((text) => whenOf(text)?.day).filter((day) => day !== undefined);
   return days.length === 0 ? undefined : Math.max(...days);

@@ -1,4 +1,4 @@
-import type { Cites, Person, Planned } from '../../generated/plan-types.ts';
+import type { Cites, Person, Plan, Planned } from '../../generated/plan-types.ts';
 
 export type StepWord =
   | 'batteries disconnected'
@@ -14,7 +14,10 @@ export type StepWord =
   | 'wheel alignment'
   | 'sensor calibration'
   | 'restraint completion'
-  | 'road test';
+  | 'road test'
+  | 'hold point'
+  | 'warning lamps'
+  | 'structural release';
 
 /** What every step of a plan can state. */
 export interface StatedStep {
@@ -23,6 +26,9 @@ export interface StatedStep {
   readonly by?: Person;
   readonly cite?: Cites;
 }
+
+export type Calibration = NonNullable<NonNullable<Plan['verify']>['calibrations']>[number];
+export type HoldPoint = NonNullable<Plan['hold_points']>[number];
 
 /** How a check after the repair came out. */
 export type CheckResult = 'passed' | 'failed' | 'unfinished' | 'not required';
@@ -43,6 +49,9 @@ export interface StepDraft {
   /** Of a check after the repair: its result, and what of the plan's work makes it necessary. */
   readonly result?: CheckResult | undefined;
   readonly neededBecause?: string | undefined;
+  /** The entry of the list that it is the step of. */
+  readonly calibration?: Calibration;
+  readonly holdPoint?: HoldPoint;
 }
 
 /**

@@ -1,4 +1,6 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import { laterThanStructure } from './release-steps.ts';
+import { tooLateFor } from './hold-points.ts';
 import { isNotAfter, secondsBetween } from './day-order.ts';
 import type { Fact } from '../fact.ts';
 import { isBatteryFitted } from './battery-fitted.ts';
@@ -9,7 +11,7 @@ import type { Survey } from '../survey.ts';
 
 type OrderFact = Extract<
   FactNames['step'],
-  'step.wait' | 'step.wait_left' | 'step.wait_stated' | 'step.before_another'
+  `step.${'wait' | 'wait_left' | 'wait_stated' | 'before_another' | 'too_late_for'}`
 >;
 
 /** Steps against each other: the wait after the current was cut off, and checks that rest on other checks. */
@@ -27,6 +29,11 @@ export function stepOrderFacts(survey: Survey, draft: StepDraft): Readonly<Recor
       restsOnLater(survey, draft).join(', ') || undefined,
       place,
       'No step that it rests on is dated later, or days and times are not written.',
+    ),
+    'step.too_late_for': computedOr(
+      tooLateFor(survey, draft),
+      place,
+      'It comes before nothing that is dated earlier, or days and times are not written.',
     ),
   };
 }
@@ -85,8 +92,10 @@ function waitBefore({ plan }: Survey, what: StepDraft['what']): Wait | undefined
  * Steps that should have come first: a sensor aims along wheels that are set, the last scan sees a system that is whole, and nobody
  * drives before it. Common practice, no source.
  */
-function restsOnLater({ plan, operations }: Survey, { what, step }: StepDraft): readonly string[] {
+function restsOnLater(survey: Survey, { what, step, holdPoint }: StepDraft): readonly string[] {
+  const { plan, operations } = survey;
   const { alignment, restraints, high_voltage: high } = plan.verify ?? {};
+  if (what === 'structural release') return laterThanStructure(survey, step?.done);
   const fitted = operations.filter(isBatteryFitted).map(({ operation }) => operation.done);
   const before: readonly (readonly [name: string, done: string | undefined])[] =
     what === 'sensor calibration'
@@ -104,6 +113,13 @@ function restsOnLater({ plan, operations }: Survey, { what, step }: StepDraft): 
                 ['the completion of the restraint system', restraints?.done],
                 ['the re-commissioning of the traction voltage', high?.done],
               ]
-            : [];
+            : what === 'warning lamps'
+              ? [
+                  ['the completion of the restraint system', restraints?.done],
+                  ['the re-commissioning of the traction voltage', high?.done],
+                ]
+              : holdPoint?.point === 'structure before the last weld'
+                ? [['the measurement of the clamped part', plan.measurements?.before_welding]]
+                : [];
   return before.filter(([, done]) => isNotAfter(done, step?.done) === false).map(([name]) => name);
 }

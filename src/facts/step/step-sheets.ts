@@ -1,5 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import { alignmentFacts } from './alignment-facts.ts';
 import { batteryFacts } from './battery-facts.ts';
+import { calibrationFacts } from './calibration-facts.ts';
 import { checkSteps } from './check-steps.ts';
 import type { Fact } from '../fact.ts';
 import { codesFacts, faultsLeft } from '../faults-left.ts';
@@ -8,7 +10,12 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { isNoQualification } from '../refusals.ts';
+import { lampFacts } from './lamp-facts.ts';
+import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
+import { factGroups } from '../fact-groups.ts';
+import type { FactGroups } from '../fact-groups.ts';
+import { lazySheet } from '../lazy-sheet.ts';
 import type { FactSheet } from '../sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
@@ -24,18 +31,45 @@ export function stepDrafts(survey: Survey): readonly StepDraft[] {
 
 /** The steps around the work that rules ask about; each has its sheet whether the plan states it or not. */
 export function stepSheets(survey: Survey, vehicleSheet: FactSheet): readonly FactSheet[] {
-  return stepDrafts(survey).map((draft) => ({
-    kind: 'step',
-    at: draft.at,
-    facts: factsOf(survey, draft),
-    standsOn: [vehicleSheet],
-  }));
+  return stepDrafts(survey).map((draft) =>
+    lazySheet(stepFacts, [survey, draft], { kind: 'step', at: draft.at, standsOn: [vehicleSheet] }),
+  );
 }
 
-function factsOf(survey: Survey, draft: StepDraft): StepFacts {
+const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups(
+  ['step.'],
+  anyStepFacts,
+  neededFacts,
+  insulationFacts,
+  stepOrderFacts,
+  batteryFacts,
+  resultFacts,
+  waitFacts,
+  alignmentFacts,
+  calibrationFacts,
+  lampFacts,
+  authorFacts,
+);
+
+type Group<Name extends FactNames['step']> = Pick<StepFacts, Name>;
+
+function neededFacts(_survey: Survey, draft: StepDraft): Group<'step.needed' | 'step.needed_because'> {
+  const { at, neededBecause } = draft;
+  return {
+    'step.needed': computed(neededBecause !== undefined, at),
+    'step.needed_because': computedOr(neededBecause, at, 'Nothing that is reckoned here asks for it.'),
+  };
+}
+
+function anyStepFacts(
+  survey: Survey,
+  draft: StepDraft,
+): Group<
+  | `step.${'what' | 'name' | 'stated' | 'done' | 'person' | 'qualified' | 'cited' | 'complete' | 'missing'}`
+  | 'step.in_order'
+> {
   const { step, at, what } = draft;
   const person = draft.person ?? step?.by;
-  const proof = survey.plan.make_safe?.high_voltage?.proof_of_absence;
   return {
     'step.what': computed(what, at),
     'step.name': computed(draft.name ?? what, at),
@@ -50,13 +84,22 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
     'step.complete': isComplete(draft),
     'step.missing': computedOr(missingText(draft), at, 'Nothing is missing.'),
     'step.in_order': inOrder(survey, draft),
+  };
+}
+
+function resultFacts(
+  survey: Survey,
+  draft: StepDraft,
+): Group<
+  | `step.${'after_isolation' | 'result' | 'faults' | 'reading' | 'battery_condition'}`
+  | `step.${'checked' | 'scan_contradicted'}`
+> &
+  ReturnType<typeof codesFacts> {
+  const { at, what } = draft;
+  const proof = survey.plan.make_safe?.high_voltage?.proof_of_absence;
+  return {
     'step.after_isolation': afterIsolation(survey, draft),
     'step.result': statedOr(draft.result, `${at}/result`, 'What came out is not stated.'),
-    'step.needed': computed(draft.neededBecause !== undefined, at),
-    'step.needed_because': computedOr(draft.neededBecause, at, 'Nothing that is reckoned here asks for it.'),
-    ...insulationFacts(survey, draft),
-    ...stepOrderFacts(survey, draft),
-    ...batteryFacts(survey, draft),
     'step.faults':
       what === 'high-voltage re-commissioning'
         ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)
@@ -72,7 +115,6 @@ function factsOf(survey: Survey, draft: StepDraft): StepFacts {
       `${at}/reading`,
       'No reading is written.',
     ),
-    ...waitFacts(survey),
     'step.battery_condition': statedOr(
       survey.plan.make_safe?.high_voltage?.battery_condition,
       '/make_safe/high_voltage/battery_condition',
@@ -113,6 +155,19 @@ function missingText({ missing, what }: StepDraft): string | undefined {
   return what === 'batteries disconnected'
     ? 'every battery, for nothing is said of them'
     : 'every part of it';
+}
+
+/** Whether the author of the plan releases it; of other steps it says nothing. */
+function authorFacts({ plan }: Survey, { what, step, at }: StepDraft): Group<'step.by_author'> {
+  const [own, author] = [step?.by?.name, plan.job?.written_by?.name];
+  const isRelease = what === 'hold point' || what === 'structural release';
+  return {
+    'step.by_author': computedOr(
+      isRelease && own !== undefined && author !== undefined ? samePerson(own, author) : undefined,
+      `${at}/by`,
+      'The step is no release, or one of the two is not named.',
+    ),
+  };
 }
 
 function waitFacts(survey: Survey): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {

@@ -93,10 +93,25 @@ function findingCases(plan: PlanReport): readonly Case[] {
     if (group === undefined) groups.set(key, [placed]);
     else group.push(placed);
   }
+  const met = new Set<string>();
   return [...groups.values()].flatMap((group) => {
     const [first] = group;
-    return first === undefined ? [] : [groupCase(plan, first.finding, group)];
+    if (first === undefined) return [];
+    const kind = first.finding.deviation === undefined ? first.finding.severity : 'accepted';
+    return [ownName(groupCase(plan, first.finding, group), kind, met)];
   });
+}
+
+/** Hosts take two cases of one name for one case: a rule that stops and asks on one part, or two parts that the shop calls alike. */
+function ownName(one: Case, kind: string, met: Set<string>): Case {
+  const tries = [one.name, `${one.name} (${kind})`];
+  let name = tries.find((each) => !met.has(each));
+  for (let count = 2; name === undefined; count += 1) {
+    const next = `${one.name} (${kind} ${String(count)})`;
+    if (!met.has(next)) name = next;
+  }
+  met.add(name);
+  return { ...one, name };
 }
 
 function groupCase(plan: PlanReport, first: Finding, group: readonly PlacedFinding[]): Case {

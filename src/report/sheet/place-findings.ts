@@ -68,6 +68,7 @@ function sectionOf(pointer: string): Section {
     case 'make_safe':
     case 'finish':
     case 'verify':
+    case 'hold_points':
       return 'steps';
     case 'deviations':
     case 'sign_off':

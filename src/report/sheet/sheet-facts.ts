@@ -27,6 +27,11 @@ export function bare(facts: Facts, name: string, unit?: string): string {
   return fact?.known === true ? valueWords(fact.value, unit) : '—';
 }
 
+/** Whether there is a value to show. */
+export function isKnown(facts: Facts, name: string): boolean {
+  return facts[name]?.known === true;
+}
+
 /** True, false, or undefined where it is not known. */
 export function isYes(facts: Facts, name: string): boolean | undefined {
   const fact = facts[name];
@@ -69,7 +74,10 @@ export function pairs(rows: readonly Markup[]): Markup {
   return html`<dl class="pairs">${rows}</dl>`;
 }
 
-/** A table with a head; what stands first in a row names it. */
+/** Rows of a table that paper keeps together; a longer one runs on to the next page. */
+const mostTogether = 8;
+
+/** A table with a head; what stands first in a row names it. Of a row that is shorter than the head, the last cell takes the rest. */
 export function grid(
   caption: string,
   head: readonly string[],
@@ -79,10 +87,10 @@ export function grid(
     ([first = '', ...rest]) =>
       html`<tr>
         <th scope="row">${first}</th>
-        ${rest.map((cell) => html`<td>${cell}</td>`)}
+        ${rest.map((cell, index) => (index === rest.length - 1 && rest.length < head.length - 1 ? html`<td colspan="${head.length - rest.length}">${cell}</td>` : html`<td>${cell}</td>`))}
       </tr>`,
   );
-  return html`<div class="wide">
+  return html`<div class="${rows.length > mostTogether ? 'wide' : 'wide short'}">
     <table>
       <caption>
         ${caption}

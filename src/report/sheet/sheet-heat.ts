@@ -39,19 +39,30 @@ function neighbourTable(neighbours: readonly HeatedNeighbour[], title: string): 
   return grid(
     `What lies beside it: ${title}`,
     ['Neighbour', 'Answer', 'Distance', 'Reaches', 'Limit', 'Strength left', 'Stay clear by'],
-    neighbours.map((one) => [
-      one.victim === undefined ? one.name : calledWith(one.name, one.victim),
-      answerOf(one),
-      quantity(one.distanceMm, 'mm'),
-      one.howSure === undefined
-        ? quantity(one.peakCelsius, '°C')
-        : `${quantity(one.peakCelsius, '°C')}, ${one.howSure}`,
-      quantity(one.limitCelsius ?? one.stopLimitCelsius, '°C'),
-      quantity(one.tensileLeft, '%'),
-      clearWords(one),
-    ]),
+    neighbours.map((one) => {
+      const numbers = numbersOf(one);
+      return [
+        one.victim === undefined ? one.name : calledWith(one.name, one.victim),
+        answerOf(one),
+        // Without a number the reasons have the room: on paper a column of them runs over pages.
+        ...(numbers.every((word) => word === none) ? [] : numbers),
+      ];
+    }),
   );
 }
+
+function numbersOf(one: HeatedNeighbour): readonly string[] {
+  const peak = quantity(one.peakCelsius, '°C');
+  return [
+    quantity(one.distanceMm, 'mm'),
+    one.howSure === undefined ? peak : `${peak}, ${one.howSure}`,
+    quantity(one.limitCelsius ?? one.stopLimitCelsius, '°C'),
+    quantity(one.tensileLeft, '%'),
+    clearWords(one),
+  ];
+}
+
+const none = '—';
 
 function answerOf({ verdict, reasons }: HeatedNeighbour): Markup {
   const word = isOpen(verdict) ? html`<b>${verdict}</b>` : html`${verdict}`;
@@ -59,12 +70,12 @@ function answerOf({ verdict, reasons }: HeatedNeighbour): Markup {
 }
 
 function clearWords({ clear, verdict }: HeatedNeighbour): string {
-  if (verdict === 'not in reach') return '—';
+  if (verdict === 'not in reach') return none;
   if (!clear.ok) return clear.reason;
   const away = formatQuantity(clear.distanceMm, 'mm');
   return clear.rule === undefined ? away : `${away} (rule ${clear.rule})`;
 }
 
 function quantity(value: number | undefined, unit: string): string {
-  return value === undefined ? '—' : formatQuantity(value, unit);
+  return value === undefined ? none : formatQuantity(value, unit);
 }

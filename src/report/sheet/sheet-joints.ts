@@ -14,6 +14,7 @@ export function jointTable(joints: readonly JointShown[], caption: string): Mark
       'Pitch',
       'To the edge',
       'Size',
+      'One bears, at least',
       'Row against the factory’s',
       'Coupon',
       'Done',
@@ -27,11 +28,21 @@ export function jointTable(joints: readonly JointShown[], caption: string): Mark
       bare(facts, 'joint.pitch', 'mm'),
       bare(facts, 'joint.edge', 'mm'),
       joint.hole === undefined ? bare(facts, 'joint.button', 'mm') : `hole ${joint.hole}`,
+      bearsWords(joint.method, facts),
       ratioWords(facts),
       bare(facts, 'joint.coupon'),
       whole(joint.done),
     ]),
   );
+}
+
+/** What one joint bears by the rules that the row is summed up by; of the other methods nothing is computed. */
+function bearsWords(method: JointShown['joint']['method'], facts: JointShown['facts']): string {
+  if (method === 'resistance spot') {
+    const [shear, peel] = [bare(facts, 'joint.spot_shear', 'kN'), bare(facts, 'joint.spot_peel', 'kN')];
+    return shear === '—' && peel === '—' ? '—' : `${shear} in shear, ${peel} pulled apart`;
+  }
+  return method === 'blind rivet' ? bare(facts, 'joint.rivet_bearing', 'kN') : '—';
 }
 
 function ratioWords(facts: JointShown['facts']): string {

@@ -4,7 +4,7 @@ import type { PlannedHeat } from '../../facts/heat/plan-heat.ts';
 import { html, joined, nothing, where } from '../html.ts';
 import type { Markup } from '../html.ts';
 import type { FindingPlaces } from './place-findings.ts';
-import { isYes, pair, pairOf, pairs, told } from './sheet-facts.ts';
+import { bare, isKnown, isYes, pair, pairOf, pairs, textOf, told } from './sheet-facts.ts';
 import { findingList } from './sheet-finding.ts';
 import { heatFigure } from './sheet-heat.ts';
 import { jointTable } from './sheet-joints.ts';
@@ -41,6 +41,12 @@ function partSection(
       pair('Carries crash load', told(facts, 'part.structural')),
       pair('Strength class', told(facts, 'part.class')),
       pair('Tensile strength, at least', told(facts, 'part.tensile', 'MPa')),
+      where(isKnown(facts, 'part.yield'), () =>
+        pair('Yield strength of the grade', told(facts, 'part.yield', 'MPa')),
+      ),
+      where(isKnown(facts, 'part.weldability'), () =>
+        pair('Carbon equivalents', told(facts, 'part.weldability')),
+      ),
       pair('Grade as written', part.grade ?? html`<em>not stated</em>`),
       pair('Material read in', part.materialFrom ?? html`<em>not stated</em>`),
       pair('Thickness', told(facts, 'part.thickness', 'mm')),
@@ -77,7 +83,7 @@ function damageWords({ facts, foundBy, damageExtent }: PartShown): Markup {
 }
 
 function operationBlock(operation: OperationShown, part: string, heats: readonly PlannedHeat[]): Markup {
-  const { what, step, planned, done, by, reason, stated, citations, near, joints } = operation;
+  const { what, step, planned, done, by, reason, stated, citations, near, facts, joints } = operation;
   const title = [
     `${planned ? 'Proposed' : 'Not to be done'}: ${what}`,
     step === undefined ? undefined : `step ${String(step)}`,
@@ -112,10 +118,17 @@ function operationBlock(operation: OperationShown, part: string, heats: readonly
             )
       }
     </p>
+    ${where(isSaid(facts), () => html`<p><b>The maker, as the vehicle pack has it:</b> ${bare(facts, 'provision.says')}</p>`)}
     ${where(near.length > 0, () => html`<p><b>Beside it:</b> ${near.join('; ')}.</p>`)}
     ${joints.length === 0 ? nothing : jointTable(joints, `Joints of ${part}, ${what}`)}
     ${heats.map(heatFigure)}
   </div>`;
+}
+
+/** That the pack is silent needs no line on every piece of work. */
+function isSaid(facts: OperationShown['facts']): boolean {
+  const says = textOf(facts, 'provision.says');
+  return says !== undefined && says !== 'silent';
 }
 
 const standingWords: Readonly<Record<CitationStanding, string>> = {

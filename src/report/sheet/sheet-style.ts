@@ -58,11 +58,19 @@ header,main,footer{max-width:none;padding:0 2px}
 .pairs{grid-template-columns:1fr 1fr}
 .layer{break-after:avoid}
 .wide table{font-size:9pt}
-.sign-off .wide{break-inside:avoid}
-thead tr{break-after:avoid}
+.sign-off{break-inside:avoid}
+tbody tr:first-child{break-before:avoid}
 nav{display:none}
 a{color:#111;text-decoration:none}
-h2,h3,h4,caption,figcaption{break-after:avoid}
+h2,h3,h4,h2+p,caption,figcaption{break-after:avoid}
+.pairs{break-inside:avoid}
+figure{break-inside:auto}
+figure svg{max-width:88%}
+h2+p,figure p,.short{break-inside:avoid}
+summary{display:inline;list-style:none;color:#111}
+summary::after{content:":"}
+details>p{display:inline}
+details::details-content{display:inline}
 tr{break-inside:avoid}
 thead{display:table-header-group}
 .wide{overflow:visible}

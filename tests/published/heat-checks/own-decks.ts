@@ -47,11 +47,11 @@ function rowsOf(deck: string, at: (place: string) => PointAnswer, without?: stri
     if (!answer.ok) throw new Error(answer.reason);
     const { seconds, celsius, peakCelsius } = answer.point;
     const peak = Math.max(...rows.map((row) => row[n + 1] ?? Number.NaN));
-    const off = (row: { readonly computed: number; readonly published: number }): number =>
-      Math.abs(row.computed - row.published) / (row.published - 20);
+    const off = (row: { readonly computed: number; readonly expected: number }): number =>
+      Math.abs(row.computed - row.expected) / (row.expected - 20);
     const worst = rows
-      .map((row) => ({ seconds: row[0] ?? Number.NaN, published: row[n + 1] ?? Number.NaN }))
-      .filter(({ published }) => published - 20 > 5)
+      .map((row) => ({ seconds: row[0] ?? Number.NaN, expected: row[n + 1] ?? Number.NaN }))
+      .filter(({ expected }) => expected - 20 > 5)
       .map((row) => ({ ...row, computed: between(seconds, celsius, row.seconds) }))
       .toSorted((a, b) => off(b) - off(a))[0];
     const common = { source, unit: '°C' };
@@ -59,16 +59,16 @@ function rowsOf(deck: string, at: (place: string) => PointAnswer, without?: stri
       {
         ...common,
         what: `${deck}: peak ${place}, with margin`,
-        ...{ published: peak, computed: peakCelsius, base: peak - 20, allowed: peakAllowed },
+        ...{ expected: peak, computed: peakCelsius, base: peak - 20, allowed: peakAllowed },
       },
       ...(worst
         ? [
             {
               ...common,
               what: `${deck}: worst time ${place}, ${worst.seconds} s, with margin`,
-              published: worst.published,
+              expected: worst.expected,
               computed: worst.computed,
-              base: worst.published - 20,
+              base: worst.expected - 20,
               allowed: { share: 0.1 },
             },
           ]
@@ -85,16 +85,16 @@ function movingArcRows(): readonly CheckRow[] {
   const { places, rows } = stored('moving_arc');
   const fusedHalfMm = 153 / 1.2 / (Math.sqrt(2 * Math.PI * Math.E) * 0.0044 * 1490);
   return places.map((place, n) => {
-    const published = Math.max(...rows.map((row) => row[n + 1] ?? Number.NaN));
+    const expected = Math.max(...rows.map((row) => row[n + 1] ?? Number.NaN));
     const distanceMm = millimetres(place) - fusedHalfMm;
     const answer = adamsPeakCelsius({ heatInputJPerMm: 153, thicknessMm: 1.2, distanceMm, metal: 'steel' });
     return {
       what: `moving_arc: Adams' peak ${place} from the seam`,
       source: 'CalculiX 2.20, decks/moving_arc.inp',
       unit: '°C',
-      published,
+      expected,
       computed: answer.ok ? answer.peakCelsius : Number.NaN,
-      base: published - 20,
+      base: expected - 20,
       allowed: { share: 0.25, lowShare: 0 },
     };
   });

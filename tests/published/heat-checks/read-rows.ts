@@ -4,19 +4,23 @@ import type { Allowed, CheckRow } from './check-row.ts';
 import { computers } from './computers.ts';
 import type { Given } from './computers.ts';
 
+/** What the writer of the handbook worked out in programs of his own: a second opinion, and nothing that is published. */
+const handbookFolder = path.join(import.meta.dirname, '../../heat/handbook-checks');
+
 /**
- * All rows of the JSON files beside this one. A file is a list of groups: `what` with {names} of the numbers given,
- * `source`, `unit`, `compute` (a name in `computers.ts`), `allowed` (see `Allowed`), `ambient` where a share is one of the rise
- * above it, and `rows`, each `given` and `published`.
+ * All rows of the JSON files beside this one, of published values, and of those of the handbook's writer. A file is a list of
+ * groups: `what` with {names} of the numbers given, `source`, `unit`, `compute` (a name in `computers.ts`), `allowed` (see `Allowed`), `ambient` where a share is one of the rise
+ * above it, and `rows`, each `given` and `expected`.
  */
 export function jsonRows(): readonly CheckRow[] {
-  const folder = import.meta.dirname;
-  return readdirSync(folder)
-    .filter((name) => name.endsWith('.json'))
-    .toSorted()
-    .flatMap((name) =>
-      listOf(JSON.parse(readFileSync(path.join(folder, name), 'utf8'))).flatMap(rowsOfGroup),
-    );
+  return [import.meta.dirname, handbookFolder].flatMap((folder) =>
+    readdirSync(folder)
+      .filter((name) => name.endsWith('.json'))
+      .toSorted()
+      .flatMap((name) =>
+        listOf(JSON.parse(readFileSync(path.join(folder, name), 'utf8'))).flatMap(rowsOfGroup),
+      ),
+  );
 }
 
 function rowsOfGroup(group: unknown): readonly CheckRow[] {
@@ -26,15 +30,15 @@ function rowsOfGroup(group: unknown): readonly CheckRow[] {
   const ambient = partOf(group, 'ambient');
   return listOf(partOf(group, 'rows')).map((row) => {
     const given = givenOf(partOf(row, 'given'));
-    const published = numberOf(row, 'published');
+    const expected = numberOf(row, 'expected');
     return {
       what: textOf(group, 'what').replaceAll(/\{(\w+)\}/g, (_, key: string) => String(given[key])),
       source: textOf(group, 'source'),
       unit: textOf(group, 'unit'),
-      published,
+      expected,
       computed: compute(given),
       allowed: allowedOf(partOf(group, 'allowed')),
-      ...(typeof ambient === 'number' ? { base: published - ambient } : {}),
+      ...(typeof ambient === 'number' ? { base: expected - ambient } : {}),
     };
   });
 }

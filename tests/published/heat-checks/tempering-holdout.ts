@@ -33,10 +33,10 @@ export function temperingHoldoutRows(): readonly CheckRow[] {
   const row = (
     what: string,
     source: string,
-    published: number,
+    expected: number,
     computed: number,
     absolute: number,
-  ): CheckRow => ({ what, source, unit: 'HV', published, computed, allowed: { absolute } });
+  ): CheckRow => ({ what, source, unit: 'HV', expected, computed, allowed: { absolute } });
   const other = ofFile('leave_one_out_1026');
   const heldOut = ofFile('heldout_HJ1945');
   return [

@@ -29,6 +29,7 @@ export function hostileSheet(text: string): SheetReport {
         stated: [[text, text]],
         citations,
         near: [text],
+        facts: { ...facts, 'provision.says': { known: true, value: text, from: 'stated', at: '/parts/0' } },
         joints: [{ joint, facts }],
       },
     ],

@@ -1,0 +1,92 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import { isCopied, judgeRow } from './alignment-row.ts';
+import type { AlignmentValue } from './alignment-row.ts';
+import type { Fact } from '../fact.ts';
+import { computed, computedOr, unknown } from '../make-fact.ts';
+import { listOf } from '../quantity-of.ts';
+import type { StepDraft } from './step-draft.ts';
+import type { Survey } from '../survey.ts';
+
+type AlignmentFact = Extract<
+  FactNames['step'],
+  `step.${'values' | 'values_out' | 'values_open' | 'values_short' | 'values_lacking' | 'values_from' | 'values_copied'}`
+>;
+type AlignmentFacts = Readonly<Record<AlignmentFact, Fact>>;
+
+const other = unknown('The step is another.');
+const ofAnotherStep: AlignmentFacts = {
+  'step.values': other,
+  'step.values_out': other,
+  'step.values_open': other,
+  'step.values_short': other,
+  'step.values_lacking': other,
+  'step.values_from': other,
+  'step.values_copied': other,
+};
+
+/** The numbers of the wheel alignment; those of one that is said not to be required are nobody's business. */
+export function alignmentFacts(survey: Survey, { what, at, result }: StepDraft): AlignmentFacts {
+  if (what !== 'wheel alignment') return ofAnotherStep;
+  const place = `${at}/values`;
+  const rows = survey.plan.verify?.alignment?.values ?? [];
+  if (rows.length === 0 || result === 'not required')
+    return { ...ofAnotherStep, 'step.values': computed('none', place) };
+  const answers = rows.map(judgeRow);
+  const listed = (is: 'out' | 'open', reason: string): Fact => {
+    const texts = answers.flatMap((answer) => (answer.is === is ? [answer.text] : []));
+    const first = answers.findIndex((answer) => answer.is === is);
+    return computedOr(texts.join('; ') || undefined, `${place}/${String(Math.max(first, 0))}`, reason);
+  };
+  return {
+    'step.values': computed('stated', place),
+    'step.values_out': listed('out', 'No value is out of its range.'),
+    'step.values_open': listed('open', 'Every value is compared with its range.'),
+    'step.values_short': computedOr(
+      shortOf(rows).join(', ') || undefined,
+      place,
+      'Camber and toe are there, of both sides.',
+    ),
+    'step.values_lacking': computedOr(lackingIn(rows).join(', ') || undefined, place, 'Nothing is missing.'),
+    'step.values_copied': computed(isCopied(rows), place),
+    'step.values_from': valuesFrom(survey, `${at}/cite`),
+  };
+}
+
+const axles = ['front', 'rear'] as const;
+const sides = ['left', 'right'] as const;
+
+/** Camber and toe that are not there: of no wheel at all, or of one side of an axle alone. */
+function shortOf(rows: readonly AlignmentValue[]): readonly string[] {
+  const has = (of: string, at?: string): boolean =>
+    rows.some((row) => row.of === of && (at === undefined || row.at === at));
+  return (['camber', 'toe'] as const).flatMap((of) => {
+    if (!has(of)) return of === 'toe' && has('total toe') ? [] : [of];
+    return axles.flatMap((axle) => {
+      const gone = sides.filter((side) => !has(of, `${axle} ${side}`));
+      const isWhole = gone.length !== 1 || (of === 'toe' && has('total toe', `${axle} axle`));
+      return isWhole ? [] : gone.map((side) => `${of} ${axle} ${side}`);
+    });
+  });
+}
+
+/** What a whole print-out holds beside that. */
+function lackingIn(rows: readonly AlignmentValue[]): readonly string[] {
+  return [
+    ...(['caster', 'thrust angle'] as const).filter((of) => !rows.some((row) => row.of === of)),
+    ...axles
+      .filter((axle) => !rows.some(({ at }) => at?.startsWith(axle) === true))
+      .map((axle) => `the ${axle} axle`),
+    ...(rows.every(({ before }) => before === undefined) ? ['the values before the work'] : []),
+  ];
+}
+
+/** Values of memory are nobody's; a bench's own data count where the plan lists them as a reference that covers the vehicle. */
+function valuesFrom(survey: Survey, at: string): Fact {
+  const cited = listOf(survey.plan.verify?.alignment?.cite).flatMap(({ reference }) => {
+    const one = reference === undefined ? undefined : survey.referenceById.get(reference);
+    const isRecollection = ['memory', 'last job', 'training'].includes(one?.reference.kind ?? '');
+    return one === undefined || isRecollection ? [] : [one.coverage.covers];
+  });
+  if (cited.includes('yes')) return computed('this vehicle', at);
+  return computed(cited.includes('no') ? 'another vehicle' : 'not told', at);
+}

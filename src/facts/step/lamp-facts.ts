@@ -1,0 +1,48 @@
+import type { FactNames } from '../../generated/fact-names.ts';
+import type { Plan } from '../../generated/plan-types.ts';
+import type { Fact } from '../fact.ts';
+import { isSafetySystem } from '../faults-left.ts';
+import { computedOr, unknown } from '../make-fact.ts';
+import { saysNone } from './step-draft.ts';
+import type { StepDraft } from './step-draft.ts';
+import type { Survey } from '../survey.ts';
+
+type LampFact = Extract<FactNames['step'], 'step.lamps_lit' | 'step.lamps_unexplained'>;
+type LampFacts = Readonly<Record<LampFact, Fact>>;
+type Lamp = NonNullable<
+  NonNullable<NonNullable<NonNullable<Plan['verify']>['warning_lamps']>['lit']>
+>[number];
+
+const other = unknown('The step is another.');
+const ofAnotherStep: LampFacts = { 'step.lamps_lit': other, 'step.lamps_unexplained': other };
+
+/** Lamps that stay lit at release: those of a system on which a life hangs, and others that nobody explains. */
+export function lampFacts({ plan }: Survey, { what, at }: StepDraft): LampFacts {
+  if (what !== 'warning lamps') return ofAnotherStep;
+  const lit = plan.verify?.warning_lamps?.lit ?? [];
+  const unexplained = lit.filter((lamp) => !isSafetyLamp(lamp) && saysNone(lamp.explanation));
+  const place = (lamps: readonly Lamp[]): string =>
+    `${at}/lit/${String(
+      Math.max(
+        0,
+        lit.findIndex((lamp) => lamps.includes(lamp)),
+      ),
+    )}`;
+  const lamps = lit.filter(isSafetyLamp);
+  return {
+    'step.lamps_lit': computedOr(named(lamps), place(lamps), 'No such lamp is lit.'),
+    'step.lamps_unexplained': computedOr(named(unexplained), place(unexplained), 'Every lamp is explained.'),
+  };
+}
+
+/** By its system, or, where that is not told, by what it is called. */
+function isSafetyLamp({ lamp = '', system }: Lamp): boolean {
+  if (system !== undefined) return isSafetySystem(system);
+  return /air ?bag|\bbelt|restraint|brak|\babs\b|stability|steering|traction battery|high[- ]voltage/iu.test(
+    lamp,
+  );
+}
+
+function named(lamps: readonly Lamp[]): string | undefined {
+  return lamps.map(({ lamp, system }) => lamp ?? system ?? 'a lamp').join(', ') || undefined;
+}

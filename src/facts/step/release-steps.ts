@@ -1,0 +1,63 @@
+import { isNotAfter } from './day-order.ts';
+import { isJoinedIn } from './joined-in.ts';
+import { saysNone } from './step-draft.ts';
+import type { StepDraft } from './step-draft.ts';
+import type { Survey } from '../survey.ts';
+
+/** What the plan says of the vehicle as it goes, or is asked to: its warning lamps, and the release of the structure by itself. */
+export function releaseSteps(survey: Survey, releaseBecause: string | undefined): readonly StepDraft[] {
+  const { warning_lamps: lamps, structural_release: release } = survey.plan.verify ?? {};
+  const litBefore = lampsAsReceived(survey);
+  const drafts: readonly StepDraft[] = [
+    {
+      what: 'warning lamps',
+      name: 'look at the warning lamps',
+      at: '/verify/warning_lamps',
+      step: lamps,
+      missing: [
+        ...(lamps?.lit === undefined ? ['which are lit now'] : []),
+        ...(lamps?.done === undefined ? ['the day'] : []),
+      ],
+      neededBecause: litBefore,
+    },
+    {
+      what: 'structural release',
+      name: 'release of the structure',
+      at: '/verify/structural_release',
+      step: release,
+      missing: [
+        ...(saysNone(release?.by?.name) ? ['who releases it'] : []),
+        ...(release?.done === undefined ? ['the day'] : []),
+      ],
+      neededBecause: releaseBecause,
+    },
+  ];
+  return drafts.filter(({ step, neededBecause }) => step !== undefined || neededBecause !== undefined);
+}
+
+/** The lamps that were lit when the vehicle came, as the plan tells them; undefined where none was, or nothing is said. */
+export function lampsAsReceived({ plan }: Survey): string | undefined {
+  const lamps = plan.job?.as_received?.warning_lamps?.trim();
+  const isNone =
+    lamps === undefined ||
+    saysNone(lamps) ||
+    /^(?:none|nothing|no(?: warning)? (?:lamps?|lights?)|all(?: lamps?| lights?)?(?: were)? (?:off|out))(?: (?:was|were|is|are))?(?: (?:lit|on|seen|shown))?\p{P}?$/iu.test(
+      lamps,
+    );
+  return isNone ? undefined : lamps;
+}
+
+/** What the release of the structure rests on and is dated later: its last joint, and its measurement. */
+export function laterThanStructure(
+  { plan, operations }: Survey,
+  done: string | undefined,
+): readonly string[] {
+  const joined = operations
+    .filter((one) => one.part.structural !== false && isJoinedIn(one))
+    .flatMap(({ operation, joints, part: { name } }) =>
+      joints.map(({ joint }) => [`the joint of ${name}`, joint.done ?? operation.done] as const),
+    );
+  const before = [...joined, ['the measurement after the repair', plan.measurements?.after] as const];
+  const names = before.filter(([, one]) => isNotAfter(one, done) === false).map(([name]) => name);
+  return [...new Set(names)];
+}
