@@ -131,15 +131,8 @@ export const faultsOfOwnWords: readonly Fault[] = [
     ...hold,
     name: 'a radar calibrated by no page',
     changes: [row(', cite: { reference: assist, at: p. 9 }', '')],
-    rule: 'check-by-no-page',
+    rule: 'calibrated-by-no-page',
     on: 'sensor: front radar',
-  },
-  {
-    ...hold,
-    name: 'the wheels aligned by no page',
-    changes: [row(', cite: { reference: link, at: p. 11 }', '')],
-    rule: 'check-by-no-page',
-    on: 'alignment:',
   },
   {
     ...hold,

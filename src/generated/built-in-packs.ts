@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:eb914a51deb15132be36d9cf4ddf2bba1c90f1486fb6bf3a7b984947ff4508d2":{"pack":"general","version":"1.0.0"},"sha256:a04b5104d96aef4b67661e1308be80d84e2d441b26edcd663e781268beda9054":{"pack":"general","version":"1.1.0"},"sha256:a6d1762d23adf08d6f0521c30157747caced58b13767a49e906ed53be8eb6b88":{"pack":"general","version":"2.0.0"},"sha256:e8a83e518e7ff00805802ab6d64376fe96fd51bfc38efe27b55493cd2158b142":{"pack":"general","version":"3.0.0"}};
+  {"sha256:eb914a51deb15132be36d9cf4ddf2bba1c90f1486fb6bf3a7b984947ff4508d2":{"pack":"general","version":"1.0.0"},"sha256:a04b5104d96aef4b67661e1308be80d84e2d441b26edcd663e781268beda9054":{"pack":"general","version":"1.1.0"},"sha256:a6d1762d23adf08d6f0521c30157747caced58b13767a49e906ed53be8eb6b88":{"pack":"general","version":"2.0.0"},"sha256:f306837305631cf923469df6da10d65a9bed70e235157daa368c9c4ba0741b89":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '609b8df824e419754747b5bc98fe8bfb3de1bb7c231c53abb8aa777e6f12c413');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e10cdda4153434ed96da32068127bcc3c77c22899a926c76161e90bb13ac6593');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'f2169c518cc87ee90da4eee26846ce9151469e9b0dbdaf3bd39882fda1b9772d');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '65be13be949b68c4eb345bbf01cdbb20aee51b4ec1ecbe38785ac957bd22ede7');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
