@@ -3,8 +3,8 @@ import { judgeText } from './judge-text.ts';
 
 type Path = readonly (string | number)[];
 
-/** Every key and every entry of a plan that can be left out without the plan being held, its indices as `*`, each once. */
-export function silentPaths(text: string): readonly string[] {
+/** Every key and every entry of a plan, of those that are meant, that can be left out without the plan being held, its indices as `*`, each once. */
+export function silentPaths(text: string, isMeant: (path: Path) => boolean): readonly string[] {
   const paths: Path[] = [];
   const walk = (node: unknown, path: Path): void => {
     if (isMap(node)) {
@@ -22,7 +22,7 @@ export function silentPaths(text: string): readonly string[] {
     }
   };
   walk(parseDocument(text).contents, []);
-  const silent = paths.filter((path) => judgeText(without(text, path)).verdict === 'cleared');
+  const silent = paths.filter(isMeant).filter((path) => judgeText(without(text, path)).verdict === 'cleared');
   return [
     ...new Set(silent.map((path) => path.map((step) => (typeof step === 'number' ? '*' : step)).join('.'))),
   ].sort();

@@ -2,6 +2,7 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
 import { isPermanent } from '../joint/joint-methods.ts';
+import { saysNone } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 import { allYes, anyYes } from '../tri-state.ts';
 
@@ -14,7 +15,7 @@ type SilenceFact = Extract<
 export function silenceFacts(survey: Survey): Readonly<Record<SilenceFact, Fact>> {
   const { fire, lifting } = survey.plan.make_safe ?? {};
   return {
-    'plan.fire_stated': computed(isMeant(fire), '/make_safe/fire'),
+    'plan.fire_stated': computed(isMeant(fire) && saysWhat(fire), '/make_safe/fire'),
     'plan.lifting_stated': computed(
       isMeant(lifting) && ((lifting?.points ?? []).length > 0 || lifting?.cite !== undefined),
       '/make_safe/lifting',
@@ -26,6 +27,13 @@ export function silenceFacts(survey: Survey): Readonly<Record<SilenceFact, Fact>
     ),
   };
 }
+
+/** `planned: true` alone names no precaution. */
+function saysWhat(fire: Fire): boolean {
+  return fire?.watch !== undefined || !saysNone(fire?.extinguisher) || (fire?.fluids ?? []).length > 0;
+}
+
+type Fire = NonNullable<Survey['plan']['make_safe']>['fire'];
 
 interface StatedStep {
   readonly planned?: boolean | string;
