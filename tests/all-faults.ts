@@ -1,5 +1,8 @@
 import type { Fault } from './fault.ts';
+import { faultsOfCuring } from './faults-of-curing.ts';
+import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
+import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
@@ -10,10 +13,12 @@ import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
 import { faultsOfRows } from './faults-of-rows.ts';
+import { faultsOfSeams } from './faults-of-seams.ts';
 import { faultsOfTheBatteryOut } from './faults-of-the-battery-out.ts';
 import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
+import { faultsOfTheWeldedSkin } from './faults-of-the-welded-skin.ts';
 import { faultsOfWork } from './faults-of-work.ts';
 
 /** Every plan with one thing wrong, and the rule that a person says must find it. */
@@ -33,5 +38,10 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWholeJob,
   ...faultsOfTheBatteryOut,
   ...faultsOfTheBondedRail,
+  ...faultsOfSeams,
+  ...faultsAroundSeams,
+  ...faultsOfCuring,
+  ...faultsOfTheWeldedSkin,
+  ...faultsOfHoursAndDays,
   ...faultsOfProcess,
 ];

@@ -267,7 +267,7 @@ export const faultsOfJoints: readonly Fault[] = [
     changes: [['factory_adhesive: false', 'factory_adhesive: true']],
     rule: 'factory-adhesive-left-out',
     severity: 'stop',
-    on: '- to: sill-inner-l',
+    on: 'factory_adhesive: true',
   },
   {
     name: 'rivets too near the edge',
@@ -298,7 +298,7 @@ export const faultsOfJoints: readonly Fault[] = [
     plan: rivetedSill,
     changes: [['grip_to: 3.5 mm', 'grip_to: 1.8 mm']],
     rule: 'stack-outside-grip',
-    severity: 'hold',
+    severity: 'stop',
     on: 'grip_to: 1.8 mm',
   },
   {

@@ -181,7 +181,7 @@ export const faultsOfMakingSafe: readonly Fault[] = [
     name: 'a fire watch of a second',
     plan: ring,
     changes: [['  low_voltage:\n', '  fire: { planned: true, watch: 1 s }\n  low_voltage:\n']],
-    rule: 'fire-watch-too-short',
+    rule: 'fire-watch-of-the-job-too-short',
     severity: 'hold',
     on: 'fire:',
   },

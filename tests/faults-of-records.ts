@@ -166,7 +166,7 @@ export const faultsOfRecords: readonly Fault[] = [
     plan: releasedRing,
     changes: [['ring-l, planned: true, done: 2026-10-14', 'ring-l, planned: true']],
     rule: 'closed-section-protection-not-recorded',
-    on: 'cavities:',
+    on: '{ part: ring-l, planned',
   },
   {
     ...hold,
@@ -174,7 +174,7 @@ export const faultsOfRecords: readonly Fault[] = [
     plan: releasedRing,
     changes: [['ring-l, planned: true, done: 2026-10-14', 'ring-l, planned: true, done: 2026-10-08']],
     rule: 'closed-section-protected-before-heat',
-    on: 'cavities:',
+    on: '{ part: ring-l, planned',
   },
   ...(
     [

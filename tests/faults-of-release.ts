@@ -103,7 +103,7 @@ export const faultsOfRelease: readonly Fault[] = [
     ],
     rule: 'deployed-unit-kept',
     severity: 'stop',
-    on: 'units:',
+    on: 'state: deployed, treatment: stays',
   },
   {
     name: 'a unit that nobody looked at',
@@ -138,11 +138,11 @@ export const faultsOfRelease: readonly Fault[] = [
     on: 'scan_after:',
   },
   {
-    name: 'a stored code of the brakes that nobody explains',
+    name: 'a stored code of the brakes',
     plan: releasedRing,
     changes: [['4.2, codes: []', '4.2, codes: [{ code: C0040, system: brake, state: stored }]']],
-    rule: 'code-not-explained',
-    severity: 'hold',
+    rule: 'safety-code-left',
+    severity: 'stop',
     on: 'scan_after:',
   },
   {

@@ -183,7 +183,7 @@ export const faultsOfTheBatteryOut: readonly Fault[] = [
       ['part: sill-r, planned: true, done: 2026-09-21', 'part: sill-r, planned: true, done: 2026-09-17'],
     ],
     rule: 'inside-protected-before-bake',
-    on: 'cavities:',
+    on: '{ part: sill-r, planned',
   },
   {
     ...hold,

@@ -86,7 +86,7 @@ export const faultsOfTheBondedRail: readonly Fault[] = [
     on: 'edge: 10 mm',
   },
   {
-    ...hold,
+    ...stop,
     name: 'joint: the rivet is too short for the stack',
     changes: [['grip_to: 7 mm', 'grip_to: 5 mm']],
     rule: 'stack-outside-grip',

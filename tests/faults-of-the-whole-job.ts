@@ -126,7 +126,7 @@ export const faultsOfTheWholeJob: readonly Fault[] = [
     name: '15 corrosion: wax before the bake',
     changes: [['planned: true, done: 2026-10-09, primer', 'planned: true, done: 2026-10-07, primer']],
     rule: 'inside-protected-before-bake',
-    on: 'cavities:',
+    on: '{ part: rail-l, planned',
   },
   {
     ...stop,

@@ -48,7 +48,7 @@ const row = fc.record({
   nugget: mostly('6 mm', maybe(millimetres(3, 9).map(mm))),
   edge: mostly('12 mm', maybe(millimetres(4, 15).map(mm))),
   overlap: mostly('24 mm', maybe(millimetres(13, 25).map(mm))),
-  length: mostly('2000 mm', maybe(fc.integer({ min: 20, max: 2000 }).map(mm))),
+  length: mostly(undefined, fc.integer({ min: 20, max: 2000 }).map(mm)),
   hole: mostly('8 mm', maybe(millimetres(5, 10).map(mm))),
   access: mostly('one side', maybe(fc.constant('both sides'))),
   cite: mostly(page, fc.constant(undefined)),
@@ -120,6 +120,8 @@ describe('a row', () => {
           fc.boolean(),
           (joint, pitchMm, more, isHard) => {
             fc.pre(pitchMm >= leastMm);
+            // A row that is bunched in the middle of its flange does gain by being spread over it.
+            fc.pre((joint.count - 1) * pitchMm >= Number.parseFloat(joint.length ?? '0'));
             const wider = Math.round((pitchMm + more) * 10) / 10;
             expect(rank(joint, wider, isHard)).toBeGreaterThanOrEqual(rank(joint, pitchMm, isHard));
           },

@@ -32,12 +32,12 @@ describe('near misses of safety stay cleared', () => {
     ['the insulation at its limit', releasedElectric, [['900 Ω/V', '500 Ω/V']]],
     ['the road test is not stated', releasedRing, [[`  ${road}\n`, '']]],
     [
-      'a stored code with its explanation',
+      'a stored code of the body with its explanation',
       releasedRing,
       [
         [
           scan,
-          '4.2, codes: [{ code: B0012, system: restraint, state: stored, explanation: Unit was unplugged. }]',
+          '4.2, codes: [{ code: B1200, system: body, state: stored, explanation: Lamp was unplugged. }]',
         ],
       ],
     ],

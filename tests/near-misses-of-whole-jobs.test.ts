@@ -66,8 +66,14 @@ const bonded: readonly (readonly [name: string, changes: readonly Change[]])[] =
   ['the stack as thick as the rivet holds', [['grip_to: 7 mm', 'grip_to: 5.5 mm']]],
   ['the adhesive on its last day', [['expires: 2027-01-31', 'expires: 2026-09-07']]],
   ['closed as its open time ends', [['closed_after: 25 min', 'closed_after: 60 min']]],
-  ['cured the day it was joined', [['cured: 2026-09-08T10:00', 'cured: 2026-09-07']]],
-  ['cured the minute it is driven', [['cured: 2026-09-08T10:00', 'cured: 2026-09-15T16:00']]],
+  [
+    'cured the day it was joined',
+    [['24 h at 23 °C, cured: 2026-09-08T10:00', '30 min at 80 °C, cured: 2026-09-07']],
+  ],
+  [
+    'cured the minute it is driven, measured when it bore handling',
+    [['cured: 2026-09-08T10:00', 'handling_time: 24 h, cured: 2026-09-15T16:00']],
+  ],
   [
     'more rivets than the factory',
     [['count: 18\n            count_done: 18', 'count: 20\n            count_done: 21']],

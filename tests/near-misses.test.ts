@@ -80,17 +80,23 @@ describe('near misses stay cleared', () => {
       [ringDone, ['count_done: 56\n', 'count_done: 56\n            done: 2026-10-09\n']],
     ],
     [
-      'measured before and after on the day of the work',
+      'measured before on the day of the fit, and after on that of the welding',
       releasedRing,
       [
-        ['  before: 2026-10-06\n', '  before: 2026-10-09\n'],
+        ['  before: 2026-10-06\n', '  before: 2026-10-08\n'],
         ['  after: 2026-10-13\n', '  after: 2026-10-09\n'],
       ],
     ],
     [
-      'a point on the sill that the ring is welded to',
+      'a point on the sill that the ring is welded to, and the diagonals of the opening that the ring frames',
       releasedRing,
-      [['name: A1, on: ring-l', 'name: A1, on: sill-inner-l']],
+      [
+        ['name: A1, on: ring-l', 'name: A1, on: sill-inner-l'],
+        [
+          'finish:\n',
+          '  openings:\n    - { name: Front door left, nominal: [1402 mm, 1296 mm], diagonals_before: [1394 mm, 1301 mm], diagonals_after: [1402.4 mm, 1295.6 mm], tolerance: 3 mm }\nfinish:\n',
+        ],
+      ],
     ],
     [
       'a point 4 mm off whose tolerance of 5 mm stands on a page',
@@ -102,11 +108,13 @@ describe('near misses stay cleared', () => {
     ],
     ['a zero point 3 mm off', ring, [['before: [0 mm, 0 mm, 0 mm]', 'before: [3 mm, 0 mm, 0 mm]']]],
     [
-      'cavity wax on the day of the weld',
+      'cavity wax on the day of the last weld',
       releasedRing,
       [
-        ['ring-l, planned: true, done: 2026-10-14', 'ring-l, planned: true, done: 2026-10-09'],
-        ['done: 2026-10-14, temperature', 'done: 2026-10-09, temperature'],
+        ['ring-l, planned: true, done: 2026-10-14', 'ring-l, planned: true, done: 2026-10-12'],
+        ['done: 2026-10-14, temperature', 'done: 2026-10-12, temperature'],
+        ['sealer: { planned: true, done: 2026-10-13', 'sealer: { planned: true, done: 2026-10-12'],
+        ['primer: { planned: true, done: 2026-10-13', 'primer: { planned: true, done: 2026-10-12'],
       ],
     ],
     [
@@ -283,7 +291,10 @@ describe('a drawn cut by the maker’s permission', () => {
       'a lap in place of the insert',
       'stopped',
       [
-        ['            insert: { length_each_side: 30 mm, grade: 22MnB5+AS150, thickness: 1.2 mm }\n', ''],
+        [
+          '            insert: { length_each_side: 30 mm, grade: 22MnB5+AS150, thickness: 1.2 mm, cite: { reference: ring, at: p. 23 } }\n',
+          '',
+        ],
         ['form: butt with insert', 'form: lap'],
       ],
     ],

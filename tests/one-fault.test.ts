@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { allFaults } from './all-faults.ts';
 import { blanksIn } from './blanks-in.ts';
 import { pluggedRing, rivetedSill, softRing } from './faults-of-joints.ts';
+import { bondedQuarter, hemmedDoor, sectionedPost } from './faults-of-seams.ts';
 import { batteryOut } from './faults-of-the-battery-out.ts';
 import { bondedRail } from './faults-of-the-bonded-rail.ts';
+import { weldedSkin } from './faults-of-the-welded-skin.ts';
 import { wholeJob } from './faults-of-the-whole-job.ts';
 import { measuredRing } from './measured-ring.ts';
 import { coldRail } from './faults-of-work.ts';
@@ -32,6 +34,10 @@ describe('one thing wrong is found, on its line, and never cleared', () => {
     ['whole job', wholeJob],
     ['battery out', batteryOut],
     ['bonded rail', bondedRail],
+    ['sectioned post', sectionedPost],
+    ['bonded quarter', bondedQuarter],
+    ['hemmed door', hemmedDoor],
+    ['welded skin', weldedSkin],
   ])('the %s plan itself is cleared', (_name, plan) => {
     expect(ruleIds(judgeText(plan))).toEqual([]);
   });

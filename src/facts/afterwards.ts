@@ -86,6 +86,7 @@ function examine(
 ): ExaminedDeviation {
   const matching = found.filter((one) => isFor(survey, deviation, one));
   const [only] = matching;
+  const elsewhere = matching.length > 0 ? undefined : standsOnOthers(deviation, found);
   const missing = missingOf(deviation);
   const expires = dayOf(deviation.expires);
   const date = dayOf(deviation.date);
@@ -107,7 +108,10 @@ function examine(
     at,
     facts: {
       'deviation.rule': statedOr(deviation.rule, `${at}/rule`, 'No rule is named.'),
-      'deviation.rule_note': ruleNoteFact(survey.context, deviation.rule, `${at}/rule`),
+      'deviation.rule_note':
+        elsewhere === undefined
+          ? ruleNoteFact(survey.context, deviation.rule, `${at}/rule`)
+          : computed(elsewhere, `${at}/rule`),
       'deviation.matches': computed(matchWord(matching), at),
       'deviation.complete': computed(missing.length === 0, at),
       'deviation.missing': computedOr(missing.join(', ') || undefined, at, 'Nothing is missing.'),
@@ -129,6 +133,14 @@ function examine(
     },
     ...(inForce ? { permit: permitOf(deviation, only) } : {}),
   };
+}
+
+/** Where findings of the rule stand that the permit does not fit; nothing where there are none. */
+function standsOnOthers({ rule }: PlanDeviationsItem, found: readonly FoundSoFar[]): string | undefined {
+  const places = found
+    .filter((one) => one.rule === rule)
+    .map(({ part, operation }) => [part ?? 'the plan as a whole', operation].filter(Boolean).join(', '));
+  return places.length === 0 ? undefined : `its findings stand on ${[...new Set(places)].join('; ')}`;
 }
 
 function matchWord(matching: readonly FoundSoFar[]): string {
@@ -154,7 +166,10 @@ function permitOf(deviation: PlanDeviationsItem, finding: FoundSoFar): PermitInF
 }
 
 function isFor(survey: Survey, deviation: PlanDeviationsItem, found: FoundSoFar): boolean {
-  if (deviation.rule !== found.rule || deviation.part !== found.part) return false;
+  if (deviation.rule !== found.rule) return false;
+  // A finding of the whole plan stands on no part; a permit that names the one it was met on means it all the same.
+  const isOfPlan = found.part === undefined && survey.partById.has(deviation.part ?? '');
+  if (deviation.part !== found.part && !isOfPlan) return false;
   if (deviation.operation === undefined) return true;
   if (deviation.operation === found.operation) return true;
   const operation = survey.operations.find((one: OperationSurvey) => one.at === found.operationAt);

@@ -14,11 +14,11 @@ export function misreadSetWords(misread: MisreadSet): string {
 export function misreadPointWords(misread: MisreadPoint & { readonly otherName?: string }): string {
   switch (misread.kind) {
     case 'unit':
-      return unitWords(misread.factor, 'is', 'here');
+      return `it ${unitWords(misread.factor, 'is', 'here')}`;
     case 'digit':
-      return `has ${misread.axis} ten times too ${misread.factor > 1 ? 'small' : 'large'}`;
+      return `it has ${misread.axis} ten times too ${misread.factor > 1 ? 'small' : 'large'}`;
     case 'swapped':
-      return `was read at the place of ${misread.otherName ?? 'another point'}, and that one here`;
+      return `it was read at the place of ${misread.otherName ?? 'another point'}, and that one here`;
     case 'sign':
     case 'exchanged':
       return axisWords(misread);

@@ -2,17 +2,23 @@ import type { FactNames } from '../generated/fact-names.ts';
 import type { PartKind } from '../generated/plan-types.ts';
 import { sameName } from '../vehicle/same-name.ts';
 import type { Fact } from './fact.ts';
+import { isCutUnjoined } from './joint/joint-at-cut.ts';
+import { isWelded } from './joint/joint-methods.ts';
 import { computed, computedOr, statedOr } from './make-fact.ts';
+import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { wasRepaired } from './part/part-history-facts.ts';
-import { listOf, quantityOf } from './quantity-of.ts';
+import { isNotAfter } from './step/day-order.ts';
+import { listOf, quantityOf, whenOf } from './quantity-of.ts';
 import { saysNone } from './step/step-draft.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 
 type ExtraFact = Extract<
   FactNames['operation'],
   | `operation.${'second_cut' | 'added_metal' | 'added_metal_cited' | 'film_cited' | 'film' | 'film_limit' | 'film_over'}`
+  | `operation.${'cut_unjoined' | 'painted_before_weld'}`
   | `operation.${'loosens_safety_bolts' | 'one_time_bolts' | 'torque_cited' | 'bolts_tightened'}`
+  | `operation.${'torque_cited_elsewhere' | 'tightened_before_fitted'}`
 >;
 
 /** What an operation adds, covers with paint, or unbolts. */
@@ -23,9 +29,12 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
   const film = quantityOf(operation.film, 'length');
   const limit = quantityOf(operation.film_limit, 'length');
   const bolts = operation.fasteners;
+  const torque = citedElsewhere(survey, bolts?.cite, `${at}/fasteners/cite`);
   const added = saysNone(operation.added_metal) ? undefined : operation.added_metal;
   return {
     'operation.second_cut': computed(isSecondCut(survey, one), at),
+    'operation.cut_unjoined': computed(isCutUnjoined(survey, one), `${at}/at`),
+    'operation.painted_before_weld': computed(isPaintedBeforeWeld(one), `${at}/done`),
     'operation.added_metal': computedOr(added, `${at}/added_metal`, 'No added plate or sleeve is stated.'),
     'operation.added_metal_cited': computed(isCited(operation.added_metal_cite), `${at}/added_metal_cite`),
     'operation.film_cited': computed(isCited(operation.film_cite), `${at}/film_cite`),
@@ -43,8 +52,27 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
       'What becomes of bolts that are used once only is not stated.',
     ),
     'operation.torque_cited': computed(isCited(bolts?.cite), `${at}/fasteners/cite`),
+    'operation.torque_cited_elsewhere': computedOr(
+      torque?.text,
+      torque?.at ?? `${at}/fasteners/cite`,
+      'A page of this vehicle is cited for the torque, or none at all.',
+    ),
+    'operation.tightened_before_fitted': computed(isTightenedBefore(one), `${at}/fasteners/tightened`),
     'operation.bolts_tightened': computed(bolts?.tightened !== undefined, `${at}/fasteners/tightened`),
   };
+}
+
+/** Only what days and times prove: on one day without times the order is the usual one. */
+function isPaintedBeforeWeld({ operation, part, offVehicle }: OperationSurvey): boolean {
+  if (operation.do !== 'refinish' || offVehicle || operation.off_vehicle === true) return false;
+  return part.operations.some(({ operation: other, joints }) =>
+    joints.some(
+      ({ joint }) =>
+        joint.method !== undefined &&
+        isWelded(joint.method) &&
+        isNotAfter(joint.done ?? other.done, operation.done) === false,
+    ),
+  );
 }
 
 /** Kinds that are bolted on and steer, carry a wheel or the traction battery, or hold a person. */
@@ -56,6 +84,13 @@ const safetyBolted: ReadonlySet<PartKind> = new Set<PartKind>([
 function loosensSafetyBolts({ operation, part: { part } }: OperationSurvey): boolean {
   const isBolted = part.kind !== undefined && safetyBolted.has(part.kind);
   return isBolted && (operation.do === 'replace' || operation.do === 'remove and refit');
+}
+
+/** Bolts whose day lies before that of the part that they hold. On one day nobody can tell. */
+function isTightenedBefore({ operation }: OperationSurvey): boolean {
+  const isFitted = operation.do === 'replace' || operation.do === 'remove and refit';
+  const [tightened, fitted] = [whenOf(operation.fasteners?.tightened), whenOf(operation.done)];
+  return isFitted && tightened !== undefined && fitted !== undefined && tightened.day < fitted.day;
 }
 
 /** One cut and its joints the maker draws; a second one in the same member nobody does. */

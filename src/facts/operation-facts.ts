@@ -16,6 +16,7 @@ import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
 import { orderOfSteps } from './step/order-of-steps.ts';
 import { saysNone } from './step/step-draft.ts';
+import { currentPathFacts } from './step/current-path.ts';
 import { fittedUnitBeside } from './step/restraint-units.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { weldFacts } from './joint/weld-facts.ts';
@@ -133,6 +134,7 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
       operation.earth_clamp !== undefined && !saysNone(operation.control_units),
       `${at}/earth_clamp`,
     ),
+    ...currentPathFacts(operation, at),
     'operation.fire_watch_stated': computed(
       operation.fire_watch !== undefined || survey.plan.make_safe?.fire?.watch !== undefined,
       `${at}/fire_watch`,
@@ -144,6 +146,11 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
     ),
     'operation.unjoined_to': unjoinedTo(survey, one),
     'operation.closed_over': closedOver(survey, one),
+    'operation.fire_watch': statedOr(
+      quantityOf(operation.fire_watch, 'time'),
+      `${at}/fire_watch`,
+      'No length of a fire watch is stated for the operation.',
+    ),
   };
 }
 

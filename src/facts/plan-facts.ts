@@ -6,20 +6,22 @@ import { cablesInZone } from './step/cables-in-zone.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
+import { beltDefect, saysBeltsChecked } from './step/belts-checked.ts';
 import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
 import { silenceFacts } from './step/silence-facts.ts';
+import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
+import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
-import { saysNotDone } from './step/step-draft.ts';
 import { removedUnitFacts } from './step/removed-units.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
-import type { PartSurvey, Survey } from './survey.ts';
+import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
 
@@ -48,6 +50,9 @@ type OfOtherGroups =
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;
   const restraints = plan.make_safe?.restraints;
+  const list = citedElsewhere(survey, restraints?.replacement_list, '/make_safe/restraints/replacement_list');
+  const kept = deployedKept(survey);
+  const worked = structuralWork(survey);
   return {
     'plan.stage':
       plan.stage === context.stage
@@ -69,9 +74,9 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
       'The day on which the job was opened is not written.',
     ),
     'plan.structural_work': computedOr(
-      anyYes(operations.map(({ works, part }) => allYes([works, part.structural]))),
-      '/parts',
-      'Whether a structural part is worked on cannot be told.',
+      worked.value,
+      worked.open[0] === undefined ? '/parts' : worked.open[0].at,
+      `Whether a part that carries crash load is worked on cannot be told: neither said nor clear from its kind is it of ${worked.open.map(({ name }) => name).join(', ')}.`,
     ),
     'plan.cutting_or_hot_work': computedOr(
       anyYes(operations.map(({ hot }) => hot)),
@@ -81,6 +86,11 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
     'plan.electric_welding': computedOr(
       anyYes(operations.map(({ electricWelding }) => electricWelding)),
       '/parts',
+      'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
+    ),
+    'plan.isolated_for_welding': computedOr(
+      isIsolatedForWelding(survey),
+      '/make_safe/high_voltage/isolation',
       'Whether anything is welded electrically on the vehicle cannot be told: a joint method is not stated.',
     ),
     'plan.bake': computed(isBaked(survey), '/finish/bake'),
@@ -128,8 +138,8 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
       '/make_safe/restraints',
     ),
     'plan.deployed_kept': computedOr(
-      deployedKept(survey).join(', ') || undefined,
-      '/make_safe/restraints/units',
+      kept.map(({ name }) => name).join(', ') || undefined,
+      kept[0]?.at ?? '/make_safe/restraints/units',
       'No deployed unit stays in the vehicle.',
     ),
     'plan.units_open': computedOr(
@@ -141,11 +151,46 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
       listOf(restraints?.replacement_list).some((cite) => coversVehicle(survey, cite.reference)),
       '/make_safe/restraints/replacement_list',
     ),
+    'plan.replacement_list_elsewhere': computedOr(
+      list?.text,
+      list?.at ?? '/make_safe/restraints/replacement_list',
+      'A page of this vehicle is cited for what is replaced, or none at all.',
+    ),
     'plan.belts_checked': computed(
-      restraints?.belts_checked !== undefined && !saysNotDone(restraints.belts_checked),
+      saysBeltsChecked(restraints?.belts_checked),
       '/make_safe/restraints/belts_checked',
     ),
+    'plan.belt_defect': computedOr(
+      beltDefect(restraints?.belts_checked),
+      '/make_safe/restraints/belts_checked',
+      'The check tells of no belt that is bad and stays so, or is not stated.',
+    ),
   };
+}
+
+/** Whether structure is worked on, and the parts of which that cannot be told. */
+function structuralWork({ operations }: Survey): {
+  readonly value: TriState;
+  readonly open: readonly PartSurvey[];
+} {
+  const answers = operations.map((one) => ({
+    part: one.part,
+    answer: isBoltedDoor(one) ? false : allYes([one.works, one.part.structural]),
+  }));
+  const open = answers.filter(({ answer }) => answer === undefined).map(({ part }) => part);
+  return { value: anyYes(answers.map(({ answer }) => answer)), open: [...new Set(open)] };
+}
+
+/** A door carries load, yet whoever bolts on a whole one alters nothing of it and nothing of the body. */
+function isBoltedDoor({ part, operation, joints }: OperationSurvey): boolean {
+  const isHung = operation.do === 'replace' || operation.do === 'remove and refit';
+  return (
+    part.part.kind === 'door' &&
+    isHung &&
+    operation.extent !== 'part' &&
+    operation.at === undefined &&
+    joints.every(({ joint }) => joint.method === 'bolt')
+  );
 }
 
 /** Whoever says that the battery or an orange cable is out of the way says that somebody took it out. */

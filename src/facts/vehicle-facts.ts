@@ -5,6 +5,8 @@ import { readFrameNumber } from '../vehicle/frame-number.ts';
 import { readVin } from '../vehicle/identification-number.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, stated, statedOr, unknown } from './make-fact.ts';
+import { numberOfItsTime } from './number-of-its-time.ts';
+import { highVoltageNamed } from './high-voltage-named.ts';
 import { dayOf, listOf } from './quantity-of.ts';
 
 type VehicleFacts = Readonly<Record<FactNames['vehicle'], Fact>>;
@@ -35,6 +37,11 @@ export function vehicleFacts(plan: Plan): VehicleFacts {
         ? unknown('The kind of drive is not stated.', `${at}/drive`)
         : stated(drive, `${at}/drive`),
     'vehicle.high_voltage': highVoltage(plan),
+    'vehicle.high_voltage_named': computedOr(
+      highVoltageNamed(plan),
+      `${at}/drive`,
+      'The plan names nothing that only a vehicle with traction voltage has.',
+    ),
     ...numberFacts(vehicle),
     'vehicle.number_confirmed': computed(vehicle.confirmed_at !== undefined, `${at}/confirmed_at`),
   };
@@ -64,25 +71,9 @@ function highVoltage(plan: Plan): Fact {
   const at = '/vehicle/drive';
   if (drive.length === 0) return unknown('The kind of drive is not stated.', at);
   if (drive.some((word) => highVoltageDrives.has(word))) return computed(true, at);
-  const named = highVoltageThing(plan);
+  const named = highVoltageNamed(plan);
   if (named === undefined) return computed(false, at);
-  return unknown(`The drive is stated as ${drive.join(', ')}, and yet the plan names a ${named}.`, at);
-}
-
-/** The first thing of the plan that only a vehicle with traction voltage has. */
-function highVoltageThing({ parts }: Plan): string | undefined {
-  const isOne = (word: string | undefined): boolean =>
-    word === 'traction battery' || word === 'high-voltage cable';
-  for (const { kind, holds, operations } of parts) {
-    const words = [
-      kind,
-      ...(holds ?? []),
-      ...(operations ?? []).flatMap(({ near }) => near ?? []).map(({ item }) => item),
-    ];
-    const found = words.find(isOne);
-    if (found !== undefined) return found;
-  }
-  return undefined;
+  return unknown(`The drive is stated as ${drive.join(', ')}, and yet the plan names ${named}.`, at);
 }
 
 type NumberFact =
@@ -98,6 +89,8 @@ type NumberFact =
   | 'vehicle.training_number';
 
 function numberFacts(vehicle: PlanVehicle): Readonly<Record<NumberFact, Fact>> {
+  const old = numberOfItsTime(vehicle);
+  if (old !== undefined) return oldNumberFacts(old);
   if (vehicle.vin !== undefined) return vinFacts(vehicle, vehicle.vin);
   if (vehicle.frame_number !== undefined) return frameNumberFacts(vehicle.frame_number);
   const none = unknown('Neither identification nor frame number is written.', '/vehicle');
@@ -120,6 +113,25 @@ function sameForAll(fact: Fact): Readonly<Record<NumberFact, Fact>> {
     'vehicle.years_by_code': fact,
     'vehicle.serial': fact,
     'vehicle.training_number': fact,
+  };
+}
+
+/** Before 1981 each maker numbered as it liked: there is no form, no check digit and no year to be read off it. */
+function oldNumberFacts({
+  text,
+  key,
+}: NonNullable<ReturnType<typeof numberOfItsTime>>): Readonly<Record<NumberFact, Fact>> {
+  const at = `/vehicle/${key}`;
+  const none = unknown('A number of that time carries none.', at);
+  return {
+    ...sameForAll(computed('not required', at, 'Built before numbers of 17 characters were due.')),
+    'vehicle.identity': computed(key === 'vin' ? 'vin' : 'frame number', at),
+    'vehicle.number': stated(text, at),
+    'vehicle.number_form': computed('of its time', at),
+    'vehicle.number_reading': none,
+    'vehicle.check_digit_expected': none,
+    'vehicle.years_by_code': none,
+    'vehicle.training_number': computed(false, at),
   };
 }
 

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:eb914a51deb15132be36d9cf4ddf2bba1c90f1486fb6bf3a7b984947ff4508d2":{"pack":"general","version":"1.0.0"},"sha256:a04b5104d96aef4b67661e1308be80d84e2d441b26edcd663e781268beda9054":{"pack":"general","version":"1.1.0"},"sha256:a6d1762d23adf08d6f0521c30157747caced58b13767a49e906ed53be8eb6b88":{"pack":"general","version":"2.0.0"},"sha256:f306837305631cf923469df6da10d65a9bed70e235157daa368c9c4ba0741b89":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ef6113c61f040ce6b6e4cb9debabaf5daef87f54f9af6a2573ec9f87e1561d81":{"pack":"general","version":"1.0.0"},"sha256:cfa9c15145facfff634e9fb31e9a78b49fde9613d27df13dc82fdf11d423b6be":{"pack":"general","version":"1.1.0"},"sha256:46eff725f6423cca22c8c8551e05c80e03dfb54a325d772c52b7c67545405ff7":{"pack":"general","version":"2.0.0"},"sha256:028f176bde50e6e7a0ca758a3c8b3b18627e3cbd99a11894a46365722593cd35":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e10cdda4153434ed96da32068127bcc3c77c22899a926c76161e90bb13ac6593');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'd37cffe480056db85761aa25b877280969156a0d590ecc64283c8acf82f83b00');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '65be13be949b68c4eb345bbf01cdbb20aee51b4ec1ecbe38785ac957bd22ede7');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '95d1e675f81e94d60c472f9e6e194e97f77c39c3e1b06bf87b306e244271192f');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

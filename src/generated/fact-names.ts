@@ -27,6 +27,7 @@ export interface FactNames {
     | 'plan.structural_work'
     | 'plan.cutting_or_hot_work'
     | 'plan.electric_welding'
+    | 'plan.isolated_for_welding'
     | 'plan.bake'
     | 'plan.bake_hottest'
     | 'plan.bake_coldest'
@@ -36,9 +37,10 @@ export interface FactNames {
     | 'plan.work_near_high_voltage'
     | 'plan.load_path_hit'
     | 'plan.fluids_left'
+    | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
     | 'plan.gas_unmentioned'
-    | 'plan.shortest_fire_watch'
+    | 'plan.fire_watch'
     | 'plan.lifted_beside_work'
     | 'plan.proposes_work'
     | 'plan.indirect_damage_open'
@@ -48,7 +50,9 @@ export interface FactNames {
     | 'plan.deployed_kept'
     | 'plan.units_open'
     | 'plan.restraint_replacement_list'
+    | 'plan.replacement_list_elsewhere'
     | 'plan.belts_checked'
+    | 'plan.belt_defect'
     | 'plan.impact_stated'
     | 'plan.direct_listed'
     | 'plan.extinguisher_stated'
@@ -63,9 +67,13 @@ export interface FactNames {
     | 'plan.welded_in'
     | 'plan.fit_checked'
     | 'plan.fit_checked_late'
+    | 'plan.fit_checked_early'
     | 'plan.sealer'
     | 'plan.sealed_before_joints'
     | 'plan.primed_before_joints'
+    | 'plan.sealed_before_primer'
+    | 'plan.sealed_after_bake'
+    | 'plan.primed_after_bake'
     | 'plan.bared_primer'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
@@ -90,6 +98,7 @@ export interface FactNames {
     | 'vehicle.market'
     | 'vehicle.drive'
     | 'vehicle.high_voltage'
+    | 'vehicle.high_voltage_named'
     | 'vehicle.identity'
     | 'vehicle.number'
     | 'vehicle.number_form'
@@ -243,6 +252,7 @@ export interface FactNames {
     | 'operation.closed_over'
     | 'operation.joints_in_all'
     | 'operation.joints_cited'
+    | 'operation.fire_watch'
     | 'provision.says'
     | 'provision.permits'
     | 'provision.by'
@@ -253,6 +263,11 @@ export interface FactNames {
     | 'provision.forbids_text'
     | 'provision.to_type_in'
     | 'operation.second_cut'
+    | 'operation.cut_unjoined'
+    | 'operation.painted_before_weld'
+    | 'operation.earth_clamp_on'
+    | 'operation.earth_clamp_distance'
+    | 'operation.control_units_state'
     | 'operation.added_metal'
     | 'operation.added_metal_cited'
     | 'operation.film_cited'
@@ -264,7 +279,9 @@ export interface FactNames {
     | 'operation.battery_fitted_before'
     | 'operation.battery_by_unqualified'
     | 'operation.torque_cited'
-    | 'operation.bolts_tightened';
+    | 'operation.torque_cited_elsewhere'
+    | 'operation.bolts_tightened'
+    | 'operation.tightened_before_fitted';
   readonly 'citation':
     | 'citation.rested_on'
     | 'citation.place_stated';
@@ -275,9 +292,11 @@ export interface FactNames {
     | 'exposure.listed'
     | 'exposure.stays'
     | 'exposure.treatment'
+    | 'exposure.said_off'
     | 'exposure.treatment_cited'
     | 'exposure.from'
     | 'exposure.distance'
+    | 'exposure.path'
     | 'exposure.peak'
     | 'exposure.peak_at'
     | 'exposure.limit'
@@ -306,6 +325,7 @@ export interface FactNames {
     | 'joint.classes'
     | 'joint.cold_worked'
     | 'joint.unlike_metals'
+    | 'joint.has_aluminium'
     | 'joint.insert_stated'
     | 'joint.to_like_part'
     | 'joint.drawn'
@@ -356,6 +376,12 @@ export interface FactNames {
     | 'joint.far_edge_factor'
     | 'joint.hole_rim'
     | 'joint.row_beyond_flange'
+    | 'joint.crowded_pitch'
+    | 'joint.crowded_pitch_short'
+    | 'joint.factory_spacing'
+    | 'joint.count_factor'
+    | 'joint.bare_end'
+    | 'joint.bare_end_factor'
     | 'joint.factory_method'
     | 'joint.pattern'
     | 'joint.pattern_text'
@@ -379,11 +405,17 @@ export interface FactNames {
     | 'joint.machine_ability_stated'
     | 'joint.force_beyond_machine'
     | 'joint.current_beyond_machine'
-    | 'joint.machine_force_short'
+    | 'joint.machine_force'
+    | 'joint.mild_sheet_force'
+    | 'joint.machine_force_factor'
+    | 'joint.set_force_factor'
     | 'joint.filler_metal'
     | 'joint.insert_length'
+    | 'joint.insert_lesser'
+    | 'joint.insert_cited'
     | 'joint.backed'
     | 'joint.gap_off'
+    | 'joint.gap_cited'
     | 'joint.fastener_named'
     | 'joint.fastener_kind'
     | 'joint.fastener_head'
@@ -396,14 +428,21 @@ export interface FactNames {
     | 'joint.edges_sealed'
     | 'joint.own_tools'
     | 'joint.has_adhesive'
+    | 'joint.on_structure'
+    | 'joint.arc_beside_fresh_bond'
+    | 'joint.elsewhere_than_cut'
     | 'joint.factory_adhesive'
     | 'joint.adhesive_open'
     | 'joint.adhesive_unrecorded'
     | 'joint.adhesive_days_over'
     | 'joint.open_time_over'
     | 'joint.cured_before_joined'
+    | 'joint.cured_too_soon'
     | 'joint.loaded_before_cure'
+    | 'joint.cure_when_measured'
+    | 'joint.cure_text'
     | 'joint.flange_coat'
+    | 'joint.flange_coat_cited'
     | 'joint.record_kept';
   readonly 'measurement':
     | 'measurement.zero_points'
@@ -419,6 +458,7 @@ export interface FactNames {
     | 'measurement.after_early'
     | 'measurement.dated_ahead'
     | 'measurement.unmeasured'
+    | 'measurement.unmeasured_before'
     | 'measurement.dropped'
     | 'measurement.system'
     | 'measurement.datum_fault_before'
@@ -485,25 +525,33 @@ export interface FactNames {
     | 'step.person'
     | 'step.qualified'
     | 'step.cited'
+    | 'step.cited_elsewhere'
     | 'step.complete'
+    | 'step.radar_there'
+    | 'step.scan_excuse'
     | 'step.missing'
     | 'step.in_order'
+    | 'step.welded_before'
     | 'step.after_isolation'
     | 'step.result'
     | 'step.needed'
     | 'step.needed_because'
     | 'step.faults'
     | 'step.codes_left'
+    | 'step.codes_of_assistance'
     | 'step.codes_unexplained'
     | 'step.insulation'
     | 'step.insulation_limit'
     | 'step.insulation_margin'
     | 'step.reading'
+    | 'step.proof_denied'
     | 'step.wait_short'
     | 'step.wait_cited'
     | 'step.wait'
     | 'step.scan_contradicted'
+    | 'step.wait_cited_elsewhere'
     | 'step.battery_condition'
+    | 'step.battery_kept'
     | 'step.wait_left'
     | 'step.checked'
     | 'step.wait_stated'
@@ -601,6 +649,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.structural_work': { kind: 'plan', type: 'yes-no', description: 'Whether an operation cuts, joins, heats, straightens or replaces a structural part.' },
   'plan.cutting_or_hot_work': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, ground, drilled, welded, brazed or heated on the vehicle.' },
   'plan.electric_welding': { kind: 'plan', type: 'yes-no', description: 'Whether arc or resistance welding is done on the vehicle.' },
+  'plan.isolated_for_welding': { kind: 'plan', type: 'yes-no', description: 'Whether something is welded electrically on the vehicle and the plan isolates the traction voltage.' },
   'plan.bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the refinish is baked with the vehicle in the booth.' },
   'plan.bake_hottest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature of any bake on the vehicle: of the metal, or of the air of a booth.' },
   'plan.bake_coldest': { kind: 'plan', type: 'number', unit: '°C', dimension: 'temperature', description: 'Lowest temperature of any bake on the vehicle.' },
@@ -610,9 +659,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
   'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
   'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
-  'plan.shortest_fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'The shortest fire watch stated: of the whole job, or of an operation.' },
+  'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
   'plan.proposes_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan proposes any operation at all.' },
   'plan.indirect_damage_open': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether damage was found away from the blow and no part away from it is listed with damage.' },
@@ -622,7 +672,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.deployed_kept': { kind: 'plan', type: 'text', description: 'Deployed restraint units that stay: by the list of units, or as a part that no operation replaces.' },
   'plan.units_open': { kind: 'plan', type: 'text', description: 'Restraint units of which it is not seen whether they deployed, or not stated what becomes of them although they did.' },
   'plan.restraint_replacement_list': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s list of what is replaced after deployment is cited.' },
+  'plan.replacement_list_elsewhere': { kind: 'plan', type: 'text', description: 'The page cited for what is replaced after deployment, where it is not of this vehicle, and what it covers.' },
   'plan.belts_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the check of belts, buckles and seats is stated.' },
+  'plan.belt_defect': { kind: 'plan', type: 'text', description: 'What the check of belts, buckles and seats tells of one that is bad and was not renewed.' },
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
@@ -637,9 +689,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
   'plan.fit_checked': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fit of the clamped parts was measured before they were welded.' },
   'plan.fit_checked_late': { kind: 'plan', type: 'yes-no', description: 'Whether that measurement is later than the first joint that holds a structural part.' },
+  'plan.fit_checked_early': { kind: 'plan', type: 'text', description: 'What the measurement before welding is dated before although it has to come first.' },
   'plan.sealer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the sealer of the seams.' },
   'plan.sealed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before a joint was made. False where the days or times do not tell.' },
   'plan.primed_before_joints': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed before every weld. False where the days or times do not tell.' },
+  'plan.sealed_before_primer': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed before bared metal was primed. False where the days or times do not tell.' },
+  'plan.sealed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed after the refinish was baked. False where the days or times do not tell.' },
+  'plan.primed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed after the refinish was baked. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
@@ -663,9 +719,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.market': { kind: 'vehicle', type: 'word', words: ['united-states', 'canada', 'north-america', 'china', 'european-union', 'united-kingdom', 'japan', 'korea', 'australia', 'india', 'mexico', 'other'], synonyms: { 'us': 'united-states', 'usa': 'united-states', 'united states': 'united-states', 'eu': 'european-union', 'europe': 'european-union', 'uk': 'united-kingdom', 'north america': 'north-america' }, description: 'Market that it was built for.' },
   'vehicle.drive': { kind: 'vehicle', type: 'words', words: ['combustion', 'mild-hybrid', 'hybrid', 'plug-in-hybrid', 'battery-electric', 'fuel-cell', 'natural-gas', 'liquefied-petroleum-gas'], description: 'Kinds of drive.' },
   'vehicle.high_voltage': { kind: 'vehicle', type: 'yes-no', description: 'Whether it carries traction voltage (above 60 V DC).' },
+  'vehicle.high_voltage_named': { kind: 'vehicle', type: 'text', description: 'What the plan names that only a vehicle with traction voltage has, whatever the drive is stated as.' },
   'vehicle.identity': { kind: 'vehicle', type: 'word', words: ['vin', 'frame number', 'none'], alwaysKnown: true, description: 'Kind of number that identifies it.' },
   'vehicle.number': { kind: 'vehicle', type: 'text', description: 'The identification number as read.' },
-  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33), or a frame number that of its market; `frame number form` says that a frame number has not.' },
+  'vehicle.number_form': { kind: 'vehicle', type: 'word', words: ['right', 'length', 'letters I, O, Q', 'character', 'frame number form', 'of its time'], description: 'Whether the number has the form of ISO 3779 (17 characters out of 33), or a frame number that of its market; `frame number form` says that a frame number has not.' },
   'vehicle.number_reading': { kind: 'vehicle', type: 'text', description: 'What is wrong with the number’s form, in words.' },
   'vehicle.check_digit': { kind: 'vehicle', type: 'word', words: ['agrees', 'disagrees', 'not a check character', 'not required', 'market unknown and agrees', 'market unknown and disagrees'], description: 'The ninth character against the one computed from the others (49 CFR 565.15).' },
   'vehicle.check_digit_expected': { kind: 'vehicle', type: 'text', description: 'The check character computed.' },
@@ -813,6 +870,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.closed_over': { kind: 'operation', type: 'text', description: 'Welded layers over a part that is replaced, which no operation takes off, cuts or opens.' },
   'operation.joints_in_all': { kind: 'operation', type: 'count', description: 'Spots, plugs and rivets of the operation in all.' },
   'operation.joints_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether for a row of the operation a page of this vehicle is cited that states the number of its joints.' },
+  'operation.fire_watch': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch after the operation, as it states it for itself.' },
   'provision.says': { kind: 'operation', type: 'word', words: ['shall', 'shall not', 'may', 'silent'], description: 'What the vehicle pack’s provisions say of this operation on this part.' },
   'provision.permits': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a may or shall of the maker, for this year, operation and place, is cited by this plan at the same document and revision, with its conditions met.' },
   'provision.by': { kind: 'operation', type: 'text', description: 'The statement that permits: document, revision, page, pack.' },
@@ -823,6 +881,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'provision.forbids_text': { kind: 'operation', type: 'text', description: 'The prohibition: document, revision, page, pack.' },
   'provision.to_type_in': { kind: 'operation', type: 'text', alwaysKnown: true, description: 'The provision to type into a vehicle pack, filled from the plan, if the maker’s page states it.' },
   'operation.second_cut': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the part gets a second joint part-way: it was repaired before, or another operation of the plan cuts it too.' },
+  'operation.cut_unjoined': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a piece is cut out at a stated place (`at`) and none of the joints of its operation lies there or is a seam of the cut. A place that names a seam of the factory is no cut.' },
+  'operation.painted_before_weld': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation paints the part on the vehicle before a joint of it was welded or brazed. False where the days or times do not tell, and where it is painted off the vehicle.' },
+  'operation.earth_clamp_on': { kind: 'operation', type: 'word', words: ['same part', 'joined part', 'elsewhere on the body', 'wheel, hub or suspension', 'engine, gearbox or motor', 'control unit or its bracket', 'none needed'], description: 'On what the earth clamp sits: as stated, else by words of `earth_clamp` that leave no doubt that the current runs through a bearing, a gear or a control unit.' },
+  'operation.earth_clamp_distance': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the earth clamp sits from the weld.' },
+  'operation.control_units_state': { kind: 'operation', type: 'word', words: ['none near', 'unplugged', 'removed', 'left plugged in'], description: 'What becomes of control units near the current path: as stated, else by words of `control_units` that leave no doubt that they stay plugged in.' },
   'operation.added_metal': { kind: 'operation', type: 'text', description: 'Plate, patch or sleeve that the factory did not put there.' },
   'operation.added_metal_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited that asks for it.' },
   'operation.film_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for paint or filler before a sensor.' },
@@ -834,7 +897,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
   'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited.' },
+  'operation.torque_cited_elsewhere': { kind: 'operation', type: 'text', description: 'The page cited for torque and one-time bolts, where it is not of this vehicle, and what it covers.' },
   'operation.bolts_tightened': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which the bolts were tightened to torque.' },
+  'operation.tightened_before_fitted': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the bolts are dated as tightened on a day before the part was fitted.' },
   'citation.rested_on': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether the operation rests on this citation: the best of those it gives.' },
   'citation.place_stated': { kind: 'citation', type: 'yes-no', alwaysKnown: true, description: 'Whether page, section or step is stated, or the document is a single sheet.' },
   'exposure.victim': { kind: 'exposure', type: 'word', words: ['strong low-alloy steel', 'hardened or multi-phase steel', 'plain steel', 'aluminium', 'aluminium 7xxx', 'aluminium casting', 'aluminium of unknown alloy', 'stainless steel', 'magnesium or composite', 'unknown material', 'structural adhesive', 'sealer', 'foam', 'cavity wax', 'sound pad', 'wiring', 'control unit', 'sensor', 'glass', 'airbag', 'belt pretensioner', 'traction battery', 'high-voltage cable', 'low-voltage battery', 'fuel tank', 'fuel line', 'gas cylinder', 'brake line', 'refrigerant line', 'trim', 'paint'], description: 'What the neighbour is, as far as heat is concerned. Steel that is called soft and read in no document of the maker counts as hardened on a structural part.' },
@@ -843,9 +908,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
+  'exposure.said_off': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it is a part that is said to be removed or renewed beside hot work, and none of its operations takes off or cuts out anything of it.' },
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
   'exposure.from': { kind: 'exposure', type: 'word', words: ['heat', 'arc', 'brazing', 'resistance spot', 'cutting or grinding', 'bake'], alwaysKnown: true, description: 'Kind of heat source.' },
   'exposure.distance': { kind: 'exposure', type: 'number', unit: 'mm', dimension: 'length', description: 'Shortest way along metal from the heated zone.' },
+  'exposure.path': { kind: 'exposure', type: 'word', words: ['same sheet', 'joined', 'through air'], description: 'How the heat gets there.' },
   'exposure.peak': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the neighbour sees, cool-down included, margins on the high side.' },
   'exposure.peak_at': { kind: 'exposure', type: 'number', unit: 's', dimension: 'time', description: 'When it is hottest, from the start of the heat.' },
   'exposure.limit': { kind: 'exposure', type: 'number', unit: '°C', dimension: 'temperature', description: 'Temperature up to which nothing is asked, by the pack.' },
@@ -873,6 +940,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.classes': { kind: 'joint', type: 'words', words: ['mild', 'high-strength', 'advanced high-strength', 'ultra-high-strength', 'press-hardened', 'aluminium', 'stainless', 'magnesium', 'composite'], description: 'Strength classes of the sheets in the stack.' },
   'joint.cold_worked': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack has its strength from cold work.' },
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
+  'joint.has_aluminium': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack is aluminium, by whatever its class rests on: a magnet tells.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the backing insert is stated with its grade.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
@@ -911,7 +979,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.pitch_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Least distance minus the one stated.' },
   'joint.pitch_by_page': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the page of this vehicle states a distance of its own and the joint keeps no less.' },
   'joint.widest_gap': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Widest distance between two neighbours of the row.' },
-  'joint.factory_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbouring factory joints.' },
+  'joint.factory_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance between neighbouring factory joints; where it is not stated, the widest that so many can have on so long a flange, as assumed.' },
   'joint.gap_factor': { kind: 'joint', type: 'number', description: 'Widest distance by that of the factory.' },
   'joint.edge': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Centre of the joint to the sheet edge.' },
   'joint.edge_factor': { kind: 'joint', type: 'number', description: 'Distance to the edge by the button diameter, asked or measured, whichever is larger; 5 √t where neither is stated.' },
@@ -923,6 +991,12 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the centre of the spot to the other side of flange or overlap as a multiple of its diameter: of a lap the edge of the other sheet, of a flange the foot of its bend.' },
   'joint.hole_rim': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Sheet that is left between the hole of a plug weld and the edge.' },
   'joint.row_beyond_flange': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the row, from its number and pitch, minus the length of the flange.' },
+  'joint.crowded_pitch': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'The distance at which the joints stand on the flange, where the row at its stated pitch is longer than the flange: its length divided among them, the first and the last at its very ends.' },
+  'joint.crowded_pitch_short': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How much that distance is under the least pitch.' },
+  'joint.factory_spacing': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the flange shared among the factory\'s joints, ends included: what the factory\'s number says of their distance.' },
+  'joint.count_factor': { kind: 'joint', type: 'number', description: 'Number of joints by that of the factory.' },
+  'joint.bare_end': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'What the row, by its number and pitch, leaves of the flange at either end where it stands in the middle.' },
+  'joint.bare_end_factor': { kind: 'joint', type: 'number', description: 'The bare end by the distance of the factory\'s joints or of the row\'s own, whichever is wider.' },
   'joint.factory_method': { kind: 'joint', type: 'word', words: ['resistance spot', 'projection weld', 'plug weld', 'arc seam', 'arc stitch', 'aluminium arc', 'arc braze', 'TIG seam', 'laser seam', 'adhesive', 'adhesive and spot', 'adhesive and rivet', 'self-piercing rivet', 'blind rivet', 'solid rivet', 'flow-drill screw', 'clinch', 'hem', 'bolt'], synonyms: { 'spot': 'resistance spot', 'spot weld': 'resistance spot', 'strsw': 'resistance spot', 'mag': 'arc seam', 'mag seam': 'arc seam', 'mag plug': 'plug weld', 'plug': 'plug weld', 'mig': 'arc seam', 'mig braze': 'arc braze', 'mig brazing': 'arc braze', 'stitch': 'arc stitch', 'bond': 'adhesive', 'glue': 'adhesive', 'weld bond': 'adhesive and spot', 'spr': 'self-piercing rivet', 'laser': 'laser seam', 'laser weld': 'laser seam', 'tig': 'TIG seam', 'tig weld': 'TIG seam', 'bolted': 'bolt' }, description: 'How the factory joined it; resistance spots where it is not stated and a number is.' },
   'joint.pattern': { kind: 'joint', type: 'word', words: ['kept', 'not kept', 'uncited', 'open', 'none'], alwaysKnown: true, description: 'The pattern that a page states for this joint: kept, not kept, uncited (the page does not cover this vehicle, or its place is missing), open (not all of it is stated), or none.' },
   'joint.pattern_text': { kind: 'joint', type: 'text', description: 'In what the joint departs from the pattern, or what of it is open.' },
@@ -946,11 +1020,17 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_ability_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated what force and current the machine can give.' },
   'joint.force_beyond_machine': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Force that is set minus the most that the gun gives.' },
   'joint.current_beyond_machine': { kind: 'joint', type: 'number', unit: 'kA', dimension: 'current', description: 'Current that is set minus the most that the machine gives.' },
-  'joint.machine_force_short': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'Least usual force for such sheets minus the most that the gun gives.' },
+  'joint.machine_force': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'The most force that the gun gives.' },
+  'joint.mild_sheet_force': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'The least force that low-carbon sheet of the thickness asks for, by the window of settings; that of zinc-coated sheet where it is not known to be bare.' },
+  'joint.machine_force_factor': { kind: 'joint', type: 'number', description: 'The most force that the gun gives, as a share of the least that low-carbon sheet of the thickness asks for.' },
+  'joint.set_force_factor': { kind: 'joint', type: 'number', description: 'The force that is set, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
+  'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
+  'joint.insert_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the insert bears a citation of its own to a page of this vehicle.' },
   'joint.backed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the seam has an insert or another backing.' },
   'joint.gap_off': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the root gap lies outside what is usual for the seam.' },
+  'joint.gap_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the root gap bears a citation of its own to a page of this vehicle.' },
   'joint.fastener_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether rivet or screw are named.' },
   'joint.fastener_kind': { kind: 'joint', type: 'word', words: ['structural', 'ordinary'], description: 'Whether the fastener is made to carry load.' },
   'joint.fastener_head': { kind: 'joint', type: 'word', words: ['raised', 'countersunk'], description: 'Form of the head.' },
@@ -963,14 +1043,21 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
   'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },
+  'joint.on_structure': { kind: 'joint', type: 'yes-no', description: 'Whether a part of the stack is structural: the part itself, or one that the joint names. A skin bonded over structure is joined to it.' },
+  'joint.arc_beside_fresh_bond': { kind: 'joint', type: 'text', description: 'The bond on the same part that was closed before this arc and had not cured yet, with both moments.' },
+  'joint.elsewhere_than_cut': { kind: 'joint', type: 'text', description: 'Where the seam of the cut is drawn, where that is another place than the one of the operation.' },
   'joint.factory_adhesive': { kind: 'joint', type: 'yes-no', description: 'Whether the factory joint is said to have held adhesive.' },
   'joint.adhesive_open': { kind: 'joint', type: 'text', description: 'What of product, preparation and cure of the adhesive is not stated.' },
   'joint.adhesive_unrecorded': { kind: 'joint', type: 'text', description: 'What of lot and expiry of the adhesive is not stated.' },
   'joint.adhesive_days_over': { kind: 'joint', type: 'count', description: 'Days from the expiry of the adhesive to the day of joining, or to the as-of date where that is still to come; below zero in date.' },
   'joint.open_time_over': { kind: 'joint', type: 'number', unit: 's', dimension: 'time', description: 'Time until the joint was closed minus the open time of the adhesive.' },
   'joint.cured_before_joined': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the adhesive is said to have cured before the joint was made. False where the days or times do not tell.' },
-  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint had cured: the road test, the signature.' },
+  'joint.cured_too_soon': { kind: 'joint', type: 'text', description: 'When it was joined and when it is said to have cured, where less lies between than the shortest time that its cure names.' },
+  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint bears it: wheel alignment and pulling before it bears handling, road test and signature before it had cured. Without `cured`, the shortest time that `cure` names counts from the joining.' },
+  'joint.cure_when_measured': { kind: 'joint', type: 'word', words: ['over', 'under way', 'not told', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive bore handling when the body was measured after the repair: by `handling_time`, else by `cured`, else by the shortest time that `cure` names. Not asked where there is no adhesive, or the day of joining or of measuring is not written.' },
+  'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
+  'joint.flange_coat_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what lies between the sheets bears a citation of its own to a page of this vehicle.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
@@ -984,7 +1071,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'measurement.before_late': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement before the repair is later than structural work.' },
   'measurement.after_early': { kind: 'measurement', type: 'yes-no', description: 'Whether the measurement after the repair is older than structural work.' },
   'measurement.dated_ahead': { kind: 'measurement', type: 'yes-no', alwaysKnown: true, description: 'Whether a measurement bears a day after the as-of date.' },
-  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards, nor does a part that they touch, nor, for what frames a door, are the diagonals of an opening measured.' },
+  'measurement.unmeasured': { kind: 'measurement', type: 'text', description: 'Structural parts replaced, cut, straightened or heated that bear no point measured afterwards. For what frames a door the diagonals of an opening do as well, and for a smaller part than rail, apron, tower, pillar and ring a point on a part that it touches.' },
+  'measurement.unmeasured_before': { kind: 'measurement', type: 'text', description: 'Structural parts that were hit and are replaced, cut, straightened or heated, of which no point was measured before, nor one on a part that they touch, nor, for what frames a door, the diagonals of an opening.' },
   'measurement.dropped': { kind: 'measurement', type: 'text', description: 'Points measured before and not after, without a reason.' },
   'measurement.system': { kind: 'measurement', type: 'word', words: ['mechanical', 'optical', 'ultrasonic', 'fixture', 'tape'], description: 'Kind of system.' },
   'measurement.datum_fault_before': { kind: 'measurement', type: 'text', description: 'Why the readings before the repair cannot be fitted to the zero points, though three and more are named.' },
@@ -1048,25 +1136,33 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
   'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
+  'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },
+  'step.radar_there': { kind: 'step', type: 'text', description: 'The part behind which a radar sits by the plan, where the calibration says that none is fitted.' },
+  'step.scan_excuse': { kind: 'step', type: 'text', description: 'The reason given for no scan before the repair, where it lies with people and not with the vehicle.' },
   'step.missing': { kind: 'step', type: 'text', description: 'What is missing.' },
   'step.in_order': { kind: 'step', type: 'yes-no', description: 'Whether it was done before the first operation that needs it (for re-commissioning: after the last).' },
+  'step.welded_before': { kind: 'step', type: 'yes-no', description: 'Whether something was welded electrically on the vehicle before the batteries were disconnected.' },
   'step.after_isolation': { kind: 'step', type: 'yes-no', description: 'Whether the absence of voltage was proved after the isolation.' },
   'step.result': { kind: 'step', type: 'word', words: ['passed', 'failed', 'unfinished', 'not required'], description: 'How a check after the repair came out; `passed` of a scan says that its codes are listed.' },
   'step.needed': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan\'s own work makes the check after the repair necessary: restraint units that came off, suspension or rails that were hit or worked on, electric welding, isolation, a windscreen or bumper cover that came off.' },
   'step.needed_because': { kind: 'step', type: 'text', description: 'What makes it necessary.' },
   'step.faults': { kind: 'step', type: 'word', words: ['none', 'left', 'unclear', 'not stated'], description: 'What is said of the faults that re-commissioning leaves.' },
-  'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair shows as active.' },
-  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Other codes of these systems, of driver assistance, or of a system that is not stated, that are left without an explanation.' },
+  'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair leaves, active or stored, whatever is said of them.' },
+  'step.codes_of_assistance': { kind: 'step', type: 'text', description: 'Active codes of driver assistance that the scan after the repair leaves.' },
+  'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Codes of other systems, or of a system that is not stated, that are left without an explanation.' },
   'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
   'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
   'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved, without its sign.' },
+  'step.proof_denied': { kind: 'step', type: 'text', description: 'What the proof of absence itself says was not done, such as that the meter was not proved after it.' },
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.wait': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'The wait that counts after the current is cut off, for restraints and for traction voltage: the one the page is said to ask, else the one stated.' },
   'step.scan_contradicted': { kind: 'step', type: 'text', description: 'Why a scan is said not to be possible that bears a day or codes.' },
+  'step.wait_cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the wait, where it is not of this vehicle, and what it covers.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
+  'step.battery_kept': { kind: 'step', type: 'text', description: 'How a damaged traction battery is in the vehicle again, without a new one and without a page of the maker that judges it fit.' },
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
   'step.checked': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said to have been looked at when the traction voltage went on again.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },

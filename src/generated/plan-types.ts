@@ -226,6 +226,8 @@ export interface PlanMakeSafeHighVoltage {
   readonly note?: Text;
   /** State of the traction battery. */
   readonly battery_condition?: 'sound' | 'hit' | 'leaking' | 'hot' | 'isolation fault' | 'not yet seen';
+  /** Maker’s page by which a damaged battery was examined and found fit to stay, or to be fitted again. */
+  readonly battery_fit_cite?: Cites;
   /** Quarantine of a damaged battery. */
   readonly quarantine?: PlanMakeSafeHighVoltageQuarantine;
   /** Who isolates and re-commissions. */
@@ -359,11 +361,11 @@ export interface PlanMeasurements {
   /** The place in a listed reference of the maker that states tolerances above 3 mm. Without it a wider tolerance is the plan’s own word. */
   readonly tolerance_cite?: Cites;
   /** Day of the measurement before the repair. */
-  readonly before?: PlanDate;
+  readonly before?: Moment;
   /** Day of the measurement of the clamped part. */
-  readonly before_welding?: PlanDate;
-  /** Day of the measurement after the repair. */
-  readonly after?: PlanDate;
+  readonly before_welding?: Moment;
+  /** Day of the measurement after the repair; with its hour where that matters. */
+  readonly after?: Moment;
   /** Names of the points that the datum is fitted to. */
   readonly zero_points?: readonly Id[];
   /** Points. */
@@ -1066,6 +1068,8 @@ export interface Joint {
   readonly insert?: JointInsert;
   /** Root gap of a seam. */
   readonly gap?: Length;
+  /** The page that draws a root gap other than the usual one. A page cited at the joint speaks for the seam alone. */
+  readonly gap_cite?: Cites;
   /** Backing of a seam other than an insert: a bar, a strip. */
   readonly backing?: string;
   /** Adhesive in the joint. */
@@ -1096,6 +1100,8 @@ export interface Joint {
   /** Record number, or where print-out or photograph of this joint is kept. */
   readonly record?: string;
   readonly note?: Text;
+  /** The page that asks for what lies between the sheets. A page cited at the joint speaks for the joint alone. */
+  readonly flange_coat_cite?: Cites;
   /** What lies between the sheets of the flange against rust. */
   readonly flange_coat?: 'weld-through primer' | 'factory coat left whole' | 'adhesive' | 'sealer' | 'bare';
 }
@@ -1138,6 +1144,8 @@ export interface JointInsert {
   readonly length_each_side?: Length;
   readonly grade?: Grade;
   readonly thickness?: Length;
+  /** The page that draws this insert. A page cited at the joint speaks for the seam alone. */
+  readonly cite?: Cites;
 }
 
 /** Adhesive in the joint. */
@@ -1151,6 +1159,8 @@ export interface JointAdhesive {
   readonly cure?: string;
   /** When the cure was complete. */
   readonly cured?: Moment;
+  /** How long after the joining the bond bears handling, as the data sheet of the adhesive states it: the clamps may come off and the body may be measured. */
+  readonly handling_time?: Time;
   /** How long after it is laid the joint may still be closed or welded. */
   readonly open_time?: Time;
   /** How long after it was laid the joint was closed and welded, or will be. */
@@ -1259,6 +1269,12 @@ export interface Operation {
   readonly joints?: readonly Joint[];
   /** Where the earth clamp sits. */
   readonly earth_clamp?: string;
+  /** On what the earth clamp sits. Current takes the way through a bearing, a gear or a control unit where one lies between clamp and weld, and pits or burns it. */
+  readonly earth_clamp_on?: 'same part' | 'joined part' | 'elsewhere on the body' | 'wheel, hub or suspension' | 'engine, gearbox or motor' | 'control unit or its bracket' | 'none needed';
+  /** How far the earth clamp sits from the weld. */
+  readonly earth_clamp_distance?: Length;
+  /** What becomes of control units near the current path: none lies within 300 mm of it; their plugs are drawn; they are taken out; or they stay plugged in. */
+  readonly control_units_state?: 'none near' | 'unplugged' | 'removed' | 'left plugged in';
   /** What is done with control units near the current path. */
   readonly control_units?: string;
   /** Length of the fire watch after the hot work. */

@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/date" }, before_welding: { $ref: "#/$defs/date" }, after: { $ref: "#/$defs/date" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -505,8 +505,8 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
 }
 validate96.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats10 = formats.length;
-function validate110(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate110.evaluated;
+function validate111(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate111.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -520,12 +520,12 @@ function validate110(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate110.errors = vErrors, errors === 0;
+  return validate111.errors = vErrors, errors === 0;
 }
-validate110.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate111.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats12 = formats["signed-voltage"];
-function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
+function validate127(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate127.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -539,12 +539,12 @@ function validate126(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate126.errors = vErrors, errors === 0;
+  return validate127.errors = vErrors, errors === 0;
 }
-validate126.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate127.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats14 = formats.percent;
-function validate128(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate128.evaluated;
+function validate129(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate129.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -558,51 +558,51 @@ function validate128(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate128.errors = vErrors, errors === 0;
+  return validate129.errors = vErrors, errors === 0;
 }
-validate128.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate129.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema36 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
-function validate136(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate136.evaluated;
+function validate137(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate137.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema36.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate136.errors = vErrors, errors === 0;
+  return validate137.errors = vErrors, errors === 0;
 }
-validate136.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate137.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema37 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
-function validate138(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate138.evaluated;
+function validate139(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate139.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema37.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate138.errors = vErrors, errors === 0;
+  return validate139.errors = vErrors, errors === 0;
 }
-validate138.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate139.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema38 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema39 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
-function validate150(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate150.evaluated;
+function validate151(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate151.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema39.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate150.errors = vErrors, errors === 0;
+  return validate151.errors = vErrors, errors === 0;
 }
-validate150.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate151.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema40 = { enum: ["left", "right", "both", "centre"] };
-function validate152(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate152.evaluated;
+function validate153(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate153.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema40.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate152.errors = vErrors, errors === 0;
+  return validate153.errors = vErrors, errors === 0;
 }
-validate152.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate161(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate161.evaluated;
+validate153.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate162(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate162.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -612,12 +612,12 @@ function validate161(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate161.errors = vErrors, errors === 0;
+  return validate162.errors = vErrors, errors === 0;
 }
-validate161.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate162.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats16 = formats.stress;
-function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
+function validate164(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate164.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -631,21 +631,21 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate163.errors = vErrors, errors === 0;
+  return validate164.errors = vErrors, errors === 0;
 }
-validate163.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate164.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema43 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
-function validate165(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate165.evaluated;
+function validate166(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate166.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema43.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate165.errors = vErrors, errors === 0;
+  return validate166.errors = vErrors, errors === 0;
 }
-validate165.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate169(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate169.evaluated;
+validate166.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate170(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate170.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "grade" || key0 === "strength" || key0 === "class" || key0 === "thickness")) {
@@ -664,37 +664,37 @@ function validate169(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    data.grade !== void 0 && (validate161(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.strength !== void 0 && (validate163(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.class !== void 0 && (validate165(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate165.errors : vErrors.concat(validate165.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate110(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+    data.grade !== void 0 && (validate162(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.strength !== void 0 && (validate164(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate164.errors : vErrors.concat(validate164.errors), errors = vErrors.length)), data.class !== void 0 && (validate166(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate111(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate169.errors = vErrors, errors === 0;
+  return validate170.errors = vErrors, errors === 0;
 }
-validate169.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate170.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema45 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
-function validate176(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate176.evaluated;
+function validate177(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate177.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema45.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate176.errors = vErrors, errors === 0;
+  return validate177.errors = vErrors, errors === 0;
 }
-validate176.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema46 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, schema47 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
-function validate182(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate182.evaluated;
+validate177.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema46 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } } } }, schema47 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
+function validate183(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate183.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema47.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate182.errors = vErrors, errors === 0;
+  return validate183.errors = vErrors, errors === 0;
 }
-validate182.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate183.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats18 = formats.temperature;
-function validate185(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate185.evaluated;
+function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate186.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -708,12 +708,12 @@ function validate185(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate185.errors = vErrors, errors === 0;
+  return validate186.errors = vErrors, errors === 0;
 }
-validate185.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate186.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema49 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
-function validate188(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate188.evaluated;
+function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "means" || key0 === "place" || key0 === "calibration_due")) {
@@ -744,12 +744,12 @@ function validate188(data, { instancePath = "", parentData, parentDataProperty, 
     let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate188.errors = vErrors, errors === 0;
+  return validate189.errors = vErrors, errors === 0;
 }
-validate188.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate189.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats20 = formats["free-end"];
-function validate191(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate191.evaluated;
+function validate192(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate192.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -763,22 +763,22 @@ function validate191(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate191.errors = vErrors, errors === 0;
+  return validate192.errors = vErrors, errors === 0;
 }
-validate191.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate192.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema51 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema52 = { enum: ["same sheet", "joined", "through air"] };
-function validate202(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate202.evaluated;
+function validate203(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate203.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema52.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate202.errors = vErrors, errors === 0;
+  return validate203.errors = vErrors, errors === 0;
 }
-validate202.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate203.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats22 = formats.mass;
-function validate214(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate214.evaluated;
+function validate215(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate215.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -792,18 +792,18 @@ function validate214(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate214.errors = vErrors, errors === 0;
+  return validate215.errors = vErrors, errors === 0;
 }
-validate214.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate198(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate198.evaluated;
+validate215.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate199(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate199.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema51.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate136(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data.distance !== void 0 && (validate110(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.path !== void 0 && (validate202(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate138(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate185(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data.lap !== void 0) {
+    if (data.part !== void 0 && (validate66(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.item !== void 0 && (validate137(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors), errors = vErrors.length)), data.distance !== void 0 && (validate111(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.path !== void 0 && (validate203(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate203.errors : vErrors.concat(validate203.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate139(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate139.errors : vErrors.concat(validate139.errors), errors = vErrors.length)), data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.limit !== void 0 && (validate186(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.lap !== void 0) {
       let data7 = data.lap;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -811,7 +811,7 @@ function validate198(data, { instancePath = "", parentData, parentDataProperty, 
             let err1 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
-        data7.length !== void 0 && (validate110(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate110(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate110(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate110(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+        data7.length !== void 0 && (validate111(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate111(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate111(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate111(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length));
       } else {
         let err2 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -832,7 +832,7 @@ function validate198(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
-        if (data12.distance !== void 0 && (validate110(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.width !== void 0 && (validate110(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.length !== void 0 && (validate110(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.water !== void 0 && (validate214(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate214.errors : vErrors.concat(validate214.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate110(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data12.held !== void 0) {
+        if (data12.distance !== void 0 && (validate111(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data12.width !== void 0 && (validate111(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data12.length !== void 0 && (validate111(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data12.water !== void 0 && (validate215(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate215.errors : vErrors.concat(validate215.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate111(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data12.held !== void 0) {
           let data19 = data12.held;
           if (!(data19 === "clamped" || data19 === "laid on")) {
             let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema51.properties.sink.properties.held.enum } };
@@ -849,7 +849,7 @@ function validate198(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.watched_by !== void 0 && (validate188(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate188.errors : vErrors.concat(validate188.errors), errors = vErrors.length)), data.reading !== void 0 && (validate185(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.watched_by !== void 0 && (validate189(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length)), data.reading !== void 0 && (validate186(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.name !== void 0) {
       let data24 = data.name;
       if (typeof data24 == "string") {
         if (func2(data24) > 200) {
@@ -865,22 +865,22 @@ function validate198(data, { instancePath = "", parentData, parentDataProperty, 
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate198.errors = vErrors, errors === 0;
+  return validate199.errors = vErrors, errors === 0;
 }
-validate198.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema54 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" } } }, gap: { $ref: "#/$defs/length" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, schema55 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
-function validate225(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate225.evaluated;
+validate199.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema54 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, schema55 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
+function validate226(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate226.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "resistance spot" || data === "projection weld" || data === "plug weld" || data === "arc seam" || data === "arc stitch" || data === "aluminium arc" || data === "arc braze" || data === "TIG seam" || data === "laser seam" || data === "adhesive" || data === "adhesive and spot" || data === "adhesive and rivet" || data === "self-piercing rivet" || data === "blind rivet" || data === "solid rivet" || data === "flow-drill screw" || data === "clinch" || data === "hem" || data === "bolt")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema55.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate225.errors = vErrors, errors === 0;
+  return validate226.errors = vErrors, errors === 0;
 }
-validate225.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate226.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats24 = formats.force;
-function validate254(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate254.evaluated;
+function validate258(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate258.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -894,12 +894,12 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate254.errors = vErrors, errors === 0;
+  return validate258.errors = vErrors, errors === 0;
 }
-validate254.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate258.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats26 = formats.current;
-function validate256(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate256.evaluated;
+function validate260(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate260.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -913,12 +913,12 @@ function validate256(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate256.errors = vErrors, errors === 0;
+  return validate260.errors = vErrors, errors === 0;
 }
-validate256.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate260.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats28 = formats.voltage;
-function validate258(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate258.evaluated;
+function validate262(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate262.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -932,12 +932,12 @@ function validate258(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate258.errors = vErrors, errors === 0;
+  return validate262.errors = vErrors, errors === 0;
 }
-validate258.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate262.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats30 = formats.speed;
-function validate264(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate264.evaluated;
+function validate268(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate268.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -951,12 +951,12 @@ function validate264(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate264.errors = vErrors, errors === 0;
+  return validate268.errors = vErrors, errors === 0;
 }
-validate264.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate268.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats32 = formats["energy-per-length"];
-function validate266(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate266.evaluated;
+function validate270(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate270.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -970,12 +970,12 @@ function validate266(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate266.errors = vErrors, errors === 0;
+  return validate270.errors = vErrors, errors === 0;
 }
-validate266.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate270.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats34 = formats.power;
-function validate268(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate268.evaluated;
+function validate272(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate272.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -989,29 +989,29 @@ function validate268(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate268.errors = vErrors, errors === 0;
+  return validate272.errors = vErrors, errors === 0;
 }
-validate268.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate272.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema63 = { enum: ["planned", "passed", "failed"] };
-function validate276(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate276.evaluated;
+function validate280(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate280.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema63.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate276.errors = vErrors, errors === 0;
+  return validate280.errors = vErrors, errors === 0;
 }
-validate276.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate280.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var schema64 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
-function validate278(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate278.evaluated;
+function validate282(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate282.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "same_setup" || key0 === "record")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate276(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate110(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.result !== void 0 && (validate280(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate280.errors : vErrors.concat(validate280.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate111(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data3 = data.sheets;
       if (Array.isArray(data3)) {
         if (data3.length > 6) {
@@ -1020,7 +1020,7 @@ function validate278(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate169(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors), errors = vErrors.length);
+          validate170(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length);
       } else {
         let err2 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -1057,11 +1057,11 @@ function validate278(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate278.errors = vErrors, errors === 0;
+  return validate282.errors = vErrors, errors === 0;
 }
-validate278.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate275(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate275.evaluated;
+validate282.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate279(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate279.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1073,12 +1073,12 @@ function validate275(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate276(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length);
+    validate280(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate280.errors : vErrors.concat(validate280.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate278(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate278.errors : vErrors.concat(validate278.errors), errors = vErrors.length);
+    validate282(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate282.errors : vErrors.concat(validate282.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1088,18 +1088,18 @@ function validate275(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate275.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate279.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate275.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate223(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate223.evaluated;
+validate279.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate224(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate224.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema54.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate225(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate225.errors : vErrors.concat(validate225.errors), errors = vErrors.length)), data.form !== void 0) {
+    if (data.to !== void 0 && (validate66(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.method !== void 0 && (validate226(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate226.errors : vErrors.concat(validate226.errors), errors = vErrors.length)), data.form !== void 0) {
       let data2 = data.form;
       if (!(data2 === "lap" || data2 === "flange" || data2 === "butt with insert" || data2 === "open butt" || data2 === "hem")) {
         let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema54.properties.form.enum } };
@@ -1138,7 +1138,7 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.factory_count_from !== void 0 && (validate84(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate225(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate225.errors : vErrors.concat(validate225.errors), errors = vErrors.length)), data.count !== void 0) {
+    if (data.factory_count_from !== void 0 && (validate84(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate226(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate226.errors : vErrors.concat(validate226.errors), errors = vErrors.length)), data.count !== void 0) {
       let data8 = data.count;
       if (!(typeof data8 == "number" && !(data8 % 1) && !isNaN(data8) && isFinite(data8))) {
         let err7 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/type", keyword: "type", params: { type: "integer" } };
@@ -1172,7 +1172,7 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.nugget !== void 0 && (validate110(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate110(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate110(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate110(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.length !== void 0 && (validate110(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate110(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.pattern !== void 0) {
+    if (data.nugget !== void 0 && (validate111(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate111(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate111(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate111(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.length !== void 0 && (validate111(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate111(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.pattern !== void 0) {
       let data16 = data.pattern;
       if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
         for (let key1 in data16)
@@ -1197,7 +1197,7 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data16.pitch !== void 0 && (validate110(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data16.method !== void 0 && (validate225(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate225.errors : vErrors.concat(validate225.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate110(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate110(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate84(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+        data16.pitch !== void 0 && (validate111(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data16.method !== void 0 && (validate226(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate226.errors : vErrors.concat(validate226.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate111(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate111(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate84(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
       } else {
         let err17 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
@@ -1210,7 +1210,7 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.edge !== void 0 && (validate110(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.hole !== void 0 && (validate110(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.fastener !== void 0) {
+    if (data.edge !== void 0 && (validate111(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.hole !== void 0 && (validate111(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.fastener !== void 0) {
       let data26 = data.fastener;
       if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
         for (let key2 in data26)
@@ -1237,14 +1237,14 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
-        if (data26.diameter !== void 0 && (validate110(data26.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data26, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data26.head !== void 0) {
+        if (data26.diameter !== void 0 && (validate111(data26.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data26, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data26.head !== void 0) {
           let data30 = data26.head;
           if (!(data30 === "raised" || data30 === "countersunk")) {
             let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema54.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
-        if (data26.grip_from !== void 0 && (validate110(data26.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data26, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data26.grip_to !== void 0 && (validate110(data26.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data26, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data26.coating !== void 0) {
+        if (data26.grip_from !== void 0 && (validate111(data26.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data26, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data26.grip_to !== void 0 && (validate111(data26.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data26, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data26.coating !== void 0) {
           let data33 = data26.coating;
           if (typeof data33 == "string") {
             if (func2(data33) > 200) {
@@ -1272,20 +1272,20 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
       let data35 = data.insert;
       if (data35 && typeof data35 == "object" && !Array.isArray(data35)) {
         for (let key3 in data35)
-          if (!(key3 === "length_each_side" || key3 === "grade" || key3 === "thickness")) {
+          if (!(key3 === "length_each_side" || key3 === "grade" || key3 === "thickness" || key3 === "cite")) {
             let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
-        data35.length_each_side !== void 0 && (validate110(data35.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data35, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data35.grade !== void 0 && (validate161(data35.grade, { instancePath: instancePath + "/insert/grade", parentData: data35, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data35.thickness !== void 0 && (validate110(data35.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data35, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+        data35.length_each_side !== void 0 && (validate111(data35.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data35, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data35.grade !== void 0 && (validate162(data35.grade, { instancePath: instancePath + "/insert/grade", parentData: data35, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data35.thickness !== void 0 && (validate111(data35.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data35, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data35.cite !== void 0 && (validate84(data35.cite, { instancePath: instancePath + "/insert/cite", parentData: data35, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
       } else {
         let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
-    if (data.gap !== void 0 && (validate110(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.backing !== void 0) {
-      let data40 = data.backing;
-      if (typeof data40 == "string") {
-        if (func2(data40) > 200) {
+    if (data.gap !== void 0 && (validate111(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.gap_cite !== void 0 && (validate84(data.gap_cite, { instancePath: instancePath + "/gap_cite", parentData: data, parentDataProperty: "gap_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.backing !== void 0) {
+      let data42 = data.backing;
+      if (typeof data42 == "string") {
+        if (func2(data42) > 200) {
           let err30 = { instancePath: instancePath + "/backing", schemaPath: "#/properties/backing/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
@@ -1295,17 +1295,17 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.adhesive !== void 0) {
-      let data41 = data.adhesive;
-      if (data41 && typeof data41 == "object" && !Array.isArray(data41)) {
-        for (let key4 in data41)
-          if (!(key4 === "product" || key4 === "lot" || key4 === "expires" || key4 === "cure" || key4 === "cured" || key4 === "open_time" || key4 === "closed_after" || key4 === "preparation")) {
+      let data43 = data.adhesive;
+      if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
+        for (let key4 in data43)
+          if (!func1.call(schema54.properties.adhesive.properties, key4)) {
             let err32 = { instancePath: instancePath + "/adhesive", schemaPath: "#/properties/adhesive/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
-        if (data41.product !== void 0) {
-          let data42 = data41.product;
-          if (typeof data42 == "string") {
-            if (func2(data42) > 200) {
+        if (data43.product !== void 0) {
+          let data44 = data43.product;
+          if (typeof data44 == "string") {
+            if (func2(data44) > 200) {
               let err33 = { instancePath: instancePath + "/adhesive/product", schemaPath: "#/properties/adhesive/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
@@ -1314,10 +1314,10 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
           }
         }
-        if (data41.lot !== void 0) {
-          let data43 = data41.lot;
-          if (typeof data43 == "string") {
-            if (func2(data43) > 100) {
+        if (data43.lot !== void 0) {
+          let data45 = data43.lot;
+          if (typeof data45 == "string") {
+            if (func2(data45) > 100) {
               let err35 = { instancePath: instancePath + "/adhesive/lot", schemaPath: "#/properties/adhesive/properties/lot/maxLength", keyword: "maxLength", params: { limit: 100 } };
               vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
             }
@@ -1326,10 +1326,10 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
           }
         }
-        if (data41.expires !== void 0 && (validate53(data41.expires, { instancePath: instancePath + "/adhesive/expires", parentData: data41, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data41.cure !== void 0) {
-          let data45 = data41.cure;
-          if (typeof data45 == "string") {
-            if (func2(data45) > 200) {
+        if (data43.expires !== void 0 && (validate53(data43.expires, { instancePath: instancePath + "/adhesive/expires", parentData: data43, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data43.cure !== void 0) {
+          let data47 = data43.cure;
+          if (typeof data47 == "string") {
+            if (func2(data47) > 200) {
               let err37 = { instancePath: instancePath + "/adhesive/cure", schemaPath: "#/properties/adhesive/properties/cure/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
@@ -1338,10 +1338,10 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         }
-        if (data41.cured !== void 0 && (validate81(data41.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data41, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data41.open_time !== void 0 && (validate96(data41.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data41, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data41.closed_after !== void 0 && (validate96(data41.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data41, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data41.preparation !== void 0) {
-          let data49 = data41.preparation;
-          if (typeof data49 == "string") {
-            if (func2(data49) > 200) {
+        if (data43.cured !== void 0 && (validate81(data43.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data43, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data43.handling_time !== void 0 && (validate96(data43.handling_time, { instancePath: instancePath + "/adhesive/handling_time", parentData: data43, parentDataProperty: "handling_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data43.open_time !== void 0 && (validate96(data43.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data43, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data43.closed_after !== void 0 && (validate96(data43.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data43, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data43.preparation !== void 0) {
+          let data52 = data43.preparation;
+          if (typeof data52 == "string") {
+            if (func2(data52) > 200) {
               let err39 = { instancePath: instancePath + "/adhesive/preparation", schemaPath: "#/properties/adhesive/properties/preparation/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
@@ -1360,9 +1360,9 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
     }
     if (data.filler !== void 0) {
-      let data51 = data.filler;
-      if (typeof data51 == "string") {
-        if (func2(data51) > 200) {
+      let data54 = data.filler;
+      if (typeof data54 == "string") {
+        if (func2(data54) > 200) {
           let err43 = { instancePath: instancePath + "/filler", schemaPath: "#/properties/filler/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
         }
@@ -1372,9 +1372,9 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.gas !== void 0) {
-      let data52 = data.gas;
-      if (typeof data52 == "string") {
-        if (func2(data52) > 200) {
+      let data55 = data.gas;
+      if (typeof data55 == "string") {
+        if (func2(data55) > 200) {
           let err45 = { instancePath: instancePath + "/gas", schemaPath: "#/properties/gas/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
         }
@@ -1384,9 +1384,9 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.insulation !== void 0) {
-      let data53 = data.insulation;
-      if (typeof data53 == "string") {
-        if (func2(data53) > 200) {
+      let data56 = data.insulation;
+      if (typeof data56 == "string") {
+        if (func2(data56) > 200) {
           let err47 = { instancePath: instancePath + "/insulation", schemaPath: "#/properties/insulation/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
         }
@@ -1404,17 +1404,17 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
     }
     if (data.settings !== void 0) {
-      let data56 = data.settings;
-      if (data56 && typeof data56 == "object" && !Array.isArray(data56)) {
-        for (let key5 in data56)
+      let data59 = data.settings;
+      if (data59 && typeof data59 == "object" && !Array.isArray(data59)) {
+        for (let key5 in data59)
           if (!func1.call(schema54.properties.settings.properties, key5)) {
             let err51 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
-        if (data56.machine !== void 0) {
-          let data57 = data56.machine;
-          if (typeof data57 == "string") {
-            if (func2(data57) > 200) {
+        if (data59.machine !== void 0) {
+          let data60 = data59.machine;
+          if (typeof data60 == "string") {
+            if (func2(data60) > 200) {
               let err52 = { instancePath: instancePath + "/settings/machine", schemaPath: "#/properties/settings/properties/machine/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
             }
@@ -1423,10 +1423,10 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
           }
         }
-        if (data56.program !== void 0) {
-          let data58 = data56.program;
-          if (typeof data58 == "string") {
-            if (func2(data58) > 200) {
+        if (data59.program !== void 0) {
+          let data61 = data59.program;
+          if (typeof data61 == "string") {
+            if (func2(data61) > 200) {
               let err54 = { instancePath: instancePath + "/settings/program", schemaPath: "#/properties/settings/properties/program/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
@@ -1435,24 +1435,24 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
-        if (data56.force !== void 0 && (validate254(data56.force, { instancePath: instancePath + "/settings/force", parentData: data56, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data56.current !== void 0 && (validate256(data56.current, { instancePath: instancePath + "/settings/current", parentData: data56, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors), errors = vErrors.length)), data56.voltage !== void 0 && (validate258(data56.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data56, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate258.errors : vErrors.concat(validate258.errors), errors = vErrors.length)), data56.weld_time !== void 0 && (validate96(data56.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data56, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data56.tip !== void 0 && (validate110(data56.tip, { instancePath: instancePath + "/settings/tip", parentData: data56, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data56.most_force !== void 0 && (validate254(data56.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data56, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors), errors = vErrors.length)), data56.most_current !== void 0 && (validate256(data56.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data56, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors), errors = vErrors.length)), data56.travel_speed !== void 0 && (validate264(data56.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data56, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate264.errors : vErrors.concat(validate264.errors), errors = vErrors.length)), data56.heat_input !== void 0 && (validate266(data56.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data56, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate266.errors : vErrors.concat(validate266.errors), errors = vErrors.length)), data56.power !== void 0 && (validate268(data56.power, { instancePath: instancePath + "/settings/power", parentData: data56, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors), errors = vErrors.length)), data56.passes !== void 0) {
-          let data69 = data56.passes;
-          if (!(typeof data69 == "number" && !(data69 % 1) && !isNaN(data69) && isFinite(data69))) {
+        if (data59.force !== void 0 && (validate258(data59.force, { instancePath: instancePath + "/settings/force", parentData: data59, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate258.errors : vErrors.concat(validate258.errors), errors = vErrors.length)), data59.current !== void 0 && (validate260(data59.current, { instancePath: instancePath + "/settings/current", parentData: data59, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate260.errors : vErrors.concat(validate260.errors), errors = vErrors.length)), data59.voltage !== void 0 && (validate262(data59.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data59, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate262.errors : vErrors.concat(validate262.errors), errors = vErrors.length)), data59.weld_time !== void 0 && (validate96(data59.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data59, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data59.tip !== void 0 && (validate111(data59.tip, { instancePath: instancePath + "/settings/tip", parentData: data59, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data59.most_force !== void 0 && (validate258(data59.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data59, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate258.errors : vErrors.concat(validate258.errors), errors = vErrors.length)), data59.most_current !== void 0 && (validate260(data59.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data59, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate260.errors : vErrors.concat(validate260.errors), errors = vErrors.length)), data59.travel_speed !== void 0 && (validate268(data59.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data59, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors), errors = vErrors.length)), data59.heat_input !== void 0 && (validate270(data59.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data59, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate270.errors : vErrors.concat(validate270.errors), errors = vErrors.length)), data59.power !== void 0 && (validate272(data59.power, { instancePath: instancePath + "/settings/power", parentData: data59, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length)), data59.passes !== void 0) {
+          let data72 = data59.passes;
+          if (!(typeof data72 == "number" && !(data72 % 1) && !isNaN(data72) && isFinite(data72))) {
             let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
             vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
           }
-          if (typeof data69 == "number" && isFinite(data69)) {
-            if (data69 > 20 || isNaN(data69)) {
+          if (typeof data72 == "number" && isFinite(data72)) {
+            if (data72 > 20 || isNaN(data72)) {
               let err57 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/maximum", keyword: "maximum", params: { comparison: "<=", limit: 20 } };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
-            if (data69 < 1 || isNaN(data69)) {
+            if (data72 < 1 || isNaN(data72)) {
               let err58 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
               vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
         }
-        data56.interpass !== void 0 && (validate185(data56.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data56, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data56.stitch !== void 0 && (validate110(data56.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data56, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data56.pause !== void 0 && (validate96(data56.pause, { instancePath: instancePath + "/settings/pause", parentData: data56, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+        data59.interpass !== void 0 && (validate186(data59.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data59, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data59.stitch !== void 0 && (validate111(data59.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data59, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data59.pause !== void 0 && (validate96(data59.pause, { instancePath: instancePath + "/settings/pause", parentData: data59, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
       } else {
         let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
@@ -1463,9 +1463,9 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
     }
     if (data.place !== void 0) {
-      let data74 = data.place;
-      if (typeof data74 == "string") {
-        if (func2(data74) > 100) {
+      let data77 = data.place;
+      if (typeof data77 == "string") {
+        if (func2(data77) > 100) {
           let err61 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/maxLength", keyword: "maxLength", params: { limit: 100 } };
           vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
         }
@@ -1474,10 +1474,10 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate275(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate275.errors : vErrors.concat(validate275.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
-      let data79 = data.record;
-      if (typeof data79 == "string") {
-        if (func2(data79) > 200) {
+    if (data.cite !== void 0 && (validate84(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate279(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate279.errors : vErrors.concat(validate279.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.record !== void 0) {
+      let data82 = data.record;
+      if (typeof data82 == "string") {
+        if (func2(data82) > 200) {
           let err63 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
@@ -1486,9 +1486,9 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
-    if (data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
-      let data81 = data.flange_coat;
-      if (!(data81 === "weld-through primer" || data81 === "factory coat left whole" || data81 === "adhesive" || data81 === "sealer" || data81 === "bare")) {
+    if (data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.flange_coat_cite !== void 0 && (validate84(data.flange_coat_cite, { instancePath: instancePath + "/flange_coat_cite", parentData: data, parentDataProperty: "flange_coat_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
+      let data85 = data.flange_coat;
+      if (!(data85 === "weld-through primer" || data85 === "factory coat left whole" || data85 === "adhesive" || data85 === "sealer" || data85 === "bare")) {
         let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema54.properties.flange_coat.enum } };
         vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
       }
@@ -1497,18 +1497,18 @@ function validate223(data, { instancePath = "", parentData, parentDataProperty, 
     let err66 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
   }
-  return validate223.errors = vErrors, errors === 0;
+  return validate224.errors = vErrors, errors === 0;
 }
-validate223.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate180(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate180.evaluated;
+validate224.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate181(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate181.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema46.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate66(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.do !== void 0 && (validate182(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length)), data.step !== void 0) {
+    if (data.id !== void 0 && (validate66(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.do !== void 0 && (validate183(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors), errors = vErrors.length)), data.step !== void 0) {
       let data2 = data.step;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
         let err1 = { instancePath: instancePath + "/step", schemaPath: "#/properties/step/type", keyword: "type", params: { type: "integer" } };
@@ -1624,7 +1624,7 @@ function validate180(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate185(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
+    if (data.temperature !== void 0 && (validate186(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.hold !== void 0 && (validate96(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.times !== void 0) {
       let data15 = data.times;
       if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
         let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1641,21 +1641,21 @@ function validate180(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.measured_by !== void 0 && (validate188(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate188.errors : vErrors.concat(validate188.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate191(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate191.errors : vErrors.concat(validate191.errors), errors = vErrors.length)), data.shape !== void 0) {
+    if (data.measured_by !== void 0 && (validate189(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate192(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data.shape !== void 0) {
       let data18 = data.shape;
       if (!(data18 === "strip" || data18 === "disc")) {
         let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema46.properties.shape.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
-    if (data.radius !== void 0 && (validate110(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
+    if (data.radius !== void 0 && (validate111(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
       let data20 = data.cooled_faces;
       if (!(data20 === "both" || data20 === "one")) {
         let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema46.properties.cooled_faces.enum } };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
-    if (data.starts_below !== void 0 && (validate185(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data.cooling !== void 0) {
+    if (data.starts_below !== void 0 && (validate186(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data.cooling !== void 0) {
       let data22 = data.cooling;
       if (!(data22 === "still air" || data22 === "fan" || data22 === "water" || data22 === "wet cloth")) {
         let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema46.properties.cooling.enum } };
@@ -1670,7 +1670,7 @@ function validate180(data, { instancePath = "", parentData, parentDataProperty, 
             let err26 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
           }
-        if (data23.temperature !== void 0 && (validate185(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data23.time !== void 0 && (validate96(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data23.times !== void 0) {
+        if (data23.temperature !== void 0 && (validate186(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data23.time !== void 0 && (validate96(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data23.times !== void 0) {
           let data26 = data23.times;
           if (!(typeof data26 == "number" && !(data26 % 1) && !isNaN(data26) && isFinite(data26))) {
             let err27 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1706,20 +1706,20 @@ function validate180(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data29.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate198(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length);
+          validate199(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate199.errors : vErrors.concat(validate199.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
-    if (data.clear_within !== void 0 && (validate110(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.method !== void 0) {
+    if (data.clear_within !== void 0 && (validate111(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.method !== void 0) {
       let data32 = data.method;
       if (!(data32 === "cold" || data32 === "with heat")) {
         let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema46.properties.method.enum } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
-    if (data.amount !== void 0 && (validate110(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.joints !== void 0) {
+    if (data.amount !== void 0 && (validate111(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.joints !== void 0) {
       let data34 = data.joints;
       if (Array.isArray(data34)) {
         if (data34.length > 200) {
@@ -1728,7 +1728,7 @@ function validate180(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data34.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate223(data34[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data34, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate223.errors : vErrors.concat(validate223.errors), errors = vErrors.length);
+          validate224(data34[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data34, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate224.errors : vErrors.concat(validate224.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1746,72 +1746,86 @@ function validate180(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
       }
     }
-    if (data.control_units !== void 0) {
-      let data37 = data.control_units;
-      if (typeof data37 == "string") {
-        if (func2(data37) > 400) {
-          let err39 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/maxLength", keyword: "maxLength", params: { limit: 400 } };
-          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
-        }
-      } else {
-        let err40 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/type", keyword: "type", params: { type: "string" } };
+    if (data.earth_clamp_on !== void 0) {
+      let data37 = data.earth_clamp_on;
+      if (!(data37 === "same part" || data37 === "joined part" || data37 === "elsewhere on the body" || data37 === "wheel, hub or suspension" || data37 === "engine, gearbox or motor" || data37 === "control unit or its bracket" || data37 === "none needed")) {
+        let err39 = { instancePath: instancePath + "/earth_clamp_on", schemaPath: "#/properties/earth_clamp_on/enum", keyword: "enum", params: { allowedValues: schema46.properties.earth_clamp_on.enum } };
+        vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+      }
+    }
+    if (data.earth_clamp_distance !== void 0 && (validate111(data.earth_clamp_distance, { instancePath: instancePath + "/earth_clamp_distance", parentData: data, parentDataProperty: "earth_clamp_distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.control_units_state !== void 0) {
+      let data39 = data.control_units_state;
+      if (!(data39 === "none near" || data39 === "unplugged" || data39 === "removed" || data39 === "left plugged in")) {
+        let err40 = { instancePath: instancePath + "/control_units_state", schemaPath: "#/properties/control_units_state/enum", keyword: "enum", params: { allowedValues: schema46.properties.control_units_state.enum } };
         vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
-    if (data.fire_watch !== void 0 && (validate96(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.film !== void 0 && (validate110(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.material !== void 0) {
-      let data40 = data.material;
+    if (data.control_units !== void 0) {
+      let data40 = data.control_units;
       if (typeof data40 == "string") {
-        if (func2(data40) > 200) {
-          let err41 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/maxLength", keyword: "maxLength", params: { limit: 200 } };
+        if (func2(data40) > 400) {
+          let err41 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/maxLength", keyword: "maxLength", params: { limit: 400 } };
           vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
         }
       } else {
-        let err42 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/type", keyword: "type", params: { type: "string" } };
+        let err42 = { instancePath: instancePath + "/control_units", schemaPath: "#/properties/control_units/type", keyword: "type", params: { type: "string" } };
         vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
       }
     }
-    if (data.planned !== void 0 && (validate79(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate110(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate84(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.added_metal !== void 0) {
-      let data47 = data.added_metal;
-      if (typeof data47 == "string") {
-        if (func2(data47) > 400) {
-          let err43 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/maxLength", keyword: "maxLength", params: { limit: 400 } };
+    if (data.fire_watch !== void 0 && (validate96(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data.film !== void 0 && (validate111(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.material !== void 0) {
+      let data43 = data.material;
+      if (typeof data43 == "string") {
+        if (func2(data43) > 200) {
+          let err43 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/maxLength", keyword: "maxLength", params: { limit: 200 } };
           vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
         }
       } else {
-        let err44 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/type", keyword: "type", params: { type: "string" } };
+        let err44 = { instancePath: instancePath + "/material", schemaPath: "#/properties/material/type", keyword: "type", params: { type: "string" } };
         vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
       }
     }
+    if (data.planned !== void 0 && (validate79(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data.done !== void 0 && (validate81(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate58(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate111(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate84(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.added_metal !== void 0) {
+      let data50 = data.added_metal;
+      if (typeof data50 == "string") {
+        if (func2(data50) > 400) {
+          let err45 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/maxLength", keyword: "maxLength", params: { limit: 400 } };
+          vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+        }
+      } else {
+        let err46 = { instancePath: instancePath + "/added_metal", schemaPath: "#/properties/added_metal/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+      }
+    }
     if (data.added_metal_cite !== void 0 && (validate84(data.added_metal_cite, { instancePath: instancePath + "/added_metal_cite", parentData: data, parentDataProperty: "added_metal_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.fasteners !== void 0) {
-      let data49 = data.fasteners;
-      if (data49 && typeof data49 == "object" && !Array.isArray(data49)) {
-        for (let key2 in data49)
+      let data52 = data.fasteners;
+      if (data52 && typeof data52 == "object" && !Array.isArray(data52)) {
+        for (let key2 in data52)
           if (!(key2 === "one_time" || key2 === "cite" || key2 === "tightened")) {
-            let err45 = { instancePath: instancePath + "/fasteners", schemaPath: "#/properties/fasteners/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
-            vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+            let err47 = { instancePath: instancePath + "/fasteners", schemaPath: "#/properties/fasteners/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
+            vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
           }
-        if (data49.one_time !== void 0) {
-          let data50 = data49.one_time;
-          if (!(data50 === "renewed" || data50 === "none" || data50 === "used again")) {
-            let err46 = { instancePath: instancePath + "/fasteners/one_time", schemaPath: "#/properties/fasteners/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema46.properties.fasteners.properties.one_time.enum } };
-            vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+        if (data52.one_time !== void 0) {
+          let data53 = data52.one_time;
+          if (!(data53 === "renewed" || data53 === "none" || data53 === "used again")) {
+            let err48 = { instancePath: instancePath + "/fasteners/one_time", schemaPath: "#/properties/fasteners/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema46.properties.fasteners.properties.one_time.enum } };
+            vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
-        data49.cite !== void 0 && (validate84(data49.cite, { instancePath: instancePath + "/fasteners/cite", parentData: data49, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data49.tightened !== void 0 && (validate81(data49.tightened, { instancePath: instancePath + "/fasteners/tightened", parentData: data49, parentDataProperty: "tightened", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length));
+        data52.cite !== void 0 && (validate84(data52.cite, { instancePath: instancePath + "/fasteners/cite", parentData: data52, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data52.tightened !== void 0 && (validate81(data52.tightened, { instancePath: instancePath + "/fasteners/tightened", parentData: data52, parentDataProperty: "tightened", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length));
       } else {
-        let err47 = { instancePath: instancePath + "/fasteners", schemaPath: "#/properties/fasteners/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+        let err49 = { instancePath: instancePath + "/fasteners", schemaPath: "#/properties/fasteners/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
       }
     }
   } else {
-    let err48 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+    let err50 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
   }
-  return validate180.errors = vErrors, errors === 0;
+  return validate181.errors = vErrors, errors === 0;
 }
-validate180.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
+validate181.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate149(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate149.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!func1.call(schema38.properties, key0)) {
@@ -1830,7 +1844,7 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    if (data.kind !== void 0 && (validate150(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate150.errors : vErrors.concat(validate150.errors), errors = vErrors.length)), data.side !== void 0 && (validate152(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
+    if (data.kind !== void 0 && (validate151(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate151.errors : vErrors.concat(validate151.errors), errors = vErrors.length)), data.side !== void 0 && (validate153(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate153.errors : vErrors.concat(validate153.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
       let err3 = { instancePath: instancePath + "/structural", schemaPath: "#/properties/structural/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
@@ -1938,13 +1952,13 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data14.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate136(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length);
+          validate137(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors), errors = vErrors.length);
       } else {
         let err17 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    if (data.grade !== void 0 && (validate161(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length)), data.strength !== void 0 && (validate163(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.class !== void 0 && (validate165(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate165.errors : vErrors.concat(validate165.errors), errors = vErrors.length)), data.grade_from !== void 0) {
+    if (data.grade !== void 0 && (validate162(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.strength !== void 0 && (validate164(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate164.errors : vErrors.concat(validate164.errors), errors = vErrors.length)), data.class !== void 0 && (validate166(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data.grade_from !== void 0) {
       let data19 = data.grade_from;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         for (let key1 in data19)
@@ -1976,7 +1990,7 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.thickness !== void 0 && (validate110(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.coating !== void 0) {
+    if (data.thickness !== void 0 && (validate111(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.coating !== void 0) {
       let data24 = data.coating;
       if (!(data24 === "none" || data24 === "zinc" || data24 === "zinc-iron" || data24 === "zinc-magnesium" || data24 === "zinc-aluminium" || data24 === "aluminium-zinc" || data24 === "aluminium-silicon" || data24 === "zinc-nickel")) {
         let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema38.properties.coating.enum } };
@@ -1992,7 +2006,7 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data25.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate169(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors), errors = vErrors.length);
+          validate170(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate170.errors : vErrors.concat(validate170.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -2125,7 +2139,7 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
             let err46 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
-        if (data40.kind !== void 0 && (validate176(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors), errors = vErrors.length)), data40.kinds !== void 0) {
+        if (data40.kind !== void 0 && (validate177(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate177.errors : vErrors.concat(validate177.errors), errors = vErrors.length)), data40.kinds !== void 0) {
           let data42 = data40.kinds;
           if (Array.isArray(data42)) {
             if (data42.length > 10) {
@@ -2134,7 +2148,7 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
             }
             let len5 = data42.length;
             for (let i5 = 0; i5 < len5; i5++)
-              validate176(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors), errors = vErrors.length);
+              validate177(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate177.errors : vErrors.concat(validate177.errors), errors = vErrors.length);
           } else {
             let err48 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
@@ -2181,7 +2195,7 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len6 = data49.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate180(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length);
+          validate181(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate181.errors : vErrors.concat(validate181.errors), errors = vErrors.length);
       } else {
         let err56 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
@@ -2195,12 +2209,12 @@ function validate148(data, { instancePath = "", parentData, parentDataProperty, 
     let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
-  return validate148.errors = vErrors, errors === 0;
+  return validate149.errors = vErrors, errors === 0;
 }
-validate148.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate149.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats36 = formats["signed-length"];
-function validate314(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate314.evaluated;
+function validate320(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate320.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2214,11 +2228,11 @@ function validate314(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate314.errors = vErrors, errors === 0;
+  return validate320.errors = vErrors, errors === 0;
 }
-validate314.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate313(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate313.evaluated;
+validate320.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate319(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate319.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2230,16 +2244,16 @@ function validate313(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate314(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate314.errors : vErrors.concat(validate314.errors), errors = vErrors.length);
+      validate320(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate320.errors : vErrors.concat(validate320.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate313.errors = vErrors, errors === 0;
+  return validate319.errors = vErrors, errors === 0;
 }
-validate313.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate321(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate321.evaluated;
+validate319.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate327(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate327.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2267,7 +2281,7 @@ function validate321(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate110(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
+          validate111(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length);
       } else {
         let err4 = { instancePath: instancePath + "/diagonals_before", schemaPath: "#/properties/diagonals_before/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
@@ -2282,7 +2296,7 @@ function validate321(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate110(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
+          validate111(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length);
       } else {
         let err6 = { instancePath: instancePath + "/diagonals_after", schemaPath: "#/properties/diagonals_after/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
@@ -2297,13 +2311,13 @@ function validate321(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate110(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length);
+          validate111(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length);
       } else {
         let err8 = { instancePath: instancePath + "/nominal", schemaPath: "#/properties/nominal/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
-    if (data.tolerance !== void 0 && (validate110(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate58(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.corners !== void 0) {
+    if (data.tolerance !== void 0 && (validate111(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate58(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data.corners !== void 0) {
       let data9 = data.corners;
       if (Array.isArray(data9)) {
         if (data9.length > 4) {
@@ -2338,12 +2352,12 @@ function validate321(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate321.errors = vErrors, errors === 0;
+  return validate327.errors = vErrors, errors === 0;
 }
-validate321.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate327.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var schema68 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
-function validate369(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate369.evaluated;
+function validate375(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate375.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
@@ -2431,12 +2445,12 @@ function validate369(data, { instancePath = "", parentData, parentDataProperty, 
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate369.errors = vErrors, errors === 0;
+  return validate375.errors = vErrors, errors === 0;
 }
-validate369.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate375.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats38 = formats["wheel-setting"];
-function validate383(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate383.evaluated;
+function validate389(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate389.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2450,12 +2464,12 @@ function validate383(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate383.errors = vErrors, errors === 0;
+  return validate389.errors = vErrors, errors === 0;
 }
-validate383.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate389.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats40 = formats.insulation;
-function validate405(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate405.evaluated;
+function validate411(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate411.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2469,9 +2483,9 @@ function validate405(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate405.errors = vErrors, errors === 0;
+  return validate411.errors = vErrors, errors === 0;
 }
-validate405.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate411.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3208,18 +3222,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
               }
             }
-            if (data91.quarantine !== void 0) {
-              let data98 = data91.quarantine;
-              if (data98 && typeof data98 == "object" && !Array.isArray(data98)) {
-                for (let key10 in data98)
+            if (data91.battery_fit_cite !== void 0 && (validate84(data91.battery_fit_cite, { instancePath: instancePath + "/make_safe/high_voltage/battery_fit_cite", parentData: data91, parentDataProperty: "battery_fit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data91.quarantine !== void 0) {
+              let data99 = data91.quarantine;
+              if (data99 && typeof data99 == "object" && !Array.isArray(data99)) {
+                for (let key10 in data99)
                   if (!(key10 === "place" || key10 === "distance" || key10 === "watch")) {
                     let err116 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
                     vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
                   }
-                if (data98.place !== void 0) {
-                  let data99 = data98.place;
-                  if (typeof data99 == "string") {
-                    if (func2(data99) > 200) {
+                if (data99.place !== void 0) {
+                  let data100 = data99.place;
+                  if (typeof data100 == "string") {
+                    if (func2(data100) > 200) {
                       let err117 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
                     }
@@ -3228,24 +3242,24 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
                   }
                 }
-                data98.distance !== void 0 && (validate110(data98.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data98, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data98.watch !== void 0 && (validate96(data98.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data98, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+                data99.distance !== void 0 && (validate111(data99.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data99, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data99.watch !== void 0 && (validate96(data99.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data99, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
               } else {
                 let err119 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
               }
             }
             if (data91.person !== void 0 && (validate56(data91.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data91, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data91.isolation !== void 0) {
-              let data103 = data91.isolation;
-              if (data103 && typeof data103 == "object" && !Array.isArray(data103)) {
-                for (let key11 in data103)
+              let data104 = data91.isolation;
+              if (data104 && typeof data104 == "object" && !Array.isArray(data104)) {
+                for (let key11 in data104)
                   if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
                     let err120 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
                     vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
                   }
-                if (data103.planned !== void 0 && (validate79(data103.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data103, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data103.done !== void 0 && (validate81(data103.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data103, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data103.by !== void 0 && (validate56(data103.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data103, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data103.cite !== void 0 && (validate84(data103.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data103, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data103.note !== void 0 && (validate58(data103.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data103, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data103.lock !== void 0) {
-                  let data109 = data103.lock;
-                  if (typeof data109 == "string") {
-                    if (func2(data109) > 200) {
+                if (data104.planned !== void 0 && (validate79(data104.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data104, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data104.done !== void 0 && (validate81(data104.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data104, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data104.by !== void 0 && (validate56(data104.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data104, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data104.cite !== void 0 && (validate84(data104.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data104, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data104.note !== void 0 && (validate58(data104.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data104, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data104.lock !== void 0) {
+                  let data110 = data104.lock;
+                  if (typeof data110 == "string") {
+                    if (func2(data110) > 200) {
                       let err121 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
                     }
@@ -3254,25 +3268,25 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
                   }
                 }
-                data103.wait !== void 0 && (validate96(data103.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data103, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data103.wait_asked !== void 0 && (validate96(data103.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data103, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
+                data104.wait !== void 0 && (validate96(data104.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data104, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data104.wait_asked !== void 0 && (validate96(data104.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data104, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length));
               } else {
                 let err123 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
               }
             }
             if (data91.proof_of_absence !== void 0) {
-              let data112 = data91.proof_of_absence;
-              if (data112 && typeof data112 == "object" && !Array.isArray(data112)) {
-                for (let key12 in data112)
+              let data113 = data91.proof_of_absence;
+              if (data113 && typeof data113 == "object" && !Array.isArray(data113)) {
+                for (let key12 in data113)
                   if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
                     let err124 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
                     vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
                   }
-                if (data112.planned !== void 0 && (validate79(data112.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data112, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data112.done !== void 0 && (validate81(data112.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data112, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data112.by !== void 0 && (validate56(data112.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data112, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data112.cite !== void 0 && (validate84(data112.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data112, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data112.note !== void 0 && (validate58(data112.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data112, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data112.meter_proved_before !== void 0 && typeof data112.meter_proved_before != "boolean") {
+                if (data113.planned !== void 0 && (validate79(data113.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data113, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data113.done !== void 0 && (validate81(data113.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data113, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data113.by !== void 0 && (validate56(data113.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data113, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data113.cite !== void 0 && (validate84(data113.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data113, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data113.note !== void 0 && (validate58(data113.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data113, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data113.meter_proved_before !== void 0 && typeof data113.meter_proved_before != "boolean") {
                   let err125 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
                 }
-                if (data112.reading !== void 0 && (validate126(data112.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data112, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data112.meter_proved_after !== void 0 && typeof data112.meter_proved_after != "boolean") {
+                if (data113.reading !== void 0 && (validate127(data113.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data113, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors), errors = vErrors.length)), data113.meter_proved_after !== void 0 && typeof data113.meter_proved_after != "boolean") {
                   let err126 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
                 }
@@ -3286,9 +3300,9 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
             if (data91.cables_in_zone !== void 0) {
-              let data122 = data91.cables_in_zone;
-              if (typeof data122 == "string") {
-                if (func2(data122) > 400) {
+              let data123 = data91.cables_in_zone;
+              if (typeof data123 == "string") {
+                if (func2(data123) > 400) {
                   let err129 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
                 }
@@ -3297,24 +3311,24 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
               }
             }
-            data91.state_of_charge !== void 0 && (validate128(data91.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data91, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate128.errors : vErrors.concat(validate128.errors), errors = vErrors.length));
+            data91.state_of_charge !== void 0 && (validate129(data91.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data91, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length));
           } else {
             let err131 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
           }
         }
         if (data52.fire !== void 0) {
-          let data124 = data52.fire;
-          if (data124 && typeof data124 == "object" && !Array.isArray(data124)) {
-            for (let key13 in data124)
+          let data125 = data52.fire;
+          if (data125 && typeof data125 == "object" && !Array.isArray(data125)) {
+            for (let key13 in data125)
               if (!(key13 === "planned" || key13 === "done" || key13 === "by" || key13 === "cite" || key13 === "note" || key13 === "extinguisher" || key13 === "watch" || key13 === "fluids")) {
                 let err132 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
                 vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
               }
-            if (data124.planned !== void 0 && (validate79(data124.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data124, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data124.done !== void 0 && (validate81(data124.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data124, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data124.by !== void 0 && (validate56(data124.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data124, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data124.cite !== void 0 && (validate84(data124.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data124, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data124.note !== void 0 && (validate58(data124.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data124, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data124.extinguisher !== void 0) {
-              let data130 = data124.extinguisher;
-              if (typeof data130 == "string") {
-                if (func2(data130) > 200) {
+            if (data125.planned !== void 0 && (validate79(data125.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data125, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data125.done !== void 0 && (validate81(data125.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data125, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data125.by !== void 0 && (validate56(data125.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data125, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data125.cite !== void 0 && (validate84(data125.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data125, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data125.note !== void 0 && (validate58(data125.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data125, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data125.extinguisher !== void 0) {
+              let data131 = data125.extinguisher;
+              if (typeof data131 == "string") {
+                if (func2(data131) > 200) {
                   let err133 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
                 }
@@ -3323,26 +3337,26 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
               }
             }
-            if (data124.watch !== void 0 && (validate96(data124.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data124, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data124.fluids !== void 0) {
-              let data132 = data124.fluids;
-              if (Array.isArray(data132)) {
-                if (data132.length > 30) {
+            if (data125.watch !== void 0 && (validate96(data125.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data125, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data125.fluids !== void 0) {
+              let data133 = data125.fluids;
+              if (Array.isArray(data133)) {
+                if (data133.length > 30) {
                   let err135 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
                   vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
                 }
-                let len8 = data132.length;
+                let len8 = data133.length;
                 for (let i8 = 0; i8 < len8; i8++) {
-                  let data133 = data132[i8];
-                  if (data133 && typeof data133 == "object" && !Array.isArray(data133)) {
-                    for (let key14 in data133)
+                  let data134 = data133[i8];
+                  if (data134 && typeof data134 == "object" && !Array.isArray(data134)) {
+                    for (let key14 in data134)
                       if (!(key14 === "item" || key14 === "treatment" || key14 === "place")) {
                         let err136 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
                         vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
                       }
-                    if (data133.item !== void 0 && (validate136(data133.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/item", parentData: data133, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data133.treatment !== void 0 && (validate138(data133.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/treatment", parentData: data133, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length)), data133.place !== void 0) {
-                      let data136 = data133.place;
-                      if (typeof data136 == "string") {
-                        if (func2(data136) > 200) {
+                    if (data134.item !== void 0 && (validate137(data134.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/item", parentData: data134, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors), errors = vErrors.length)), data134.treatment !== void 0 && (validate139(data134.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/treatment", parentData: data134, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate139.errors : vErrors.concat(validate139.errors), errors = vErrors.length)), data134.place !== void 0) {
+                      let data137 = data134.place;
+                      if (typeof data137 == "string") {
+                        if (func2(data137) > 200) {
                           let err137 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i8 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
                         }
@@ -3367,23 +3381,23 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
         if (data52.lifting !== void 0) {
-          let data137 = data52.lifting;
-          if (data137 && typeof data137 == "object" && !Array.isArray(data137)) {
-            for (let key15 in data137)
+          let data138 = data52.lifting;
+          if (data138 && typeof data138 == "object" && !Array.isArray(data138)) {
+            for (let key15 in data138)
               if (!(key15 === "planned" || key15 === "done" || key15 === "by" || key15 === "cite" || key15 === "note" || key15 === "points")) {
                 let err142 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
                 vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
               }
-            if (data137.planned !== void 0 && (validate79(data137.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data137, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data137.done !== void 0 && (validate81(data137.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data137, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data137.by !== void 0 && (validate56(data137.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data137, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data137.cite !== void 0 && (validate84(data137.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data137, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data137.note !== void 0 && (validate58(data137.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data137, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data137.points !== void 0) {
-              let data143 = data137.points;
-              if (Array.isArray(data143)) {
-                if (data143.length > 20) {
+            if (data138.planned !== void 0 && (validate79(data138.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data138, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data138.done !== void 0 && (validate81(data138.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data138, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data138.by !== void 0 && (validate56(data138.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data138, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data138.cite !== void 0 && (validate84(data138.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data138, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data138.note !== void 0 && (validate58(data138.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data138, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data138.points !== void 0) {
+              let data144 = data138.points;
+              if (Array.isArray(data144)) {
+                if (data144.length > 20) {
                   let err143 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
                   vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
                 }
-                let len9 = data143.length;
+                let len9 = data144.length;
                 for (let i9 = 0; i9 < len9; i9++)
-                  validate66(data143[i9], { instancePath: instancePath + "/make_safe/lifting/points/" + i9, parentData: data143, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+                  validate66(data144[i9], { instancePath: instancePath + "/make_safe/lifting/points/" + i9, parentData: data144, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
               } else {
                 let err144 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
@@ -3400,17 +3414,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.damage !== void 0) {
-      let data145 = data.damage;
-      if (data145 && typeof data145 == "object" && !Array.isArray(data145)) {
-        for (let key16 in data145)
+      let data146 = data.damage;
+      if (data146 && typeof data146 == "object" && !Array.isArray(data146)) {
+        for (let key16 in data146)
           if (!(key16 === "impact" || key16 === "direct" || key16 === "indirect" || key16 === "note")) {
             let err147 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
             vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
           }
-        if (data145.impact !== void 0) {
-          let data146 = data145.impact;
-          if (typeof data146 == "string") {
-            if (func2(data146) > 400) {
+        if (data146.impact !== void 0) {
+          let data147 = data146.impact;
+          if (typeof data147 == "string") {
+            if (func2(data147) > 400) {
               let err148 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
@@ -3419,41 +3433,41 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
           }
         }
-        if (data145.direct !== void 0) {
-          let data147 = data145.direct;
-          if (Array.isArray(data147)) {
-            if (data147.length > 200) {
+        if (data146.direct !== void 0) {
+          let data148 = data146.direct;
+          if (Array.isArray(data148)) {
+            if (data148.length > 200) {
               let err150 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
             }
-            let len10 = data147.length;
+            let len10 = data148.length;
             for (let i10 = 0; i10 < len10; i10++)
-              validate66(data147[i10], { instancePath: instancePath + "/damage/direct/" + i10, parentData: data147, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+              validate66(data148[i10], { instancePath: instancePath + "/damage/direct/" + i10, parentData: data148, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
           } else {
             let err151 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
         }
-        if (data145.indirect !== void 0) {
-          let data149 = data145.indirect;
-          if (data149 && typeof data149 == "object" && !Array.isArray(data149)) {
-            for (let key17 in data149)
+        if (data146.indirect !== void 0) {
+          let data150 = data146.indirect;
+          if (data150 && typeof data150 == "object" && !Array.isArray(data150)) {
+            for (let key17 in data150)
               if (!(key17 === "looked_at" || key17 === "found")) {
                 let err152 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
                 vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
               }
-            if (data149.looked_at !== void 0) {
-              let data150 = data149.looked_at;
-              if (Array.isArray(data150)) {
-                if (data150.length > 100) {
+            if (data150.looked_at !== void 0) {
+              let data151 = data150.looked_at;
+              if (Array.isArray(data151)) {
+                if (data151.length > 100) {
                   let err153 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
                 }
-                let len11 = data150.length;
+                let len11 = data151.length;
                 for (let i11 = 0; i11 < len11; i11++) {
-                  let data151 = data150[i11];
-                  if (typeof data151 == "string") {
-                    if (func2(data151) > 200) {
+                  let data152 = data151[i11];
+                  if (typeof data152 == "string") {
+                    if (func2(data152) > 200) {
                       let err154 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i11, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
                     }
@@ -3467,10 +3481,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
               }
             }
-            if (data149.found !== void 0) {
-              let data152 = data149.found;
-              if (typeof data152 == "string") {
-                if (func2(data152) > 800) {
+            if (data150.found !== void 0) {
+              let data153 = data150.found;
+              if (typeof data153 == "string") {
+                if (func2(data153) > 800) {
                   let err157 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
                   vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
                 }
@@ -3484,54 +3498,54 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
           }
         }
-        data145.note !== void 0 && (validate58(data145.note, { instancePath: instancePath + "/damage/note", parentData: data145, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        data146.note !== void 0 && (validate58(data146.note, { instancePath: instancePath + "/damage/note", parentData: data146, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
         let err160 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
       }
     }
     if (data.parts !== void 0) {
-      let data154 = data.parts;
-      if (Array.isArray(data154)) {
-        if (data154.length > 2e3) {
+      let data155 = data.parts;
+      if (Array.isArray(data155)) {
+        if (data155.length > 2e3) {
           let err161 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
           vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
         }
-        let len12 = data154.length;
+        let len12 = data155.length;
         for (let i12 = 0; i12 < len12; i12++)
-          validate148(data154[i12], { instancePath: instancePath + "/parts/" + i12, parentData: data154, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length);
+          validate149(data155[i12], { instancePath: instancePath + "/parts/" + i12, parentData: data155, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate149.errors : vErrors.concat(validate149.errors), errors = vErrors.length);
       } else {
         let err162 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
       }
     }
     if (data.measurements !== void 0) {
-      let data156 = data.measurements;
-      if (data156 && typeof data156 == "object" && !Array.isArray(data156)) {
-        for (let key18 in data156)
+      let data157 = data.measurements;
+      if (data157 && typeof data157 == "object" && !Array.isArray(data157)) {
+        for (let key18 in data157)
           if (!func1.call(schema19.properties.measurements.properties, key18)) {
             let err163 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
             vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
           }
-        if (data156.system !== void 0) {
-          let data157 = data156.system;
-          if (!(data157 === "mechanical" || data157 === "optical" || data157 === "ultrasonic" || data157 === "fixture" || data157 === "tape")) {
+        if (data157.system !== void 0) {
+          let data158 = data157.system;
+          if (!(data158 === "mechanical" || data158 === "optical" || data158 === "ultrasonic" || data158 === "fixture" || data158 === "tape")) {
             let err164 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
             vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
           }
         }
-        if (data156.calibration_due !== void 0 && (validate53(data156.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data156, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data156.uncertainty !== void 0 && (validate110(data156.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data156, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data156.data_sheet !== void 0) {
-          let data160 = data156.data_sheet;
-          if (data160 && typeof data160 == "object" && !Array.isArray(data160)) {
-            for (let key19 in data160)
+        if (data157.calibration_due !== void 0 && (validate53(data157.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data157, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data157.uncertainty !== void 0 && (validate111(data157.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data157, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data157.data_sheet !== void 0) {
+          let data161 = data157.data_sheet;
+          if (data161 && typeof data161 == "object" && !Array.isArray(data161)) {
+            for (let key19 in data161)
               if (!(key19 === "document" || key19 === "revision" || key19 === "maker" || key19 === "model" || key19 === "body" || key19 === "years")) {
                 let err165 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
                 vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
               }
-            if (data160.document !== void 0) {
-              let data161 = data160.document;
-              if (typeof data161 == "string") {
-                if (func2(data161) > 100) {
+            if (data161.document !== void 0) {
+              let data162 = data161.document;
+              if (typeof data162 == "string") {
+                if (func2(data162) > 100) {
                   let err166 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
                 }
@@ -3540,10 +3554,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
               }
             }
-            if (data160.revision !== void 0) {
-              let data162 = data160.revision;
-              if (typeof data162 == "string") {
-                if (func2(data162) > 100) {
+            if (data161.revision !== void 0) {
+              let data163 = data161.revision;
+              if (typeof data163 == "string") {
+                if (func2(data163) > 100) {
                   let err168 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
                 }
@@ -3552,10 +3566,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
               }
             }
-            if (data160.maker !== void 0) {
-              let data163 = data160.maker;
-              if (typeof data163 == "string") {
-                if (func2(data163) > 100) {
+            if (data161.maker !== void 0) {
+              let data164 = data161.maker;
+              if (typeof data164 == "string") {
+                if (func2(data164) > 100) {
                   let err170 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
                 }
@@ -3564,10 +3578,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
               }
             }
-            if (data160.model !== void 0) {
-              let data164 = data160.model;
-              if (typeof data164 == "string") {
-                if (func2(data164) > 100) {
+            if (data161.model !== void 0) {
+              let data165 = data161.model;
+              if (typeof data165 == "string") {
+                if (func2(data165) > 100) {
                   let err172 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
                 }
@@ -3576,10 +3590,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
               }
             }
-            if (data160.body !== void 0) {
-              let data165 = data160.body;
-              if (typeof data165 == "string") {
-                if (func2(data165) > 100) {
+            if (data161.body !== void 0) {
+              let data166 = data161.body;
+              if (typeof data166 == "string") {
+                if (func2(data166) > 100) {
                   let err174 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
                 }
@@ -3588,47 +3602,47 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
               }
             }
-            data160.years !== void 0 && (validate70(data160.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data160, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length));
+            data161.years !== void 0 && (validate70(data161.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data161, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length));
           } else {
             let err176 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
           }
         }
-        if (data156.tolerance !== void 0 && (validate110(data156.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data156, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data156.tolerance_cite !== void 0 && (validate84(data156.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data156, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data156.before !== void 0 && (validate53(data156.before, { instancePath: instancePath + "/measurements/before", parentData: data156, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data156.before_welding !== void 0 && (validate53(data156.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data156, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data156.after !== void 0 && (validate53(data156.after, { instancePath: instancePath + "/measurements/after", parentData: data156, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data156.zero_points !== void 0) {
-          let data172 = data156.zero_points;
-          if (Array.isArray(data172)) {
-            if (data172.length > 100) {
+        if (data157.tolerance !== void 0 && (validate111(data157.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data157, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data157.tolerance_cite !== void 0 && (validate84(data157.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data157, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data157.before !== void 0 && (validate81(data157.before, { instancePath: instancePath + "/measurements/before", parentData: data157, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data157.before_welding !== void 0 && (validate81(data157.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data157, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data157.after !== void 0 && (validate81(data157.after, { instancePath: instancePath + "/measurements/after", parentData: data157, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data157.zero_points !== void 0) {
+          let data173 = data157.zero_points;
+          if (Array.isArray(data173)) {
+            if (data173.length > 100) {
               let err177 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
               vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
             }
-            let len13 = data172.length;
+            let len13 = data173.length;
             for (let i13 = 0; i13 < len13; i13++)
-              validate66(data172[i13], { instancePath: instancePath + "/measurements/zero_points/" + i13, parentData: data172, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+              validate66(data173[i13], { instancePath: instancePath + "/measurements/zero_points/" + i13, parentData: data173, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
           } else {
             let err178 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
           }
         }
-        if (data156.points !== void 0) {
-          let data174 = data156.points;
-          if (Array.isArray(data174)) {
-            if (data174.length > 5e3) {
+        if (data157.points !== void 0) {
+          let data175 = data157.points;
+          if (Array.isArray(data175)) {
+            if (data175.length > 5e3) {
               let err179 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
               vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
             }
-            let len14 = data174.length;
+            let len14 = data175.length;
             for (let i14 = 0; i14 < len14; i14++) {
-              let data175 = data174[i14];
-              if (data175 && typeof data175 == "object" && !Array.isArray(data175)) {
-                for (let key20 in data175)
+              let data176 = data175[i14];
+              if (data176 && typeof data176 == "object" && !Array.isArray(data176)) {
+                for (let key20 in data176)
                   if (!(key20 === "name" || key20 === "on" || key20 === "nominal" || key20 === "before" || key20 === "after" || key20 === "tolerance" || key20 === "dropped_because" || key20 === "other_side")) {
                     let err180 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
                   }
-                if (data175.name !== void 0 && (validate66(data175.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data175, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data175.on !== void 0 && (validate66(data175.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data175, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data175.nominal !== void 0 && (validate313(data175.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data175, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate313.errors : vErrors.concat(validate313.errors), errors = vErrors.length)), data175.before !== void 0 && (validate313(data175.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data175, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate313.errors : vErrors.concat(validate313.errors), errors = vErrors.length)), data175.after !== void 0 && (validate313(data175.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data175, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate313.errors : vErrors.concat(validate313.errors), errors = vErrors.length)), data175.tolerance !== void 0 && (validate110(data175.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data175, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length)), data175.dropped_because !== void 0) {
-                  let data182 = data175.dropped_because;
-                  if (typeof data182 == "string") {
-                    if (func2(data182) > 400) {
+                if (data176.name !== void 0 && (validate66(data176.name, { instancePath: instancePath + "/measurements/points/" + i14 + "/name", parentData: data176, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data176.on !== void 0 && (validate66(data176.on, { instancePath: instancePath + "/measurements/points/" + i14 + "/on", parentData: data176, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data176.nominal !== void 0 && (validate319(data176.nominal, { instancePath: instancePath + "/measurements/points/" + i14 + "/nominal", parentData: data176, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate319.errors : vErrors.concat(validate319.errors), errors = vErrors.length)), data176.before !== void 0 && (validate319(data176.before, { instancePath: instancePath + "/measurements/points/" + i14 + "/before", parentData: data176, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate319.errors : vErrors.concat(validate319.errors), errors = vErrors.length)), data176.after !== void 0 && (validate319(data176.after, { instancePath: instancePath + "/measurements/points/" + i14 + "/after", parentData: data176, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate319.errors : vErrors.concat(validate319.errors), errors = vErrors.length)), data176.tolerance !== void 0 && (validate111(data176.tolerance, { instancePath: instancePath + "/measurements/points/" + i14 + "/tolerance", parentData: data176, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors), errors = vErrors.length)), data176.dropped_because !== void 0) {
+                  let data183 = data176.dropped_because;
+                  if (typeof data183 == "string") {
+                    if (func2(data183) > 400) {
                       let err181 = { instancePath: instancePath + "/measurements/points/" + i14 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
                       vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
                     }
@@ -3637,7 +3651,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
                   }
                 }
-                data175.other_side !== void 0 && (validate66(data175.other_side, { instancePath: instancePath + "/measurements/points/" + i14 + "/other_side", parentData: data175, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+                data176.other_side !== void 0 && (validate66(data176.other_side, { instancePath: instancePath + "/measurements/points/" + i14 + "/other_side", parentData: data176, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
               } else {
                 let err183 = { instancePath: instancePath + "/measurements/points/" + i14, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
@@ -3648,54 +3662,54 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
           }
         }
-        if (data156.openings !== void 0) {
-          let data184 = data156.openings;
-          if (Array.isArray(data184)) {
-            if (data184.length > 50) {
+        if (data157.openings !== void 0) {
+          let data185 = data157.openings;
+          if (Array.isArray(data185)) {
+            if (data185.length > 50) {
               let err185 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
               vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
             }
-            let len15 = data184.length;
+            let len15 = data185.length;
             for (let i15 = 0; i15 < len15; i15++)
-              validate321(data184[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data184, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate321.errors : vErrors.concat(validate321.errors), errors = vErrors.length);
+              validate327(data185[i15], { instancePath: instancePath + "/measurements/openings/" + i15, parentData: data185, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors), errors = vErrors.length);
           } else {
             let err186 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
           }
         }
-        data156.planned !== void 0 && (validate79(data156.planned, { instancePath: instancePath + "/measurements/planned", parentData: data156, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data156.by !== void 0 && (validate56(data156.by, { instancePath: instancePath + "/measurements/by", parentData: data156, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data156.note !== void 0 && (validate58(data156.note, { instancePath: instancePath + "/measurements/note", parentData: data156, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        data157.planned !== void 0 && (validate79(data157.planned, { instancePath: instancePath + "/measurements/planned", parentData: data157, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data157.by !== void 0 && (validate56(data157.by, { instancePath: instancePath + "/measurements/by", parentData: data157, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data157.note !== void 0 && (validate58(data157.note, { instancePath: instancePath + "/measurements/note", parentData: data157, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
         let err187 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
       }
     }
     if (data.hold_points !== void 0) {
-      let data189 = data.hold_points;
-      if (Array.isArray(data189)) {
-        if (data189.length > 60) {
+      let data190 = data.hold_points;
+      if (Array.isArray(data190)) {
+        if (data190.length > 60) {
           let err188 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/maxItems", keyword: "maxItems", params: { limit: 60 } };
           vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
         }
-        let len16 = data189.length;
+        let len16 = data190.length;
         for (let i16 = 0; i16 < len16; i16++) {
-          let data190 = data189[i16];
-          if (data190 && typeof data190 == "object" && !Array.isArray(data190)) {
-            for (let key21 in data190)
+          let data191 = data190[i16];
+          if (data191 && typeof data191 == "object" && !Array.isArray(data191)) {
+            for (let key21 in data191)
               if (!(key21 === "point" || key21 === "name" || key21 === "part" || key21 === "planned" || key21 === "done" || key21 === "by" || key21 === "cite" || key21 === "note")) {
                 let err189 = { instancePath: instancePath + "/hold_points/" + i16, schemaPath: "#/properties/hold_points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
                 vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
               }
-            if (data190.point !== void 0) {
-              let data191 = data190.point;
-              if (!(data191 === "flange before closing" || data191 === "cavity before the skin" || data191 === "structure before the last weld" || data191 === "restraint wiring before the trim" || data191 === "other")) {
+            if (data191.point !== void 0) {
+              let data192 = data191.point;
+              if (!(data192 === "flange before closing" || data192 === "cavity before the skin" || data192 === "structure before the last weld" || data192 === "restraint wiring before the trim" || data192 === "other")) {
                 let err190 = { instancePath: instancePath + "/hold_points/" + i16 + "/point", schemaPath: "#/properties/hold_points/items/properties/point/enum", keyword: "enum", params: { allowedValues: schema19.properties.hold_points.items.properties.point.enum } };
                 vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
               }
             }
-            if (data190.name !== void 0) {
-              let data192 = data190.name;
-              if (typeof data192 == "string") {
-                if (func2(data192) > 200) {
+            if (data191.name !== void 0) {
+              let data193 = data191.name;
+              if (typeof data193 == "string") {
+                if (func2(data193) > 200) {
                   let err191 = { instancePath: instancePath + "/hold_points/" + i16 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
                 }
@@ -3704,7 +3718,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
               }
             }
-            data190.part !== void 0 && (validate66(data190.part, { instancePath: instancePath + "/hold_points/" + i16 + "/part", parentData: data190, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data190.planned !== void 0 && (validate79(data190.planned, { instancePath: instancePath + "/hold_points/" + i16 + "/planned", parentData: data190, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data190.done !== void 0 && (validate81(data190.done, { instancePath: instancePath + "/hold_points/" + i16 + "/done", parentData: data190, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data190.by !== void 0 && (validate56(data190.by, { instancePath: instancePath + "/hold_points/" + i16 + "/by", parentData: data190, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data190.cite !== void 0 && (validate84(data190.cite, { instancePath: instancePath + "/hold_points/" + i16 + "/cite", parentData: data190, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data190.note !== void 0 && (validate58(data190.note, { instancePath: instancePath + "/hold_points/" + i16 + "/note", parentData: data190, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+            data191.part !== void 0 && (validate66(data191.part, { instancePath: instancePath + "/hold_points/" + i16 + "/part", parentData: data191, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data191.planned !== void 0 && (validate79(data191.planned, { instancePath: instancePath + "/hold_points/" + i16 + "/planned", parentData: data191, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data191.done !== void 0 && (validate81(data191.done, { instancePath: instancePath + "/hold_points/" + i16 + "/done", parentData: data191, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data191.by !== void 0 && (validate56(data191.by, { instancePath: instancePath + "/hold_points/" + i16 + "/by", parentData: data191, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data191.cite !== void 0 && (validate84(data191.cite, { instancePath: instancePath + "/hold_points/" + i16 + "/cite", parentData: data191, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data191.note !== void 0 && (validate58(data191.note, { instancePath: instancePath + "/hold_points/" + i16 + "/note", parentData: data191, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
           } else {
             let err193 = { instancePath: instancePath + "/hold_points/" + i16, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
@@ -3716,33 +3730,33 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.finish !== void 0) {
-      let data199 = data.finish;
-      if (data199 && typeof data199 == "object" && !Array.isArray(data199)) {
-        for (let key22 in data199)
+      let data200 = data.finish;
+      if (data200 && typeof data200 == "object" && !Array.isArray(data200)) {
+        for (let key22 in data200)
           if (!(key22 === "cavities" || key22 === "sealer" || key22 === "primer" || key22 === "underbody" || key22 === "bake")) {
             let err195 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
             vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
           }
-        if (data199.cavities !== void 0) {
-          let data200 = data199.cavities;
-          if (Array.isArray(data200)) {
-            if (data200.length > 200) {
+        if (data200.cavities !== void 0) {
+          let data201 = data200.cavities;
+          if (Array.isArray(data201)) {
+            if (data201.length > 200) {
               let err196 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
             }
-            let len17 = data200.length;
+            let len17 = data201.length;
             for (let i17 = 0; i17 < len17; i17++) {
-              let data201 = data200[i17];
-              if (data201 && typeof data201 == "object" && !Array.isArray(data201)) {
-                for (let key23 in data201)
+              let data202 = data201[i17];
+              if (data202 && typeof data202 == "object" && !Array.isArray(data202)) {
+                for (let key23 in data202)
                   if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key23)) {
                     let err197 = { instancePath: instancePath + "/finish/cavities/" + i17, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
                     vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
                   }
-                if (data201.planned !== void 0 && (validate79(data201.planned, { instancePath: instancePath + "/finish/cavities/" + i17 + "/planned", parentData: data201, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data201.done !== void 0 && (validate81(data201.done, { instancePath: instancePath + "/finish/cavities/" + i17 + "/done", parentData: data201, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data201.by !== void 0 && (validate56(data201.by, { instancePath: instancePath + "/finish/cavities/" + i17 + "/by", parentData: data201, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data201.cite !== void 0 && (validate84(data201.cite, { instancePath: instancePath + "/finish/cavities/" + i17 + "/cite", parentData: data201, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data201.note !== void 0 && (validate58(data201.note, { instancePath: instancePath + "/finish/cavities/" + i17 + "/note", parentData: data201, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data201.part !== void 0 && (validate66(data201.part, { instancePath: instancePath + "/finish/cavities/" + i17 + "/part", parentData: data201, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data201.primer !== void 0) {
-                  let data208 = data201.primer;
-                  if (typeof data208 == "string") {
-                    if (func2(data208) > 200) {
+                if (data202.planned !== void 0 && (validate79(data202.planned, { instancePath: instancePath + "/finish/cavities/" + i17 + "/planned", parentData: data202, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data202.done !== void 0 && (validate81(data202.done, { instancePath: instancePath + "/finish/cavities/" + i17 + "/done", parentData: data202, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data202.by !== void 0 && (validate56(data202.by, { instancePath: instancePath + "/finish/cavities/" + i17 + "/by", parentData: data202, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data202.cite !== void 0 && (validate84(data202.cite, { instancePath: instancePath + "/finish/cavities/" + i17 + "/cite", parentData: data202, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data202.note !== void 0 && (validate58(data202.note, { instancePath: instancePath + "/finish/cavities/" + i17 + "/note", parentData: data202, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data202.part !== void 0 && (validate66(data202.part, { instancePath: instancePath + "/finish/cavities/" + i17 + "/part", parentData: data202, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data202.primer !== void 0) {
+                  let data209 = data202.primer;
+                  if (typeof data209 == "string") {
+                    if (func2(data209) > 200) {
                       let err198 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
                     }
@@ -3751,10 +3765,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
                   }
                 }
-                if (data201.wax !== void 0) {
-                  let data209 = data201.wax;
-                  if (typeof data209 == "string") {
-                    if (func2(data209) > 200) {
+                if (data202.wax !== void 0) {
+                  let data210 = data202.wax;
+                  if (typeof data210 == "string") {
+                    if (func2(data210) > 200) {
                       let err200 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
                     }
@@ -3763,10 +3777,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
                   }
                 }
-                if (data201.foam !== void 0) {
-                  let data210 = data201.foam;
-                  if (typeof data210 == "string") {
-                    if (func2(data210) > 200) {
+                if (data202.foam !== void 0) {
+                  let data211 = data202.foam;
+                  if (typeof data211 == "string") {
+                    if (func2(data211) > 200) {
                       let err202 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
                     }
@@ -3775,7 +3789,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
                   }
                 }
-                if (data201.drains_open !== void 0 && typeof data201.drains_open != "boolean") {
+                if (data202.drains_open !== void 0 && typeof data202.drains_open != "boolean") {
                   let err204 = { instancePath: instancePath + "/finish/cavities/" + i17 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                 }
@@ -3789,18 +3803,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
           }
         }
-        if (data199.sealer !== void 0) {
-          let data212 = data199.sealer;
-          if (data212 && typeof data212 == "object" && !Array.isArray(data212)) {
-            for (let key24 in data212)
+        if (data200.sealer !== void 0) {
+          let data213 = data200.sealer;
+          if (data213 && typeof data213 == "object" && !Array.isArray(data213)) {
+            for (let key24 in data213)
               if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "places")) {
                 let err207 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
                 vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
               }
-            if (data212.planned !== void 0 && (validate79(data212.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data212, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data212.done !== void 0 && (validate81(data212.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data212, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data212.by !== void 0 && (validate56(data212.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data212, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data212.cite !== void 0 && (validate84(data212.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data212, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data212.note !== void 0 && (validate58(data212.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data212, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data212.places !== void 0) {
-              let data218 = data212.places;
-              if (typeof data218 == "string") {
-                if (func2(data218) > 400) {
+            if (data213.planned !== void 0 && (validate79(data213.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data213, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data213.done !== void 0 && (validate81(data213.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data213, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data213.by !== void 0 && (validate56(data213.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data213, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data213.cite !== void 0 && (validate84(data213.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data213, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data213.note !== void 0 && (validate58(data213.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data213, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data213.places !== void 0) {
+              let data219 = data213.places;
+              if (typeof data219 == "string") {
+                if (func2(data219) > 400) {
                   let err208 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
                 }
@@ -3814,18 +3828,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
           }
         }
-        if (data199.primer !== void 0) {
-          let data219 = data199.primer;
-          if (data219 && typeof data219 == "object" && !Array.isArray(data219)) {
-            for (let key25 in data219)
+        if (data200.primer !== void 0) {
+          let data220 = data200.primer;
+          if (data220 && typeof data220 == "object" && !Array.isArray(data220)) {
+            for (let key25 in data220)
               if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note" || key25 === "product")) {
                 let err211 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
                 vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
               }
-            if (data219.planned !== void 0 && (validate79(data219.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data219, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data219.done !== void 0 && (validate81(data219.done, { instancePath: instancePath + "/finish/primer/done", parentData: data219, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data219.by !== void 0 && (validate56(data219.by, { instancePath: instancePath + "/finish/primer/by", parentData: data219, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data219.cite !== void 0 && (validate84(data219.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data219, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data219.note !== void 0 && (validate58(data219.note, { instancePath: instancePath + "/finish/primer/note", parentData: data219, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data219.product !== void 0) {
-              let data225 = data219.product;
-              if (typeof data225 == "string") {
-                if (func2(data225) > 200) {
+            if (data220.planned !== void 0 && (validate79(data220.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data220, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data220.done !== void 0 && (validate81(data220.done, { instancePath: instancePath + "/finish/primer/done", parentData: data220, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data220.by !== void 0 && (validate56(data220.by, { instancePath: instancePath + "/finish/primer/by", parentData: data220, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data220.cite !== void 0 && (validate84(data220.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data220, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data220.note !== void 0 && (validate58(data220.note, { instancePath: instancePath + "/finish/primer/note", parentData: data220, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data220.product !== void 0) {
+              let data226 = data220.product;
+              if (typeof data226 == "string") {
+                if (func2(data226) > 200) {
                   let err212 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
                 }
@@ -3839,44 +3853,44 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
           }
         }
-        if (data199.underbody !== void 0) {
-          let data226 = data199.underbody;
-          if (data226 && typeof data226 == "object" && !Array.isArray(data226)) {
-            for (let key26 in data226)
+        if (data200.underbody !== void 0) {
+          let data227 = data200.underbody;
+          if (data227 && typeof data227 == "object" && !Array.isArray(data227)) {
+            for (let key26 in data227)
               if (!(key26 === "planned" || key26 === "done" || key26 === "by" || key26 === "cite" || key26 === "note")) {
                 let err215 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
                 vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
               }
-            data226.planned !== void 0 && (validate79(data226.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data226, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data226.done !== void 0 && (validate81(data226.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data226, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data226.by !== void 0 && (validate56(data226.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data226, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data226.cite !== void 0 && (validate84(data226.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data226, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data226.note !== void 0 && (validate58(data226.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data226, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+            data227.planned !== void 0 && (validate79(data227.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data227, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data227.done !== void 0 && (validate81(data227.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data227, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data227.by !== void 0 && (validate56(data227.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data227, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data227.cite !== void 0 && (validate84(data227.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data227, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data227.note !== void 0 && (validate58(data227.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data227, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
           } else {
             let err216 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
           }
         }
-        if (data199.bake !== void 0) {
-          let data232 = data199.bake;
-          if (data232 && typeof data232 == "object" && !Array.isArray(data232)) {
-            for (let key27 in data232)
+        if (data200.bake !== void 0) {
+          let data233 = data200.bake;
+          if (data233 && typeof data233 == "object" && !Array.isArray(data233)) {
+            for (let key27 in data233)
               if (!func1.call(schema19.properties.finish.properties.bake.properties, key27)) {
                 let err217 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
                 vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
               }
-            if (data232.planned !== void 0 && (validate79(data232.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data232, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data232.done !== void 0 && (validate81(data232.done, { instancePath: instancePath + "/finish/bake/done", parentData: data232, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data232.by !== void 0 && (validate56(data232.by, { instancePath: instancePath + "/finish/bake/by", parentData: data232, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data232.cite !== void 0 && (validate84(data232.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data232, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data232.note !== void 0 && (validate58(data232.note, { instancePath: instancePath + "/finish/bake/note", parentData: data232, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data232.temperature !== void 0 && (validate185(data232.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data232, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data232.time !== void 0 && (validate96(data232.time, { instancePath: instancePath + "/finish/bake/time", parentData: data232, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data232.traction_battery !== void 0) {
-              let data240 = data232.traction_battery;
-              if (!(data240 === "in the vehicle" || data240 === "removed")) {
+            if (data233.planned !== void 0 && (validate79(data233.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data233, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data233.done !== void 0 && (validate81(data233.done, { instancePath: instancePath + "/finish/bake/done", parentData: data233, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data233.by !== void 0 && (validate56(data233.by, { instancePath: instancePath + "/finish/bake/by", parentData: data233, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data233.cite !== void 0 && (validate84(data233.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data233, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data233.note !== void 0 && (validate58(data233.note, { instancePath: instancePath + "/finish/bake/note", parentData: data233, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data233.temperature !== void 0 && (validate186(data233.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data233, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data233.time !== void 0 && (validate96(data233.time, { instancePath: instancePath + "/finish/bake/time", parentData: data233, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data233.traction_battery !== void 0) {
+              let data241 = data233.traction_battery;
+              if (!(data241 === "in the vehicle" || data241 === "removed")) {
                 let err218 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
                 vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
               }
             }
-            if (data232.battery_limit !== void 0) {
-              let data241 = data232.battery_limit;
-              if (data241 && typeof data241 == "object" && !Array.isArray(data241)) {
-                for (let key28 in data241)
+            if (data233.battery_limit !== void 0) {
+              let data242 = data233.battery_limit;
+              if (data242 && typeof data242 == "object" && !Array.isArray(data242)) {
+                for (let key28 in data242)
                   if (!(key28 === "temperature" || key28 === "time" || key28 === "cite")) {
                     let err219 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
                     vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
                   }
-                data241.temperature !== void 0 && (validate185(data241.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data241, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors), errors = vErrors.length)), data241.time !== void 0 && (validate96(data241.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data241, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data241.cite !== void 0 && (validate84(data241.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data241, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
+                data242.temperature !== void 0 && (validate186(data242.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data242, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data242.time !== void 0 && (validate96(data242.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data242, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length)), data242.cite !== void 0 && (validate84(data242.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data242, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length));
               } else {
                 let err220 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
@@ -3893,59 +3907,59 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.verify !== void 0) {
-      let data245 = data.verify;
-      if (data245 && typeof data245 == "object" && !Array.isArray(data245)) {
-        for (let key29 in data245)
+      let data246 = data.verify;
+      if (data246 && typeof data246 == "object" && !Array.isArray(data246)) {
+        for (let key29 in data246)
           if (!func1.call(schema19.properties.verify.properties, key29)) {
             let err223 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
             vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
           }
-        if (data245.scan_before !== void 0 && (validate369(data245.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data245, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate369.errors : vErrors.concat(validate369.errors), errors = vErrors.length)), data245.scan_after !== void 0 && (validate369(data245.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data245, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate369.errors : vErrors.concat(validate369.errors), errors = vErrors.length)), data245.alignment !== void 0) {
-          let data248 = data245.alignment;
-          if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
-            for (let key30 in data248)
+        if (data246.scan_before !== void 0 && (validate375(data246.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data246, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate375.errors : vErrors.concat(validate375.errors), errors = vErrors.length)), data246.scan_after !== void 0 && (validate375(data246.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data246, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate375.errors : vErrors.concat(validate375.errors), errors = vErrors.length)), data246.alignment !== void 0) {
+          let data249 = data246.alignment;
+          if (data249 && typeof data249 == "object" && !Array.isArray(data249)) {
+            for (let key30 in data249)
               if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "result" || key30 === "values")) {
                 let err224 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
                 vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
               }
-            if (data248.planned !== void 0 && (validate79(data248.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data248, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data248.done !== void 0 && (validate81(data248.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data248, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data248.by !== void 0 && (validate56(data248.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data248, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data248.cite !== void 0 && (validate84(data248.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data248, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data248.note !== void 0 && (validate58(data248.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data248, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data248.result !== void 0) {
-              let data254 = data248.result;
-              if (!(data254 === "within range" || data254 === "out of range" || data254 === "not required")) {
+            if (data249.planned !== void 0 && (validate79(data249.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data249, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data249.done !== void 0 && (validate81(data249.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data249, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data249.by !== void 0 && (validate56(data249.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data249, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data249.cite !== void 0 && (validate84(data249.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data249, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data249.note !== void 0 && (validate58(data249.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data249, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data249.result !== void 0) {
+              let data255 = data249.result;
+              if (!(data255 === "within range" || data255 === "out of range" || data255 === "not required")) {
                 let err225 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
                 vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
               }
             }
-            if (data248.values !== void 0) {
-              let data255 = data248.values;
-              if (Array.isArray(data255)) {
-                if (data255.length > 60) {
+            if (data249.values !== void 0) {
+              let data256 = data249.values;
+              if (Array.isArray(data256)) {
+                if (data256.length > 60) {
                   let err226 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/maxItems", keyword: "maxItems", params: { limit: 60 } };
                   vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
                 }
-                let len18 = data255.length;
+                let len18 = data256.length;
                 for (let i18 = 0; i18 < len18; i18++) {
-                  let data256 = data255[i18];
-                  if (data256 && typeof data256 == "object" && !Array.isArray(data256)) {
-                    for (let key31 in data256)
+                  let data257 = data256[i18];
+                  if (data257 && typeof data257 == "object" && !Array.isArray(data257)) {
+                    for (let key31 in data257)
                       if (!(key31 === "of" || key31 === "at" || key31 === "specified" || key31 === "tolerance" || key31 === "from" || key31 === "to" || key31 === "before" || key31 === "after")) {
                         let err227 = { instancePath: instancePath + "/verify/alignment/values/" + i18, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
                         vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
                       }
-                    if (data256.of !== void 0) {
-                      let data257 = data256.of;
-                      if (!(data257 === "camber" || data257 === "caster" || data257 === "toe" || data257 === "total toe" || data257 === "thrust angle" || data257 === "steering axis inclination")) {
+                    if (data257.of !== void 0) {
+                      let data258 = data257.of;
+                      if (!(data258 === "camber" || data258 === "caster" || data258 === "toe" || data258 === "total toe" || data258 === "thrust angle" || data258 === "steering axis inclination")) {
                         let err228 = { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/of", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/of/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.of.enum } };
                         vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
                       }
                     }
-                    if (data256.at !== void 0) {
-                      let data258 = data256.at;
-                      if (!(data258 === "front left" || data258 === "front right" || data258 === "rear left" || data258 === "rear right" || data258 === "front axle" || data258 === "rear axle")) {
+                    if (data257.at !== void 0) {
+                      let data259 = data257.at;
+                      if (!(data259 === "front left" || data259 === "front right" || data259 === "rear left" || data259 === "rear right" || data259 === "front axle" || data259 === "rear axle")) {
                         let err229 = { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/at", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/at/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.at.enum } };
                         vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
                       }
                     }
-                    data256.specified !== void 0 && (validate383(data256.specified, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/specified", parentData: data256, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.tolerance !== void 0 && (validate383(data256.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/tolerance", parentData: data256, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.from !== void 0 && (validate383(data256.from, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/from", parentData: data256, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.to !== void 0 && (validate383(data256.to, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/to", parentData: data256, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.before !== void 0 && (validate383(data256.before, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/before", parentData: data256, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data256.after !== void 0 && (validate383(data256.after, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/after", parentData: data256, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length));
+                    data257.specified !== void 0 && (validate389(data257.specified, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/specified", parentData: data257, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors), errors = vErrors.length)), data257.tolerance !== void 0 && (validate389(data257.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/tolerance", parentData: data257, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors), errors = vErrors.length)), data257.from !== void 0 && (validate389(data257.from, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/from", parentData: data257, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors), errors = vErrors.length)), data257.to !== void 0 && (validate389(data257.to, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/to", parentData: data257, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors), errors = vErrors.length)), data257.before !== void 0 && (validate389(data257.before, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/before", parentData: data257, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors), errors = vErrors.length)), data257.after !== void 0 && (validate389(data257.after, { instancePath: instancePath + "/verify/alignment/values/" + i18 + "/after", parentData: data257, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors), errors = vErrors.length));
                   } else {
                     let err230 = { instancePath: instancePath + "/verify/alignment/values/" + i18, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
                     vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
@@ -3961,26 +3975,26 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
           }
         }
-        if (data245.calibrations !== void 0) {
-          let data265 = data245.calibrations;
-          if (Array.isArray(data265)) {
-            if (data265.length > 60) {
+        if (data246.calibrations !== void 0) {
+          let data266 = data246.calibrations;
+          if (Array.isArray(data266)) {
+            if (data266.length > 60) {
               let err233 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
               vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
             }
-            let len19 = data265.length;
+            let len19 = data266.length;
             for (let i19 = 0; i19 < len19; i19++) {
-              let data266 = data265[i19];
-              if (data266 && typeof data266 == "object" && !Array.isArray(data266)) {
-                for (let key32 in data266)
+              let data267 = data266[i19];
+              if (data267 && typeof data267 == "object" && !Array.isArray(data267)) {
+                for (let key32 in data267)
                   if (!func1.call(schema19.properties.verify.properties.calibrations.items.properties, key32)) {
                     let err234 = { instancePath: instancePath + "/verify/calibrations/" + i19, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
                     vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
                   }
-                if (data266.planned !== void 0 && (validate79(data266.planned, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/planned", parentData: data266, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data266.done !== void 0 && (validate81(data266.done, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/done", parentData: data266, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data266.by !== void 0 && (validate56(data266.by, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/by", parentData: data266, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data266.cite !== void 0 && (validate84(data266.cite, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/cite", parentData: data266, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data266.note !== void 0 && (validate58(data266.note, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/note", parentData: data266, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data266.sensor !== void 0) {
-                  let data272 = data266.sensor;
-                  if (typeof data272 == "string") {
-                    if (func2(data272) > 200) {
+                if (data267.planned !== void 0 && (validate79(data267.planned, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/planned", parentData: data267, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data267.done !== void 0 && (validate81(data267.done, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/done", parentData: data267, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data267.by !== void 0 && (validate56(data267.by, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/by", parentData: data267, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data267.cite !== void 0 && (validate84(data267.cite, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/cite", parentData: data267, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data267.note !== void 0 && (validate58(data267.note, { instancePath: instancePath + "/verify/calibrations/" + i19 + "/note", parentData: data267, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data267.sensor !== void 0) {
+                  let data273 = data267.sensor;
+                  if (typeof data273 == "string") {
+                    if (func2(data273) > 200) {
                       let err235 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
                     }
@@ -3989,39 +4003,39 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
                   }
                 }
-                if (data266.kind !== void 0) {
-                  let data273 = data266.kind;
-                  if (!(data273 === "static" || data273 === "dynamic" || data273 === "both" || data273 === "not required" || data273 === "not fitted")) {
+                if (data267.kind !== void 0) {
+                  let data274 = data267.kind;
+                  if (!(data274 === "static" || data274 === "dynamic" || data274 === "both" || data274 === "not required" || data274 === "not fitted")) {
                     let err237 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
                     vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
                   }
                 }
-                if (data266.result !== void 0) {
-                  let data274 = data266.result;
-                  if (!(data274 === "passed" || data274 === "failed" || data274 === "not finished")) {
+                if (data267.result !== void 0) {
+                  let data275 = data267.result;
+                  if (!(data275 === "passed" || data275 === "failed" || data275 === "not finished")) {
                     let err238 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
                     vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
                   }
                 }
-                if (data266.disturbed !== void 0) {
-                  let data275 = data266.disturbed;
-                  if (!(data275 === "removed" || data275 === "bracket" || data275 === "glass" || data275 === "bumper" || data275 === "alignment" || data275 === "ride height" || data275 === "structural work" || data275 === "not disturbed")) {
+                if (data267.disturbed !== void 0) {
+                  let data276 = data267.disturbed;
+                  if (!(data276 === "removed" || data276 === "bracket" || data276 === "glass" || data276 === "bumper" || data276 === "alignment" || data276 === "ride height" || data276 === "structural work" || data276 === "not disturbed")) {
                     let err239 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/disturbed", schemaPath: "#/properties/verify/properties/calibrations/items/properties/disturbed/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.disturbed.enum } };
                     vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
                   }
                 }
-                if (data266.conditions !== void 0) {
-                  let data276 = data266.conditions;
-                  if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
-                    for (let key33 in data276)
+                if (data267.conditions !== void 0) {
+                  let data277 = data267.conditions;
+                  if (data277 && typeof data277 == "object" && !Array.isArray(data277)) {
+                    for (let key33 in data277)
                       if (!(key33 === "load" || key33 === "tyre_pressures" || key33 === "floor")) {
                         let err240 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
                         vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
                       }
-                    if (data276.load !== void 0) {
-                      let data277 = data276.load;
-                      if (typeof data277 == "string") {
-                        if (func2(data277) > 200) {
+                    if (data277.load !== void 0) {
+                      let data278 = data277.load;
+                      if (typeof data278 == "string") {
+                        if (func2(data278) > 200) {
                           let err241 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
                         }
@@ -4030,10 +4044,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
                       }
                     }
-                    if (data276.tyre_pressures !== void 0) {
-                      let data278 = data276.tyre_pressures;
-                      if (typeof data278 == "string") {
-                        if (func2(data278) > 200) {
+                    if (data277.tyre_pressures !== void 0) {
+                      let data279 = data277.tyre_pressures;
+                      if (typeof data279 == "string") {
+                        if (func2(data279) > 200) {
                           let err243 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
                         }
@@ -4042,10 +4056,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
                       }
                     }
-                    if (data276.floor !== void 0) {
-                      let data279 = data276.floor;
-                      if (typeof data279 == "string") {
-                        if (func2(data279) > 200) {
+                    if (data277.floor !== void 0) {
+                      let data280 = data277.floor;
+                      if (typeof data280 == "string") {
+                        if (func2(data280) > 200) {
                           let err245 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
                         }
@@ -4059,10 +4073,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
                   }
                 }
-                if (data266.report !== void 0) {
-                  let data280 = data266.report;
-                  if (typeof data280 == "string") {
-                    if (func2(data280) > 200) {
+                if (data267.report !== void 0) {
+                  let data281 = data267.report;
+                  if (typeof data281 == "string") {
+                    if (func2(data281) > 200) {
                       let err248 = { instancePath: instancePath + "/verify/calibrations/" + i19 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
                     }
@@ -4081,17 +4095,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
           }
         }
-        if (data245.restraints !== void 0) {
-          let data281 = data245.restraints;
-          if (data281 && typeof data281 == "object" && !Array.isArray(data281)) {
-            for (let key34 in data281)
+        if (data246.restraints !== void 0) {
+          let data282 = data246.restraints;
+          if (data282 && typeof data282 == "object" && !Array.isArray(data282)) {
+            for (let key34 in data282)
               if (!(key34 === "planned" || key34 === "done" || key34 === "by" || key34 === "cite" || key34 === "note" || key34 === "result")) {
                 let err252 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
                 vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
               }
-            if (data281.planned !== void 0 && (validate79(data281.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data281, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data281.done !== void 0 && (validate81(data281.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data281, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data281.by !== void 0 && (validate56(data281.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data281, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data281.cite !== void 0 && (validate84(data281.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data281, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data281.note !== void 0 && (validate58(data281.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data281, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data281.result !== void 0) {
-              let data287 = data281.result;
-              if (!(data287 === "complete" || data287 === "open")) {
+            if (data282.planned !== void 0 && (validate79(data282.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data282, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data282.done !== void 0 && (validate81(data282.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data282, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data282.by !== void 0 && (validate56(data282.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data282, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data282.cite !== void 0 && (validate84(data282.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data282, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data282.note !== void 0 && (validate58(data282.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data282, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data282.result !== void 0) {
+              let data288 = data282.result;
+              if (!(data288 === "complete" || data288 === "open")) {
                 let err253 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
                 vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
               }
@@ -4101,18 +4115,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
           }
         }
-        if (data245.high_voltage !== void 0) {
-          let data288 = data245.high_voltage;
-          if (data288 && typeof data288 == "object" && !Array.isArray(data288)) {
-            for (let key35 in data288)
+        if (data246.high_voltage !== void 0) {
+          let data289 = data246.high_voltage;
+          if (data289 && typeof data289 == "object" && !Array.isArray(data289)) {
+            for (let key35 in data289)
               if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key35)) {
                 let err255 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
                 vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
               }
-            if (data288.planned !== void 0 && (validate79(data288.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data288, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data288.done !== void 0 && (validate81(data288.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data288, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data288.by !== void 0 && (validate56(data288.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data288, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data288.cite !== void 0 && (validate84(data288.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data288, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data288.note !== void 0 && (validate58(data288.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data288, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data288.insulation !== void 0 && (validate405(data288.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data288, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data288.limit !== void 0 && (validate405(data288.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data288, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data288.faults !== void 0) {
-              let data296 = data288.faults;
-              if (typeof data296 == "string") {
-                if (func2(data296) > 400) {
+            if (data289.planned !== void 0 && (validate79(data289.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data289, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data289.done !== void 0 && (validate81(data289.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data289, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data289.by !== void 0 && (validate56(data289.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data289, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data289.cite !== void 0 && (validate84(data289.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data289, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data289.note !== void 0 && (validate58(data289.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data289, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data289.insulation !== void 0 && (validate411(data289.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data289, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate411.errors : vErrors.concat(validate411.errors), errors = vErrors.length)), data289.limit !== void 0 && (validate411(data289.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data289, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate411.errors : vErrors.concat(validate411.errors), errors = vErrors.length)), data289.faults !== void 0) {
+              let data297 = data289.faults;
+              if (typeof data297 == "string") {
+                if (func2(data297) > 400) {
                   let err256 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
                 }
@@ -4121,17 +4135,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
               }
             }
-            if (data288.checked !== void 0) {
-              let data297 = data288.checked;
-              if (Array.isArray(data297)) {
-                if (data297.length > 10) {
+            if (data289.checked !== void 0) {
+              let data298 = data289.checked;
+              if (Array.isArray(data298)) {
+                if (data298.length > 10) {
                   let err258 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
                   vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
                 }
-                let len20 = data297.length;
+                let len20 = data298.length;
                 for (let i20 = 0; i20 < len20; i20++) {
-                  let data298 = data297[i20];
-                  if (!(data298 === "connectors" || data298 === "enclosure" || data298 === "mounting" || data298 === "coolant")) {
+                  let data299 = data298[i20];
+                  if (!(data299 === "connectors" || data299 === "enclosure" || data299 === "mounting" || data299 === "coolant")) {
                     let err259 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i20, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
                     vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
                   }
@@ -4141,30 +4155,30 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
               }
             }
-            if (data288.coolant !== void 0) {
-              let data299 = data288.coolant;
-              if (!(data299 === "tight" || data299 === "leaks" || data299 === "not opened")) {
+            if (data289.coolant !== void 0) {
+              let data300 = data289.coolant;
+              if (!(data300 === "tight" || data300 === "leaks" || data300 === "not opened")) {
                 let err261 = { instancePath: instancePath + "/verify/high_voltage/coolant", schemaPath: "#/properties/verify/properties/high_voltage/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.coolant.enum } };
                 vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
               }
             }
-            data288.state_of_charge !== void 0 && (validate128(data288.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data288, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate128.errors : vErrors.concat(validate128.errors), errors = vErrors.length));
+            data289.state_of_charge !== void 0 && (validate129(data289.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data289, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors), errors = vErrors.length));
           } else {
             let err262 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
           }
         }
-        if (data245.road_test !== void 0) {
-          let data301 = data245.road_test;
-          if (data301 && typeof data301 == "object" && !Array.isArray(data301)) {
-            for (let key36 in data301)
+        if (data246.road_test !== void 0) {
+          let data302 = data246.road_test;
+          if (data302 && typeof data302 == "object" && !Array.isArray(data302)) {
+            for (let key36 in data302)
               if (!(key36 === "planned" || key36 === "done" || key36 === "by" || key36 === "cite" || key36 === "note" || key36 === "result")) {
                 let err263 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
                 vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
               }
-            if (data301.planned !== void 0 && (validate79(data301.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data301, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data301.done !== void 0 && (validate81(data301.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data301, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data301.by !== void 0 && (validate56(data301.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data301, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data301.cite !== void 0 && (validate84(data301.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data301, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data301.note !== void 0 && (validate58(data301.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data301, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data301.result !== void 0) {
-              let data307 = data301.result;
-              if (!(data307 === "passed" || data307 === "failed")) {
+            if (data302.planned !== void 0 && (validate79(data302.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data302, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data302.done !== void 0 && (validate81(data302.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data302, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data302.by !== void 0 && (validate56(data302.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data302, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data302.cite !== void 0 && (validate84(data302.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data302, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data302.note !== void 0 && (validate58(data302.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data302, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data302.result !== void 0) {
+              let data308 = data302.result;
+              if (!(data308 === "passed" || data308 === "failed")) {
                 let err264 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
                 vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
               }
@@ -4174,34 +4188,34 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
           }
         }
-        if (data245.warning_lamps !== void 0) {
-          let data308 = data245.warning_lamps;
-          if (data308 && typeof data308 == "object" && !Array.isArray(data308)) {
-            for (let key37 in data308)
+        if (data246.warning_lamps !== void 0) {
+          let data309 = data246.warning_lamps;
+          if (data309 && typeof data309 == "object" && !Array.isArray(data309)) {
+            for (let key37 in data309)
               if (!(key37 === "planned" || key37 === "done" || key37 === "by" || key37 === "cite" || key37 === "note" || key37 === "lit")) {
                 let err266 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
                 vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
               }
-            if (data308.planned !== void 0 && (validate79(data308.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data308, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data308.done !== void 0 && (validate81(data308.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data308, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data308.by !== void 0 && (validate56(data308.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data308, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data308.cite !== void 0 && (validate84(data308.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data308, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data308.note !== void 0 && (validate58(data308.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data308, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data308.lit !== void 0) {
-              let data314 = data308.lit;
-              if (Array.isArray(data314)) {
-                if (data314.length > 60) {
+            if (data309.planned !== void 0 && (validate79(data309.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data309, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data309.done !== void 0 && (validate81(data309.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data309, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data309.by !== void 0 && (validate56(data309.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data309, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data309.cite !== void 0 && (validate84(data309.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data309, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data309.note !== void 0 && (validate58(data309.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data309, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length)), data309.lit !== void 0) {
+              let data315 = data309.lit;
+              if (Array.isArray(data315)) {
+                if (data315.length > 60) {
                   let err267 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/maxItems", keyword: "maxItems", params: { limit: 60 } };
                   vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
                 }
-                let len21 = data314.length;
+                let len21 = data315.length;
                 for (let i21 = 0; i21 < len21; i21++) {
-                  let data315 = data314[i21];
-                  if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
-                    for (let key38 in data315)
+                  let data316 = data315[i21];
+                  if (data316 && typeof data316 == "object" && !Array.isArray(data316)) {
+                    for (let key38 in data316)
                       if (!(key38 === "lamp" || key38 === "system" || key38 === "explanation")) {
                         let err268 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
                         vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
                       }
-                    if (data315.lamp !== void 0) {
-                      let data316 = data315.lamp;
-                      if (typeof data316 == "string") {
-                        if (func2(data316) > 200) {
+                    if (data316.lamp !== void 0) {
+                      let data317 = data316.lamp;
+                      if (typeof data317 == "string") {
+                        if (func2(data317) > 200) {
                           let err269 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
                         }
@@ -4210,14 +4224,14 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
                       }
                     }
-                    if (data315.system !== void 0) {
-                      let data317 = data315.system;
-                      if (!(data317 === "restraint" || data317 === "brake" || data317 === "steering" || data317 === "traction battery" || data317 === "engine" || data317 === "body" || data317 === "driver assistance" || data317 === "other")) {
+                    if (data316.system !== void 0) {
+                      let data318 = data316.system;
+                      if (!(data318 === "restraint" || data318 === "brake" || data318 === "steering" || data318 === "traction battery" || data318 === "engine" || data318 === "body" || data318 === "driver assistance" || data318 === "other")) {
                         let err271 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21 + "/system", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.warning_lamps.properties.lit.items.properties.system.enum } };
                         vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
                       }
                     }
-                    data315.explanation !== void 0 && (validate58(data315.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21 + "/explanation", parentData: data315, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+                    data316.explanation !== void 0 && (validate58(data316.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21 + "/explanation", parentData: data316, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
                   } else {
                     let err272 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i21, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
                     vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
@@ -4233,15 +4247,15 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
           }
         }
-        if (data245.structural_release !== void 0) {
-          let data319 = data245.structural_release;
-          if (data319 && typeof data319 == "object" && !Array.isArray(data319)) {
-            for (let key39 in data319)
+        if (data246.structural_release !== void 0) {
+          let data320 = data246.structural_release;
+          if (data320 && typeof data320 == "object" && !Array.isArray(data320)) {
+            for (let key39 in data320)
               if (!(key39 === "planned" || key39 === "done" || key39 === "by" || key39 === "cite" || key39 === "note")) {
                 let err275 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
                 vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
               }
-            data319.planned !== void 0 && (validate79(data319.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data319, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data319.done !== void 0 && (validate81(data319.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data319, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data319.by !== void 0 && (validate56(data319.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data319, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data319.cite !== void 0 && (validate84(data319.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data319, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data319.note !== void 0 && (validate58(data319.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data319, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+            data320.planned !== void 0 && (validate79(data320.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data320, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors), errors = vErrors.length)), data320.done !== void 0 && (validate81(data320.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data320, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data320.by !== void 0 && (validate56(data320.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data320, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data320.cite !== void 0 && (validate84(data320.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data320, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data320.note !== void 0 && (validate58(data320.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data320, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
           } else {
             let err276 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
@@ -4253,25 +4267,25 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.deviations !== void 0) {
-      let data325 = data.deviations;
-      if (Array.isArray(data325)) {
-        if (data325.length > 200) {
+      let data326 = data.deviations;
+      if (Array.isArray(data326)) {
+        if (data326.length > 200) {
           let err278 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
           vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
         }
-        let len22 = data325.length;
+        let len22 = data326.length;
         for (let i22 = 0; i22 < len22; i22++) {
-          let data326 = data325[i22];
-          if (data326 && typeof data326 == "object" && !Array.isArray(data326)) {
-            for (let key40 in data326)
+          let data327 = data326[i22];
+          if (data327 && typeof data327 == "object" && !Array.isArray(data327)) {
+            for (let key40 in data327)
               if (!(key40 === "rule" || key40 === "part" || key40 === "operation" || key40 === "by" || key40 === "reason" || key40 === "date" || key40 === "expires")) {
                 let err279 = { instancePath: instancePath + "/deviations/" + i22, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 } };
                 vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
               }
-            if (data326.rule !== void 0) {
-              let data327 = data326.rule;
-              if (typeof data327 == "string") {
-                if (func2(data327) > 100) {
+            if (data327.rule !== void 0) {
+              let data328 = data327.rule;
+              if (typeof data328 == "string") {
+                if (func2(data328) > 100) {
                   let err280 = { instancePath: instancePath + "/deviations/" + i22 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
                 }
@@ -4280,10 +4294,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
               }
             }
-            if (data326.part !== void 0 && (validate66(data326.part, { instancePath: instancePath + "/deviations/" + i22 + "/part", parentData: data326, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data326.operation !== void 0) {
-              let data329 = data326.operation;
-              if (typeof data329 == "string") {
-                if (func2(data329) > 80) {
+            if (data327.part !== void 0 && (validate66(data327.part, { instancePath: instancePath + "/deviations/" + i22 + "/part", parentData: data327, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data327.operation !== void 0) {
+              let data330 = data327.operation;
+              if (typeof data330 == "string") {
+                if (func2(data330) > 80) {
                   let err282 = { instancePath: instancePath + "/deviations/" + i22 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
                   vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
                 }
@@ -4292,10 +4306,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
               }
             }
-            if (data326.by !== void 0 && (validate56(data326.by, { instancePath: instancePath + "/deviations/" + i22 + "/by", parentData: data326, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data326.reason !== void 0) {
-              let data331 = data326.reason;
-              if (typeof data331 == "string") {
-                if (func2(data331) > 2e3) {
+            if (data327.by !== void 0 && (validate56(data327.by, { instancePath: instancePath + "/deviations/" + i22 + "/by", parentData: data327, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data327.reason !== void 0) {
+              let data332 = data327.reason;
+              if (typeof data332 == "string") {
+                if (func2(data332) > 2e3) {
                   let err284 = { instancePath: instancePath + "/deviations/" + i22 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
                   vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
                 }
@@ -4304,7 +4318,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err285] : vErrors.push(err285), errors++;
               }
             }
-            data326.date !== void 0 && (validate53(data326.date, { instancePath: instancePath + "/deviations/" + i22 + "/date", parentData: data326, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data326.expires !== void 0 && (validate53(data326.expires, { instancePath: instancePath + "/deviations/" + i22 + "/expires", parentData: data326, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
+            data327.date !== void 0 && (validate53(data327.date, { instancePath: instancePath + "/deviations/" + i22 + "/date", parentData: data327, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data327.expires !== void 0 && (validate53(data327.expires, { instancePath: instancePath + "/deviations/" + i22 + "/expires", parentData: data327, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
           } else {
             let err286 = { instancePath: instancePath + "/deviations/" + i22, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err286] : vErrors.push(err286), errors++;
@@ -4316,17 +4330,17 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.sign_off !== void 0) {
-      let data334 = data.sign_off;
-      if (data334 && typeof data334 == "object" && !Array.isArray(data334)) {
-        for (let key41 in data334)
+      let data335 = data.sign_off;
+      if (data335 && typeof data335 == "object" && !Array.isArray(data335)) {
+        for (let key41 in data335)
           if (!(key41 === "by" || key41 === "date" || key41 === "plan_revision" || key41 === "open_holds" || key41 === "digests" || key41 === "note")) {
             let err288 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 } };
             vErrors === null ? vErrors = [err288] : vErrors.push(err288), errors++;
           }
-        if (data334.by !== void 0 && (validate56(data334.by, { instancePath: instancePath + "/sign_off/by", parentData: data334, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data334.date !== void 0 && (validate53(data334.date, { instancePath: instancePath + "/sign_off/date", parentData: data334, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data334.plan_revision !== void 0) {
-          let data337 = data334.plan_revision;
-          if (typeof data337 == "string") {
-            if (func2(data337) > 40) {
+        if (data335.by !== void 0 && (validate56(data335.by, { instancePath: instancePath + "/sign_off/by", parentData: data335, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data335.date !== void 0 && (validate53(data335.date, { instancePath: instancePath + "/sign_off/date", parentData: data335, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data335.plan_revision !== void 0) {
+          let data338 = data335.plan_revision;
+          if (typeof data338 == "string") {
+            if (func2(data338) > 40) {
               let err289 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
               vErrors === null ? vErrors = [err289] : vErrors.push(err289), errors++;
             }
@@ -4335,10 +4349,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err290] : vErrors.push(err290), errors++;
           }
         }
-        if (data334.open_holds !== void 0) {
-          let data338 = data334.open_holds;
-          if (typeof data338 == "string") {
-            if (func2(data338) > 400) {
+        if (data335.open_holds !== void 0) {
+          let data339 = data335.open_holds;
+          if (typeof data339 == "string") {
+            if (func2(data339) > 400) {
               let err291 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
               vErrors === null ? vErrors = [err291] : vErrors.push(err291), errors++;
             }
@@ -4347,18 +4361,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err292] : vErrors.push(err292), errors++;
           }
         }
-        if (data334.digests !== void 0) {
-          let data339 = data334.digests;
-          if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
-            for (let key42 in data339)
+        if (data335.digests !== void 0) {
+          let data340 = data335.digests;
+          if (data340 && typeof data340 == "object" && !Array.isArray(data340)) {
+            for (let key42 in data340)
               if (!(key42 === "plan" || key42 === "planish" || key42 === "facts" || key42 === "packs")) {
                 let err293 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 } };
                 vErrors === null ? vErrors = [err293] : vErrors.push(err293), errors++;
               }
-            if (data339.plan !== void 0) {
-              let data340 = data339.plan;
-              if (typeof data340 == "string") {
-                if (func2(data340) > 100) {
+            if (data340.plan !== void 0) {
+              let data341 = data340.plan;
+              if (typeof data341 == "string") {
+                if (func2(data341) > 100) {
                   let err294 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err294] : vErrors.push(err294), errors++;
                 }
@@ -4367,10 +4381,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err295] : vErrors.push(err295), errors++;
               }
             }
-            if (data339.planish !== void 0) {
-              let data341 = data339.planish;
-              if (typeof data341 == "string") {
-                if (func2(data341) > 40) {
+            if (data340.planish !== void 0) {
+              let data342 = data340.planish;
+              if (typeof data342 == "string") {
+                if (func2(data342) > 40) {
                   let err296 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
                   vErrors === null ? vErrors = [err296] : vErrors.push(err296), errors++;
                 }
@@ -4379,37 +4393,37 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err297] : vErrors.push(err297), errors++;
               }
             }
-            if (data339.facts !== void 0) {
-              let data342 = data339.facts;
-              if (!(typeof data342 == "number" && !(data342 % 1) && !isNaN(data342) && isFinite(data342))) {
+            if (data340.facts !== void 0) {
+              let data343 = data340.facts;
+              if (!(typeof data343 == "number" && !(data343 % 1) && !isNaN(data343) && isFinite(data343))) {
                 let err298 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
                 vErrors === null ? vErrors = [err298] : vErrors.push(err298), errors++;
               }
-              if (typeof data342 == "number" && isFinite(data342) && (data342 < 1 || isNaN(data342))) {
+              if (typeof data343 == "number" && isFinite(data343) && (data343 < 1 || isNaN(data343))) {
                 let err299 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
                 vErrors === null ? vErrors = [err299] : vErrors.push(err299), errors++;
               }
             }
-            if (data339.packs !== void 0) {
-              let data343 = data339.packs;
-              if (Array.isArray(data343)) {
-                if (data343.length > 40) {
+            if (data340.packs !== void 0) {
+              let data344 = data340.packs;
+              if (Array.isArray(data344)) {
+                if (data344.length > 40) {
                   let err300 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
                   vErrors === null ? vErrors = [err300] : vErrors.push(err300), errors++;
                 }
-                let len23 = data343.length;
+                let len23 = data344.length;
                 for (let i23 = 0; i23 < len23; i23++) {
-                  let data344 = data343[i23];
-                  if (data344 && typeof data344 == "object" && !Array.isArray(data344)) {
-                    for (let key43 in data344)
+                  let data345 = data344[i23];
+                  if (data345 && typeof data345 == "object" && !Array.isArray(data345)) {
+                    for (let key43 in data345)
                       if (!(key43 === "pack" || key43 === "version" || key43 === "digest")) {
                         let err301 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 } };
                         vErrors === null ? vErrors = [err301] : vErrors.push(err301), errors++;
                       }
-                    if (data344.pack !== void 0) {
-                      let data345 = data344.pack;
-                      if (typeof data345 == "string") {
-                        if (func2(data345) > 200) {
+                    if (data345.pack !== void 0) {
+                      let data346 = data345.pack;
+                      if (typeof data346 == "string") {
+                        if (func2(data346) > 200) {
                           let err302 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err302] : vErrors.push(err302), errors++;
                         }
@@ -4418,10 +4432,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err303] : vErrors.push(err303), errors++;
                       }
                     }
-                    if (data344.version !== void 0) {
-                      let data346 = data344.version;
-                      if (typeof data346 == "string") {
-                        if (func2(data346) > 100) {
+                    if (data345.version !== void 0) {
+                      let data347 = data345.version;
+                      if (typeof data347 == "string") {
+                        if (func2(data347) > 100) {
                           let err304 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
                           vErrors === null ? vErrors = [err304] : vErrors.push(err304), errors++;
                         }
@@ -4430,10 +4444,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err305] : vErrors.push(err305), errors++;
                       }
                     }
-                    if (data344.digest !== void 0) {
-                      let data347 = data344.digest;
-                      if (typeof data347 == "string") {
-                        if (func2(data347) > 100) {
+                    if (data345.digest !== void 0) {
+                      let data348 = data345.digest;
+                      if (typeof data348 == "string") {
+                        if (func2(data348) > 100) {
                           let err306 = { instancePath: instancePath + "/sign_off/digests/packs/" + i23 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
                           vErrors === null ? vErrors = [err306] : vErrors.push(err306), errors++;
                         }
@@ -4457,32 +4471,32 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err310] : vErrors.push(err310), errors++;
           }
         }
-        data334.note !== void 0 && (validate58(data334.note, { instancePath: instancePath + "/sign_off/note", parentData: data334, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
+        data335.note !== void 0 && (validate58(data335.note, { instancePath: instancePath + "/sign_off/note", parentData: data335, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length));
       } else {
         let err311 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err311] : vErrors.push(err311), errors++;
       }
     }
     if (data.record !== void 0) {
-      let data349 = data.record;
-      if (data349 && typeof data349 == "object" && !Array.isArray(data349)) {
-        for (let key44 in data349)
+      let data350 = data.record;
+      if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
+        for (let key44 in data350)
           if (!(key44 === "kept" || key44 === "where" || key44 === "until" || key44 === "owner_gets")) {
             let err312 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 } };
             vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
           }
-        if (data349.kept !== void 0) {
-          let data350 = data349.kept;
-          if (Array.isArray(data350)) {
-            if (data350.length > 200) {
+        if (data350.kept !== void 0) {
+          let data351 = data350.kept;
+          if (Array.isArray(data351)) {
+            if (data351.length > 200) {
               let err313 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err313] : vErrors.push(err313), errors++;
             }
-            let len24 = data350.length;
+            let len24 = data351.length;
             for (let i24 = 0; i24 < len24; i24++) {
-              let data351 = data350[i24];
-              if (typeof data351 == "string") {
-                if (func2(data351) > 200) {
+              let data352 = data351[i24];
+              if (typeof data352 == "string") {
+                if (func2(data352) > 200) {
                   let err314 = { instancePath: instancePath + "/record/kept/" + i24, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err314] : vErrors.push(err314), errors++;
                 }
@@ -4496,10 +4510,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err316] : vErrors.push(err316), errors++;
           }
         }
-        if (data349.where !== void 0) {
-          let data352 = data349.where;
-          if (typeof data352 == "string") {
-            if (func2(data352) > 200) {
+        if (data350.where !== void 0) {
+          let data353 = data350.where;
+          if (typeof data353 == "string") {
+            if (func2(data353) > 200) {
               let err317 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
               vErrors === null ? vErrors = [err317] : vErrors.push(err317), errors++;
             }
@@ -4508,18 +4522,18 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err318] : vErrors.push(err318), errors++;
           }
         }
-        if (data349.until !== void 0 && (validate53(data349.until, { instancePath: instancePath + "/record/until", parentData: data349, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data349.owner_gets !== void 0) {
-          let data354 = data349.owner_gets;
-          if (Array.isArray(data354)) {
-            if (data354.length > 60) {
+        if (data350.until !== void 0 && (validate53(data350.until, { instancePath: instancePath + "/record/until", parentData: data350, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data350.owner_gets !== void 0) {
+          let data355 = data350.owner_gets;
+          if (Array.isArray(data355)) {
+            if (data355.length > 60) {
               let err319 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/maxItems", keyword: "maxItems", params: { limit: 60 } };
               vErrors === null ? vErrors = [err319] : vErrors.push(err319), errors++;
             }
-            let len25 = data354.length;
+            let len25 = data355.length;
             for (let i25 = 0; i25 < len25; i25++) {
-              let data355 = data354[i25];
-              if (typeof data355 == "string") {
-                if (func2(data355) > 200) {
+              let data356 = data355[i25];
+              if (typeof data356 == "string") {
+                if (func2(data356) > 200) {
                   let err320 = { instancePath: instancePath + "/record/owner_gets/" + i25, schemaPath: "#/properties/record/properties/owner_gets/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
                   vErrors === null ? vErrors = [err320] : vErrors.push(err320), errors++;
                 }

@@ -15,6 +15,7 @@ import { planOrder } from './plan-order.ts';
 import type { PlanOrder } from './plan-order.ts';
 import { rulesIn } from './rule-tree.ts';
 import type { RuleTree } from './rule-tree.ts';
+import { tellOnce, withHanging } from './tell-once.ts';
 import { truthOf } from './truth.ts';
 import type { Truth } from './truth.ts';
 import { speakingForStops, unknownHolds } from './unknown-holds.ts';
@@ -62,6 +63,7 @@ interface Run {
   readonly failures: Map<CompiledRule, NotJudged>;
   readonly questions: Question[];
   readonly answered: (Omit<Question, 'rule'> & { readonly by: DraftFinding })[];
+  readonly entries: Map<string, DraftFinding>;
   readonly counts: { asked: number; found: number; lifted: number; couldNotTell: number; failed: number };
 }
 
@@ -84,6 +86,7 @@ export function judgeSheets(
     failures: new Map(),
     questions: [],
     answered: [],
+    entries: new Map(),
     counts: { asked: 0, found: 0, lifted: 0, couldNotTell: 0, failed: 0 },
   };
   for (const sheet of sheets) {
@@ -91,9 +94,13 @@ export function judgeSheets(
     run.counts.asked += count;
     askTree(run, sheet, tree, false);
   }
-  const holds = unknownHolds(run.questions, run.answered, order);
   const forStops = speakingForStops(run.questions, run.answered);
-  const drafts = run.drafts.map((draft) => (forStops.has(draft) ? { ...draft, standsForStop: true } : draft));
+  const told = tellOnce(run.questions, run.entries);
+  const holds = unknownHolds(told.questions, run.answered, order);
+  const drafts = run.drafts.map((draft) => {
+    const marked = forStops.has(draft) ? { ...draft, standsForStop: true } : draft;
+    return withHanging(marked, told.hanging.get(draft));
+  });
   const { asked, found, lifted, couldNotTell, failed } = run.counts;
   return {
     findings: withFingerprints(orderFindings([...drafts, ...holds], order.parts)),
@@ -166,6 +173,7 @@ function found(run: Run, { rule }: CompiledRule, sheet: FactSheet, by: DraftFind
   run.counts.found += 1;
   // A note fails nothing, so it cannot speak for a hold.
   if (rule.severity === 'note') return;
+  if (sheet.kind === 'entry') run.entries.set(sheet.at, by);
   for (const line of rule.when) {
     if ('known' in line.test && !line.test.known) run.answered.push({ ...unknownOn(sheet, line.fact), by });
   }

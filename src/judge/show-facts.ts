@@ -55,11 +55,19 @@ function numberText(fact: Shown, digits: number | undefined): string {
   if (typeof fact.value !== 'number') return '';
   if (fact.unit === undefined && Number.isInteger(fact.value)) return String(fact.value);
   const text = formatQuantity(fact.value, fact.unit ?? '', digits).trimEnd();
+  if (fact.unit === 'mm') return withMetres(text, fact.value);
   return fact.unit === 's' ? withMinutes(text, fact.value) : text;
 }
 
 /** From here on nobody thinks in seconds, s. */
-const longSeconds = 600;
+const longSeconds = 120;
+
+/** From here on, of a place and not of a sheet, metres stand behind the millimetres, mm. */
+const longMm = 3000;
+
+function withMetres(text: string, mm: number): string {
+  return Math.abs(mm) < longMm ? text : `${text} (${formatQuantity(mm / 1000, 'm', 1)})`;
+}
 
 /** Seconds stay the unit of every report; of a long time the minutes or hours stand behind them. */
 function withMinutes(text: string, seconds: number): string {

@@ -8,7 +8,7 @@ import type { DraftFinding } from './draft-finding.ts';
 import { asSentence } from './fact-title.ts';
 import { compareSeverities } from './order-findings.ts';
 import type { PlanOrder } from './plan-order.ts';
-import { joinWords } from './show-facts.ts';
+import { notJudgedWithout } from './tell-once.ts';
 
 /** A stop or hold rule met a fact that is unknown. */
 export interface Question {
@@ -73,7 +73,7 @@ function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
   const names = [...new Set(byPlace.map((question) => question.name))];
   const where = whereabouts(first.owner);
   const named = where.partName ?? where.part;
-  const ids = joinWords(askers.map((asker) => asker.rule.id));
+  const ids = askers.map((asker) => asker.rule.id);
   return {
     rule: lead.rule.id,
     pack: lead.pack,
@@ -83,7 +83,7 @@ function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
     // The reason says what is missing; the name of the fact would only say it again in stiffer words.
     message: `${named === undefined ? '' : `${named}: `}${asSentence(first.fact.reason)}`,
     instead: 'Find it out and state it in the plan, with where it was read.',
-    why: `Silence is not permission. What cannot be judged without it: ${ids}.`,
+    why: `Silence is not permission. ${notJudgedWithout(ids)}`,
     source: sourceSentence(lead.rule.source),
     facts: names.map((name) => ({ name, from: 'unknown', note: first.fact.reason })),
     assumptions: [],

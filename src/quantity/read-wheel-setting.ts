@@ -21,9 +21,9 @@ const minutesForm = /^([+\-−]?)(?:(\d{1,2})\s?[°º˚]\s?)?(\d{1,3}(?:\.\d+)?)
 export function readWheelSetting(text: string): WheelSettingReading {
   const trimmed = text.trim();
   const [whole, sign, degrees, minutes] = minutesForm.exec(trimmed) ?? [];
-  if (whole !== undefined) return fromMinutes(trimmed, sign === '-' || sign === '−', degrees, Number(minutes));
-  if (/["″”]$/u.test(trimmed))
-    return refused(trimmed, 'ends with a mark that can be seconds or inches');
+  if (whole !== undefined)
+    return fromMinutes(trimmed, sign === '-' || sign === '−', degrees, Number(minutes));
+  if (/["″”]$/u.test(trimmed)) return refused(trimmed, 'ends with a mark that can be seconds or inches');
   if (/[°º˚]\s*\d|['′’´]$/u.test(trimmed))
     return refused(trimmed, 'is no angle that can be read for certain');
   const isLength = /[a-zµμ]$/iu.test(trimmed) && !/(?:deg|degrees?|[°º˚]\s*C)$/iu.test(trimmed);

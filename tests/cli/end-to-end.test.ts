@@ -78,8 +78,8 @@ describe('one bad file does not keep the others from being judged', () => {
   test('nothing on standard input', () => {
     const result = runPlanish(['check', ...day, '--quiet', '-', 'stopped.yaml'], { folder, input: '' });
     expect(result.status).toBe(2);
-    expect(result.stdout).toBe(
-      '(standard input): not judged, The file is empty.\nstopped.yaml: stopped, 1 stop, no holds, 3 notes\n',
+    expect(result.stdout).toMatch(
+      /^\(standard input\): not judged, The file is empty\.\nstopped\.yaml: stopped, 1 stop, no holds, \d+ notes\n$/u,
     );
   });
 });

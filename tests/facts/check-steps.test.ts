@@ -103,17 +103,37 @@ describe('codes that the scan after the repair leaves', () => {
     );
 
   test.each([
-    ['system: restraint, state: active', 'X1 (restraint)', 'open'],
-    ['system: brake, state: active, explanation: seen before', 'X1 (brake)', 'open'],
-    ['system: restraint, state: stored', 'open', 'X1 (restraint)'],
-    ['system: restraint', 'open', 'X1 (restraint)'],
-    ['system: steering, state: stored, explanation: battery was off', 'open', 'open'],
-    ['system: restraint, state: cleared', 'open', 'open'],
-    ['system: driver assistance, state: active', 'open', 'X1 (driver assistance)'],
-    ['system: engine, state: active', 'open', 'open'],
-    ['state: active', 'open', 'X1'],
-  ])('%s', (entries, left, unexplained) => {
-    expect([codes('codes_left', entries), codes('codes_unexplained', entries)]).toEqual([left, unexplained]);
+    // process.md, step 22: what remains of restraint, brake, steering or battery is a stop, explained or not.
+    ['system: restraint, state: active', 'X1 (restraint, active)', 'open', 'open'],
+    ['system: brake, state: active, explanation: seen before', 'X1 (brake, active)', 'open', 'open'],
+    ['system: restraint, state: stored', 'X1 (restraint, stored)', 'open', 'open'],
+    ['system: restraint', 'X1 (restraint)', 'open', 'open'],
+    [
+      'system: steering, state: stored, explanation: battery was off',
+      'X1 (steering, stored)',
+      'open',
+      'open',
+    ],
+    ['system: traction battery, state: stored', 'X1 (traction battery, stored)', 'open', 'open'],
+    ['system: restraint, state: cleared', 'open', 'open', 'open'],
+    ['system: driver assistance, state: active', 'open', 'open', 'X1 (driver assistance, active)'],
+    [
+      'system: driver assistance, state: active, explanation: will learn',
+      'open',
+      'open',
+      'X1 (driver assistance, active)',
+    ],
+    ['system: driver assistance, state: stored', 'open', 'X1 (driver assistance, stored)', 'open'],
+    ['system: engine, state: active', 'open', 'X1 (engine, active)', 'open'],
+    ['system: engine, state: active, explanation: tank was empty', 'open', 'open', 'open'],
+    ['system: engine, state: active, explanation: none', 'open', 'X1 (engine, active)', 'open'],
+    ['state: active', 'open', 'X1 (active)', 'open'],
+  ])('%s', (entries, left, unexplained, ofAssistance) => {
+    expect([
+      codes('codes_left', entries),
+      codes('codes_unexplained', entries),
+      codes('codes_of_assistance', entries),
+    ]).toEqual([left, unexplained, ofAssistance]);
   });
 });
 

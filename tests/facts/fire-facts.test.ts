@@ -36,12 +36,10 @@ test('gas on board is mentioned, or it is not', () => {
   expect(gas('natural-gas', weld('near: [{ item: fuel tank, treatment: removed }]'))).toBe(true);
 });
 
-test('the shortest fire watch counts, of the job or of hot work', () => {
-  expect(plan('shortest_fire_watch', `${fire('watch: 30 min')}\n${weld('fire_watch: 1 s')}`)).toBe(1);
-  expect(plan('shortest_fire_watch', fire('watch: 1 h'))).toBe(3600);
-  expect(plan('shortest_fire_watch', weld('at: B'))).toBe('open');
-  const cold = 'parts: [{ operations: [{ do: refinish, fire_watch: 1 s }] }]';
-  expect(plan('shortest_fire_watch', cold)).toBe('open');
+test('the fire watch of the job is its own, whatever an operation says', () => {
+  expect(plan('fire_watch', `${fire('watch: 30 min')}\n${weld('fire_watch: 1 s')}`)).toBe(1800);
+  expect(plan('fire_watch', fire('watch: 1 h'))).toBe(3600);
+  expect(plan('fire_watch', weld('fire_watch: 1 s'))).toBe('open');
 });
 
 describe('the vehicle stands on', () => {

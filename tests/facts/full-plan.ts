@@ -73,9 +73,9 @@ parts:
           - { to: sill, method: resistance spot, form: flange, flange_coat: sealer, done: 2026-10-01, sheets: [ring, sill], factory_count: 42, count: 56, count_done: 56, coupon: passed, factory_adhesive: true, insulation: tape, drawn: true }
           - { to: sill, method: resistance spot, form: flange, sheets: [ring, sill], factory_count: 42, factory_method: resistance spot, count: 56, nugget: 6 mm, pitch: 30 mm, widest_gap: 32 mm, factory_pitch: 33 mm, length: 1900 mm, overlap: 18 mm, edge: 9 mm, access: both sides, pattern: { count: 57, cite: { reference: own, at: p. 15 } }, coupon: { result: passed, date: 2026-10-07, nugget: 6.1 mm, failure: button, at_job_pitch: true, same_setup: true, sheets: [{ grade: 22MnB5, thickness: 1.4 mm }, { grade: HC340LA, thickness: 1.2 mm }] }, settings: { machine: M, program: P, force: 1.2 kN, current: 9 kA, weld_time: 240 ms, tip: 6 mm, most_force: 5 kN, most_current: 14 kA } }
           - { to: sill, method: plug weld, form: lap, sheets: [ring, sill], count: 3, hole: 8 mm, edge: 15 mm, filler: G3Si1, gas: M21 }
-          - { to: sill, method: arc seam, form: butt with insert, sheets: [ring, sill], gap: 2 mm, insert: { length_each_side: 30 mm, grade: HC340LA } }
+          - { to: sill, method: arc seam, form: butt with insert, place: D, done: 2026-10-09, sheets: [ring, sill], gap: 2 mm, insert: { length_each_side: 30 mm, grade: HC340LA, thickness: 1.4 mm } }
           - { to: sill, method: adhesive and rivet, sheets: [ring, sill], pitch: 30 mm, edge: 10 mm, adhesive: { lot: L1, expires: 2026-12-01, open_time: 60 min, closed_after: 30 min, cured: 2026-10-12 }, fastener: { product: R-48, kind: structural, diameter: 4.8 mm, head: raised, grip_from: 2 mm, grip_to: 4 mm, coating: zinc flake }, old_holes: beside them, edges_sealed: true, own_tools: true }
-          - { to: sill, method: adhesive, sheets: [skin, ring, sill] }
+          - { to: sill, method: adhesive, sheets: [skin, ring, sill], done: 2026-10-08T08:00, adhesive: { cure: 24 h, cured: 2026-10-08T10:00 } }
         near: [{ item: wiring, distance: 20 mm, path: joined }]
       - { do: weld, joints: [{ method: arc seam, form: open butt, settings: { voltage: 17 V, current: 90 A, travel_speed: 8 mm/s } }] }
       - { do: section, at: B, cut_with: saw, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
@@ -158,6 +158,23 @@ export const mirroredMeasuring = fullMeasuring
     (_whole, occasion: string, x: string, sign: string, y: string) =>
       `${occasion}: [${x} mm, ${sign === '-' ? '' : '-'}${y} mm`,
   );
+
+/** What a plan can say against itself, and pages of another vehicle wherever one may be cited. */
+export const fullOfSlips = `vehicle: { maker: Corvane, model: Tarn, body: wagon, model_year: 2021, drive: battery-electric }
+references: [{ id: other, kind: maker procedure, document: BRM-9, covers: { maker: Corvane, model: Ilex, bodies: [all], years: 2021 } }]
+make_safe:
+  low_voltage: { done: 2026-10-07 }
+  restraints: { wait: 5 min, wait_cite: { reference: other }, replacement_list: { reference: other }, belts_checked: One buckle is cracked }
+  high_voltage: { battery_condition: hit, proof_of_absence: { done: 2026-10-08, meter_proved_after: false } }
+  fire: { watch: 10 min }
+parts:
+  - { id: cover, name: Cover, kind: bumper cover, radar_behind: true, operations: [{ do: replace, fasteners: { cite: { reference: other } } }] }
+measurements: { before_welding: 2026-10-06 }
+verify:
+  scan_before: { not_possible: no time }
+  scan_after: { codes: [{ code: U1, system: driver assistance, state: active }, { code: B9, system: body }] }
+  calibrations: [{ sensor: front radar, kind: not fitted, cite: { reference: other } }]
+`;
 
 /** Parts of the same pack: what is stated otherwise, and what the plan does not list. */
 export const fullPlanParts: NonNullable<Deriving['parts']> = [

@@ -42,7 +42,8 @@ describe('the stack', () => {
     expect(insert('22MnB5')).toEqual(['high-strength', 'press-hardened']);
     expect(insert('HC340LA')).toEqual(['high-strength']);
     expect(insert('22MnBS')).toMatch(/insert \(22MnBS\) is not known/u);
-    expect(joint('insert: { grade: DC04 }').value('joint.insert_stated')).toBe(true);
+    expect(joint('insert: { grade: DC04, thickness: 1 mm }').value('joint.insert_stated')).toBe(true);
+    expect(joint('insert: { grade: DC04 }').value('joint.insert_stated')).toBe(false);
     expect(joint('insert: { thickness: 1 mm }').value('joint.insert_stated')).toBe(false);
   });
 

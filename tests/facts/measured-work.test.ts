@@ -48,11 +48,17 @@ describe('a part that was worked on', () => {
     '{ id: rail, name: Rail, kind: front rail, joined_to: [apron], operations: [{ do: section }] }';
   const point = (on: string, after = 'after: [0 mm, 0 mm, 0 mm]'): string => `{ on: ${on}, ${after} }`;
 
-  test('bears a point, or a part that it touches does, whichever names the other', () => {
-    expect(unmeasured(rail, point('floor'))).toBe('Rail');
-    expect(unmeasured(rail, '')).toBe('Rail');
+  test('a rail bears a point of its own', () => {
+    expect(unmeasured(rail, point('rail'))).toEqual(expect.stringMatching(/^\?/u));
+    expect(unmeasured(`${rail}, { id: apron, kind: apron }`, point('apron'))).toBe('Rail');
+  });
+
+  test('a smaller part bears a point, or a part that it touches does, whichever names the other', () => {
+    const cross = rail.replace('front rail', 'crossmember');
+    expect(unmeasured(cross, point('floor'))).toBe('Rail');
+    expect(unmeasured(cross, '')).toBe('Rail');
     const fine = [point('rail'), point('apron'), point('tower')];
-    const parts = `${rail}, { id: apron, kind: apron }, { id: tower, kind: strut tower, joined_to: [rail] }`;
+    const parts = `${cross}, { id: apron, kind: apron }, { id: tower, kind: strut tower, joined_to: [rail] }`;
     for (const one of fine)
       expect([one, unmeasured(parts, one)]).toEqual([one, expect.stringMatching(/^\?/u)]);
   });
@@ -67,6 +73,24 @@ describe('a part that was worked on', () => {
     expect(opened('front rail', after)).toBe('X');
     expect(opened('b-pillar', 'diagonals_after: [1200 mm]')).toBe('X');
     expect(opened('b-pillar', after.replace('after', 'before'))).toBe('X');
+  });
+
+  test('hit, it was measured before as well, or a part that it touches was', () => {
+    const before = (damage: string, points: string): unknown =>
+      factsOf(
+        `parts: [${rail.replace('kind:', `damage: { kind: ${damage} }, kind:`)}]\nmeasurements: { points: [${points}] }`,
+      ).value('measurement.unmeasured_before');
+    const onFloor = point('floor', 'before: [0 mm, 0 mm, 0 mm]');
+    expect(before('kink', onFloor)).toBe('Rail');
+    expect(before('kink', point('rail'))).toBe('Rail');
+    const fine = [
+      point('rail', 'before: [0 mm, 0 mm, 0 mm]'),
+      point('apron', 'before: [0 mm, 0 mm, 0 mm]'),
+      '',
+    ];
+    for (const points of fine)
+      expect([points, before('kink', points)]).toEqual([points, expect.stringMatching(/^\?/u)]);
+    expect(before('none', onFloor)).toEqual(expect.stringMatching(/^\?/u));
   });
 
   test('measured before is not measured after', () => {

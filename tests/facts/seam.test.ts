@@ -7,7 +7,14 @@ import type { FactSheet } from '../../src/facts/sheet.ts';
 import { canonicalUnit, dimensions } from '../../src/quantity/dimension.ts';
 import { sheetsOf } from '../derive-text.ts';
 import { factsOf } from './facts-of.ts';
-import { fullMeasuring, fullPlan, fullPlanPack, fullPlanParts, mirroredMeasuring } from './full-plan.ts';
+import {
+  fullMeasuring,
+  fullOfSlips,
+  fullPlan,
+  fullPlanPack,
+  fullPlanParts,
+  mirroredMeasuring,
+} from './full-plan.ts';
 
 const nothing = 'format: 1\nvehicle: {}\nparts:\n  - {}\n';
 const hollow = `format: 1
@@ -37,7 +44,7 @@ const full = factsOf(fullPlan, {
   ruleStanding: () => ({ kind: 'ended', with: 'general 2.0.0', replacedBy: 'new-rule' }),
   found: [{ rule: 'revision-missing', severity: 'hold', fingerprint: '1' }],
 }).sheets;
-const measured = [fullMeasuring, mirroredMeasuring].flatMap((text) => factsOf(text).sheets);
+const measured = [fullMeasuring, mirroredMeasuring, fullOfSlips].flatMap((text) => factsOf(text).sheets);
 // Where another document took the place of the one cited, no permission of it counts.
 const replaced = factsOf(fullPlan, {
   documents: [{ document: 'BRM-1', revision: 'D', by: { document: 'BRM-1', revision: 'E' } }],

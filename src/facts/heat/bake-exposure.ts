@@ -92,8 +92,11 @@ function commonFacts(one: Bake, heat: NeighbourHeat, limit: HeatLimit): Pick<Exp
   const { at, celsius, seconds } = one;
   return {
     'exposure.listed': computed(true, at),
+    // Whether it comes off is asked once, where it is listed.
+    'exposure.said_off': computed(false, at),
     'exposure.from': computed('bake', at),
     'exposure.distance': unknown('A bake heats the whole vehicle.', at),
+    'exposure.path': unknown('A bake heats the whole vehicle.', at),
     'exposure.peak':
       celsius === undefined
         ? unknown(noTemperature, one.temperatureAt)

@@ -14,6 +14,7 @@ import type { FactGroups } from '../fact-groups.ts';
 import { lazySheet } from '../lazy-sheet.ts';
 import { limitOf } from './heat-limits.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
+import { isSaidOff } from './neighbour-presence.ts';
 import { neighbourHeat } from './neighbour-heat.ts';
 import type { NeighbourHeat } from './neighbour-heat.ts';
 import { listOf } from '../quantity-of.ts';
@@ -100,6 +101,7 @@ function neighbourFacts({ survey, source, neighbour }: Exposure): Omit<ExposureF
         : computed(calledWith(neighbour.name, neighbour.victim), at),
     'exposure.listed': computed(neighbour.listed, at),
     'exposure.stays': computedOr(neighbour.stays, at, neighbour.open ?? 'Whether it stays is not stated.'),
+    'exposure.said_off': computed(isSaidOff(neighbour), at),
     'exposure.treatment':
       near?.treatment === undefined
         ? computed(neighbour.treatment, at)
@@ -110,6 +112,7 @@ function neighbourFacts({ survey, source, neighbour }: Exposure): Omit<ExposureF
     ),
     'exposure.from': computed(source.kind, at),
     'exposure.distance': statedOr(neighbour.distanceMm, `${at}/distance`, 'No distance is stated.'),
+    'exposure.path': statedOr(neighbour.path, `${at}/path`, 'How the heat gets there is not stated.'),
   };
 }
 

@@ -95,3 +95,27 @@ function isOffOrReplacedLater({ part, operations }: PartSurvey, step: number | u
 function isBefore(first: number | undefined, second: number | undefined): boolean {
   return first === undefined || second === undefined || first < second;
 }
+
+/** What takes a part off, or a piece out of it. */
+const takesOff: ReadonlySet<string | undefined> = new Set([
+  'replace',
+  'remove and refit',
+  'section',
+  'butt weld',
+  'cut for access',
+]);
+
+/** Whether a part is said to be off or to be renewed, and nothing is planned that takes off any of it. */
+export function isSaidOff({
+  part,
+  item,
+  near,
+}: {
+  readonly part?: PartSurvey;
+  readonly item?: Item;
+  readonly near?: Near;
+}): boolean {
+  const isSaid = near?.treatment === 'removed' || near?.treatment === 'renewed';
+  if (!isSaid || part === undefined || item !== undefined) return false;
+  return !part.operations.some(({ operation }) => takesOff.has(operation.do));
+}

@@ -1,5 +1,4 @@
 import { margin } from '../../joint/margin.ts';
-import { isNotAfter } from '../step/day-order.ts';
 import type { Fact } from '../fact.ts';
 import { hasAdhesive } from './joint-methods.ts';
 import { computed, computedOr, statedOr } from '../make-fact.ts';
@@ -12,22 +11,18 @@ type AdhesiveFact =
   | 'joint.adhesive_open'
   | 'joint.adhesive_unrecorded'
   | 'joint.adhesive_days_over'
-  | 'joint.open_time_over'
-  | 'joint.cured_before_joined'
-  | 'joint.loaded_before_cure';
+  | 'joint.open_time_over';
 
 export interface JoiningDay {
   /** Of the operation, where the joint bears no day of its own. */
   readonly done: string | undefined;
   readonly asOfDay: number;
-  /** What loads the body, each with its day: the adhesive must have set by then. */
-  readonly loads: readonly (readonly [name: string, done: string | undefined])[];
 }
 
 /** Adhesive in a joint: what is said of it and whether it was still good. */
 export function adhesiveFacts(
   { joint, at }: JointSurvey,
-  { done, asOfDay, loads }: JoiningDay,
+  { done, asOfDay }: JoiningDay,
 ): Readonly<Record<AdhesiveFact, Fact>> {
   const place = `${at}/adhesive`;
   const { adhesive, method } = joint;
@@ -61,18 +56,6 @@ export function adhesiveFacts(
       openTime === undefined || closed === undefined ? undefined : margin(closed, openTime),
       place,
       'The open time of the adhesive, or when the joint is closed, is not stated.',
-    ),
-    'joint.cured_before_joined': computed(
-      isNotAfter(joint.done ?? done, adhesive?.cured) === false,
-      `${place}/cured`,
-    ),
-    'joint.loaded_before_cure': computedOr(
-      loads
-        .filter(([, load]) => isNotAfter(adhesive?.cured, load) === false)
-        .map(([name]) => name)
-        .join(', ') || undefined,
-      `${place}/cured`,
-      'Nothing that loads the joint is dated before it had cured, or the days are not written.',
     ),
   };
 }

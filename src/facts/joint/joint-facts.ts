@@ -1,11 +1,15 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
-import type { JoiningDay } from './joint-adhesive.ts';
+import { atCutFacts, isRestOfOnePiece, isToRestOfItself } from './joint-at-cut.ts';
 import { buttonFacts } from './joint-button.ts';
 import { couponFacts } from './joint-coupon.ts';
+import { coverFacts } from './joint-cover.ts';
+import { cureFacts } from './joint-cure.ts';
 import { fastenerFacts } from './joint-fastener.ts';
+import { freshBondFact } from './joint-fresh-bond.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
+import { ownCiteFacts } from './joint-own-cites.ts';
 import { patternFacts } from './joint-pattern.ts';
 import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
@@ -19,11 +23,9 @@ import type { FactGroups } from '../fact-groups.ts';
 import type { JointMatter } from './joint-matter.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
 import { trustedClass } from '../papers/maker-evidence.ts';
-import { isPieceOfRing } from '../part/called-kind.ts';
 import { coldWorked } from '../part/part-strength-facts.ts';
-import { isOnePiece } from '../part/part-kinds.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
-import type { CitationStanding, JointSurvey, OperationSurvey, PartSurvey, Survey } from '../survey.ts';
+import type { CitationStanding, JointSurvey, PartSurvey, Survey } from '../survey.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
 import { settleMaterial } from '../../steel/settle-material.ts';
 
@@ -40,18 +42,24 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
   ({ one, laid }: JointMatter) => buttonFacts(one, laid),
   ({ one, laid, pattern }: JointMatter) => sizeFacts(one, laid, pattern),
   ({ one, laid }: JointMatter) => rowFacts(one, laid),
+  ({ one, pattern }: JointMatter) => coverFacts(one, pattern.pitchMm),
   ({ one, laid }: JointMatter) => couponFacts(one, laid),
   ({ survey, one, laid }: JointMatter) => settingsFacts(survey.context.windows, one, laid),
   ({ one, operation, laid }: JointMatter) => seamFacts(one, operation, laid),
   ({ one, laid }: JointMatter) => fastenerFacts(one, laid),
   ({ survey, operation, one }: JointMatter) =>
-    adhesiveFacts(one, {
-      done: operation.operation.done,
-      asOfDay: survey.context.asOfDay,
-      loads: loadsOf(survey),
-    }),
+    adhesiveFacts(one, { done: operation.operation.done, asOfDay: survey.context.asOfDay }),
+  ({ survey, operation, one }: JointMatter) => cureFacts(survey, one, operation.operation.done),
   ({ one }: JointMatter) => jointRecordFacts(one),
   ({ one }: JointMatter) => rowEvidence(one),
+  ({ one, operation, stack }: JointMatter) => atCutFacts(one, operation, stack),
+  ({ survey, one, operation }: JointMatter) => ownCiteFacts(survey, one, operation.part),
+  ({ survey, operation, one }: JointMatter) => ({
+    'joint.arc_beside_fresh_bond': freshBondFact(survey, operation, one),
+  }),
+  ({ operation, one, stack }: JointMatter) => ({
+    'joint.on_structure': onStructure(operation.part, stack, one.at),
+  }),
 );
 
 function statedFacts({
@@ -80,7 +88,7 @@ function sheetFacts(
   matter: JointMatter,
 ): Pick<
   JointFacts,
-  `joint.${'to' | 'classes' | 'cold_worked' | 'unlike_metals' | 'to_like_part' | 'at_cut' | 'thicknesses_stated' | 'adhesive_left_out' | 'insulated' | 'citation' | 'insert_stated'}`
+  `joint.${'to' | 'classes' | 'cold_worked' | 'unlike_metals' | 'to_like_part' | 'has_aluminium' | 'thicknesses_stated' | 'adhesive_left_out' | 'insulated' | 'citation' | 'insert_stated'}`
 > {
   const { survey, operation, one } = matter;
   const { joint, at } = one;
@@ -96,12 +104,12 @@ function sheetFacts(
     ),
     'joint.classes': classes,
     'joint.cold_worked': coldWorkedSheet(stack, at),
+    'joint.has_aluminium': hasAluminium(stack, at),
     'joint.unlike_metals': unlikeMetals(stack, isToItself, at),
     'joint.to_like_part': computed(
       stack.some((sheet) => isRestOfOnePiece(operation.part, sheet)),
       `${at}/to`,
     ),
-    'joint.at_cut': computed(isAtCut(joint, operation, stack, isToItself), `${at}/place`),
     'joint.thicknesses_stated': computed(
       stack.every((sheet) => sheet?.part.thickness !== undefined),
       `${at}/sheets`,
@@ -128,7 +136,10 @@ function sheetFacts(
       `${at}/insulation`,
     ),
     'joint.citation': computed(jointCitation(survey, joint, at), `${at}/cite`),
-    'joint.insert_stated': computed(joint.insert?.grade !== undefined, `${at}/insert`),
+    'joint.insert_stated': computed(
+      joint.insert?.grade !== undefined && joint.insert.thickness !== undefined,
+      `${at}/insert`,
+    ),
   };
 }
 
@@ -140,7 +151,7 @@ function pieceFacts({
   JointFacts,
   `joint.${'sheets' | 'count' | 'factory_count' | 'fewer' | 'coupon' | 'coupon_late' | 'coupon_days_before' | 'done_count_short' | 'drawn'}`
 > {
-  const { count, factory_count: factoryCount, count_done: countDone } = joint;
+  const { count, factory_count: factoryCount } = joint;
   return {
     'joint.sheets':
       joint.sheets === undefined
@@ -164,10 +175,7 @@ function pieceFacts({
       `${at}/coupon`,
       'The day of the coupon, or that of the joint, is not stated.',
     ),
-    'joint.done_count_short': computed(
-      countDone === undefined || (count !== undefined && countDone < count),
-      `${at}/count_done`,
-    ),
+    'joint.done_count_short': computed(isShort(joint), `${at}/count_done`),
     'joint.drawn': statedOr(
       joint.drawn,
       `${at}/drawn`,
@@ -176,20 +184,12 @@ function pieceFacts({
   };
 }
 
-function loadsOf({ plan }: Survey): JoiningDay['loads'] {
-  return [
-    ['the road test', plan.verify?.road_test?.done],
-    ['the signature', plan.sign_off?.date],
-  ];
-}
-
-/** The new piece to the rest of the same part. It has to be said: a joint that names nothing may join anything. */
-function isToRestOfItself({ form, to, sheets }: JointSurvey['joint'], operation: OperationSurvey): boolean {
-  const own = operation.part.part.id;
-  if (own === undefined) return false;
-  const isButt = form === 'open butt' || form === 'butt with insert';
-  if (isButt && sheets?.includes(own) === true) return true;
-  return to === own && (isButt || operation.cutsPartWay === true);
+/** A sheet of which nobody says whether it carries load asks nothing here; the part itself does. */
+function onStructure(own: PartSurvey, stack: readonly (PartSurvey | undefined)[], at: string): Fact {
+  if (stack.some((sheet) => sheet?.structural === true)) return computed(true, at);
+  return own.structural === undefined
+    ? unknown(`Whether ${own.name} is structural is not stated.`, at)
+    : computed(false, at);
 }
 
 interface StackContext {
@@ -243,6 +243,15 @@ function coldWorkedSheet(stack: readonly (PartSurvey | undefined)[], at: string)
     : computed(false, at);
 }
 
+/** A magnet tells aluminium from steel; that takes no document. */
+function hasAluminium(stack: readonly (PartSurvey | undefined)[], at: string): Fact {
+  const classes = stack.map((sheet) => sheet?.material.class);
+  if (classes.includes('aluminium')) return computed(true, at);
+  return classes.includes(undefined)
+    ? unknown('A class in the stack is not known.', at)
+    : computed(false, at);
+}
+
 /** Metals are told apart by hand and magnet; that takes no document. */
 function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: boolean, at: string): Fact {
   if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
@@ -250,32 +259,6 @@ function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: bo
   if (classes.includes(undefined)) return unknown('A class in the stack is not known.', at);
   const families = new Set(classes.map((one) => metalFamily(one ?? '')));
   return computed(families.size > 1, at);
-}
-
-/** Another part of the same kind and side, or another piece of a ring, of which one is made in one piece. */
-function isRestOfOnePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
-  return isLikePiece(own, sheet) && (isOnePiece(own.part) || (sheet !== undefined && isOnePiece(sheet.part)));
-}
-
-function isLikePiece(own: PartSurvey, sheet: PartSurvey | undefined): boolean {
-  if (sheet === undefined || sheet.at === own.at) return false;
-  const [one, other] = [own.part, sheet.part];
-  const isLike = one.kind !== undefined && one.kind === other.kind && one.side === other.side;
-  const sidesFit = one.side === undefined || other.side === undefined || one.side === other.side;
-  const isRing = sidesFit && isPieceOfRing(one) && isPieceOfRing(other);
-  return isLike || isRing;
-}
-
-/** The seam at the place of the cut; the flanges that the piece has besides are no part of it. */
-function isAtCut(
-  { form, place }: JointSurvey['joint'],
-  { operation, part }: OperationSurvey,
-  stack: readonly (PartSurvey | undefined)[],
-  isToItself: boolean,
-): boolean {
-  if (place !== undefined && operation.at !== undefined) return place.trim() === operation.at.trim();
-  if (form === 'open butt' || form === 'butt with insert') return true;
-  return form === 'lap' && (isToItself || stack.some((sheet) => isLikePiece(part, sheet)));
 }
 
 function jointCitation(survey: Survey, joint: JointSurvey['joint'], at: string): CitationStanding {
@@ -292,6 +275,13 @@ function isCouponLate({ coupon, done }: JointSurvey['joint'], operationDone: str
   const torn = typeof coupon === 'object' ? whenOf(coupon.date) : undefined;
   const made = whenOf(done ?? operationDone);
   return torn !== undefined && made !== undefined && notAfter(torn, made) === false;
+}
+
+/** A seam that runs through is one, and is made when it is dated; nobody counts it. */
+function isShort({ method, count, count_done: done }: JointSurvey['joint']): boolean {
+  if (done !== undefined) return count !== undefined && done < count;
+  const runsThrough = method === 'arc seam' || method === 'TIG seam' || method === 'laser seam';
+  return !(runsThrough && (count === undefined || count === 1));
 }
 
 function daysBefore(

@@ -1,4 +1,5 @@
 import type { JointSurvey, OperationSurvey, PartSurvey, Survey } from '../survey.ts';
+import { partsJoined } from './joint-at-cut.ts';
 import { surveyPattern } from './joint-pattern.ts';
 import type { PatternSurvey } from './joint-pattern.ts';
 import { jointStack } from './joint-stack.ts';
@@ -23,8 +24,7 @@ export class JointMatter {
 
   /** The part itself, those named as sheets, and the other side; undefined for an id that no part bears. */
   get stack(): Sheets {
-    const { sheets, to } = this.one.joint;
-    return (this.#stack ??= sheetsOf(this.survey, this.operation.part, sheets ?? [], to));
+    return (this.#stack ??= partsJoined(this.survey, this.operation.part, this.one.joint));
   }
 
   get laid(): JointStack {
@@ -34,17 +34,4 @@ export class JointMatter {
   get pattern(): PatternSurvey {
     return (this.#pattern ??= surveyPattern(this.survey, this.one));
   }
-}
-
-function sheetsOf(
-  survey: Survey,
-  own: PartSurvey,
-  ids: readonly string[],
-  to: string | undefined,
-): readonly (PartSurvey | undefined)[] {
-  // The part itself as the operation sees it: of the zone that is cut.
-  const named = [...ids, ...(to === undefined ? [] : [to])].map((id) =>
-    id === own.part.id ? own : survey.partById.get(id),
-  );
-  return [...new Set([own, ...named])];
 }

@@ -6,7 +6,7 @@ import { formatQuantity } from '../../quantity/format-quantity.ts';
 import type { WeldWindows } from '../context.ts';
 import type { Fact } from '../fact.ts';
 import type { JointStack } from './joint-stack.ts';
-import { computed, computedOr } from '../make-fact.ts';
+import { computed, computedOr, statedOr } from '../make-fact.ts';
 import { quantityOf } from '../quantity-of.ts';
 import type { JointSurvey } from '../survey.ts';
 
@@ -18,7 +18,7 @@ type SettingsFact =
   | 'joint.machine_ability_stated'
   | 'joint.force_beyond_machine'
   | 'joint.current_beyond_machine'
-  | 'joint.machine_force_short';
+  | `joint.${'machine_force' | 'mild_sheet_force' | 'machine_force_factor' | 'set_force_factor'}`;
 
 type Settings = NonNullable<Joint['settings']>;
 
@@ -73,19 +73,57 @@ export function settingsFacts(
       `${place}/current`,
       'The current, or the most that the machine gives, is not stated.',
     ),
-    'joint.machine_force_short': computedOr(
-      difference(leastOf(fitting.map((window) => window.force.min)), mostForce),
+    ...forceFacts(windows, stack, { place, force, mostForce }),
+  };
+}
+
+/**
+ * What the gun gives, and is set to, beside the least that low-carbon sheet of the thickness asks for; zinc-coated where it is not known
+ * to be bare, since a coat asks for more. Strong steel asks for more again: how much is for the rules.
+ */
+function forceFacts(
+  windows: WeldWindows,
+  stack: JointStack,
+  { place, force, mostForce }: { place: string; force: number | undefined; mostForce: number | undefined },
+): Pick<
+  Record<SettingsFact, Fact>,
+  `joint.${'machine_force' | 'mild_sheet_force' | 'machine_force_factor' | 'set_force_factor'}`
+> {
+  const coat = coatsOf(stack).at(-1) ?? 'zinc';
+  const least = leastOf(windowsOf(windows, stack, [coat]).map((window) => window.force.min));
+  const factor = (own: number | undefined, key: 'force' | 'most_force'): Fact =>
+    computedOr(
+      own === undefined || least === undefined ? undefined : own / least,
+      `${place}/${key}`,
+      'The force is not stated, or what such sheets ask for is not known.',
+    );
+  return {
+    'joint.machine_force': statedOr(
+      mostForce,
       `${place}/most_force`,
-      'The most that the gun gives is not stated, or what is usual for such sheets is not known.',
+      'The most that the gun gives is not stated.',
     ),
+    'joint.mild_sheet_force': computedOr(
+      least,
+      `${place}/most_force`,
+      'What such sheets ask for is not known.',
+    ),
+    'joint.machine_force_factor': factor(mostForce, 'most_force'),
+    'joint.set_force_factor': factor(force, 'force'),
   };
 }
 
 /** Of the last pack that has one for such sheets. Where the coat is not known, those of either. */
 function fittingWindows(windows: WeldWindows, stack: JointStack): readonly WeldWindow[] {
-  const { governing } = stack;
+  return windowsOf(windows, stack, coatsOf(stack));
+}
+
+function windowsOf(
+  windows: WeldWindows,
+  { governing }: JointStack,
+  coats: readonly WeldWindow['coat'][],
+): readonly WeldWindow[] {
   if (!governing.ok) return [];
-  const coats = coatsOf(stack);
   for (const layer of windows) {
     const found = coats.flatMap((coat) => windowsFor(layer, governing.value, coat));
     if (found.length > 0) return found;

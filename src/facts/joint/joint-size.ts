@@ -4,6 +4,7 @@ import { leastOverlap, leastPitch } from '../../joint/spot-spacing.ts';
 import type { Sized } from '../../joint/sized.ts';
 import type { Fact } from '../fact.ts';
 import { diametersOf, positive } from './joint-button.ts';
+import { factoryPitchOf } from './joint-cover.ts';
 import type { PatternSurvey } from './joint-pattern.ts';
 import { ofSized } from './joint-stack.ts';
 import type { JointStack } from './joint-stack.ts';
@@ -16,7 +17,6 @@ type SizeFact =
   | 'joint.least_pitch'
   | 'joint.pitch_short'
   | 'joint.widest_gap'
-  | 'joint.factory_pitch'
   | 'joint.gap_factor'
   | 'joint.edge'
   | 'joint.edge_factor'
@@ -26,7 +26,7 @@ type SizeFact =
   | 'joint.edge_beyond_overlap'
   | 'joint.far_edge_factor'
   | 'joint.hole_rim'
-  | 'joint.row_beyond_flange';
+  | `joint.${'row_beyond_flange' | 'crowded_pitch' | 'crowded_pitch_short'}`;
 
 /** Distances within a row and to the edges, held against the sheets that they join. */
 export function sizeFacts(
@@ -35,9 +35,8 @@ export function sizeFacts(
   pattern: PatternSurvey,
 ): Readonly<Record<SizeFact, Fact>> {
   const { joint, at } = one;
-  const length = (
-    key: 'pitch' | 'edge' | 'overlap' | 'length' | 'factory_pitch' | 'widest_gap' | 'hole',
-  ): number | undefined => positive(quantityOf(joint[key], 'length'));
+  const length = (key: 'pitch' | 'edge' | 'overlap' | 'length' | 'widest_gap' | 'hole'): number | undefined =>
+    positive(quantityOf(joint[key], 'length'));
   const [pitch, edge, overlap, flange] = [
     length('pitch'),
     length('edge'),
@@ -49,9 +48,17 @@ export function sizeFacts(
   // However a row is spread over its flange, one of its gaps, the ends among them, is as wide as all of them alike would be.
   const spread = flange === undefined || count === undefined ? undefined : flange / (count + 1);
   const gap = widest(widest(pitch, length('widest_gap')), pitch === undefined ? undefined : spread);
-  const before = positive(pattern.pitchMm) ?? length('factory_pitch');
+  const before = positive(pattern.pitchMm) ?? factoryPitchOf(joint);
   const least = spacingOf(stack, (governingMm) => leastPitch(governingMm, stack.sheets.length));
   const width = spacingOf(stack, leastOverlap);
+  const isTooLong =
+    count !== undefined &&
+    pitch !== undefined &&
+    flange !== undefined &&
+    margin((count - 1) * pitch, flange) > 0;
+  // As wide as they can stand: the first and the last at the very ends of the flange.
+  const crowded = isTooLong ? flange / (count - 1) : undefined;
+  const rowFits = 'The row fits on its flange, or its number, pitch or length is not stated.';
   const noPitch = 'The distance between the joints is not stated.';
   return {
     'joint.pitch': statedOr(pitch, `${at}/pitch`, noPitch),
@@ -61,11 +68,6 @@ export function sizeFacts(
       gap,
       `${at}/${joint.widest_gap === undefined ? 'pitch' : 'widest_gap'}`,
       noPitch,
-    ),
-    'joint.factory_pitch': statedOr(
-      length('factory_pitch'),
-      `${at}/factory_pitch`,
-      'The distance between the factory joints is not stated.',
     ),
     'joint.gap_factor': computedOr(
       gap === undefined || before === undefined ? undefined : gap / before,
@@ -107,6 +109,8 @@ export function sizeFacts(
       `${at}/pitch`,
       'Number, pitch or length of the flange is not stated.',
     ),
+    'joint.crowded_pitch': computedOr(crowded, `${at}/count`, rowFits),
+    'joint.crowded_pitch_short': ofSized(minus(least, crowded, rowFits), `${at}/count`),
   };
 }
 

@@ -2,14 +2,15 @@ import type { PlanMeasurements } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
-import { dayOf, whenOf } from '../quantity-of.ts';
+import { whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 
 type MeasuredWorkFact =
   | 'measurement.before_late'
   | 'measurement.after_early'
   | 'measurement.dated_ahead'
-  | 'measurement.unmeasured';
+  | 'measurement.unmeasured'
+  | 'measurement.unmeasured_before';
 
 /** The measuring against the work: taken before it and after it, and at the place of it. */
 export function measuredWorkFacts(
@@ -29,7 +30,7 @@ export function measuredWorkFacts(
     ),
     'measurement.dated_ahead': computed(
       [measurements.before, measurements.before_welding, measurements.after].some(
-        (text) => (dayOf(text) ?? survey.context.asOfDay) > survey.context.asOfDay,
+        (text) => (whenOf(text)?.day ?? survey.context.asOfDay) > survey.context.asOfDay,
       ),
       at,
     ),
@@ -37,6 +38,13 @@ export function measuredWorkFacts(
       unmeasured(survey, measurements).join(', ') || undefined,
       `${at}/points`,
       'Every part that was replaced, cut, straightened or heated is measured.',
+    ),
+    'measurement.unmeasured_before': computedOr(
+      (measurements.points ?? []).length === 0
+        ? undefined
+        : unmeasuredBefore(survey, measurements).join(', ') || undefined,
+      `${at}/points`,
+      'No point is listed, or every part that was hit and is worked on was measured before.',
     ),
   };
 }
@@ -49,7 +57,7 @@ function against(
   word: 'before' | 'after',
   isWrong: (day: number) => boolean,
 ): Fact {
-  const day = dayOf(text);
+  const day = whenOf(text)?.day;
   if (day !== undefined) return computed(isWrong(day), at);
   return survey.context.stage === 'release'
     ? unknown(`The day of the measurement ${word} the repair is not written.`, at)
@@ -83,18 +91,48 @@ const framesAnOpening: ReadonlySet<string> = new Set([
   'roof rail',
 ]);
 
+/** Members of which every data sheet gives points: a point on a neighbour says nothing of how they came out. Common practice. */
+const bearsPoints: ReadonlySet<string> = new Set([
+  'front rail',
+  'rear rail',
+  'apron',
+  'strut tower',
+  'door ring',
+  'a-pillar',
+  'b-pillar',
+  'c-pillar',
+  'd-pillar',
+]);
+
 /**
- * Structural parts that were worked on and bear no point measured afterwards, nor does any part that they touch: not every part
- * has a point of its own on the data sheet.
+ * Structural parts that were worked on and bear no point measured afterwards. A smaller part may have no point of its own on the data
+ * sheet: then one on a part that it touches does.
  */
 function unmeasured(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
   const measured = new Set((points ?? []).filter(({ after }) => after !== undefined).map(({ on }) => on));
   const openingMeasured = (openings ?? []).some(({ diagonals_after: after }) => after?.length === 2);
-  return survey.parts
-    .filter(({ part }) => !openingMeasured || !framesAnOpening.has(part.kind ?? ''))
-    .filter((one) => one.structural === true && one.operations.some(movesMetal))
+  return workedParts(survey, openingMeasured)
+    .filter((one) => {
+      const telling = bearsPoints.has(one.part.kind ?? '') ? [one] : [one, ...touching(survey, one)];
+      return !telling.some(({ part }) => measured.has(part.id));
+    })
+    .map(({ name }) => name);
+}
+
+/** Of those the ones that were hit and are worked on, and were not measured before, nor a part that they touch: how far it went is not known. */
+function unmeasuredBefore(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
+  const measured = new Set((points ?? []).filter(({ before }) => before !== undefined).map(({ on }) => on));
+  const openingMeasured = (openings ?? []).some(({ diagonals_before: before }) => before?.length === 2);
+  return workedParts(survey, openingMeasured)
+    .filter(({ part }) => part.damage?.kind !== undefined && part.damage.kind !== 'none')
     .filter((one) => ![one, ...touching(survey, one)].some(({ part }) => measured.has(part.id)))
     .map(({ name }) => name);
+}
+
+function workedParts({ parts }: Survey, openingMeasured: boolean): readonly PartSurvey[] {
+  return parts
+    .filter(({ part }) => !openingMeasured || !framesAnOpening.has(part.kind ?? ''))
+    .filter((one) => one.structural === true && one.operations.some(movesMetal));
 }
 
 function movesMetal({ operation, hot, works, cutsPartWay, straightens, heats }: OperationSurvey): boolean {

@@ -12,7 +12,7 @@ import type { MeasuringShown } from './measuring-shown.ts';
 import { measuredWorkFacts } from './measured-work.ts';
 import { openingFacts } from './opening-facts.ts';
 import { pointFacts } from './point-facts.ts';
-import { dayOf } from '../quantity-of.ts';
+import { dayOf, whenOf } from '../quantity-of.ts';
 import { factGroups } from '../fact-groups.ts';
 import type { FactGroups } from '../fact-groups.ts';
 import { lazySheet } from '../lazy-sheet.ts';
@@ -140,9 +140,9 @@ function calibration(measurements: PlanMeasurements, asOfDay: number): Fact {
   const due = dayOf(measurements.calibration_due);
   if (due === undefined) return unknown('The day on which the calibration is due is not written.', at);
   const used = [
-    dayOf(measurements.before),
-    dayOf(measurements.before_welding),
-    dayOf(measurements.after),
+    whenOf(measurements.before)?.day,
+    whenOf(measurements.before_welding)?.day,
+    whenOf(measurements.after)?.day,
   ].filter((day) => day !== undefined);
   const last = used.length === 0 ? asOfDay : Math.max(...used);
   return computed(last <= due ? 'in date' : 'overdue', at);

@@ -89,7 +89,7 @@ function deviated(body: MeasuredBody, point: MeasuredPoint, occasion: Occasion):
   const at = `${point.at}/${occasion}`;
   const why =
     state?.misread === undefined
-      ? `Nominal or measured value ${occasion} the repair is not stated.`
+      ? notMeasured(body, point, occasion)
       : `The readings ${occasion} the repair ${misreadSetWords(state.misread)}.`;
   const placeOfWhy = state?.misread === undefined ? at : '/measurements/points';
   const note = state?.fit === undefined ? asWritten : fittedTo(state);
@@ -100,6 +100,17 @@ function deviated(body: MeasuredBody, point: MeasuredPoint, occasion: Occasion):
       return value === undefined ? unknown(why, placeOfWhy) : computed(value, at, note);
     },
   };
+}
+
+function notMeasured(body: MeasuredBody, point: MeasuredPoint, occasion: Occasion): string {
+  const { called, nominal, written } = point;
+  if (nominal === undefined) return `The nominal value of point ${called} is not stated.`;
+  const text = `Point ${called} has no value ${occasion} the repair`;
+  if (occasion !== 'after' || written.dropped_because === undefined) return `${text}.`;
+  const wasOff = body.before?.deviation(point) !== undefined;
+  return wasOff
+    ? `${text}. It is dropped with a reason, and was out of tolerance before: such a point is measured again.`
+    : `${text}. It is dropped with a reason, and that it was right before cannot be told.`;
 }
 
 const asWritten = 'As written: the zero points carry no fit.';

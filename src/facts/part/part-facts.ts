@@ -92,7 +92,7 @@ type CosmeticFact = 'part.declared_cosmetic' | 'part.cosmetic_by_own_word';
 function layerFacts(survey: Survey, one: PartSurvey): Group<'part.skin' | 'part.layer_below'> {
   const { at } = one;
   return {
-    'part.skin': computed(hidesStructure(one), `${at}/kind`),
+    'part.skin': computed(hidesStructure(survey, one), `${at}/kind`),
     'part.layer_below': computed(layerBelow(survey, one), `${at}/over`),
   };
 }

@@ -1,5 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import { sameName } from '../../vehicle/same-name.ts';
+import { linkedParts } from './linked-parts.ts';
+import { cavitiesOf } from '../step/inside-protection.ts';
 import { isNotAfter } from '../step/day-order.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, statedOr } from '../make-fact.ts';
@@ -19,15 +21,15 @@ type HistoryFact = Extract<
 export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Record<HistoryFact, Fact>> {
   const { part, at } = one;
   const { plan } = survey;
-  const cavities = (plan.finish?.cavities ?? []).filter(
-    (cavity) => part.id !== undefined && cavity.part === part.id,
-  );
-  const drains = cavities.map(({ drains_open: open }) => open).filter((open) => open !== undefined);
+  const cavities = cavitiesOf(survey, part);
+  const drains = cavities.filter(({ cavity }) => cavity.drains_open !== undefined);
+  const shut = drains.find(({ cavity }) => cavity.drains_open === false);
   const baked = plan.finish?.bake?.done;
-  const beforeBake = cavities.map(({ done }): TriState => {
+  const beforeBake = cavities.map(({ cavity: { done }, at: place }) => {
     const isAfter = isNotAfter(baked, done);
-    return isAfter === undefined ? undefined : !isAfter;
+    return { answer: isAfter === undefined ? undefined : !isAfter, place };
   });
+  const foamOut = takenOut(one);
   const damage = `${at}/damage`;
   const donor = `${at}/donor`;
   return {
@@ -57,22 +59,24 @@ export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Reco
     ),
     'part.bolted_kind': computed(goesOnWithoutWelding(part.kind), `${at}/kind`),
     'part.foam_disturbed': computedOr(
-      foamDisturbed(one),
-      `${at}/holds`,
+      foamOut === undefined ? foamDisturbed(one) : true,
+      foamOut ?? `${at}/holds`,
       'Whether the part that holds foam is cut or heated cannot be told.',
     ),
     'part.foam_renewed': computed(
-      cavities.some(({ foam }) => isSomething(foam)) || one.operations.some(renewsFoam),
+      [one, ...linkedParts(survey, one)]
+        .flatMap((other) => cavitiesOf(survey, other.part))
+        .some(({ cavity }) => isSomething(cavity.foam)) || one.operations.some(renewsFoam),
       '/finish/cavities',
     ),
     'part.drains_open': statedOr(
-      drains.length === 0 ? undefined : !drains.includes(false),
-      '/finish/cavities',
+      drains.length === 0 ? undefined : shut === undefined,
+      shut === undefined ? (cavities[0]?.at ?? '/finish/cavities') : `${shut.at}/drains_open`,
       'Whether its drain holes are open is not stated (`drains_open`).',
     ),
     'part.inside_before_bake': computedOr(
-      beforeBake.length === 0 ? undefined : anyYes(beforeBake),
-      '/finish/cavities',
+      beforeBake.length === 0 ? undefined : anyYes(beforeBake.map(({ answer }): TriState => answer)),
+      beforeBake.find(({ answer }) => answer === true)?.place ?? '/finish/cavities',
       'The days that would tell whether it was protected before the bake are not written.',
     ),
     'part.radar_behind': statedOr(
@@ -92,6 +96,17 @@ function foamDisturbed({ part, operations }: PartSurvey): TriState {
       operation.do === 'replace' ? true : anyYes([hot, cutsPartWay]),
     ),
   );
+}
+
+/** Where foam is said to be taken out beside hot work. A sound pad goes back like a trim. */
+function takenOut({ operations }: PartSurvey): string | undefined {
+  for (const { operation, at } of operations) {
+    const index = (operation.near ?? []).findIndex(
+      ({ item, treatment }) => item === 'foam' && treatment === 'removed',
+    );
+    if (index >= 0) return `${at}/near/${String(index)}`;
+  }
+  return undefined;
 }
 
 function renewsFoam({ operation }: PartSurvey['operations'][number]): boolean {

@@ -11,9 +11,9 @@ const folded: ReadonlySet<string> = new Set(['kink', 'tear', 'crack', 'rusted th
  * Whether a skin hides structure that nobody has seen: welded and bonded skins always; once it is folded or torn, also a fender
  * (the apron lies behind) and a door or its skin that stays on the vehicle (the beam lies behind).
  */
-export function hidesStructure({ part, operations }: PartSurvey): boolean {
-  if (isClosingSkin(part.kind)) return true;
+export function hidesStructure({ plan }: Survey, { part, operations }: PartSurvey): boolean {
   const kinds = damageKinds(part);
+  if (isClosingSkin(part.kind)) return !isHailOnly(plan.damage?.impact, kinds);
   const isFolded = kinds.some((kind) => folded.has(kind));
   if (part.kind === 'fender') return isFolded;
   const isDeep = isFolded || kinds.includes('bend');
@@ -22,6 +22,14 @@ export function hidesStructure({ part, operations }: PartSurvey): boolean {
     ({ operation, cutsPartWay }) => operation.do === 'replace' && cutsPartWay === false,
   );
   return part.kind === 'door' && isDeep && !goesWhole;
+}
+
+/** Hail dents the skin and nothing under it; a crease or a tear is no hail’s. Common practice, no source. */
+function isHailOnly(impact: string | undefined, kinds: readonly string[]): boolean {
+  const isHail = /^(?:(?:by|from|in a|the) )?hail(?:stones?|storm)?\b(?!.*\b(?:and|then|also|with)\b)/iu.test(
+    (impact ?? '').trim(),
+  );
+  return isHail && kinds.length > 0 && kinds.every((kind) => kind === 'dent' || kind === 'scratch');
 }
 
 /** What the plan says of the structural layer under a skin. */

@@ -3,6 +3,7 @@ import type { JointMethod } from '../../generated/plan-types.ts';
 import { isBatteryOff } from './battery-facts.ts';
 import { datedBeforeJob } from '../papers/dated-before-job.ts';
 import { isNotAfter } from './day-order.ts';
+import { fitCheckedBefore } from '../measuring/fit-checked-early.ts';
 import { isJoinedIn } from './joined-in.ts';
 import type { Fact } from '../fact.ts';
 import { isPermanent, isWelded } from '../joint/joint-methods.ts';
@@ -21,7 +22,8 @@ type AroundFact = Extract<
   | `plan.${'impact_stated' | 'direct_listed' | 'extinguisher_stated' | 'heavy_part_off' | 'lifting_cited'}`
   | `plan.${'earlier_repairs_stated' | 'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
   | `plan.${'sealer' | 'bared_primer' | 'dated_before_job' | 'record' | 'record_missing' | 'record_years'}`
-  | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
+  | `plan.${'sealed_before_primer' | 'sealed_after_bake' | 'primed_after_bake'}`
+  | `plan.${'fit_checked_early' | 'sealed_before_joints' | 'primed_before_joints'}`
   | `plan.restraint_${'wiring' | 'wiring_cited' | 'control_unit'}`
 >;
 
@@ -101,10 +103,12 @@ function howFar(step: StatedWork | undefined, named: string | undefined): 'none'
 type FitFact = Extract<
   AroundFact,
   | `plan.${'structure_joined' | 'welded_in' | 'fit_checked' | 'fit_checked_late'}`
-  | `plan.${'sealed_before_joints' | 'primed_before_joints'}`
+  | `plan.${'sealed_before_primer' | 'sealed_after_bake' | 'primed_after_bake'}`
+  | `plan.${'fit_checked_early' | 'sealed_before_joints' | 'primed_before_joints'}`
 >;
 
-function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>> {
+function fitFacts(survey: Survey): Readonly<Record<FitFact, Fact>> {
+  const { plan, operations } = survey;
   const joining = operations.filter(isJoinedIn);
   const structural = joining.filter(({ part }) => part.structural !== false);
   const joined = daysOf(joining, isPermanent);
@@ -132,13 +136,26 @@ function fitFacts({ plan, operations }: Survey): Readonly<Record<FitFact, Fact>>
       welded.length > 0 && welded.every((done) => isNotAfter(done, plan.finish?.primer?.done) === false),
       '/finish/primer/done',
     ),
+    'plan.sealed_before_primer': isBefore(plan.finish?.sealer, plan.finish?.primer, '/finish/sealer/done'),
+    'plan.sealed_after_bake': isBefore(plan.finish?.bake, plan.finish?.sealer, '/finish/sealer/done'),
+    'plan.primed_after_bake': isBefore(plan.finish?.bake, plan.finish?.primer, '/finish/primer/done'),
     'plan.fit_checked': computed(fit !== undefined, at),
+    'plan.fit_checked_early': computedOr(
+      fitCheckedBefore(survey),
+      at,
+      'It is dated before nothing that has to come first, or days are not written.',
+    ),
     'plan.fit_checked_late': computedOr(
       answers.length === 0 ? undefined : anyYes(answers),
       at,
       'The days that would tell whether the fit was measured before the first joint are not written.',
     ),
   };
+}
+
+/** Only what days and times prove: on one day without times the order is the usual one. */
+function isBefore(first: StatedWork | undefined, second: StatedWork | undefined, at: string): Fact {
+  return computed(isNotAfter(second?.done, first?.done) === false, at);
 }
 
 /** When the joints of some methods were made, as far as it is written. */

@@ -2,36 +2,40 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import type { DriveWord, Item } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
-import { computed, computedOr } from '../make-fact.ts';
+import { computed, computedOr, statedOr } from '../make-fact.ts';
 import { itemPresence } from '../heat/neighbour-presence.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
 import type { Survey } from '../survey.ts';
 
 type FireFact = Extract<
   FactNames['plan'],
-  'plan.fluids_left' | 'plan.fluids_contradicted' | 'plan.gas_unmentioned' | 'plan.shortest_fire_watch'
+  | 'plan.fluids_left'
+  | 'plan.refrigerant_left'
+  | 'plan.fluids_contradicted'
+  | 'plan.gas_unmentioned'
+  | 'plan.fire_watch'
 >;
 
 /** What burns or bursts near hot work, and how long the place is watched. */
 export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
   const at = '/make_safe/fire';
-  const watch = shortestWatch(survey);
   return {
     'plan.fluids_left': computedOr(
       fluidsLeft(survey).join(', ') || undefined,
       `${at}/fluids`,
       'The plan leaves no fuel and no gas in place.',
     ),
+    'plan.refrigerant_left': computed(isRefrigerantLeft(survey), `${at}/fluids`),
     'plan.fluids_contradicted': computedOr(
       fluidsContradicted(survey).join(', ') || undefined,
       `${at}/fluids`,
       'The fire list and the operations agree, or one of them says nothing.',
     ),
     'plan.gas_unmentioned': computed(gasUnmentioned(survey), '/vehicle/drive'),
-    'plan.shortest_fire_watch': computedOr(
-      watch?.seconds,
-      watch?.at ?? `${at}/watch`,
-      'No length of a fire watch is stated.',
+    'plan.fire_watch': statedOr(
+      quantityOf(survey.plan.make_safe?.fire?.watch, 'time'),
+      `${at}/watch`,
+      'No length of a fire watch of the whole job is stated.',
     ),
   };
 }
@@ -42,6 +46,15 @@ const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylin
 function fluidsLeft(survey: Survey): readonly string[] {
   const listed = new Set(nearItems(survey).map(({ item }) => item));
   return listedFluids(survey).flatMap(({ item, stays }) => (stays && !listed.has(item) ? [item] : []));
+}
+
+/** Under pressure it bursts; what is listed with its distance is judged there. */
+function isRefrigerantLeft(survey: Survey): boolean {
+  const stays = (survey.plan.make_safe?.fire?.fluids ?? []).some(
+    ({ item, treatment }) =>
+      item === 'refrigerant line' && treatment !== 'removed' && treatment !== 'emptied',
+  );
+  return stays && !nearItems(survey).some(({ item }) => item === 'refrigerant line');
 }
 
 /** Out of the way by one list and in it by the other. Of several of a kind, `place` says which one is meant. */
@@ -92,18 +105,4 @@ function gasUnmentioned(survey: Survey): boolean {
     ...parts.flatMap(({ part }) => part.holds ?? []),
   ];
   return !said.includes('gas cylinder');
-}
-
-/** Of an operation its own watch counts, or else that of the whole job. */
-function shortestWatch(survey: Survey): { readonly seconds: number; readonly at: string } | undefined {
-  const watches = [
-    { text: survey.plan.make_safe?.fire?.watch, at: '/make_safe/fire/watch' },
-    ...survey.operations
-      .filter(({ hot }) => hot !== false)
-      .map(({ operation, at }) => ({ text: operation.fire_watch, at: `${at}/fire_watch` })),
-  ].flatMap(({ text, at }) => {
-    const seconds = quantityOf(text, 'time');
-    return seconds === undefined ? [] : [{ seconds, at }];
-  });
-  return watches.toSorted((one, other) => one.seconds - other.seconds)[0];
 }

@@ -13,21 +13,34 @@ export function insideProtection(
   survey: Survey,
   { part, at }: PartSurvey,
 ): Readonly<Record<InsideFact, Fact>> {
-  const cavities = (survey.plan.finish?.cavities ?? []).filter(
-    (cavity) => part.id !== undefined && cavity.part === part.id && isMeant(cavity),
-  );
-  const done = cavities.filter((cavity) => cavity.done !== undefined);
+  const cavities = cavitiesOf(survey, part).filter(({ cavity }) => isMeant(cavity));
+  const done = cavities.filter(({ cavity }) => cavity.done !== undefined);
+  const open = cavities.find(({ cavity }) => cavity.done === undefined);
   return {
-    'part.inside_protected': computed(cavities.some(protects), `${at}/id`),
+    'part.inside_protected': computed(
+      cavities.some(({ cavity }) => protects(cavity)),
+      `${at}/id`,
+    ),
     'part.inside_done': computed(
-      cavities.some(protects) && done.length === cavities.length,
-      '/finish/cavities',
+      cavities.some(({ cavity }) => protects(cavity)) && done.length === cavities.length,
+      open?.at ?? '/finish/cavities',
     ),
     'part.inside_before_heat': computed(
-      done.length > 0 && done.every((cavity) => liesBeforeHeat(survey, part, cavity)),
-      '/finish/cavities',
+      done.length > 0 && done.every(({ cavity }) => liesBeforeHeat(survey, part, cavity)),
+      done[0]?.at ?? '/finish/cavities',
     ),
   };
+}
+
+/** The entries on the inside of a part, each with its place in the plan. */
+export function cavitiesOf(
+  { plan }: Survey,
+  { id }: Part,
+): readonly { readonly cavity: Cavity; readonly at: string }[] {
+  if (id === undefined) return [];
+  return (plan.finish?.cavities ?? []).flatMap((cavity, index) =>
+    cavity.part === id ? [{ cavity, at: `/finish/cavities/${String(index)}` }] : [],
+  );
 }
 
 /** What was done was meant, whatever the plan said before. */

@@ -1,6 +1,7 @@
 import { damageKinds } from '../part/part-damage-facts.ts';
 import type { PartKind } from '../../generated/plan-types.ts';
 import { isPyrotechnic, usuallyCarriesRestraintUnit } from '../part/part-kinds.ts';
+import { sameName } from '../../vehicle/same-name.ts';
 import { listOf } from '../quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 import type { TriState } from '../tri-state.ts';
@@ -126,16 +127,43 @@ export function isDeployed({ part }: PartSurvey): boolean {
   return part.kind === 'restraint unit' && damageKinds(part).includes('deployed');
 }
 
-/** Deployed units that the plan leaves in the vehicle: by its list, or as parts that nothing replaces. */
-export function deployedKept({ plan, parts, partById }: Survey): readonly string[] {
-  const units = (plan.make_safe?.restraints?.units ?? []).filter(({ state, treatment, at }) => {
-    const part = at === undefined ? undefined : partById.get(at);
-    const isReplaced = part?.part.kind === 'restraint unit' && isReplacedAnew(part);
-    return state === 'deployed' && treatment === 'stays' && !isReplaced;
+/** A unit that stays spent, and where the plan says so. */
+interface KeptUnit {
+  readonly name: string;
+  readonly at: string;
+}
+
+/**
+ * Deployed units in whose place the plan puts nothing new: by its list, or as parts that nothing replaces. One that is taken off is
+ * answered for by a new restraint part: the one it sits at, the one of its name, or one that no other unit needs.
+ */
+export function deployedKept({ plan, parts, partById }: Survey): readonly KeptUnit[] {
+  const listed = (plan.make_safe?.restraints?.units ?? []).map((unit, index) => ({
+    unit,
+    at: `/make_safe/restraints/units/${String(index)}`,
+  }));
+  const spare = new Set(parts.filter((one) => one.part.kind === 'restraint unit' && isReplacedAnew(one)));
+  const spent = listed.filter(
+    ({ unit: { state, treatment } }) =>
+      state === 'deployed' && (treatment === 'stays' || treatment === 'removed'),
+  );
+  const open = spent.filter(({ unit }) => {
+    const at = unit.at === undefined ? undefined : partById.get(unit.at);
+    const own = [...spare].find((one) => one === at || sameName(one.name, nameOf(unit)));
+    if (own !== undefined) spare.delete(own);
+    return own === undefined;
+  });
+  const kept = open.filter(({ unit }) => {
+    const [any] = spare;
+    if (unit.treatment === 'stays' || any === undefined) return true;
+    spare.delete(any);
+    return false;
   });
   return [
-    ...units.map(nameOf),
-    ...parts.filter((one) => isDeployed(one) && !isReplacedAnew(one)).map(({ name }) => name),
+    ...kept.map(({ unit, at }) => ({ name: nameOf(unit), at })),
+    ...parts
+      .filter((one) => isDeployed(one) && !isReplacedAnew(one))
+      .map(({ name, at }) => ({ name, at: `${at}/damage` })),
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import { alignmentFacts } from './alignment-facts.ts';
 import { batteryFacts } from './battery-facts.ts';
+import { checkFacts } from './check-facts.ts';
 import { calibrationFacts } from './calibration-facts.ts';
 import { checkSteps } from './check-steps.ts';
 import type { Fact } from '../fact.ts';
@@ -21,6 +22,7 @@ import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
+import { momentsOf } from './work-moments.ts';
 
 type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
 
@@ -43,6 +45,7 @@ const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups
   insulationFacts,
   stepOrderFacts,
   batteryFacts,
+  checkFacts,
   resultFacts,
   waitFacts,
   alignmentFacts,
@@ -229,8 +232,7 @@ function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
   if (own === undefined) return unknown('When it was done is not written.', `${at}/done`);
   const work = survey.operations
     .filter(({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false))
-    .map(({ operation }) => whenOf(operation.done))
-    .filter((when) => when !== undefined);
+    .flatMap(momentsOf);
   if (work.length === 0) {
     return survey.context.stage === 'release'
       ? unknown('When the work was done is not written.', `${at}/done`)

@@ -1,0 +1,63 @@
+import { margin } from '../../joint/margin.ts';
+import { settleMaterial } from '../../steel/settle-material.ts';
+import type { SettledMaterial } from '../../steel/settle-material.ts';
+import { steelRank } from '../../steel/strength-class.ts';
+import type { Fact } from '../fact.ts';
+import { computed, computedOr } from '../make-fact.ts';
+import { surveyCitations } from '../papers/survey-references.ts';
+import { listOf, quantityOf } from '../quantity-of.ts';
+import type { JointSurvey, PartSurvey, Survey } from '../survey.ts';
+
+type OwnCiteFact =
+  'joint.insert_lesser' | 'joint.insert_cited' | 'joint.gap_cited' | 'joint.flange_coat_cited';
+
+/** What is unusual in a seam and takes a page of its own: a lesser insert, another gap, primer in the joint. */
+export function ownCiteFacts(
+  survey: Survey,
+  { joint, at }: JointSurvey,
+  own: PartSurvey,
+): Readonly<Record<OwnCiteFact, Fact>> {
+  const cited = (cites: typeof joint.gap_cite, key: string): Fact =>
+    computed(
+      surveyCitations(listOf(cites), () => `${at}/${key}`, survey.referenceById).some(
+        ({ standing }) => standing === 'covers',
+      ),
+      `${at}/${key}`,
+    );
+  return {
+    'joint.insert_lesser': computedOr(
+      lesserIn(joint.insert, own).join(', ') || undefined,
+      `${at}/insert`,
+      'The insert is no less than the member, or what would tell it is not stated.',
+    ),
+    'joint.insert_cited': cited(joint.insert?.cite, 'insert/cite'),
+    'joint.gap_cited': cited(joint.gap_cite, 'gap_cite'),
+    'joint.flange_coat_cited': cited(joint.flange_coat_cite, 'flange_coat_cite'),
+  };
+}
+
+/** Sheets are named to the tenth; half of that is no other sheet, mm. */
+const sameSheetMm = 0.05;
+
+function lesserIn(insert: JointSurvey['joint']['insert'], { part, material }: PartSurvey): readonly string[] {
+  if (insert === undefined) return [];
+  const said: string[] = [];
+  if (insert.grade !== undefined && isLesserSteel(settleMaterial({ grade: insert.grade }), material)) {
+    said.push(`${insert.grade} in ${part.grade ?? part.strength ?? String(material.class)}`);
+  }
+  const [own, member] = [quantityOf(insert.thickness, 'length'), quantityOf(part.thickness, 'length')];
+  if (own !== undefined && member !== undefined && margin(member - sameSheetMm, own) > 0) {
+    said.push(`${insert.thickness ?? ''} in ${part.thickness ?? ''}`);
+  }
+  return said;
+}
+
+/** By class first: within one class the least tensile strength tells. Another metal is none of the same. */
+function isLesserSteel(insert: SettledMaterial, member: SettledMaterial): boolean {
+  if (insert.class === undefined || member.class === undefined) return false;
+  const [own, asked] = [steelRank(insert.class), steelRank(member.class)];
+  if (own === undefined || asked === undefined) return insert.class !== member.class;
+  if (own !== asked) return own < asked;
+  const { tensileMinMpa: least } = insert;
+  return least !== undefined && member.tensileMinMpa !== undefined && margin(member.tensileMinMpa, least) > 0;
+}

@@ -1,0 +1,31 @@
+import type { Fact } from '../fact.ts';
+import { computedOr, unknown } from '../make-fact.ts';
+import type { StepDraft } from './step-draft.ts';
+import type { Survey } from '../survey.ts';
+
+/** The part behind which the plan says that a radar sits, of a calibration that says there is none. */
+export function radarThere({ plan, parts }: Survey, { what, at }: StepDraft): Fact {
+  if (what !== 'sensor calibration') return unknown('The step is another.', at);
+  const index = Number(at.split('/').at(-1));
+  const one = (plan.verify?.calibrations ?? [])[index];
+  const sensor = (one?.sensor ?? '').trim();
+  const isNone = /^(?:none|no sensors?)\b/iu.test(sensor);
+  const isDenied = one?.result === undefined && (isNone || one?.kind === 'not fitted');
+  const isRadar = isNone || sensor === '' || /\bradar/iu.test(sensor);
+  const there =
+    one !== undefined && isDenied && isRadar
+      ? parts.find(({ part, name }) => part.radar_behind === true && !isOtherEnd(sensor, name))
+      : undefined;
+  return computedOr(
+    there?.name,
+    `${at}/${isNone ? 'sensor' : 'kind'}`,
+    'No radar is denied that the plan names.',
+  );
+}
+
+/** Front and rear are two sensors; a name that says neither may be either. */
+function isOtherEnd(sensor: string, part: string): boolean {
+  const front = /\bfront\b/iu;
+  const rear = /\b(?:rear|back|corner)\b/iu;
+  return (front.test(sensor) && rear.test(part)) || (rear.test(sensor) && front.test(part));
+}

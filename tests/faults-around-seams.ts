@@ -1,0 +1,209 @@
+import type { Fault } from './fault.ts';
+import { bondedRail } from './faults-of-the-bonded-rail.ts';
+import { bondedQuarter, sectionedPost } from './faults-of-seams.ts';
+import { wholeJob } from './faults-of-the-whole-job.ts';
+
+const ofPost = { plan: sectionedPost, severity: 'hold' } as const;
+const ofQuarter = { plan: bondedQuarter, severity: 'hold' } as const;
+const ofRail = { plan: wholeJob, severity: 'hold' } as const;
+const wiring = '- { item: wiring, distance: 80 mm, path: through air, treatment: removed }';
+
+/** What is wrong around the seam: the gun, the current, the neighbours, the paint, the measuring. Common practice. */
+export const faultsAroundSeams: readonly Fault[] = [
+  {
+    ...ofPost,
+    name: 'a gun of 1.2 kN for high-strength steel',
+    changes: [['most_force: 5 kN', 'most_force: 1.2 kN']],
+    rule: 'machine-too-weak-for-high-strength-steel',
+    on: 'most_force: 1.2 kN',
+  },
+  {
+    ...ofPost,
+    name: 'a gun of 3 kN, where one of the sheets is dual-phase steel of 600 MPa',
+    changes: [
+      ['most_force: 5 kN', 'most_force: 3 kN'],
+      [
+        'name: Sill, right\n    kind: sill\n    side: right\n    structural: true\n    grade: HC420LA',
+        'name: Sill, right\n    kind: sill\n    side: right\n    structural: true\n    grade: HCT600X',
+      ],
+    ],
+    rule: 'machine-too-weak-for-strong-steel',
+    on: 'most_force: 3 kN',
+  },
+  {
+    ...ofPost,
+    name: 'more spots than the flange has room for',
+    changes: [['edge: 9 mm', 'edge: 9 mm\n            length: 500 mm\n            factory_pitch: 34 mm']],
+    rule: 'spots-crowded-on-flange',
+    on: 'count: 26',
+  },
+  {
+    plan: bondedRail,
+    severity: 'stop',
+    name: 'a rivet half a millimetre too short for its stack',
+    changes: [['grip_to: 7 mm', 'grip_to: 5 mm']],
+    rule: 'stack-outside-grip',
+    on: 'grip_to: 5 mm',
+  },
+  {
+    ...ofPost,
+    name: 'sealer on bare metal, primed the day after',
+    changes: [
+      ['primer: { planned: true, done: 2026-09-16T09:00', 'primer: { planned: true, done: 2026-09-17T09:00'],
+    ],
+    rule: 'sealed-before-primer',
+    on: 'sealer: { planned: true, done',
+  },
+  {
+    ...ofPost,
+    name: 'sealed two days after the bake',
+    changes: [
+      ['sealer: { planned: true, done: 2026-09-16T11:00', 'sealer: { planned: true, done: 2026-09-20T11:00'],
+    ],
+    rule: 'sealed-after-bake',
+    on: 'sealer: { planned: true, done',
+  },
+  {
+    ...ofPost,
+    name: 'primed the day after the bake',
+    changes: [
+      ['primer: { planned: true, done: 2026-09-16T09:00', 'primer: { planned: true, done: 2026-09-19T09:00'],
+    ],
+    rule: 'primed-after-bake',
+    on: 'primer: { planned: true, done: 2026-09-19',
+  },
+  {
+    ...ofQuarter,
+    name: 'painted the day before it was brazed in',
+    changes: [['film: 0.16 mm, done: 2026-09-24', 'film: 0.16 mm, done: 2026-09-21']],
+    rule: 'painted-before-the-weld',
+    on: 'do: refinish, step: 40',
+  },
+  {
+    ...ofPost,
+    name: 'foam taken out and never put back',
+    changes: [
+      [wiring, `${wiring}\n          - { item: foam, distance: 60 mm, path: joined, treatment: removed }`],
+    ],
+    rule: 'foam-not-renewed',
+    on: 'item: foam',
+  },
+  {
+    ...ofPost,
+    name: 'a sound part beside the seam said to be removed',
+    changes: [
+      [
+        wiring,
+        `${wiring}\n          - { part: post-inner-r, distance: 5 mm, path: joined, treatment: removed }`,
+      ],
+    ],
+    rule: 'said-off-and-stays',
+    on: 'part: post-inner-r',
+  },
+  {
+    ...ofPost,
+    name: 'the drain holes of the joined sill shut',
+    changes: [
+      [
+        'part: sill-r, planned: true, done: 2026-09-21, primer: Two-part epoxy, wax: Through the drawn holes, drains_open: true',
+        'part: sill-r, planned: true, done: 2026-09-21, primer: Two-part epoxy, wax: Through the drawn holes, drains_open: false',
+      ],
+    ],
+    rule: 'drains-shut',
+    on: 'part: sill-r, planned',
+  },
+  {
+    ...ofPost,
+    name: 'the drain holes of the post shut: on the line of its own cavity',
+    changes: [['drains_open: true', 'drains_open: false']],
+    rule: 'drains-not-open',
+    on: 'part: post-r, planned',
+  },
+  {
+    ...ofPost,
+    name: 'the sill waxed before the bake: on the line of its own cavity',
+    changes: [
+      ['part: sill-r, planned: true, done: 2026-09-21', 'part: sill-r, planned: true, done: 2026-09-17'],
+    ],
+    rule: 'inside-protected-before-bake',
+    on: 'part: sill-r, planned',
+  },
+  {
+    ...ofPost,
+    name: 'the refrigerant line left full',
+    changes: [
+      [
+        'extinguisher: Two of 6 kg beside the bay, watch: 45 min',
+        'extinguisher: Two of 6 kg beside the bay, watch: 45 min, fluids: [{ item: refrigerant line, treatment: stays }]',
+      ],
+    ],
+    rule: 'refrigerant-left-in-place',
+    on: 'item: refrigerant line',
+  },
+  {
+    ...ofPost,
+    name: 'the earth clamp on the wheel hub, in words',
+    changes: [
+      ['earth_clamp: On the b-post outer, 200 mm above the seam.', 'earth_clamp: On the rear wheel hub'],
+    ],
+    rule: 'earth-current-through-bearing',
+    on: 'earth_clamp: On the rear wheel hub',
+  },
+  {
+    ...ofPost,
+    name: 'the earth clamp on the gearbox, in the fixed words',
+    changes: [
+      ['        earth_clamp:', "        earth_clamp_on: 'engine, gearbox or motor'\n        earth_clamp:"],
+    ],
+    rule: 'earth-current-through-bearing',
+    on: 'earth_clamp_on:',
+  },
+  {
+    ...ofPost,
+    name: 'the earth clamp at the other end of the car',
+    changes: [['        earth_clamp:', '        earth_clamp_distance: 2.4 m\n        earth_clamp:']],
+    rule: 'earth-clamp-far-off',
+    on: 'earth_clamp_distance',
+  },
+  {
+    ...ofPost,
+    name: 'control units left plugged in',
+    changes: [
+      [
+        'control_units: None within 300 mm of the current path.',
+        'control_units: Left plugged in, the battery is off',
+      ],
+    ],
+    rule: 'control-units-left-plugged-in',
+    on: 'control_units: Left',
+  },
+  {
+    ...ofRail,
+    name: 'no point on the rail that is replaced, only on the apron',
+    changes: [['{ name: R1, on: rail-l', '{ name: R1, on: apron-l']],
+    rule: 'worked-part-not-measured',
+    on: '  points:',
+  },
+  {
+    ...ofPost,
+    name: 'the hit post not measured before',
+    changes: [
+      ['before: [1120.5 mm, 699.2 mm, 320.3 mm], ', ''],
+      ['before: [1105.3 mm, 639 mm, 900.2 mm], ', ''],
+    ],
+    rule: 'hit-part-not-measured-before',
+    on: '  points:',
+  },
+  {
+    ...ofRail,
+    name: 'a rail cut part-way, and no joint at the cut',
+    changes: [
+      [
+        'extent: whole\n        cite: { reference: rail, at: p. 8-16 }',
+        'extent: part\n        at: 40 mm behind the crush initiators\n        cite: { reference: rail, at: p. 8-16 }',
+      ],
+    ],
+    rule: 'cut-without-joint',
+    on: 'at: 40 mm behind',
+  },
+];

@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { bondedQuarter, sectionedPost } from './faults-of-seams.ts';
+import { bondedRail } from './faults-of-the-bonded-rail.ts';
+import { wholeJob } from './faults-of-the-whole-job.ts';
+import { judgeText, ruleIds } from './judge-text.ts';
+import { changed } from './one-change.ts';
+import type { Change } from './one-change.ts';
+
+const wiring = '- { item: wiring, distance: 80 mm, path: through air, treatment: removed }';
+const fire = 'extinguisher: Two of 6 kg beside the bay, watch: 45 min';
+const sheet = 'settings: { machine: Inverter gun with the short arm';
+
+// Each is a plan that a fault of faults-around-seams.ts lies close to; it stays cleared.
+describe('near misses around seams stay cleared', () => {
+  test.each<readonly [string, string, readonly Change[]]>([
+    [
+      'a gun that gives what coated mild sheet asks for',
+      sectionedPost,
+      [['most_force: 5 kN', 'most_force: 2.8 kN']],
+    ],
+    [
+      'a force that is set higher than mild sheet asks for',
+      sectionedPost,
+      [[sheet, 'settings: { force: 4.2 kN, machine: Inverter gun with the short arm']],
+    ],
+    [
+      'a flange with room for the row to the millimetre',
+      sectionedPost,
+      [['edge: 9 mm', 'edge: 9 mm\n            length: 850 mm\n            factory_pitch: 34 mm']],
+    ],
+    ['a stack at the end of the grip', bondedRail, [['grip_to: 7 mm', 'grip_to: 5.5 mm']]],
+    [
+      'primed, sealed and baked on one day',
+      sectionedPost,
+      [
+        ['primer: { planned: true, done: 2026-09-16T09:00', 'primer: { planned: true, done: 2026-09-18'],
+        ['sealer: { planned: true, done: 2026-09-16T11:00', 'sealer: { planned: true, done: 2026-09-18'],
+      ],
+    ],
+    [
+      'painted on the day of the brazing',
+      bondedQuarter,
+      [['film: 0.16 mm, done: 2026-09-24', 'film: 0.16 mm, done: 2026-09-22']],
+    ],
+    [
+      'painted on the bench before it was fitted',
+      bondedQuarter,
+      [
+        [
+          'step: 40, film: 0.16 mm, done: 2026-09-24',
+          'step: 40, off_vehicle: true, film: 0.16 mm, done: 2026-09-21',
+        ],
+      ],
+    ],
+    [
+      'foam taken out and put back',
+      sectionedPost,
+      [
+        [wiring, `${wiring}\n          - { item: foam, distance: 60 mm, path: joined, treatment: removed }`],
+        ['wax: Through the drawn holes', 'foam: Two-part foam of the maker, wax: Through the drawn holes'],
+      ],
+    ],
+    [
+      'the refrigerant drawn off',
+      sectionedPost,
+      [[fire, `${fire}, fluids: [{ item: refrigerant line, treatment: emptied }]`]],
+    ],
+    [
+      'the clamp on the part, half a metre off, the units unplugged, in the fixed words',
+      sectionedPost,
+      [
+        [
+          '        earth_clamp:',
+          '        earth_clamp_on: same part\n        earth_clamp_distance: 500 mm\n        control_units_state: unplugged\n        earth_clamp:',
+        ],
+      ],
+    ],
+    [
+      'the hit post measured at one point before',
+      sectionedPost,
+      [['before: [1105.3 mm, 639 mm, 900.2 mm], ', '']],
+    ],
+    [
+      'the post told by the diagonals of its opening',
+      sectionedPost,
+      [
+        [
+          / {4}- \{ name: P1, on: post-r.*\n {4}- \{ name: P2, on: post-r.*\n/u.exec(sectionedPost)?.[0] ??
+            '',
+          '',
+        ],
+        [
+          'finish:\n',
+          '  openings:\n    - { name: Front door opening right, nominal: [1402 mm, 1296 mm], diagonals_before: [1396 mm, 1300 mm], diagonals_after: [1402.4 mm, 1295.6 mm], tolerance: 3 mm }\nfinish:\n',
+        ],
+      ],
+    ],
+    ['a seam that nobody counts', sectionedPost, [['            count: 1\n            count_done: 1\n', '']]],
+    [
+      'a rail that ends at a seam of the factory',
+      wholeJob,
+      [
+        [
+          'extent: whole\n        cite: { reference: rail, at: p. 8-16 }',
+          'extent: part\n        at: factory seam at the apron\n        cite: { reference: rail, at: p. 8-16 }',
+        ],
+      ],
+    ],
+  ])('%s', (_name, plan, changes) => {
+    expect(ruleIds(judgeText(changed(plan, changes)))).toEqual([]);
+  });
+});
+
+test('4.2 kN on steel of 1,300 MPa gets no note that would have the force turned down', () => {
+  const strong = changed(sectionedPost, [
+    [
+      'name: Sill, right\n    kind: sill\n    side: right\n    structural: true\n    grade: HC420LA',
+      'name: Sill, right\n    kind: sill\n    side: right\n    structural: true\n    grade: 22MnB5+AS150',
+    ],
+  ]);
+  const notes = (force: string): readonly string[] =>
+    ruleIds(
+      judgeText(
+        changed(strong, [[sheet, `settings: { force: ${force}, machine: Inverter gun with the short arm`]]),
+      ),
+      ['note'],
+    );
+  expect(notes('4.2 kN')).not.toContain('spot-settings-unusual');
+  expect(notes('4.2 kN')).not.toContain('spot-force-low-for-strong-steel');
+  expect(notes('0.42 kN')).toContain('spot-force-low-for-strong-steel');
+});
+
+test('a permit for a hold of the whole plan may name the part that it was met on', () => {
+  const permit = (part: string): string =>
+    changed(sectionedPost, [
+      ['fire_watch: 45 min', 'fire_watch: 10 min'],
+      [
+        'sign_off:',
+        `deviations:\n  - { rule: fire-watch-too-short, part: ${part}, by: { name: M. Dorn, role: workshop lead }, date: 2026-09-14, reason: Watched by camera, expires: 2026-10-30 }\nsign_off:`,
+      ],
+    ]);
+  expect(ruleIds(judgeText(permit('post-r')))).not.toContain('deviation-matches-nothing');
+  expect(ruleIds(judgeText(permit('nobody')))).toContain('deviation-matches-nothing');
+});
