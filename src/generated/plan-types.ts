@@ -1446,7 +1446,7 @@ export interface Scan {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Tool and its software state. Not judged: kept for the record. */
+  /** Tool and its software state. */
   readonly tool?: string;
   /** Codes found. */
   readonly codes?: readonly ScanCodesItem[];
