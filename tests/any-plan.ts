@@ -194,7 +194,7 @@ const plan = fc
       body: maybe(fc.constant('wagon')),
       model_year: maybe(pick(2018, 2021)),
       market: maybe(pick('european-union', 'united-states')),
-      vin: maybe(pick('0CVZZZ8TZM0002207', '0CVZZZAT6M0002207')),
+      vin: maybe(pick('0CVBAB2BZM0002207', '0CVBABAT6M0002207')),
       drive: maybe(pick('combustion', 'battery-electric', 'mild-hybrid')),
     }),
     references: fc.subarray(references),

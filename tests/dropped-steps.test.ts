@@ -28,6 +28,8 @@ function stepsOf(text: string): readonly Path[] {
       if (isSeq(value) && isOfSteps) value.items.forEach((_item, index) => found.push([...at, index]));
     }
   }
+  const points = document.get('hold_points');
+  if (isSeq(points)) points.items.forEach((_item, index) => found.push(['hold_points', index]));
   return [
     ...found,
     ['make_safe', 'high_voltage', 'isolation'],
@@ -52,6 +54,7 @@ const notAskedFor: ReadonlySet<string> = new Set([
   'make_safe.fire', // no fuel is on board; that no extinguisher is stated is a note
   'make_safe.lifting', // nothing heavy comes off
   'finish.bake', // the cover was painted off the vehicle
+  'verify.structural_release', // the general pack leaves it to the shop
 ]);
 
 describe('a step of the whole job that is dropped', () => {

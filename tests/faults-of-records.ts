@@ -214,7 +214,7 @@ export const faultsOfRecords: readonly Fault[] = [
         'damage: None of the rear is straight',
         'second-hand-part-history-in-words',
       ],
-      ['the vehicle itself', 'damage: none, vin: 0CVZZZ8TZM0002207', 'second-hand-part-of-this-vehicle'],
+      ['the vehicle itself', 'damage: none, vin: 0CVBAB2BZM0002207', 'second-hand-part-of-this-vehicle'],
     ] as const
   ).map(([name, entries, rule]): Fault => ({
     ...hold,
@@ -236,7 +236,7 @@ export const faultsOfRecords: readonly Fault[] = [
 
 /** The ring from a donor of the same kind; the entries come last and may state a number of their own. */
 export function secondHand(entries: string): readonly [string, string] {
-  const vin = entries.includes('vin:') ? '' : 'vin: 0CVZZZ8TZM0009999, ';
+  const vin = entries.includes('vin:') ? '' : 'vin: 0CVBAB2BZM0009999, ';
   return [
     '    one_piece: true\n',
     `    one_piece: true\n    condition: recycled\n    donor: { ${vin}maker: Corvane, model: Tarn, body: wagon, model_year: 2021, cite: { reference: ring, at: p. 2 }, ${entries} }\n`,

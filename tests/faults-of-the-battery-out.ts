@@ -21,8 +21,8 @@ export const faultsOfTheBatteryOut: readonly Fault[] = [
     name: 'documents: the high-voltage page is that of the model before',
     changes: [
       [
-        'covers: { maker: Orlane, model: Mistel, bodies: [all], years: 2023-2025 }, looked_up: 2026-09-08, for_job: K-2231 }\n  - { id: safe',
-        'covers: { maker: Orlane, model: Mistel, bodies: [all], years: 2020-2022 }, looked_up: 2026-09-08, for_job: K-2231 }\n  - { id: safe',
+        'covers: { maker: Orvelle, model: Mistel, bodies: [all], years: 2023-2025 }, looked_up: 2026-09-08, for_job: K-2231 }\n  - { id: safe',
+        'covers: { maker: Orvelle, model: Mistel, bodies: [all], years: 2020-2022 }, looked_up: 2026-09-08, for_job: K-2231 }\n  - { id: safe',
       ],
     ],
     rule: 'high-voltage-isolation-uncited',

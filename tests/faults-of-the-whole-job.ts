@@ -87,7 +87,7 @@ export const faultsOfTheWholeJob: readonly Fault[] = [
     changes: [
       [
         '    condition: new\n    damage: { kind: kink',
-        '    condition: recycled\n    donor: { vin: 0CVZZZ9EZP0009999, maker: Corvane, model: Ilex, body: saloon, model_year: 2023, at_this_part: sound, taken_off: cut out with a flame, cite: { reference: rail, at: p. 6 } }\n    damage: { kind: kink',
+        '    condition: recycled\n    donor: { vin: 0CVBAB3DZP0009999, maker: Corvane, model: Ilex, body: saloon, model_year: 2023, at_this_part: sound, taken_off: cut out with a flame, cite: { reference: rail, at: p. 6 } }\n    damage: { kind: kink',
       ],
     ],
     rule: 'second-hand-part-flame-cut',

@@ -6,7 +6,7 @@ import { resolvePacks } from '../packs/resolve-packs.ts';
 import type { Shard } from '../report/plan-report.ts';
 import { chooseSources } from './choose-sources.ts';
 import type { ChosenSources } from './choose-sources.ts';
-import { complain } from './complain.ts';
+import { complain, refuse } from './complain.ts';
 import { dictionary } from './dictionary.ts';
 import { faultLine, loadGivenPacks } from './given-packs.ts';
 import { listenForInterruption } from './interruption.ts';
@@ -156,9 +156,4 @@ function emptySentence(
   if (shard !== undefined && choice.sources.length > 0)
     return `No plan falls to part ${String(shard.index)} of ${String(shard.of)} in: ${where}`;
   return `No plan was found in: ${where}`;
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
 }

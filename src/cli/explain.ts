@@ -9,7 +9,7 @@ import { placeOf } from '../plan/source-text.ts';
 import { locate } from '../plan/locate.ts';
 import { formatDay } from '../quantity/format-day.ts';
 import { explainJson, explainText } from '../report/rules/explain-text.ts';
-import { complain } from './complain.ts';
+import { complain, refuse } from './complain.ts';
 import { dictionary } from './dictionary.ts';
 import { exitStatus } from './exit-status.ts';
 import { chooseEntry } from './explained-entry.ts';
@@ -84,9 +84,4 @@ export function explain(args: readonly string[], entry: string, options: Explain
       : explainText(explanation, dictionary, options.columns);
   writeOut(form);
   return exitStatus(verdict, stage === 'draft');
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
 }

@@ -11,7 +11,7 @@ import type { PlanReport, RunHead } from '../report/plan-report.ts';
 import { sheetHtml } from '../report/sheet/sheet-html.ts';
 import type { SheetReport } from '../report/sheet/sheet-report.ts';
 import { visibleText } from '../report/visible-text.ts';
-import { complain } from './complain.ts';
+import { complain, refuse } from './complain.ts';
 import { dictionary } from './dictionary.ts';
 import { exitStatus } from './exit-status.ts';
 import { faultLine, loadGivenPacks } from './given-packs.ts';
@@ -101,9 +101,4 @@ function reasons({ file, notJudged }: PlanReport): readonly string[] {
       ? `${file}: ${sentence}`
       : `${file}, line ${String(place.line)}, column ${String(place.column)}: ${sentence}`,
   );
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
 }

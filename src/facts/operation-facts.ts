@@ -126,8 +126,8 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
     'operation.citation': computed(one.restsOn?.standing ?? 'none', one.restsOn?.at ?? at),
     'operation.citation_text': computedOr(citationText(one), one.restsOn?.at ?? at, 'Nothing is cited.'),
     'operation.reason_stated': computed(operation.reason !== undefined, `${at}/reason`),
-    'operation.neighbours_stated': computed(
-      (quantityOf(operation.clear_within, 'length') ?? 0) >= lookedAtMm,
+    'operation.looked_within': computed(
+      quantityOf(operation.clear_within, 'length') ?? 0,
       `${at}/clear_within`,
     ),
     'operation.earth_and_units_stated': computed(
@@ -153,9 +153,6 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
     ),
   };
 }
-
-/** How far around hot work it must be looked, mm. Common practice, no source. */
-const lookedAtMm = 300;
 
 const joining: ReadonlySet<string> = new Set([
   'replace',

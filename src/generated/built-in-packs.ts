@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ef6113c61f040ce6b6e4cb9debabaf5daef87f54f9af6a2573ec9f87e1561d81":{"pack":"general","version":"1.0.0"},"sha256:cfa9c15145facfff634e9fb31e9a78b49fde9613d27df13dc82fdf11d423b6be":{"pack":"general","version":"1.1.0"},"sha256:46eff725f6423cca22c8c8551e05c80e03dfb54a325d772c52b7c67545405ff7":{"pack":"general","version":"2.0.0"},"sha256:028f176bde50e6e7a0ca758a3c8b3b18627e3cbd99a11894a46365722593cd35":{"pack":"general","version":"3.0.0"}};
+  {"sha256:816b36dac9c3169827c3501c9e72e5c4512f021f64f1b9732e3bce9547538a9b":{"pack":"general","version":"1.0.0"},"sha256:fed5aeda3dba6b3cc54244dc67b3def4d779fb9f6922cf2d9473557364659d3d":{"pack":"general","version":"1.1.0"},"sha256:773aee766ebf836078f8ce16710ba09f5dda3bc96176b6aa9f5cbc3728ea6e46":{"pack":"general","version":"2.0.0"},"sha256:b0b3920f750b6b3c9db01ce1c0ca2097448847a98979bd91229dbb54bf3e0e9e":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'd37cffe480056db85761aa25b877280969156a0d590ecc64283c8acf82f83b00');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a393cab38df376efd4ec4e6b688ac9015f527b0a785e864b618a881db67e03fb');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '95d1e675f81e94d60c472f9e6e194e97f77c39c3e1b06bf87b306e244271192f');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '1dc9c69d9fb4178a31da36a49f4c161272803c4834bad0fe414870f6e4516284');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

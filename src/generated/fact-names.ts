@@ -242,7 +242,7 @@ export interface FactNames {
     | 'operation.measured_at'
     | 'operation.instrument'
     | 'operation.cooling'
-    | 'operation.neighbours_stated'
+    | 'operation.looked_within'
     | 'operation.earth_and_units_stated'
     | 'operation.fire_watch_stated'
     | 'operation.clear_within'
@@ -860,7 +860,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.measured_at': { kind: 'operation', type: 'text', description: 'Where the temperature is measured.' },
   'operation.instrument': { kind: 'operation', type: 'word', words: ['in date', 'overdue'], description: 'Whether the instrument that measures the heat is in calibration on the day of the work, or today. A crayon needs none.' },
   'operation.cooling': { kind: 'operation', type: 'word', words: ['still air', 'fan', 'water', 'wet cloth'], description: 'How it cools.' },
-  'operation.neighbours_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says that, beside what it lists, nothing sensitive lies within 300 mm of the hot work. A list alone says nothing of what it leaves out.' },
+  'operation.looked_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', alwaysKnown: true, description: 'How far around the work the plan says that, beside what it lists, nothing sensitive lies; 0 where it says nothing. A list alone says nothing of what it leaves out.' },
   'operation.earth_and_units_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether earth clamp and control units are stated.' },
   'operation.fire_watch_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a fire watch is stated.' },
   'operation.clear_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far around the work nothing else that is sensitive lies, as stated.' },

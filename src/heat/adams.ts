@@ -105,11 +105,14 @@ function terms({ heatInputJPerMm, thicknessMm, metal, ambientCelsius = 20 }: Ada
 function passOutside(weld: AdamsPass): string | undefined {
   const { heatInputJPerMm, thicknessMm, freeEndMm, ambientCelsius = 20 } = weld;
   return firstOutside([
-    ['thickness', thicknessMm, 0.4, 6, 'mm'],
+    ['thickness', thicknessMm, passThicknessMm.least, passThicknessMm.most, 'mm'],
     ['heat input for each mm of sheet', heatInputJPerMm / thicknessMm, 30, 1000, 'J/mm'],
     ['temperature before the pass', ambientCelsius, -30, 250, '°C'],
     ['distance to the free edge', freeEndMm ?? 1, 0, farthestMm, 'mm'],
   ]);
 }
+
+/** Thickness of sheet that a pass is computed for, mm. */
+export const passThicknessMm = { least: 0.4, most: 6 } as const;
 
 const farthestMm = 20000;

@@ -80,36 +80,58 @@ export function firstOutside(metal: string, ranges: readonly Range[]): string | 
   return `${off.what} ${off.value}${unit} is outside what can be computed for ${metal}: ${off.least} to ${off.most}${unit}`;
 }
 
+/** Ends of a range, both included. */
+export interface Ends {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** What has been checked, whatever the metal. */
+export const sheetRanges = {
+  holdSeconds: { least: 0.5, most: 3600 },
+  times: { least: 1, most: 100 },
+  heatingSeconds: { least: 0.5, most: 3600 },
+  freeEndMm: { least: 1, most: 20_000 },
+  heatedZoneMm: { least: 0, most: 300 },
+  radiusMm: { least: 3, most: 150 },
+  emissivity: { least: 0, most: 1 },
+  convection: { least: 3, most: 100 },
+  ambientCelsius: { least: -30, most: 50 },
+  sinkFromMm: { least: 0, most: 500 },
+  barThicknessMm: { least: 2, most: 50 },
+} as const satisfies Readonly<Record<string, Ends>>;
+
+/** Thickness that has been checked, mm: to 6 for aluminium, to 4 for every other metal. */
+export const thicknessRangeMm = (metal: string): Ends => ({
+  least: 0.4,
+  most: metal === 'aluminium' ? 6 : 4,
+});
+
+/** Aluminium melts from about 585 °C on; the curves of its standard end at 500 and are held level to 600. */
+export const sourceRangeCelsius = (metal: string): Ends => ({
+  least: 30,
+  most: metal === 'aluminium' ? 600 : 1200,
+});
+
 function usualRanges(sheet: SheetNumbers): readonly Range[] {
   const { metal } = sheet;
+  const ends = sheetRanges;
+  const heating = sheet.holdSeconds * sheet.times;
   return [
-    { what: 'source temperature', value: sheet.sourceCelsius, ...sourceRange(metal), unit: '°C' },
-    { what: 'hold', value: sheet.holdSeconds, least: 0.5, most: 3600, unit: 's' },
-    { what: 'number of heatings', value: sheet.times, least: 1, most: 100, unit: '' },
-    {
-      what: 'total time of heating',
-      value: sheet.holdSeconds * sheet.times,
-      least: 0.5,
-      most: 3600,
-      unit: 's',
-    },
-    {
-      what: 'thickness',
-      value: sheet.thicknessMm,
-      least: 0.4,
-      most: metal === 'aluminium' ? 6 : 4,
-      unit: 'mm',
-    },
-    { what: 'distance to the free end', value: sheet.freeEndMm ?? 1, least: 1, most: 20000, unit: 'mm' },
-    { what: 'length of the heated zone', value: sheet.heatedZoneMm ?? 0, least: 0, most: 300, unit: 'mm' },
-    { what: 'radius of the heated disc', value: sheet.radiusMm ?? 3, least: 3, most: 150, unit: 'mm' },
-    { what: 'emissivity', value: sheet.emissivity, least: 0, most: 1, unit: '' },
-    { what: 'convection', value: sheet.convection, least: 3, most: 100, unit: 'W/m²K' },
+    { what: 'source temperature', value: sheet.sourceCelsius, ...sourceRangeCelsius(metal), unit: '°C' },
+    { what: 'hold', value: sheet.holdSeconds, ...ends.holdSeconds, unit: 's' },
+    { what: 'number of heatings', value: sheet.times, ...ends.times, unit: '' },
+    { what: 'total time of heating', value: heating, ...ends.heatingSeconds, unit: 's' },
+    { what: 'thickness', value: sheet.thicknessMm, ...thicknessRangeMm(metal), unit: 'mm' },
+    { what: 'distance to the free end', value: sheet.freeEndMm ?? 1, ...ends.freeEndMm, unit: 'mm' },
+    { what: 'length of the heated zone', value: sheet.heatedZoneMm ?? 0, ...ends.heatedZoneMm, unit: 'mm' },
+    { what: 'radius of the heated disc', value: sheet.radiusMm ?? 3, ...ends.radiusMm, unit: 'mm' },
+    { what: 'emissivity', value: sheet.emissivity, ...ends.emissivity, unit: '' },
+    { what: 'convection', value: sheet.convection, ...ends.convection, unit: 'W/m²K' },
     {
       what: 'temperature of the surroundings',
       value: sheet.ambientCelsius,
-      least: -30,
-      most: 50,
+      ...ends.ambientCelsius,
       unit: '°C',
     },
   ];
@@ -118,7 +140,7 @@ function usualRanges(sheet: SheetNumbers): readonly Range[] {
 function clothRanges(cloth: ClothOnSheet | undefined): readonly Range[] {
   if (!cloth) return [];
   return [
-    { what: 'beginning of the wet cloth', value: cloth.fromMm, least: 0, most: 500, unit: 'mm' },
+    { what: 'beginning of the wet cloth', value: cloth.fromMm, ...sheetRanges.sinkFromMm, unit: 'mm' },
     { what: 'end of the wet cloth', value: cloth.toMm, least: 0, most: 1000, unit: 'mm' },
     { what: 'water of the wet cloth', value: cloth.waterKgPerM2, least: 0.1, most: 20, unit: 'kg/m²' },
   ];
@@ -127,15 +149,14 @@ function clothRanges(cloth: ClothOnSheet | undefined): readonly Range[] {
 function barRanges(bar: BarOnSheet | undefined): readonly Range[] {
   if (!bar) return [];
   return [
-    { what: 'beginning of the copper bar', value: bar.fromMm, least: 0, most: 500, unit: 'mm' },
+    { what: 'beginning of the copper bar', value: bar.fromMm, ...sheetRanges.sinkFromMm, unit: 'mm' },
     { what: 'end of the copper bar', value: bar.toMm, least: 0, most: 1000, unit: 'mm' },
-    { what: 'thickness of the copper bar', value: bar.thicknessMm, least: 2, most: 50, unit: 'mm' },
+    {
+      what: 'thickness of the copper bar',
+      value: bar.thicknessMm,
+      ...sheetRanges.barThicknessMm,
+      unit: 'mm',
+    },
     { what: 'contact of the copper bar', value: bar.contactWattPerM2K, least: 50, most: 2000, unit: 'W/m²K' },
   ];
 }
-
-// Aluminium melts from about 585 °C on; the curves of its standard end at 500 and are held level to 600.
-const sourceRange = (metal: string): { readonly least: number; readonly most: number } => ({
-  least: 30,
-  most: metal === 'aluminium' ? 600 : 1200,
-});

@@ -1,5 +1,6 @@
 import type { HeldSheet, SheetAnswer } from './held-sheet.ts';
 import type { PointHistory } from './point-history.ts';
+import { sheetRanges, sourceRangeCelsius } from './sheet-range.ts';
 
 /** The heat whose limits are sought, and what solves it. */
 export type HeldHeat = HeldSheet;
@@ -36,8 +37,8 @@ const temperatureToleranceKelvin = 1;
 /** Beyond it the engine models no metal and answers with its last place, mm. */
 const farthestMm = 2000;
 /** What the engine takes for one hold, and for all heatings together, s. */
-const shortestHoldSeconds = 0.5;
-const longestHeatingSeconds = 3600;
+const shortestHoldSeconds = sheetRanges.holdSeconds.least;
+const longestHeatingSeconds = sheetRanges.heatingSeconds.most;
 
 /**
  * The least distance, mm from the edge of the heated zone, from which on a limit is kept: one solve, then bisection.
@@ -171,10 +172,11 @@ export function highestTemperature(
   distanceMm: number,
   limit: KeptLimit,
 ): Sought {
+  const source = sourceRangeCelsius(heat.metal);
   const sought = largestKept({
     known: heat.sourceCelsius,
-    least: Math.max(limit.celsius, 30),
-    most: heat.metal === 'aluminium' ? 600 : 1200,
+    least: Math.max(limit.celsius, source.least),
+    most: source.most,
     middle: (a, b) => (a + b) / 2,
     isNear: (a, b) => b - a <= temperatureToleranceKelvin,
     isKept: (sourceCelsius) => isKeptBy(solve, { ...heat, sourceCelsius }, distanceMm, limit),

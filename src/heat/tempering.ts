@@ -1,18 +1,13 @@
 import { cell } from './cell.ts';
-import { tensileOfHardness } from './hardness-to-tensile.ts';
 import { historyFault } from './history-fault.ts';
 import { firstOutside } from './outside.ts';
 import type { TemperatureHistory } from './point-history.ts';
 
-export type TensileLeft =
-  | { readonly state: 'tempered'; readonly percent: number; readonly hv: number; readonly tensileMpa: number }
+export type TemperedHardness =
+  | { readonly state: 'tempered'; readonly hv: number; readonly parameterHours: number }
   /** Hotter than Ac1: partly austenite again, and what it becomes on cooling is not a matter of tempering. */
   | { readonly state: 're-transformed' }
   | { readonly state: 'not computed'; readonly reason: string };
-
-export type TemperedHardness =
-  | { readonly state: 'tempered'; readonly hv: number; readonly parameterHours: number }
-  | Exclude<TensileLeft, { readonly state: 'tempered' }>;
 
 /** Start of austenite in 22MnB5 by K. W. Andrews (1965), 719.5 °C rounded. */
 export const ac1Celsius = 720;
@@ -58,20 +53,4 @@ export function temperedHardness(history: TemperatureHistory, startHv = bakedHv)
   const parameterHours = temperingParameterHours(history);
   const left = 0.3188 + 0.6812 / (1 + Math.exp((parameterHours - 13.424) / 2.23));
   return { state: 'tempered', hv: startHv * Math.min(1, left / 0.9283), parameterHours };
-}
-
-/** Tensile strength left after a history, in % of the start, through hardness. Hardness to tensile adds about 5 %. */
-export function tensileLeft(history: TemperatureHistory, startHv = bakedHv): TensileLeft {
-  const hardness = temperedHardness(history, startHv);
-  if (hardness.state !== 'tempered') return hardness;
-  const { hv } = hardness;
-  const now = tensileOfHardness(hv);
-  const first = tensileOfHardness(startHv);
-  if (now === undefined || first === undefined) {
-    return {
-      state: 'not computed',
-      reason: `hardness ${Math.round(hv)} HV is outside the table of tensile strengths`,
-    };
-  }
-  return { state: 'tempered', percent: (100 * now) / first, hv, tensileMpa: now };
 }

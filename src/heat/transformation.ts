@@ -35,24 +35,6 @@ export function ac3Celsius(steel: SteelShares): Temperature {
   return within(steel, 910 - 203 * Math.sqrt(c) - 15.2 * ni + 44.7 * si + 104 * v + 31.5 * mo + 13.1 * w);
 }
 
-/** Start of martensite: Ms = 539 − 423C − 30.4Mn − 17.7Ni − 12.1Cr − 7.5Mo, Andrews 1965, linear. Scatter 15 to 30 K. */
-export function msLinearCelsius(steel: SteelShares): Temperature {
-  const { c, mn = 0, ni = 0, cr = 0, mo = 0 } = steel;
-  return within(steel, 539 - 423 * c - 30.4 * mn - 17.7 * ni - 12.1 * cr - 7.5 * mo);
-}
-
-/**
- * The same with products: Ms = 512 − 453C − 16.9Ni + 15Cr − 9.5Mo + 217C² − 71.5C·Mn − 67.6C·Cr, Andrews 1965 (from
- * memory).
- */
-export function msProductCelsius(steel: SteelShares): Temperature {
-  const { c, mn = 0, ni = 0, cr = 0, mo = 0 } = steel;
-  return within(
-    steel,
-    512 - 453 * c - 16.9 * ni + 15 * cr - 9.5 * mo + 217 * c * c - 71.5 * c * mn - 67.6 * c * cr,
-  );
-}
-
 /** Reason when a steel is none of those the formulas were made for: up to 0.6 % C and 5 % of anything else. */
 export function sharesOutside(steel: SteelShares): string | undefined {
   const { c, si = 0, mn = 0, cr = 0, mo = 0, ni = 0, v = 0, w = 0 } = steel;

@@ -70,11 +70,6 @@ export function readMoment(text: string): MomentReading {
   return { ok: true, day: date.day, minute: hour * 60 + minute + second / 60 };
 }
 
-/** Days from one day to the other, negative when `toDay` is the earlier. */
-export function daysBetween(fromDay: number, toDay: number): number {
-  return toDay - fromDay;
-}
-
 function daysInMonth(year: number, month: number): number {
   if (month === 2) return isLeapYear(year) ? 29 : 28;
   return month === 4 || month === 6 || month === 9 || month === 11 ? 30 : 31;

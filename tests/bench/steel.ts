@@ -6,7 +6,9 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { csvRows } from '../../.build/steel-table.ts';
-import { rulesOfMaterials } from '../../src/cli/steel/steel-rules.ts';
+import { dictionary } from '../../src/cli/dictionary.ts';
+import { builtInPacks } from '../../src/generated/built-in-packs.ts';
+import { rulesOfMaterials } from '../../src/judge/material-rules.ts';
 import { steelAnswers } from '../../src/cli/steel/steel.ts';
 import { tell } from './tell.ts';
 
@@ -36,7 +38,7 @@ try {
   );
   tell('1,000 designations : reading their JSON, process each', median(pairs.map(([a, b]) => a / b)), '≤ 2');
 
-  const rules = rulesOfMaterials();
+  const rules = rulesOfMaterials(builtInPacks(), dictionary);
   const text = readFileSync(answers, 'utf8');
   const within = Array.from(
     { length: 21 },

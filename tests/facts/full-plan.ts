@@ -11,7 +11,7 @@ vehicle:
   model_year: 2021
   model_year_from: maker look-up
   build_date: 2020-09-01
-  vin: 0CVZZZAT6M0002207
+  vin: 0CVBABAT6M0002207
   confirmed_at: door label
   market: united-states
   weight_class: light
@@ -62,7 +62,7 @@ parts:
     thickness: 1.4 mm
     zones: [{ name: foot, strength: 600 MPa }]
     condition: recycled
-    donor: { taken_off: unbolted, flooded: false, vin: 0CVZZZ8TZM0009999, maker: Corvane, model: Tarn, body: wagon, model_year: 2021, damage: none, cite: { reference: own, at: p. 5 } }
+    donor: { taken_off: unbolted, flooded: false, vin: 0CVBAB2BZM0009999, maker: Corvane, model: Tarn, body: wagon, model_year: 2021, damage: none, cite: { reference: own, at: p. 5 } }
     damage: { kind: kink, found_by: outer panel cut back }
     operations:
       - do: section

@@ -148,17 +148,16 @@ describe('on what it rests', () => {
 
 describe('what lies around it', () => {
   const around = (entries: string): unknown =>
-    operation(`do: heat, ${entries}`).value('operation.neighbours_stated');
+    operation(`do: heat, ${entries}`).value('operation.looked_within');
 
-  test('is stated by looking 300 mm around (common practice); a list alone leaves open what it leaves out', () => {
-    expect(around('step: 1')).toBe(false);
-    expect(around('near: []')).toBe(false);
-    expect(around('near: [{ item: foam }]')).toBe(false);
-    expect(around('near: [{ item: foam }], clear_within: 300 mm')).toBe(true);
-    expect(around('clear_within: 299 mm')).toBe(false);
-    expect(around('clear_within: 300 mm')).toBe(true);
-    expect(around('clear_within: 12 in')).toBe(true);
-    expect(around('clear_within: 300')).toBe(false);
+  test('is stated by how far it was looked; a list alone leaves open what it leaves out', () => {
+    expect(around('step: 1')).toBe(0);
+    expect(around('near: []')).toBe(0);
+    expect(around('near: [{ item: foam }]')).toBe(0);
+    expect(around('near: [{ item: foam }], clear_within: 300 mm')).toBe(300);
+    expect(around('clear_within: 299 mm')).toBe(299);
+    expect(around('clear_within: 12 in')).toBeCloseTo(304.8, 9);
+    expect(around('clear_within: 300')).toBe(0);
   });
 
   test('earth clamp and control units are both due', () => {

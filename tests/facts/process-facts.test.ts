@@ -100,10 +100,14 @@ describe('rows of a wheel alignment', () => {
     expect(copied([same, same, same, same, [`0°30'`, `0°31'`]])).toBe('false');
   });
 
-  test('an alignment that is not required, or not stated, has no values', () => {
-    const values = (text: string): string => step('/verify/alignment', 'values', text);
-    expect(values('verify: { alignment: { result: not required, values: [{ of: camber }] } }')).toBe('none');
-    expect(values('')).toBe('none');
+  test('an alignment that is not stated has no values; what was measured counts, whatever is said of the whole', () => {
+    const alignment = (name: string, text: string): string => step('/verify/alignment', name, text);
+    const out = `{ of: camber, at: front left, specified: 0°, tolerance: 0.5°, after: 2° }`;
+    expect(alignment('values', '')).toBe('none');
+    expect(alignment('values', 'verify: { alignment: { result: not required } }')).toBe('none');
+    expect(
+      alignment('values_out', `verify: { alignment: { result: not required, values: [${out}] } }`),
+    ).toContain('front left camber 2°');
     expect(step('/verify/road_test', 'values', '')).toBe('?');
   });
 });
@@ -163,6 +167,21 @@ describe('a hold point against what it comes before', () => {
     ['point: flange before closing', '?'],
   ])('%s: too late for %s', (point, found) => {
     expect(late(point, [sill, rail])).toBe(found);
+  });
+
+  test('where each flange point names its part, a part that none names is asked about', () => {
+    const because = (points: string): string => {
+      const sheets = factsOf(`${tarn}\nhold_points: [${points}]\nparts: [${sill}, ${rail}]`).all('step');
+      const fact = sheets.find(({ at }) => at === '/hold_points')?.facts['step.needed_because'];
+      return fact?.known === true ? String(fact.value) : '?';
+    };
+    const flange = 'point: flange before closing';
+    const structure = '{ point: structure before the last weld }';
+    expect(because(`{ ${flange}, part: sill }, ${structure}`)).toBe(
+      'flange before closing (rail is joined in as well)',
+    );
+    expect(because(`{ ${flange}, part: sill }, { ${flange}, part: rail }, ${structure}`)).toBe('?');
+    expect(because(`{ ${flange} }, ${structure}`)).toBe('?');
   });
 
   test('restraint wiring against the trim', () => {

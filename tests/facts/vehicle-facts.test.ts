@@ -52,8 +52,8 @@ describe('the vehicle', () => {
 });
 
 describe('its number', () => {
-  // 0CVZZZ8TZM0002207: 17 characters of ISO 3779, M in place 10 stands for 2021 (49 CFR 565.15).
-  const number = 'vin: 0CVZZZ8TZM0002207';
+  // 0CVBAB2BZM0002207: 17 characters of ISO 3779, M in place 10 stands for 2021 (49 CFR 565.15).
+  const number = 'vin: 0CVBAB2BZM0002207';
 
   test('a number in form of a market without check digit', () => {
     const derived = vehicle(`${number}, market: european-union, model_year: 2021`);
@@ -66,9 +66,9 @@ describe('its number', () => {
 
   test('in North America the check digit is held against 49 CFR 565.15(c)', () => {
     // By hand: 0·8+3·7+5·6+9·5+9·4+9·3+1·2+3·10 + 4·9+0+0+0+2·5+2·4+0·3+7·2 = 259, and 259 = 23·11 + 6.
-    const right = vehicle('vin: 0CVZZZAT6M0002207, market: united-states');
+    const right = vehicle('vin: 0CVBABAT6M0002207, market: united-states');
     expect(right.value('vehicle.check_digit')).toBe('agrees');
-    const wrong = vehicle('vin: 0CVZZZAT1M0002207, market: united-states');
+    const wrong = vehicle('vin: 0CVBABAT1M0002207, market: united-states');
     expect(wrong.value('vehicle.check_digit')).toBe('disagrees');
     expect(wrong.value('vehicle.check_digit_expected')).toBe('6');
   });
@@ -81,9 +81,9 @@ describe('its number', () => {
   });
 
   test.each([
-    ['vin: 0CVZZZ8TZM00O2230', 'letters I, O, Q'],
-    ['vin: 0CVZZZ8TZM000220', 'length'],
-    ['vin: 0CVZZZ8TZM0002*07', 'character'],
+    ['vin: 0CVBAB2BZM00O2230', 'letters I, O, Q'],
+    ['vin: 0CVBAB2BZM000220', 'length'],
+    ['vin: 0CVBAB2BZM0002*07', 'character'],
   ])('%s is out of form by %s, and nothing else is read off it', (entry, form) => {
     const derived = vehicle(`${entry}, market: united-states, model_year: 2021`);
     expect(derived.value('vehicle.number_form')).toBe(form);
@@ -93,7 +93,7 @@ describe('its number', () => {
 
   test('the year code agrees or disagrees with the stated year where the market has one', () => {
     // Place 7 of this number is a letter, so a light vehicle's M is 2021 and not 1991 (49 CFR 565.15).
-    const with7 = 'vin: 0CVZZZAT0M0002207, market: united-states, weight_class: light';
+    const with7 = 'vin: 0CVBABAT0M0002207, market: united-states, weight_class: light';
     expect(vehicle(`${with7}, model_year: 2021`).value('vehicle.year_code')).toBe('agrees');
     expect(vehicle(`${with7}, model_year: 1991`).value('vehicle.year_code')).toBe('disagrees');
     expect(vehicle(`${with7}, model_year: 2019`).value('vehicle.year_code')).toBe('disagrees');
@@ -101,7 +101,7 @@ describe('its number', () => {
   });
 
   test('of a heavy vehicle, or one whose class is not stated, the two years thirty apart stay open', () => {
-    const seven = 'vin: 0CVZZZ0T0M0002207, market: united-states';
+    const seven = 'vin: 0CVBAB0T0M0002207, market: united-states';
     expect(vehicle(`${seven}, weight_class: heavy, model_year: 2021`).value('vehicle.year_code')).toBe(
       'open',
     );

@@ -12,7 +12,7 @@ import {
   stayClearAtEnd,
 } from '../../src/heat/stay-clear.ts';
 import type { HeatSolver, HeldHeat, KeptLimit, Sought } from '../../src/heat/stay-clear.ts';
-import { tensileLeft } from '../../src/heat/tempering.ts';
+import { tensileLeft } from './tensile-left.ts';
 
 const upTo = (celsius: number): KeptLimit => ({ celsius, isKept: (point) => point.peakCelsius <= celsius });
 const briefly = (celsius: number, seconds: number): KeptLimit => ({

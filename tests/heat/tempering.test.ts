@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { tensileOfHardness } from '../../src/heat/hardness-to-tensile.ts';
 import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
-import { temperedHardness, tensileLeft } from '../../src/heat/tempering.ts';
+import { temperedHardness } from '../../src/heat/tempering.ts';
+import { tensileLeft } from './tensile-left.ts';
 
 /*
  * Strip and curve together, from another program (finite volumes in Python, no heated zone, hold and 240 s after):

@@ -40,7 +40,7 @@ const holdsOf = (text: string, folder?: string): readonly string[] =>
 
 const becomesNew: readonly Change[] = [
   ['model_year: 2018', 'model_year: 2021'],
-  ['0CVZZZ8TZJ0002209', '0CVZZZ8TZM0002209'],
+  ['0CVBAB2BZJ0002209', '0CVBAB2BZM0002209'],
 ];
 
 describe('two generations of one model', () => {
@@ -81,7 +81,7 @@ describe('two generations of one model', () => {
   test('the other way round: the new body’s document is no permission on the old body', () => {
     const back = changed(newBody, [
       ['model_year: 2021', 'model_year: 2018'],
-      ['0CVZZZ8TZM', '0CVZZZ8TZJ'],
+      ['0CVBAB2BZM', '0CVBAB2BZJ'],
     ]);
     expect(stopsOf(back, pack)).toContain('citation-of-other-year');
   });
@@ -198,13 +198,13 @@ describe('the parts of the pack', () => {
   describe('for a range of identification numbers', () => {
     const sill = (vin: string): string =>
       newBody
-        .replace(/vin: 0CVZZZ8TZM\d+/u, vin)
+        .replace(/vin: 0CVBAB2BZM\d+/u, vin)
         .replace(/(id: sill-inner-l[^]*?)\n {4}grade: HC340LA/u, '$1\n    grade: HC340LA');
 
     test.each([
-      ['before the change', 'vin: 0CVZZZ8TZM0004999', false],
-      ['the first one changed', 'vin: 0CVZZZ8TZM0005000', true],
-      ['the last one changed', 'vin: 0CVZZZ8TZM0009999', true],
+      ['before the change', 'vin: 0CVBAB2BZM0004999', false],
+      ['the first one changed', 'vin: 0CVBAB2BZM0005000', true],
+      ['the last one changed', 'vin: 0CVBAB2BZM0009999', true],
     ])('%s', (_name, vin, told) => {
       expect(holdsOf(sill(vin), pack).includes('material-differs-from-pack')).toBe(told);
     });
@@ -218,14 +218,14 @@ describe('the parts of the pack', () => {
     };
     const parts = [
       { ...entry, grade: 'HC340LA' },
-      { ...entry, grade: 'HCT980X', vins: { from: '0CVZZZ8TZM0005000', to: '0CVZZZ8TZM0009999' } },
+      { ...entry, grade: 'HCT980X', vins: { from: '0CVBAB2BZM0005000', to: '0CVBAB2BZM0009999' } },
     ];
     const plan = (vin: string): string =>
       `vehicle: { maker: Corvane, model: Tarn, body: wagon, model_year: 2021${vin} }\nparts: [{ id: sill, kind: sill }]\n`;
 
     test.each([
-      [', vin: 0CVZZZ8TZM0000001', 'high-strength'],
-      [', vin: 0CVZZZ8TZM0005001', 'ultra-high-strength'],
+      [', vin: 0CVBAB2BZM0000001', 'high-strength'],
+      [', vin: 0CVBAB2BZM0005001', 'ultra-high-strength'],
     ])('a part of which nothing is stated is completed%s: %s', (vin, strengthClass) => {
       expect(factsOf(plan(vin), { parts }).value('part.class')).toBe(strengthClass);
     });

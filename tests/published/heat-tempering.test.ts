@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { tensileOfHardness } from '../../src/heat/hardness-to-tensile.ts';
-import { temperedHardness, temperingParameterHours, tensileLeft } from '../../src/heat/tempering.ts';
+import { temperedHardness, temperingParameterHours } from '../../src/heat/tempering.ts';
+import { tensileLeft } from '../heat/tensile-left.ts';
 import type { TemperatureHistory } from '../../src/heat/point-history.ts';
 
 function held(...steps: readonly (readonly [celsius: number, seconds: number])[]): TemperatureHistory {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../src/quantity/format-day.ts';
-import { daysBetween, readDate, readMoment } from '../../src/quantity/iso-date.ts';
+import { readDate, readMoment } from '../../src/quantity/iso-date.ts';
 
 function dateReason(text: string): string {
   const reading = readDate(text);
@@ -81,9 +81,4 @@ describe('readMoment', () => {
   ])('refuses %s', (text, reason) => {
     expect(momentReason(text)).toMatch(reason);
   });
-});
-
-it('daysBetween is negative when the second day is the earlier', () => {
-  expect(daysBetween(20_731, 20_732)).toBe(1);
-  expect(daysBetween(20_732, 20_731)).toBe(-1);
 });

@@ -6,7 +6,7 @@ import type { AnswersReading, DraftAnswers } from '../../draft/read-answers.ts';
 import { resolvePacks } from '../../packs/resolve-packs.ts';
 import { decodeText } from '../../plan/decode-text.ts';
 import type { Asker } from '../ask.ts';
-import { complain } from '../complain.ts';
+import { complain, refuse } from '../complain.ts';
 import { askedAnswers, typedAnswers } from './draft-answers.ts';
 import type { TypedAnswers } from './draft-answers.ts';
 import { faultLine, loadGivenPacks } from '../given-packs.ts';
@@ -82,9 +82,4 @@ function vehicleOf({ vehicle }: DraftAnswers): Parameters<typeof resolvePacks>[2
 
 function majorOf(version: string): string {
   return version.split('.', 1)[0] ?? version;
-}
-
-function refuse(sentences: readonly string[]): 2 {
-  for (const sentence of sentences) complain(sentence);
-  return 2;
 }

@@ -1,5 +1,6 @@
 import { Option } from 'commander';
 import type { Command } from 'commander';
+import { timesIfUnstated } from '../../facts/heat/heats-of-place.ts';
 import { wantsColour } from '../colour-choice.ts';
 import { heat } from './heat.ts';
 import type { SeamArguments } from './seam-options.ts';
@@ -23,7 +24,7 @@ export function addHeatCommand(planish: Command, today: () => number): void {
     .option('--source <word>', 'what heats: torch, induction, hot air, infra-red panel, oven or other')
     .option('--temperature <quantity>', 'highest temperature, such as 600C, "600 °C" or 1112F')
     .option('--hold <quantity>', 'time of one heating, such as 30s')
-    .option('--times <count>', 'how many heatings (2 when not given)')
+    .option('--times <count>', `how many heatings (${String(timesIfUnstated)} when not given)`)
     .option('--measured-by <means>', 'such as "temperature crayon", "contact probe" or none')
     .option('--sheet <quantity>', 'thickness of all heated layers together, such as 1.2mm')
     .option('--metal <class>', 'class or grade of the heated sheet, such as mild or HC340LA')

@@ -1,11 +1,13 @@
 import type { HeatQuestion } from '../../facts/heat/heat-question.ts';
+import { timesIfUnstated } from '../../facts/heat/heats-of-place.ts';
 import { readMetal, readNear, readPlanWord } from '../../facts/heat/read-heat-words.ts';
 import type { Fault } from '../../facts/heat/read-heat-words.ts';
 import type { MeasuredBy, Operation } from '../../generated/plan-types.ts';
 import { runsOn } from '../../quantity/read-free-end.ts';
+import { sheetRanges } from '../../heat/sheet-range.ts';
 import { planWords } from '../../plan/plan-words.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
-import { readOptionNumber, readOptionQuantity } from './option-numbers.ts';
+import { askedRanges, readOptionNumber, readOptionQuantity } from './option-numbers.ts';
 import type { QuantityOption } from './option-numbers.ts';
 import { readSinkOptions } from './sink-options.ts';
 import type { SinkArguments } from './sink-options.ts';
@@ -35,7 +37,8 @@ export type HeatReading =
   /** One sentence for each fault. */
   | { readonly ok: false; readonly sentences: readonly string[] };
 
-const mostHeatings = 100;
+const mostHeatings = sheetRanges.times.most;
+const longestHeating = sheetRanges.heatingSeconds.most;
 const mostDistances = 12;
 /** The only unit that the number may carry; it needs none. */
 const perSquareMetreKelvin = /\s*W\/\(?m(?:²|2|\^2)\s*[·*]?\s*K\)?\s*$/u;
@@ -75,12 +78,12 @@ export function readHeatOptions(given: HeatArguments): HeatReading {
   const times = readOptionNumber('times', given.times, [1, mostHeatings], fault);
   if (times !== undefined && !Number.isInteger(times))
     fault(`--times ${String(times)} is no count: a whole number from 1 to ${String(mostHeatings)}.`);
-  const all = (holdSeconds ?? 0) * (times ?? 2);
-  if (holdSeconds !== undefined && all > 3600) {
+  const all = (holdSeconds ?? 0) * (times ?? timesIfUnstated);
+  if (holdSeconds !== undefined && all > longestHeating) {
     const often =
       times === undefined ? 'twice, which is taken where --times is not given,' : `${String(times)} times`;
     fault(
-      `--hold ${given.hold?.trim() ?? ''} ${often} is ${formatQuantity(all, 's')} of heating: up to 3600 s in all is plausible.`,
+      `--hold ${given.hold?.trim() ?? ''} ${often} is ${formatQuantity(all, 's')} of heating: up to ${formatQuantity(longestHeating, 's')} in all is plausible.`,
     );
   }
   const distancesMm = given.at?.split(',').map((one) => quantity('at', one));
@@ -91,10 +94,15 @@ export function readHeatOptions(given: HeatArguments): HeatReading {
   const convection = readOptionNumber(
     'convection',
     given.convection?.replace(perSquareMetreKelvin, ''),
-    [3, 100],
+    [sheetRanges.convection.least, sheetRanges.convection.most],
     fault,
   );
-  const emissivity = readOptionNumber('emissivity', given.emissivity, [0, 1], fault);
+  const emissivity = readOptionNumber(
+    'emissivity',
+    given.emissivity,
+    [sheetRanges.emissivity.least, sheetRanges.emissivity.most],
+    fault,
+  );
   const ambientCelsius = quantity('ambient', given.ambient);
 
   const sink = readSinkOptions(given, readings, fault);
@@ -138,10 +146,10 @@ function missing({ source, temperature, hold, sheet, near, measuredBy }: HeatArg
     [
       '--temperature',
       unmeasuredTorch ? 'assumed' : temperature,
-      'the highest temperature, 30 to 1200 °C, such as 600C',
+      `the highest temperature, ${askedRanges.temperature}, such as 600C`,
     ],
-    ['--hold', hold, 'the time of one heating, 0.5 to 3600 s, such as 30s'],
-    ['--sheet', sheet, 'the thickness, 0.4 to 6 mm, such as 1.2mm'],
+    ['--hold', hold, `the time of one heating, ${askedRanges.hold}, such as 30s`],
+    ['--sheet', sheet, `the thickness, ${askedRanges.sheet}, such as 1.2mm`],
     ['--near', near, 'what lies beside it, such as press-hardened or "structural adhesive"'],
   ];
   return asked.flatMap(([option, value, what]) =>
@@ -156,7 +164,7 @@ function shapeOf({ shape, radius }: HeatArguments, fault: Fault): 'strip' | 'dis
     return undefined;
   }
   if (plain === 'disc' && radius === undefined) {
-    fault('--shape disc needs --radius, the radius of the heated spot: 3 to 150 mm is plausible.');
+    fault(`--shape disc needs --radius, the radius of the heated spot: ${askedRanges.radius} is plausible.`);
     return undefined;
   }
   if (plain !== 'disc' && radius !== undefined) {

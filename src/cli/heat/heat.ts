@@ -22,7 +22,6 @@ import { seamCsv } from '../../report/heat/seam-csv.ts';
 import { seamJson } from '../../report/heat/seam-json.ts';
 import { seamText } from '../../report/heat/seam-text.ts';
 import type { UsedPack } from '../../report/plan-report.ts';
-import { visibleText } from '../../report/visible-text.ts';
 import { findPlans } from '../find-plans.ts';
 import { faultLine, loadGivenPacks } from '../given-packs.ts';
 import { readHeatOptions } from './heat-options.ts';
@@ -34,6 +33,7 @@ import type { SeamArguments } from './seam-options.ts';
 import { version } from '../version.ts';
 import { writeNewFile } from '../write-new-file.ts';
 import { writeOut } from '../write-out.ts';
+import { complain, refuse } from '../complain.ts';
 
 export interface HeatOptions {
   readonly format: 'text' | 'json' | 'csv';
@@ -230,13 +230,4 @@ function usedPacks(layers: readonly Layer[]): readonly UsedPack[] {
     digest,
     released,
   }));
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
-}
-
-function complain(line: string): void {
-  writeOut(`planish: ${visibleText(line)}\n`, 'complaints');
 }

@@ -1,3 +1,5 @@
+import { sheetRanges, sourceRangeCelsius, thicknessRangeMm } from '../../heat/sheet-range.ts';
+import type { Ends } from '../../heat/sheet-range.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
 import { excerpt } from '../../plan/excerpt.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
@@ -5,23 +7,37 @@ import { readQuantity } from '../../quantity/read-quantity.ts';
 
 type Fault = (sentence: string) => void;
 
+const ends = ({ least, most }: Ends): readonly [number, number] => [least, most];
+
+/** Of whichever metal it is computed for to the most; the engine knows which metal it is, and has the last word. */
+const thickest = thicknessRangeMm('aluminium');
+const hottest = sourceRangeCelsius('steel');
+
+/** Ends of the ranges for sentences that ask for what is missing. */
+export const askedRanges = {
+  temperature: `${String(hottest.least)} to ${formatQuantity(hottest.most, '°C')}`,
+  hold: `${String(sheetRanges.holdSeconds.least)} to ${formatQuantity(sheetRanges.holdSeconds.most, 's')}`,
+  sheet: `${String(thickest.least)} to ${formatQuantity(thicknessRangeMm('steel').most, 'mm')}, of aluminium to ${String(thickest.most)}`,
+  radius: `${String(sheetRanges.radiusMm.least)} to ${formatQuantity(sheetRanges.radiusMm.most, 'mm')}`,
+} as const;
+
 /**
- * What can be meant, in the canonical unit; the engine has the last word. A slipped unit must end in a sentence that names the
- * option.
+ * What can be meant, in the canonical unit: what the engine takes, and where it sets no end what is no slip. A slipped unit must end in
+ * a sentence that names the option.
  */
 const plausible = {
-  temperature: ['temperature', 30, 1200, '°C', 'a heated sheet'],
-  hold: ['time', 0.5, 3600, 's', 'one heating'],
-  sheet: ['length', 0.4, 6, 'mm', 'the sheet of a body'],
+  temperature: ['temperature', ...ends(hottest), '°C', 'a heated sheet'],
+  hold: ['time', ...ends(sheetRanges.holdSeconds), 's', 'one heating'],
+  sheet: ['length', ...ends(thickest), 'mm', 'the sheet of a body'],
   at: ['length', 0, 20_000, 'mm', 'a distance along the metal'],
-  radius: ['length', 3, 150, 'mm', 'a heated spot'],
-  edge: ['length', 1, 20_000, 'mm', 'the way to the free end of the sheet'],
-  ambient: ['temperature', -30, 50, '°C', 'a shop'],
-  'sink-distance': ['length', 0, 500, 'mm', 'the way from the heat to a heat sink'],
+  radius: ['length', ...ends(sheetRanges.radiusMm), 'mm', 'a heated spot'],
+  edge: ['length', ...ends(sheetRanges.freeEndMm), 'mm', 'the way to the free end of the sheet'],
+  ambient: ['temperature', ...ends(sheetRanges.ambientCelsius), '°C', 'a shop'],
+  'sink-distance': ['length', ...ends(sheetRanges.sinkFromMm), 'mm', 'the way from the heat to a heat sink'],
   'sink-width': ['length', 10, 500, 'mm', 'a heat sink'],
   'sink-length': ['length', 10, 2000, 'mm', 'a wet cloth'],
   'sink-water': ['mass', 0.005, 20, 'kg', 'the water in a cloth'],
-  'sink-thickness': ['length', 2, 50, 'mm', 'a copper bar'],
+  'sink-thickness': ['length', ...ends(sheetRanges.barThicknessMm), 'mm', 'a copper bar'],
   'heat-input': ['energy per length', 0.01, 5, 'kJ/mm', 'a seam in sheet'],
   voltage: ['voltage', 5, 60, 'V', 'an arc'],
   current: ['current', 0.005, 0.6, 'kA', 'an arc'],

@@ -5,6 +5,7 @@ import type { Joint, JointMethod } from '../../generated/plan-types.ts';
 import { runsOn } from '../../quantity/read-free-end.ts';
 import { planWords } from '../../plan/plan-words.ts';
 import type { HeatArguments } from './heat-options.ts';
+import { passThicknessMm } from '../../heat/adams.ts';
 import { readOptionNumber, readOptionQuantity } from './option-numbers.ts';
 import type { QuantityOption } from './option-numbers.ts';
 
@@ -61,7 +62,10 @@ export function readSeamOptions(given: SeamArguments): SeamReading {
   const quantity = (option: QuantityOption, text: string | undefined): number | undefined =>
     readOptionQuantity(option, text, fault);
   const method = readPlanWord('--method', given.method, planWords('joint_method'), readings, fault);
-  if (given.sheet === undefined) fault('--sheet is missing: the thickness, 0.4 to 6 mm, such as 1.2mm.');
+  if (given.sheet === undefined)
+    fault(
+      `--sheet is missing: the thickness, ${String(passThicknessMm.least)} to ${String(passThicknessMm.most)} mm, such as 1.2mm.`,
+    );
   if (given.near === undefined)
     fault('--near is missing: what lies beside it, such as press-hardened or "structural adhesive".');
   const near = readNear(given.near, readings, fault);

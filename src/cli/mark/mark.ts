@@ -23,6 +23,7 @@ import { submissionsFrom } from './submissions.ts';
 import { version } from '../version.ts';
 import { writeNewFiles } from '../write-new-files.ts';
 import { writeOut } from '../write-out.ts';
+import { complain, refuse } from '../complain.ts';
 
 export type MarkForm = 'text' | 'json' | 'csv' | 'html';
 
@@ -146,13 +147,4 @@ function write(
   );
   if (fault === undefined && !toFile) writeOut(text);
   return fault;
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
-}
-
-function complain(line: string): void {
-  writeOut(`planish: ${visibleText(line)}\n`, 'complaints');
 }

@@ -3,11 +3,11 @@ import { builtInPacks } from '../../generated/built-in-packs.ts';
 import { loadPackFiles } from '../../packs/load-pack.ts';
 import { versionsOf } from '../../packs/pack-at.ts';
 import { readPackSources } from '../../packs/read-pack-sources.ts';
-import { visibleText } from '../../report/visible-text.ts';
 import { dictionary } from '../dictionary.ts';
 import { faultLine } from '../given-packs.ts';
 import { shipped } from '../shipped.ts';
 import { writeOut } from '../write-out.ts';
+import { refuse } from '../complain.ts';
 
 /** The command `packs canonical`: prints the canonical form of one version of a pack, and gives the exit status. */
 export function canonical(given: string, version: string | undefined): 0 | 2 {
@@ -33,9 +33,4 @@ export function canonical(given: string, version: string | undefined): 0 | 2 {
 function builtInFolder(given: string): string | undefined {
   const isBuiltIn = builtInPacks().some(({ name }) => name === given);
   return isBuiltIn && !existsSync(given) ? shipped(`rules/${given}`) : undefined;
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) writeOut(`planish: ${visibleText(line)}\n`, 'complaints');
-  return 2;
 }

@@ -8,6 +8,7 @@ import { visibleText } from '../../report/visible-text.ts';
 import { faultLine, loadGivenPacks } from '../given-packs.ts';
 import { openOutputFile } from '../output-file.ts';
 import { writeOut } from '../write-out.ts';
+import { refuse } from '../complain.ts';
 
 /** The command `packs lock`: writes the lock of a folder of jobs, tells what changes in it, and gives the exit status. */
 export function lock(folder: string, rules: readonly string[], pins: readonly string[]): 0 | 2 {
@@ -43,9 +44,4 @@ export function lock(folder: string, rules: readonly string[], pins: readonly st
   }
   writeOut(visibleText(`Written to ${file}.`) + '\n');
   return 0;
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) writeOut(`planish: ${visibleText(line)}\n`, 'complaints');
-  return 2;
 }

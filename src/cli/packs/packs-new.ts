@@ -10,7 +10,7 @@ import { shopScaffold, vehicleScaffold } from '../../packs/scaffold.ts';
 import { readPlanFile } from '../../plan/read-file.ts';
 import { countOf } from '../../report/count-words.ts';
 import { visibleText } from '../../report/visible-text.ts';
-import { complain } from '../complain.ts';
+import { refuse } from '../complain.ts';
 import { dictionary } from '../dictionary.ts';
 import { faultLine } from '../given-packs.ts';
 import { openPlan } from '../judge-source.ts';
@@ -100,9 +100,4 @@ function fromPlan(
     ...left.map((text) => `Not prepared, because the plan says too little: ${text}`),
   ];
   return { files, remarks };
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
 }

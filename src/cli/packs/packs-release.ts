@@ -6,7 +6,7 @@ import { readPackFiles } from '../../packs/read-pack-files.ts';
 import { releasesName } from '../../packs/read-releases.ts';
 import { againstRelease, withRelease } from '../../packs/release-entry.ts';
 import { visibleText } from '../../report/visible-text.ts';
-import { complain } from '../complain.ts';
+import { refuse } from '../complain.ts';
 import { dictionary } from '../dictionary.ts';
 import { faultLine } from '../given-packs.ts';
 import { openOutputFile } from '../output-file.ts';
@@ -61,9 +61,4 @@ export function release(folder: string, options: ReleaseOptions): 0 | 2 {
     writeOut(visibleText(`Not part of it, still to be filled in: ${operation}, ${part}.`) + '\n');
   }
   return 0;
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
 }

@@ -5,7 +5,7 @@ import type { RulePage } from '../../report/rules/rule-page.ts';
 import { rulesJson } from '../../report/rules/rules-json.ts';
 import { rulePageMarkdown, rulesListMarkdown } from '../../report/rules/rules-markdown.ts';
 import { rulePageText, rulesListText } from '../../report/rules/rules-text.ts';
-import { complain } from '../complain.ts';
+import { refuse } from '../complain.ts';
 import { faultLine, loadGivenPacks } from '../given-packs.ts';
 import { pageOutOfForce, pagesInForce } from './rule-pages.ts';
 import { writeOut } from '../write-out.ts';
@@ -57,9 +57,4 @@ function showPage(page: RulePage, { format, columns, colour }: RulesOptions): 0 
   };
   writeOut(forms[format]());
   return 0;
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
 }

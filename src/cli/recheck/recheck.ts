@@ -12,7 +12,7 @@ import { collectRecheck } from '../../recheck/recheck-report.ts';
 import type { RecheckHead, RecheckReport } from '../../recheck/recheck-report.ts';
 import { recheckText } from '../../recheck/recheck-text.ts';
 import type { UsedPack } from '../../report/plan-report.ts';
-import { complain } from '../complain.ts';
+import { complain, refuse } from '../complain.ts';
 import { dictionary } from '../dictionary.ts';
 import { readEarlierReport } from './earlier-report.ts';
 import { findPlans } from '../find-plans.ts';
@@ -179,9 +179,4 @@ function namedPacks(packs: readonly Pack[], pins: readonly string[], option: str
   }
   const names = new Set(pins.map((pin) => pin.split('@')[0]));
   return { ok: true, packs: resolved.packs.layers.filter(({ name }) => names.has(name)).map(usedPack) };
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
 }

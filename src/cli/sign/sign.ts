@@ -8,7 +8,7 @@ import { formatDay } from '../../quantity/format-day.ts';
 import type { PlanReport } from '../../report/plan-report.ts';
 import { signedText } from '../../report/signed-text.ts';
 import { textForm } from '../../report/forms/text-form.ts';
-import { complain } from '../complain.ts';
+import { complain, refuse } from '../complain.ts';
 import { dictionary } from '../dictionary.ts';
 import { readEditable } from './editable-plan.ts';
 import { loadGivenPacks } from '../given-packs.ts';
@@ -38,7 +38,7 @@ export interface SignOptions {
 /** The command `sign`: judges a plan as it would stand signed, writes the signature only where that is cleared. */
 export function sign(file: string, options: SignOptions): 0 | 1 | 2 {
   const { by, role, signedOnDay, asOfDay } = options;
-  if (by === undefined || role === undefined)
+  if (by === undefined || role === undefined || isBlankText(by) || isBlankText(role))
     return refuse(['Who signs, and in which role? Give --by NAME and --role ROLE.']);
   const given = loadGivenPacks(options.rules);
   if (!given.ok) return refuse(given.lines);
@@ -83,6 +83,11 @@ export function sign(file: string, options: SignOptions): 0 | 1 | 2 {
   }
 }
 
+/** Blanks, and signs that nobody sees, name nobody. */
+function isBlankText(text: string): boolean {
+  return !/[\p{L}\p{N}]/u.test(text);
+}
+
 /** `sign --canonical`: what the digest is the SHA-256 of. */
 export function canonical(file: string): 0 | 2 {
   const reading = readEditable(file);
@@ -112,9 +117,4 @@ function whatIsOpen({ verdict, counts }: PlanReport): string {
 
 function counted(count: number, word: string): string {
   return `${count === 0 ? 'no' : String(count)} ${word}${count === 1 ? '' : 's'}`;
-}
-
-function refuse(lines: readonly string[]): 2 {
-  for (const line of lines) complain(line);
-  return 2;
 }

@@ -1,9 +1,11 @@
+import { builtInPacks } from '../../generated/built-in-packs.ts';
+import { rulesOfMaterials } from '../../judge/material-rules.ts';
+import type { RulesOfMaterials } from '../../judge/material-rules.ts';
 import type { SteelAnswer, SteelReport, SteelRules } from '../../report/steel/steel-report.ts';
 import { steelText } from '../../report/steel/steel-text.ts';
 import { describeDesignation } from '../../steel/describe-designation.ts';
 import type { DesignationAnswer } from '../../steel/designation-answer.ts';
-import { rulesOfMaterials } from './steel-rules.ts';
-import type { RulesOfMaterials } from './steel-rules.ts';
+import { dictionary } from '../dictionary.ts';
 import { writeOut } from '../write-out.ts';
 
 export interface SteelOptions {
@@ -20,7 +22,7 @@ type Status = 0 | 1 | 2;
  * none or none is given. As JSON the answer is an array in every case, one object a line.
  */
 export function steel(designations: readonly string[], options: SteelOptions): Status {
-  const rules = rulesOfMaterials();
+  const rules = rulesOfMaterials(builtInPacks(), dictionary);
   const status =
     options.format === 'json'
       ? writeJson(designations, options, rules)

@@ -1,6 +1,9 @@
 import type { Operation } from '../../generated/plan-types.ts';
 import type { OperationSurvey } from '../survey.ts';
 
+/** Heatings that are taken where the plan does not say how many: seldom is a place heated once (common practice). */
+export const timesIfUnstated = 2;
+
 /** Heats of one place count together, also where each stands as an operation of its own. */
 export function heatsOfPlace(one: OperationSurvey): readonly OperationSurvey[] {
   const { operation, part, heats } = one;

@@ -7,7 +7,7 @@ import { endAtNeighbour, freeEndOf } from './free-end.ts';
 import { heatedShape } from './heated-shape.ts';
 import { readSink } from './heat-sink.ts';
 import type { CountedSink } from './heat-sink.ts';
-import { heatsWithoutPause } from './heats-of-place.ts';
+import { heatsWithoutPause, timesIfUnstated } from './heats-of-place.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
 import { sourcePeak } from './source-peak.ts';
 import type { OperationSurvey, PartSurvey } from '../survey.ts';
@@ -156,14 +156,16 @@ function heldTogether(one: OperationSurvey, practice: DerivationContext['practic
   const heats = heatsWithoutPause(one);
   const peaks = heats.map(({ operation, at }) => sourcePeak(operation, at, practice));
   const hottest = peaks.reduce((top, next) => (celsiusOf(next.fact) > celsiusOf(top.fact) ? next : top));
-  const times = heats.reduce((sum, { operation }) => sum + (operation.times ?? 2), 0);
+  const times = heats.reduce((sum, { operation }) => sum + (operation.times ?? timesIfUnstated), 0);
   let seconds: number | undefined = 0;
   let withoutHold: string | undefined;
   for (const { operation, at } of heats) {
     const hold = quantityOf(operation.hold, 'time');
     if (hold === undefined) withoutHold ??= at;
     seconds =
-      hold === undefined || seconds === undefined ? undefined : seconds + hold * (operation.times ?? 2);
+      hold === undefined || seconds === undefined
+        ? undefined
+        : seconds + hold * (operation.times ?? timesIfUnstated);
   }
   return {
     peak: hottest.fact,

@@ -24,13 +24,12 @@ const ofAnotherStep: AlignmentFacts = {
   'step.values_copied': other,
 };
 
-/** The numbers of the wheel alignment; those of one that is said not to be required are nobody's business. */
-export function alignmentFacts(survey: Survey, { what, at, result }: StepDraft): AlignmentFacts {
+/** The numbers of the wheel alignment; whatever is said of the whole, a wheel that was measured is judged. */
+export function alignmentFacts(survey: Survey, { what, at }: StepDraft): AlignmentFacts {
   if (what !== 'wheel alignment') return ofAnotherStep;
   const place = `${at}/values`;
   const rows = survey.plan.verify?.alignment?.values ?? [];
-  if (rows.length === 0 || result === 'not required')
-    return { ...ofAnotherStep, 'step.values': computed('none', place) };
+  if (rows.length === 0) return { ...ofAnotherStep, 'step.values': computed('none', place) };
   const answers = rows.map(judgeRow);
   const listed = (is: 'out' | 'open', reason: string): Fact => {
     const texts = answers.flatMap((answer) => (answer.is === is ? [answer.text] : []));

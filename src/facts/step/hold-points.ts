@@ -30,14 +30,32 @@ export function holdPointSteps(survey: Survey, needed: readonly CheckNeeded[]): 
       holdPoint: one,
     };
   });
-  if (open.length === 0) return stated;
+  const alsoOpen = [...open, ...flangesLeftOut(survey, needed)];
+  if (alsoOpen.length === 0) return stated;
   const missing: StepDraft = {
     what: 'hold point',
     at: '/hold_points',
     step: undefined,
-    neededBecause: groupedByReason(open),
+    neededBecause: groupedByReason(alsoOpen),
   };
   return [...stated, missing];
+}
+
+/** Where every flange point names its part, those parts that are joined in as well and that none names. */
+function flangesLeftOut(survey: Survey, needed: readonly CheckNeeded[]): readonly CheckNeeded[] {
+  const point = 'flange before closing';
+  const named = (survey.plan.hold_points ?? []).filter((one) => one.point === point);
+  if (named.length === 0 || named.some(({ part }) => part === undefined)) return [];
+  if (!needed.some((need) => need.point === point)) return [];
+  const held = new Set(named.map(({ part }) => part));
+  const leftOut = survey.operations.filter((one) => isGuarded(one, { point }) && !held.has(one.part.part.id));
+  const names = [...new Set(leftOut.map(({ part }) => part.name))];
+  return names.map((name) => ({
+    asksFor: 'hold point',
+    sensor: [],
+    point,
+    because: `${name} is joined in as well`,
+  }));
 }
 
 /** Points that one thing asks for stand together, so that a sentence says it once. */

@@ -4,7 +4,7 @@ import type { PlannedHeat } from '../../facts/heat/plan-heat.ts';
 import { html, joined, nothing, where } from '../html.ts';
 import type { Markup } from '../html.ts';
 import type { FindingPlaces } from './place-findings.ts';
-import { bare, isKnown, isYes, pair, pairOf, pairs, textOf, told } from './sheet-facts.ts';
+import { isKnown, isYes, pair, pairOf, pairs, textOf, told } from './sheet-facts.ts';
 import { findingList } from './sheet-finding.ts';
 import { heatFigure } from './sheet-heat.ts';
 import { jointTable } from './sheet-joints.ts';
@@ -84,6 +84,7 @@ function damageWords({ facts, foundBy, damageExtent }: PartShown): Markup {
 
 function operationBlock(operation: OperationShown, part: string, heats: readonly PlannedHeat[]): Markup {
   const { what, step, planned, done, by, reason, stated, citations, near, facts, joints } = operation;
+  const maker = makerWords(facts);
   const title = [
     `${planned ? 'Proposed' : 'Not to be done'}: ${what}`,
     step === undefined ? undefined : `step ${String(step)}`,
@@ -118,17 +119,17 @@ function operationBlock(operation: OperationShown, part: string, heats: readonly
             )
       }
     </p>
-    ${where(isSaid(facts), () => html`<p><b>The maker, as the vehicle pack has it:</b> ${bare(facts, 'provision.says')}</p>`)}
+    ${where(maker !== undefined, () => html`<p><b>The maker, as the vehicle pack has it:</b> ${maker ?? ''}.</p>`)}
     ${where(near.length > 0, () => html`<p><b>Beside it:</b> ${near.join('; ')}.</p>`)}
     ${joints.length === 0 ? nothing : jointTable(joints, `Joints of ${part}, ${what}`)}
     ${heats.map(heatFigure)}
   </div>`;
 }
 
-/** That the pack is silent needs no line on every piece of work. */
-function isSaid(facts: OperationShown['facts']): boolean {
+/** Undefined where the pack is silent: that needs no line on every piece of work. */
+function makerWords(facts: OperationShown['facts']): string | undefined {
   const says = textOf(facts, 'provision.says');
-  return says !== undefined && says !== 'silent';
+  return says === undefined || says === 'silent' ? undefined : `such work ${says} be done`;
 }
 
 const standingWords: Readonly<Record<CitationStanding, string>> = {

@@ -1,17 +1,18 @@
-import { builtInPacks } from '../../generated/built-in-packs.ts';
-import { classLimits, isOnHotWork } from '../../judge/class-limits.ts';
-import type { ClassRule, MaterialKnown } from '../../judge/class-rules.ts';
-import { classRules, rulesOn, rulesOnMaterials } from '../../judge/class-rules.ts';
-import { rulesInForce } from '../../packs/rules-in-force.ts';
-import type { SteelRules } from '../../report/steel/steel-report.ts';
-import type { DesignationAnswer } from '../../steel/designation-answer.ts';
-import { steelFamily } from '../../steel/steel-family.ts';
-import type { StrengthClass } from '../../steel/strength-class.ts';
-import { dictionary } from '../dictionary.ts';
+import type { FactDictionary } from '../packs/fact-dictionary.ts';
+import type { Pack } from '../packs/pack.ts';
+import { rulesInForce } from '../packs/rules-in-force.ts';
+import type { DesignationAnswer } from '../steel/designation-answer.ts';
+import { steelFamily } from '../steel/steel-family.ts';
+import type { StrengthClass } from '../steel/strength-class.ts';
+import { classLimits, isOnHotWork } from './class-limits.ts';
+import { classRules, rulesOn, rulesOnMaterials } from './class-rules.ts';
+import type { ClassRule, MaterialKnown } from './class-rules.ts';
 
-/** Rules by their ids; their sentences are made when they are asked for. */
-export interface NamedRules extends SteelRules {
+/** Rules on one kind of material, as "press-hardened parts", by their ids; the sentences are made when they are asked for. */
+export interface NamedRules {
+  readonly of: string;
   readonly names: readonly string[];
+  readonly rules: readonly ClassRule[];
 }
 
 export interface RulesOfMaterials {
@@ -21,11 +22,11 @@ export interface RulesOfMaterials {
   readonly of: (answer: DesignationAnswer) => readonly NamedRules[];
 }
 
-/** The rules of the built-in pack on materials; each is told once, however many designations it speaks of. */
-export function rulesOfMaterials(): RulesOfMaterials {
-  const general = builtInPacks().find(({ name }) => name === 'general');
+/** What the general pack among these has on materials; each rule is told once, however many designations it speaks of. */
+export function rulesOfMaterials(packs: readonly Pack[], dictionary: FactDictionary): RulesOfMaterials {
+  const general = packs.find(({ name }) => name === 'general');
   const all = general === undefined ? [] : rulesInForce(general.rules, general.version);
-  // One rule in five speaks of a material; each kind of material that is met looks through them.
+  // Each kind of material that is met looks through those that speak of any.
   const inForce = rulesOnMaterials(all, [coldWorked, aluminium]);
   const onHotWork = all.filter(isOnHotWork);
   const told = new Map<string, NamedRules>();
