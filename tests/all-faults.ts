@@ -9,6 +9,7 @@ import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
+import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -26,6 +27,7 @@ import { faultsOfWork } from './faults-of-work.ts';
 /** Every plan with one thing wrong, and the rule that a person says must find it. */
 export const allFaults: readonly Fault[] = [
   ...faultsOfWork,
+  ...faultsOfOwnWords,
   ...faultsOfPapers,
   ...faultsOfSafety,
   ...faultsOfMakingSafe,

@@ -28,7 +28,7 @@ describe('near misses of safety stay cleared', () => {
         ['done: 2026-10-20T09:30', 'done: 2026-10-19T16:20'],
       ],
     ],
-    ['no faults, in other words', releasedElectric, [['faults: none', 'faults: No faults stored or active']]],
+    ['no faults, in other words', releasedElectric, [['faults: none', 'faults: None left.']]],
     ['the insulation at its limit', releasedElectric, [['900 Ω/V', '500 Ω/V']]],
     ['the road test is not stated', releasedRing, [[`  ${road}\n`, '']]],
     [
@@ -62,7 +62,7 @@ describe('near misses of safety stay cleared', () => {
       [
         [
           road,
-          `${road}\n  alignment: { done: 2026-10-16, result: within range }\n  calibrations: [{ sensor: steering angle sensor, kind: static, done: 2026-10-16, result: passed }]`,
+          `${road}\n  alignment: { done: 2026-10-16, result: within range, cite: { reference: ring, at: p. 20 } }\n  calibrations: [{ sensor: steering angle sensor, kind: static, done: 2026-10-16, result: passed, cite: { reference: ring, at: p. 21 } }]`,
         ],
       ],
     ],

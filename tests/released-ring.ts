@@ -19,7 +19,7 @@ export const releasedRing = changed(ring, [
   ['    fitted: [12 V]\n', '    fitted: [12 V]\n    done: 2026-10-07T08:00\n'],
   [
     '    deployed: false\n',
-    '    deployed: false\n    done: 2026-10-07T08:20\n    belts_checked: Left front belt and buckle replaced, seats in order\n',
+    '    deployed: false\n    done: 2026-10-07T08:20\n    belts_checked: Left front belt and buckle replaced, seats in order\n  fire: { planned: true, done: 2026-10-09, extinguisher: Two of 6 kg beside the bay, watch: 40 min }\n  lifting: { planned: true, done: 2026-10-07, points: [floor] }\n',
   ],
   [
     'coupon: planned\n            settings',

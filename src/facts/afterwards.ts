@@ -6,7 +6,7 @@ import type { Fact } from './fact.ts';
 import { computed, computedOr, statedOr, unknown } from './make-fact.ts';
 import { lastDatedStep } from './step/last-dated-step.ts';
 import { dayOf } from './quantity-of.ts';
-import { saysNone } from './step/step-draft.ts';
+import { isNoQualification, saysNoHolds } from './refusals.ts';
 import { ruleNoteFact } from './rule-note.ts';
 import { samePerson } from './papers/same-person.ts';
 import type { FactSheet } from './sheet.ts';
@@ -235,7 +235,7 @@ function signOffFacts(
       `${at}/by`,
       'Who wrote the plan, or who signed it, is not named.',
     ),
-    'sign-off.qualified': computed(!saysNone(signOff?.by?.qualification), `${at}/by`),
+    'sign-off.qualified': computed(!isNoQualification(signOff?.by?.qualification), `${at}/by`),
     'sign-off.before_last_step':
       date === undefined
         ? unknown(noDate, `${at}/date`)
@@ -247,12 +247,9 @@ function signOffFacts(
   };
 }
 
-const noHolds =
-  /^(?:none(?:$|[.,;:]| open)|(?:nil|no|0|no (?:open )?holds(?: open)?|all (?:answered|closed))[.!]?$)/iu;
-
 /** What the signature says of open holds, unless it says that there are none. */
 function holdsTold(text: string | undefined): string | undefined {
-  return text === undefined || noHolds.test(text.trim()) ? undefined : text;
+  return text === undefined || saysNoHolds(text) ? undefined : text;
 }
 
 /** Which revision was signed, against which one this is; nothing where neither is counted. */

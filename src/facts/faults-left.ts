@@ -3,6 +3,7 @@ import type { Scan } from '../generated/plan-types.ts';
 import { admitsNotLooked } from '../plan/not-looked.ts';
 import type { Fact } from './fact.ts';
 import { computed, computedOr, unknown } from './make-fact.ts';
+import { saysNothingLeft } from './refusals.ts';
 import { saysNone } from './step/step-draft.ts';
 
 type CodesFact = Extract<
@@ -11,16 +12,14 @@ type CodesFact = Extract<
 >;
 
 /**
- * What a text says of faults that are left: `none`, `left`, or `unclear` where the words are neither. A text that begins with none
- * and then makes an exception is unclear.
+ * What a text says of faults that are left: `none`, `left`, or `unclear` where the words are neither. Only a text that says none and
+ * nothing else is none: "no isolation" begins like "no faults".
  */
 export function faultsLeft(text: string | undefined, at: string): Fact {
   if (text === undefined) return computed('not stated', at);
   const plain = text.trim();
   if (admitsNotLooked(plain)) return computed('unclear', at);
-  const none = /^(?:none|no(?:t any)?|nothing|nil|zero|0|all (?:faults? |codes? )?(?:cleared|gone))\b/iu;
-  const exception = /\b(?:except|but|apart|other than|still|however|save)\b/iu;
-  if (none.test(plain)) return computed(exception.test(plain) ? 'unclear' : 'none', at);
+  if (saysNothingLeft(plain)) return computed('none', at);
   const denied = /\b(?:no|not|none|without|never)\b/iu;
   const present =
     /\b(?:active|present|permanent|(?:isolation|insulation) (?:fault|warning)|(?:lamp|light|warning|telltale) (?:is |stays )?(?:on|lit))\b/iu;

@@ -15,7 +15,7 @@ import type { OperationSurvey, Survey } from './survey.ts';
 
 type ExtraFact = Extract<
   FactNames['operation'],
-  | `operation.${'second_cut' | 'added_metal' | 'added_metal_cited' | 'film_cited' | 'film' | 'film_over'}`
+  | `operation.${'second_cut' | 'added_metal' | 'added_metal_cited' | 'film_cited' | 'film' | 'film_limit' | 'film_over'}`
   | `operation.${'cut_unjoined' | 'painted_before_weld'}`
   | `operation.${'loosens_safety_bolts' | 'one_time_bolts' | 'torque_cited' | 'bolts_tightened'}`
   | `operation.${'torque_cited_elsewhere' | 'tightened_before_fitted'}`
@@ -38,6 +38,7 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
     'operation.added_metal': computedOr(added, `${at}/added_metal`, 'No added plate or sleeve is stated.'),
     'operation.added_metal_cited': computed(isCited(operation.added_metal_cite), `${at}/added_metal_cite`),
     'operation.film_cited': computed(isCited(operation.film_cite), `${at}/film_cite`),
+    'operation.film_limit': statedOr(limit, `${at}/film_limit`, 'The limit of the page is not stated.'),
     'operation.film': statedOr(film, `${at}/film`, 'The thickness of the paint film is not stated.'),
     'operation.film_over': computedOr(
       film === undefined || limit === undefined ? undefined : film - limit,

@@ -9,9 +9,14 @@ import { packNotPlaced } from './step/battery-claims.ts';
 import { batteryFittedFacts } from './step/battery-fitted.ts';
 import { operationExtraFacts } from './operation-extra-facts.ts';
 import { operationNouns } from './operation-noun.ts';
+import { jointsInAll } from './joint/row-evidence.ts';
+import { closedOver } from './part/closed-over.ts';
 import { goesOnWithoutWelding } from './part/part-kinds.ts';
+import { unjoinedTo } from './part/unjoined-to.ts';
 import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
+import { orderOfSteps } from './step/order-of-steps.ts';
+import { saysNone } from './step/step-draft.ts';
 import { currentPathFacts } from './step/current-path.ts';
 import { fittedUnitBeside } from './step/restraint-units.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
@@ -46,6 +51,8 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
   operationExtraFacts,
   batteryFittedFacts,
   packNotPlaced,
+  orderOfSteps,
+  jointsInAll,
   provisionFacts,
 );
 
@@ -61,6 +68,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof operationExtraFacts>
   | keyof ReturnType<typeof batteryFittedFacts>
   | keyof ReturnType<typeof packNotPlaced>
+  | keyof ReturnType<typeof orderOfSteps>
+  | keyof ReturnType<typeof jointsInAll>
   | keyof ReturnType<typeof provisionFacts>;
 
 function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, OfOtherGroups> {
@@ -125,7 +134,7 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
       `${at}/clear_within`,
     ),
     'operation.earth_and_units_stated': computed(
-      operation.earth_clamp !== undefined && operation.control_units !== undefined,
+      operation.earth_clamp !== undefined && !saysNone(operation.control_units),
       `${at}/earth_clamp`,
     ),
     ...currentPathFacts(operation, at),
@@ -133,6 +142,13 @@ function workFacts(survey: Survey, one: OperationSurvey): Omit<OperationFacts, O
       operation.fire_watch !== undefined || survey.plan.make_safe?.fire?.watch !== undefined,
       `${at}/fire_watch`,
     ),
+    'operation.clear_within': statedOr(
+      quantityOf(operation.clear_within, 'length'),
+      `${at}/clear_within`,
+      'How far around the work it was looked is not stated.',
+    ),
+    'operation.unjoined_to': unjoinedTo(survey, one),
+    'operation.closed_over': closedOver(survey, one),
     'operation.fire_watch': statedOr(
       quantityOf(operation.fire_watch, 'time'),
       `${at}/fire_watch`,

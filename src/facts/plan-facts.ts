@@ -4,6 +4,7 @@ import { admitsNotLooked } from '../plan/not-looked.ts';
 import { asReceivedFacts } from './as-received.ts';
 import { aroundFacts } from './step/around-facts.ts';
 import { batteryOffByNobody } from './step/battery-claims.ts';
+import { cablesInZone } from './step/cables-in-zone.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
@@ -14,6 +15,7 @@ import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { jointMakerFacts } from './joint/joint-makers.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
+import { silenceFacts } from './step/silence-facts.ts';
 import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
@@ -43,6 +45,7 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   jointMakerFacts,
   batteryOffByNobody,
   beltBoltFacts,
+  silenceFacts,
 );
 
 type OfOtherGroups =
@@ -52,7 +55,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof removedUnitFacts>
   | keyof ReturnType<typeof jointMakerFacts>
   | keyof ReturnType<typeof batteryOffByNobody>
-  | keyof ReturnType<typeof beltBoltFacts>;
+  | keyof ReturnType<typeof beltBoltFacts>
+  | keyof ReturnType<typeof silenceFacts>;
 
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;
@@ -120,6 +124,7 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
       '/parts',
       'Whether a part that carries crash load is damaged cannot be told.',
     ),
+    'plan.cables_in_zone': cablesInZone(survey),
     'plan.lifted_beside_work': computedOr(
       liftedBesideTheWork(survey).join(', ') || undefined,
       '/make_safe/lifting',

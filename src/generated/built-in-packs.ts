@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:6de6693b23fd97c5b431a6f6c985f677b3a11000e143fd8914fd20889d95d185":{"pack":"general","version":"1.0.0"},"sha256:411f90d1c081e29d84baba4d3186ed5af0b4ade54776ba391ebdfcd3ff5742c3":{"pack":"general","version":"1.1.0"},"sha256:bb8985487dcb41712e979916a47926f54d7decc83378adf96ded264be5ef979e":{"pack":"general","version":"2.0.0"},"sha256:15ee4406218417c6f27b17e9fa8a9b816d67e86cade7ec7084a1080efb33ea77":{"pack":"general","version":"3.0.0"}};
+  {"sha256:31221d053ea86c81b6e4cd3f2a3ed5f96e82d048b378866a2eae05e0e528d266":{"pack":"general","version":"1.0.0"},"sha256:ede5259e88d1d49e9901e43fd7c8fdc97e073d0255113d3626188d6234cb3efb":{"pack":"general","version":"1.1.0"},"sha256:8d03e3e876b2627bf3f18d4d76f99d8710c73606fbcfa39c469940aeef2be152":{"pack":"general","version":"2.0.0"},"sha256:208142115596e2ebe4fdb55f157b2875b60aa5fcdfc832fff8baa07d3244fbe9":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c3aa92399f6dbc1326934de5223570cb8098282c5d87e11cafdfa5d62be9684c');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '25994694826511e9e34e0759ad8b0ec745044f5f4e2a6675d2637c02da17b0f3');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '3196e9744306745459fb216abc65102a61cc0345574efc97fb74c1a88b74d888');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '44975f651a4443857f4ed8c759c8b0c40a727a603b997145d9a2c760e10b3631');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

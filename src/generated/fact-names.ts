@@ -66,6 +66,10 @@ export interface FactNames {
     | 'plan.extinguisher_stated'
     | 'plan.heavy_part_off'
     | 'plan.lifting_cited'
+    | 'plan.fire_stated'
+    | 'plan.lifting_stated'
+    | 'plan.held_for_structure'
+    | 'plan.cables_in_zone'
     | 'plan.earlier_repairs_stated'
     | 'plan.structure_joined'
     | 'plan.welded_in'
@@ -251,6 +255,13 @@ export interface FactNames {
     | 'operation.looked_within'
     | 'operation.earth_and_units_stated'
     | 'operation.fire_watch_stated'
+    | 'operation.clear_within'
+    | 'operation.closes_over_later'
+    | 'operation.step_against_day'
+    | 'operation.unjoined_to'
+    | 'operation.closed_over'
+    | 'operation.joints_in_all'
+    | 'operation.joints_cited'
     | 'operation.fire_watch'
     | 'provision.says'
     | 'provision.permits'
@@ -271,6 +282,7 @@ export interface FactNames {
     | 'operation.added_metal_cited'
     | 'operation.film_cited'
     | 'operation.film'
+    | 'operation.film_limit'
     | 'operation.film_over'
     | 'operation.loosens_safety_bolts'
     | 'operation.one_time_bolts'
@@ -338,6 +350,8 @@ export interface FactNames {
     | 'joint.thicknesses_stated'
     | 'joint.count'
     | 'joint.factory_count'
+    | 'joint.pattern_factor'
+    | 'joint.count_done_factor'
     | 'joint.fewer'
     | 'joint.coupon'
     | 'joint.adhesive_left_out'
@@ -546,10 +560,13 @@ export interface FactNames {
     | 'step.proof_denied'
     | 'step.wait_short'
     | 'step.wait_cited'
+    | 'step.wait'
+    | 'step.scan_contradicted'
     | 'step.wait_cited_elsewhere'
     | 'step.battery_condition'
     | 'step.battery_kept'
     | 'step.wait_left'
+    | 'step.checked'
     | 'step.wait_stated'
     | 'step.before_another'
     | 'step.unchecked'
@@ -685,6 +702,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
+  'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
+  'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
+  'plan.held_for_structure': { kind: 'plan', type: 'yes-no', description: 'Whether structure is joined in, cut or pulled, so that the body is held or anchored meanwhile.' },
+  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, or words that are none of these.' },
   'plan.earlier_repairs_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether known earlier repairs are stated, or that none are known.' },
   'plan.structure_joined': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation welds, bonds or rivets a structural part into the body.' },
   'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
@@ -866,6 +887,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.looked_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', alwaysKnown: true, description: 'How far around the work the plan says that, beside what it lists, nothing sensitive lies; 0 where it says nothing. A list alone says nothing of what it leaves out.' },
   'operation.earth_and_units_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether earth clamp and control units are stated.' },
   'operation.fire_watch_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a fire watch is stated.' },
+  'operation.clear_within': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'How far around the work nothing else that is sensitive lies, as stated.' },
+  'operation.closes_over_later': { kind: 'operation', type: 'text', description: 'The part under a new skin that is worked on at a later step than the skin goes on.' },
+  'operation.step_against_day': { kind: 'operation', type: 'text', description: 'An operation with a higher step that is dated on an earlier day. What is opened at its step and closed at the end (remove and refit, section, access) is left out.' },
+  'operation.unjoined_to': { kind: 'operation', type: 'text', description: 'Neighbours that a part replaced whole is said to be joined to and that no joint of the plan reaches. Parts that go on without welding, come off or are replaced themselves are left out.' },
+  'operation.closed_over': { kind: 'operation', type: 'text', description: 'Welded layers over a part that is replaced, which no operation takes off, cuts or opens.' },
+  'operation.joints_in_all': { kind: 'operation', type: 'count', description: 'Spots, plugs and rivets of the operation in all.' },
+  'operation.joints_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether for a row of the operation a page of this vehicle is cited that states the number of its joints.' },
   'operation.fire_watch': { kind: 'operation', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch after the operation, as it states it for itself.' },
   'provision.says': { kind: 'operation', type: 'word', words: ['shall', 'shall not', 'may', 'silent'], description: 'What the vehicle pack’s provisions say of this operation on this part.' },
   'provision.permits': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a may or shall of the maker, for this year, operation and place, is cited by this plan at the same document and revision, with its conditions met.' },
@@ -886,6 +914,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.added_metal_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited that asks for it.' },
   'operation.film_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for paint or filler before a sensor.' },
   'operation.film': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickness of the paint film.' },
+  'operation.film_limit': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickest film that the page is said to let be.' },
   'operation.film_over': { kind: 'operation', type: 'number', unit: 'mm', dimension: 'length', description: 'Thickness of the paint film minus the limit of the page.' },
   'operation.loosens_safety_bolts': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it loosens bolts of what steers, carries a wheel or the traction battery, holds a person, is a bumper beam, or carries load and is bolted by its joints.' },
   'operation.one_time_bolts': { kind: 'operation', type: 'word', words: ['renewed', 'none', 'used again'], synonyms: { 'new': 'renewed', 'replaced': 'renewed', 'reused': 'used again', 're-used': 'used again', 'old': 'used again' }, description: 'What becomes of bolts that are used once only.' },
@@ -950,6 +979,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.thicknesses_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether every sheet’s thickness is stated.' },
   'joint.count': { kind: 'joint', type: 'count', description: 'Number of joints that will be made.' },
   'joint.factory_count': { kind: 'joint', type: 'count', description: 'Number of factory joints.' },
+  'joint.pattern_factor': { kind: 'joint', type: 'number', description: 'Number of joints that the pattern states by that of the factory.' },
+  'joint.count_done_factor': { kind: 'joint', type: 'number', description: 'Number of joints made by that planned.' },
   'joint.fewer': { kind: 'joint', type: 'count', description: 'Factory count minus count.' },
   'joint.coupon': { kind: 'joint', type: 'word', words: ['planned', 'passed', 'failed', 'none'], alwaysKnown: true, description: 'Test coupon.' },
   'joint.adhesive_left_out': { kind: 'joint', type: 'yes-no', description: 'Whether factory adhesive is left out. Where the plan says nothing of factory adhesive, none is taken, unless a part of the joint is said to hold it.' },
@@ -1154,10 +1185,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.proof_denied': { kind: 'step', type: 'text', description: 'What the proof of absence itself says was not done, such as that the meter was not proved after it.' },
   'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
+  'step.wait': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'The wait that counts after the current is cut off, for restraints and for traction voltage: the one the page is said to ask, else the one stated.' },
+  'step.scan_contradicted': { kind: 'step', type: 'text', description: 'Why a scan is said not to be possible that bears a day or codes.' },
   'step.wait_cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the wait, where it is not of this vehicle, and what it covers.' },
   'step.battery_condition': { kind: 'step', type: 'word', words: ['sound', 'hit', 'leaking', 'hot', 'isolation fault', 'not yet seen'], description: 'State of the traction battery.' },
   'step.battery_kept': { kind: 'step', type: 'text', description: 'How a damaged traction battery is in the vehicle again, without a new one and without a page of the maker that judges it fit.' },
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
+  'step.checked': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said to have been looked at when the traction voltage went on again.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
   'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },
   'step.unchecked': { kind: 'step', type: 'text', description: 'What was not looked at when the traction voltage went on again: connectors, enclosure, mounting, coolant.' },

@@ -119,7 +119,7 @@ export interface PlanReferencesItem {
   readonly covers?: Covers;
   /** Day on which it was looked up for this job. */
   readonly looked_up?: PlanDate;
-  /** Not judged yet. */
+  /** Who looked it up. Not judged: kept for the record. */
   readonly looked_up_by?: Person;
   /** Job number for which it was looked up. */
   readonly for_job?: string;
@@ -242,7 +242,7 @@ export interface PlanMakeSafeHighVoltage {
   readonly proof_of_absence?: PlanMakeSafeHighVoltageProofOfAbsence;
   /** Whether the traction battery is taken out for the work. */
   readonly battery_removed?: boolean;
-  /** Orange cables in the work zone and what is done with them. Not judged yet. */
+  /** Orange cables in the work zone and what is done with them, in words such as `none` or `unplugged and laid aside`. */
   readonly cables_in_zone?: string;
   /** State of charge as the vehicle came. */
   readonly state_of_charge?: Percent;
@@ -1060,6 +1060,8 @@ export interface Joint {
   readonly sheets?: readonly Id[];
   /** Number of joints that the factory made there. Of a row that is restored in two ways, the share that this entry restores. */
   readonly factory_count?: number;
+  /** Page that shows or states how many joints the factory made there. Asked for where the number is very small. */
+  readonly factory_count_from?: Cites;
   /** How the factory joined it. Resistance spots where it is left out and a number is stated. */
   readonly factory_method?: JointMethod;
   /** Number of joints that will be made. */
@@ -1291,7 +1293,7 @@ export interface Operation {
   readonly clear_cite?: Cites;
   /** How a straightening is done. */
   readonly method?: 'cold' | 'with heat';
-  /** How far it is corrected. Not judged yet. */
+  /** How far it is corrected. Not judged: kept for the record. */
   readonly amount?: Length;
   /** Joints that the operation makes. */
   readonly joints?: readonly Joint[];
@@ -1463,7 +1465,7 @@ export interface Scan {
   /** The place in a listed reference that asks for it. */
   readonly cite?: Cites;
   readonly note?: Text;
-  /** Tool and its software state. Not judged yet. */
+  /** Tool and its software state. */
   readonly tool?: string;
   /** Codes found. */
   readonly codes?: readonly ScanCodesItem[];

@@ -235,7 +235,15 @@ describe('what the signature says of open holds', () => {
     },
   );
 
-  test.each(['two holds open, accepted by phone', 'no. 3', 'none but one', 'no answer yet'])('%s', (text) => {
+  test.each([
+    'two holds open, accepted by phone',
+    'no. 3',
+    'none but one',
+    'no answer yet',
+    'none, except the coupon',
+    'none; coupon of the sill still open',
+    'none open besides the scan',
+  ])('%s', (text) => {
     expect(told(text)).toBe(text);
   });
 

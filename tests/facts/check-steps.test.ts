@@ -139,7 +139,12 @@ describe('codes that the scan after the repair leaves', () => {
 
 test.each([
   ['none', 'none'],
-  ['No faults stored', 'none'],
+  ['None left.', 'none'],
+  // Only the whole text counts: what begins with no may be the very fault.
+  ['No faults stored', 'unclear'],
+  ['No isolation between battery and body', 'unclear'],
+  ['nothing works', 'unclear'],
+  ['0 V isolation fault active', 'left'],
   ['none, except the isolation warning', 'unclear'],
   ['isolation fault active, battery lamp on', 'left'],
   ['P0AA6 stored', 'unclear'],

@@ -12,11 +12,12 @@ describe('the sheets of a plan', () => {
     expect(places('plan')).toEqual(['']);
     expect(places('vehicle')).toEqual(['/vehicle']);
     expect(places('reference')).toEqual(['/references/0', '/references/1']);
-    expect(places('part')).toEqual([0, 1, 2, 3, 4, 5, 6].map((index) => `/parts/${String(index)}`));
-    expect(places('operation')).toHaveLength(10);
+    expect(places('part')).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9].map((index) => `/parts/${String(index)}`));
+    expect(places('operation')).toHaveLength(12);
     expect(places('joint')).toEqual([
       ...[0, 1, 2, 3, 4, 5].map((index) => `/parts/1/operations/0/joints/${String(index)}`),
       '/parts/1/operations/1/joints/0',
+      '/parts/6/operations/0/joints/0',
     ]);
     expect(places('point')).toEqual([0, 1, 2].map((index) => `/measurements/points/${String(index)}`));
     expect(places('opening')).toEqual(['/measurements/openings/0']);
@@ -41,7 +42,9 @@ describe('the sheets of a plan', () => {
   test('what belongs to a part carries its id, what belongs to an operation its place', () => {
     for (const sheet of [...derived.all('operation'), ...derived.all('joint'), ...derived.all('citation')]) {
       const part = Number(sheet.at.split('/')[2]);
-      expect(sheet.part).toBe(['skin', 'ring', 'sill', 'tunnel', 'ring-r', 'pack', 'rail'][part]);
+      expect(sheet.part).toBe(
+        ['skin', 'ring', 'sill', 'tunnel', 'ring-r', 'pack', 'cap', 'core', 'lid', 'rail'][part],
+      );
       expect(sheet.at.startsWith(sheet.operation ?? 'nowhere')).toBe(true);
     }
   });

@@ -43,7 +43,7 @@ describe('ids', () => {
   test.each([
     ['parts: [{ under: x }]', '/parts/0/under'],
     ['parts: [{ under: [x] }]', '/parts/0/under/0'],
-    ['parts: [{ over: [a, x], id: a }]', '/parts/0/over/1'],
+    ['parts: [{ over: [a, x] }, { id: a }]', '/parts/0/over/1'],
     ['parts: [{ joined_to: [x] }]', '/parts/0/joined_to/0'],
     ['parts: [{ grade_from: { reference: x } }]', '/parts/0/grade_from/reference'],
     ['parts: [{ operations: [{ near: [{ part: x }] }] }]', '/parts/0/operations/0/near/0/part'],

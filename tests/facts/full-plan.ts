@@ -27,6 +27,7 @@ make_safe:
     planned: true
     battery_condition: sound
     person: { name: L, qualification: level 2 }
+    cables_in_zone: unplugged and laid aside
     isolation: { planned: true, done: 2026-10-07T08:30, lock: K-7, wait: 5 min }
     quarantine: { place: yard, distance: 20 m, watch: 48 h }
     proof_of_absence: { planned: true, done: 2026-10-07T08:40, meter_proved_before: true, reading: 0.2 V }
@@ -100,6 +101,9 @@ parts:
   - { id: tunnel, kind: tunnel, grade: DC01+C390, damage: { kind: none, found_by: measured }, operations: [{ do: leave, cite: { reference: own, at: p. 1 } }] }
   - { id: ring-r, name: Door ring, kind: door ring, side: right, grade: CR290Y490T-GI50/50, coating: aluminium-silicon, thickness: 1.4 mm }
   - { id: pack, kind: traction battery, operations: [{ do: remove and refit, step: 1, refit_step: 2 }] }
+  - { id: cap, name: Sill skin, kind: sill skin, over: core, joined_to: [sill], operations: [{ do: replace, step: 10, extent: whole, done: 2026-10-09, joints: [{ to: core, method: resistance spot, count: 30 }] }] }
+  - { id: core, name: Sill core, kind: sill reinforcement, under: lid, operations: [{ do: replace, step: 20, extent: whole, done: 2026-10-08 }] }
+  - { id: lid, name: Outer panel, kind: side panel }
   - { id: rail, name: Rail, kind: front rail, damage: { kind: bend }, grade: HC340LA, strength: 550 MPa, operations: [{ do: straighten, method: cold }] }
 measurements:
   system: optical
@@ -127,7 +131,7 @@ verify:
   warning_lamps: { lit: [{ lamp: airbag }, { lamp: washer fluid }] }
   road_test: { done: 2026-10-11, result: passed }
   high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V, coolant: tight, state_of_charge: 40 % }
-  scan_after: { done: 2026-10-09, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }, { code: C2, system: driver assistance }] }
+  scan_after: { done: 2026-10-09, not_possible: takes no current, codes: [{ code: B1, system: restraint, state: active }, { code: C1, system: brake }, { code: C2, system: driver assistance }] }
 deviations: [{ rule: revision-missing, by: { name: L. Brandt, role: master }, date: 2026-10-10, expires: 2026-10-30 }]
 record: { kept: [all], until: 2036-10-20 }
 sign_off: { by: { name: R. Amsel }, date: 2026-10-20, plan_revision: A, open_holds: two, digests: { plan: "sha256:0", packs: [{ pack: general, version: 1.0.0 }, { pack: mine, version: 1.0.0 }] } }

@@ -13,6 +13,7 @@ import { ownCiteFacts } from './joint-own-cites.ts';
 import { patternFacts } from './joint-pattern.ts';
 import { jointRecordFacts } from './joint-record.ts';
 import { rowFacts } from './joint-row.ts';
+import { rowEvidence } from './row-evidence.ts';
 import { seamFacts } from './joint-seam.ts';
 import { settingsFacts } from './joint-settings.ts';
 import { sizeFacts } from './joint-size.ts';
@@ -51,6 +52,7 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
     adhesiveFacts(one, { done: operation.operation.done, asOfDay: survey.context.asOfDay }),
   ({ survey, operation, one }: JointMatter) => cureFacts(survey, one, operation.operation.done),
   ({ one }: JointMatter) => jointRecordFacts(one),
+  ({ one }: JointMatter) => rowEvidence(one),
   ({ one, operation, stack }: JointMatter) => atCutFacts(one, operation, stack),
   ({ survey, one, operation }: JointMatter) => ownCiteFacts(survey, one, operation.part),
   ({ survey, operation, one }: JointMatter) => ({

@@ -4,9 +4,6 @@ import type { DatumState } from './datum-state.ts';
 import type { MeasuredBody } from './measured-body.ts';
 import type { MeasuredPoint } from './measured-points.ts';
 
-/** Of more pairs than these the first are crossed; they stand for the whole. */
-const mostCrossed = 60;
-
 /**
  * The two diagonals across the body, between any two pairs of left and right points, that differ most from what the data sheet has: no
  * datum enters. Undefined when fewer than two pairs are measured after the repair.
@@ -18,12 +15,10 @@ export function worstDiagonal({
 }: MeasuredBody): { readonly mm: number; readonly between: string } | undefined {
   if (after === undefined || after.misread !== undefined) return undefined;
   const { reading } = after;
-  const sides = points
-    .flatMap((one) => {
-      const other = otherSide.get(one);
-      return other === undefined || other.index < one.index ? [] : readPair(one, other, reading);
-    })
-    .slice(0, mostCrossed);
+  const sides = points.flatMap((one) => {
+    const other = otherSide.get(one);
+    return other === undefined || other.index < one.index ? [] : readPair(one, other, reading);
+  });
   let worst: { readonly mm: number; readonly between: string } | undefined;
   for (const [index, near] of sides.entries()) {
     for (const far of sides.slice(index + 1)) {

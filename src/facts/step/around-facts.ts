@@ -11,6 +11,7 @@ import { computed, computedOr, statedOr } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { listOf } from '../quantity-of.ts';
+import { saysRefused } from '../refusals.ts';
 import { recordFacts } from '../papers/record-facts.ts';
 import { saysNone } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
@@ -45,8 +46,11 @@ export function aroundFacts(survey: Survey): Readonly<Record<AroundFact, Fact>> 
       '/vehicle/earlier_repairs',
     ),
     ...fitFacts(survey),
-    'plan.sealer': computed(howFar(plan.finish?.sealer), '/finish/sealer'),
-    'plan.bared_primer': computed(howFar(plan.finish?.primer), '/finish/primer'),
+    'plan.sealer': computed(howFar(plan.finish?.sealer, plan.finish?.sealer?.places), '/finish/sealer'),
+    'plan.bared_primer': computed(
+      howFar(plan.finish?.primer, plan.finish?.primer?.product),
+      '/finish/primer',
+    ),
     'plan.dated_before_job': computedOr(
       early?.written,
       early?.pointer ?? '/job/opened',
@@ -89,8 +93,9 @@ interface StatedWork {
   readonly done?: string;
 }
 
-function howFar(step: StatedWork | undefined): 'none' | 'stated' | 'recorded' {
-  if (step === undefined) return 'none';
+/** Sealed nowhere, or primed with nothing, is not sealed or primed, whatever day stands there. */
+function howFar(step: StatedWork | undefined, named: string | undefined): 'none' | 'stated' | 'recorded' {
+  if (step === undefined || saysRefused(named)) return 'none';
   if (step.done !== undefined) return 'recorded';
   return step.planned === false ? 'none' : 'stated';
 }

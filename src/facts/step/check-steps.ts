@@ -3,6 +3,7 @@ import type { CheckNeeded } from './checks-needed.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf } from '../quantity-of.ts';
 import { saysNone } from './step-draft.ts';
+import { endNamed } from './vehicle-end.ts';
 import type { Calibration, CheckResult, StatedStep, StepDraft } from './step-draft.ts';
 import { holdPointSteps } from './hold-points.ts';
 import { releaseSteps } from './release-steps.ts';
@@ -127,9 +128,11 @@ function disturbedBy({ disturbed }: Calibration): string | undefined {
 }
 
 /** A calibration that does not name its sensor answers for none in particular. */
-function answersFor(one: Calibration, { sensor }: CheckNeeded): boolean {
+function answersFor(one: Calibration, { sensor, end }: CheckNeeded): boolean {
   if (sensor.length === 0 || isNoneFitted(one)) return true;
   const name = (one.sensor ?? '').toLowerCase();
+  const named = endNamed(name);
+  if (end !== undefined && named !== undefined && named !== end) return false;
   return sensor.some((word) => name.includes(word.toLowerCase()));
 }
 

@@ -1,6 +1,8 @@
 import type { CheckTrigger } from '../context.ts';
 import { isJoinedIn } from './joined-in.ts';
 import { damageKinds } from '../part/part-damage-facts.ts';
+import { endOfPart } from './vehicle-end.ts';
+import type { VehicleEnd } from './vehicle-end.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 import { allYes, anyYes } from '../tri-state.ts';
 
@@ -9,6 +11,8 @@ export interface CheckNeeded {
   readonly asksFor: CheckTrigger['asksFor'];
   /** Words of which one stands in the name of the sensor that answers; empty where any does. */
   readonly sensor: readonly string[];
+  /** The end of the vehicle at which the sensor sits that answers; undefined where either does. */
+  readonly end?: VehicleEnd;
   /** Of a hold point: which. */
   readonly point?: string;
   readonly because: string;
@@ -20,25 +24,42 @@ export function checksNeeded(survey: Survey): readonly CheckNeeded[] {
   for (const trigger of survey.context.triggers ?? []) {
     const { asksFor, sensor, point } = trigger;
     const key = `${asksFor}/${point ?? sensor[0] ?? ''}`;
-    if (needed.has(key)) continue;
-    const because = reasonOf(survey, trigger);
-    if (because !== undefined) {
-      needed.set(key, { asksFor, sensor, because, ...(point === undefined ? {} : { point }) });
+    for (const reason of reasonsOf(survey, trigger)) {
+      const ofEnd = `${key}/${reason.end ?? ''}`;
+      if (needed.has(ofEnd)) continue;
+      needed.set(ofEnd, { asksFor, sensor, ...reason, ...(point === undefined ? {} : { point }) });
     }
   }
-  return [...needed.values()];
+  return withoutLoose([...needed.values()]);
 }
 
-function reasonOf(survey: Survey, trigger: CheckTrigger): string | undefined {
+type Reason = Pick<CheckNeeded, 'because' | 'end'>;
+
+/** The first reason; of sensors the first at either end, since what aims ahead does not answer for what looks back. */
+function reasonsOf(survey: Survey, trigger: CheckTrigger): readonly Reason[] {
   for (const work of trigger.work) {
-    if (wasDone[work](survey)) return workInWords[work];
+    if (wasDone[work](survey)) return [{ because: workInWords[work] }];
   }
+  const found = new Map<VehicleEnd | undefined, Reason>();
   for (const part of survey.parts) {
     if (!isMeant(part, trigger)) continue;
+    const end = trigger.sensor.length === 0 ? undefined : endOfPart(part.name, part.part.kind);
+    if (found.has(end)) continue;
     const befell = (trigger.was.length === 0 ? happenings : trigger.was).find((one) => befalls[one](part));
-    if (befell !== undefined) return `${part.name} ${inWords[befell]}`;
+    if (befell === undefined) continue;
+    const because = `${part.name} ${inWords[befell]}`;
+    found.set(end, end === undefined ? { because } : { because, end });
   }
-  return undefined;
+  return [...found.values()];
+}
+
+/** What either end answers for, the sensor that is asked for at one end answers for as well. */
+function withoutLoose(needed: readonly CheckNeeded[]): readonly CheckNeeded[] {
+  const isSame = (one: CheckNeeded, other: CheckNeeded): boolean =>
+    one.asksFor === other.asksFor && one.sensor[0] === other.sensor[0];
+  return needed.filter(
+    (one) => one.end !== undefined || !needed.some((other) => other.end !== undefined && isSame(one, other)),
+  );
 }
 
 function isMeant({ part, name }: PartSurvey, { kinds, holds, named, unlessNamed }: CheckTrigger): boolean {

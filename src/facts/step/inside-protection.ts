@@ -2,6 +2,7 @@ import type { Part } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { computed } from '../make-fact.ts';
 import { notAfter, whenOf } from '../quantity-of.ts';
+import { saysRefused } from '../refusals.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
 type InsideFact = 'part.inside_protected' | 'part.inside_done' | 'part.inside_before_heat';
@@ -51,10 +52,8 @@ function protects({ wax, primer }: Cavity): boolean {
   return isSomething(wax) && isSomething(primer);
 }
 
-const nothing = /^(?:none|nil)\b|^(?:no|without|not (?:needed|required|planned|applied|done|used))[\s.!]*$/iu;
-
 function isSomething(text: string | undefined): boolean {
-  return text !== undefined && !nothing.test(text.trim());
+  return text !== undefined && !saysRefused(text);
 }
 
 /** Only what the days and times prove: on one day without times the order is the usual one. */

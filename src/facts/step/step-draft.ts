@@ -75,7 +75,10 @@ export function doubtOf({ what, step, refusedAsAWhole, result }: StepDraft): str
 /** `none` where a name, a certificate or a lock should stand. */
 export function saysNone(text: string | undefined): boolean {
   return (
-    text === undefined || /^(?:none|no|nil|without|no lock(?:ing)?|not locked)\p{P}?$/iu.test(text.trim())
+    text === undefined ||
+    /^(?:none|no|nil|nothing|nobody|nowhere|never|without|not used|no lock(?:ing)?|not locked)\p{P}?$/iu.test(
+      text.trim(),
+    )
   );
 }
 

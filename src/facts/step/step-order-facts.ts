@@ -4,20 +4,25 @@ import { tooLateFor } from './hold-points.ts';
 import { isNotAfter, secondsBetween } from './day-order.ts';
 import type { Fact } from '../fact.ts';
 import { isBatteryFitted } from './battery-fitted.ts';
-import { computed, computedOr, unknown } from '../make-fact.ts';
+import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { quantityOf, whenOf } from '../quantity-of.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
 
 type OrderFact = Extract<
   FactNames['step'],
-  `step.${'wait_left' | 'wait_stated' | 'before_another' | 'too_late_for'}`
+  `step.${'wait' | 'wait_left' | 'wait_stated' | 'before_another' | 'too_late_for'}`
 >;
 
 /** Steps against each other: the wait after the current was cut off, and checks that rest on other checks. */
 export function stepOrderFacts(survey: Survey, draft: StepDraft): Readonly<Record<OrderFact, Fact>> {
   const place = `${draft.at}/done`;
   return {
+    'step.wait': statedOr(
+      waitOf(survey, draft.what),
+      `${draft.at}/wait`,
+      'No wait is stated, or the step is another.',
+    ),
     'step.wait_left': waitLeft(survey, draft, place),
     'step.wait_stated': computed(isWaitStated(survey, draft), `${draft.at}/wait`),
     'step.before_another': computedOr(
@@ -37,6 +42,18 @@ export function stepOrderFacts(survey: Survey, draft: StepDraft): Readonly<Recor
 function isWaitStated({ plan }: Survey, { what }: StepDraft): boolean {
   const { isolation } = plan.make_safe?.high_voltage ?? {};
   return what === 'high-voltage isolation' && (isolation?.wait ?? isolation?.wait_asked) !== undefined;
+}
+
+/** What the page is said to ask counts for more than what somebody means to wait, s. */
+function waitOf({ plan }: Survey, what: StepDraft['what']): number | undefined {
+  const { restraints, high_voltage: high } = plan.make_safe ?? {};
+  const block =
+    what === 'restraints made safe'
+      ? restraints
+      : what === 'high-voltage isolation'
+        ? high?.isolation
+        : undefined;
+  return quantityOf(block?.wait_asked, 'time') ?? quantityOf(block?.wait, 'time');
 }
 
 interface Wait {

@@ -10,6 +10,7 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
+import { isNoQualification } from '../refusals.ts';
 import { lampFacts } from './lamp-facts.ts';
 import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
@@ -78,7 +79,7 @@ function anyStepFacts(
     'step.stated': isStated(draft),
     'step.done': computed(step?.done !== undefined, `${at}/done`),
     'step.person': computed(!saysNone(person?.name), `${at}/by`),
-    'step.qualified': computed(!saysNone(person?.qualification), `${at}/by`),
+    'step.qualified': computed(!isNoQualification(person?.qualification), `${at}/by`),
     'step.cited': computed(
       listOf(step?.cite).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/cite`,
@@ -92,7 +93,10 @@ function anyStepFacts(
 function resultFacts(
   survey: Survey,
   draft: StepDraft,
-): Group<'step.after_isolation' | 'step.result' | 'step.faults' | 'step.reading' | 'step.battery_condition'> &
+): Group<
+  | `step.${'after_isolation' | 'result' | 'faults' | 'reading' | 'battery_condition'}`
+  | `step.${'checked' | 'scan_contradicted'}`
+> &
   ReturnType<typeof codesFacts> {
   const { at, what } = draft;
   const proof = survey.plan.make_safe?.high_voltage?.proof_of_absence;
@@ -103,6 +107,11 @@ function resultFacts(
       what === 'high-voltage re-commissioning'
         ? faultsLeft(survey.plan.verify?.high_voltage?.faults, `${at}/faults`)
         : unknown('The step is another.', at),
+    'step.checked': computed(
+      (survey.plan.verify?.high_voltage?.checked ?? []).length > 0,
+      '/verify/high_voltage/checked',
+    ),
+    'step.scan_contradicted': scanContradicted(survey, draft),
     ...codesFacts(what === 'scan after the repair' ? survey.plan.verify?.scan_after : undefined, at),
     'step.reading': statedOr(
       what === 'absence of voltage proved' ? voltsOf(proof?.reading) : undefined,
@@ -115,6 +124,19 @@ function resultFacts(
       'The state of the traction battery is not stated.',
     ),
   };
+}
+
+/** A scan that was made was possible. */
+function scanContradicted({ plan }: Survey, { what, at }: StepDraft): Fact {
+  const { scan_before: before, scan_after: after } = plan.verify ?? {};
+  const scan =
+    what === 'scan before the repair' ? before : what === 'scan after the repair' ? after : undefined;
+  const isMade = scan?.done !== undefined || (scan?.codes ?? []).length > 0;
+  return computedOr(
+    isMade && !saysNone(scan?.not_possible) ? scan?.not_possible : undefined,
+    `${at}/not_possible`,
+    'The scan is not said to be impossible, or was not made.',
+  );
 }
 
 function isStated(draft: StepDraft): Fact {

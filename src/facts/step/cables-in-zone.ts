@@ -1,0 +1,27 @@
+import type { Fact } from '../fact.ts';
+import { computed, unknown } from '../make-fact.ts';
+import { saysNothingLeft } from '../refusals.ts';
+import type { Survey } from '../survey.ts';
+
+const denied = /\b(?:no longer|not|never|none|without|no)\b/iu;
+const dead = /\b(?:de-?energi[sz]ed|dead|isolated|voltage-free|free of voltage)\b/iu;
+const live = /\b(?:live|energi[sz]ed|under voltage|hot|connected)\b/iu;
+const away =
+  /\b(?:removed|taken (?:out|off|away)|unplugged|disconnected|moved|laid aside|swung|tied|pulled (?:back|clear)|shielded|covered|blanket|out of the (?:way|zone)|clear of)\b/iu;
+
+/**
+ * What the plan says in its own words of orange cables in the zone of the work: `none`, `live`, `dealt with`, or `unclear` where the
+ * words are none of these.
+ */
+export function cablesInZone({ plan }: Survey): Fact {
+  const at = '/make_safe/high_voltage/cables_in_zone';
+  const text = plan.make_safe?.high_voltage?.cables_in_zone?.trim();
+  if (text === undefined) return unknown('Nothing is said in words of cables in the zone of the work.', at);
+  if (saysNothingLeft(text) || /^none (?:there|near|in (?:it|the (?:work )?zone))[.!]?$/iu.test(text))
+    return computed('none', at);
+  const clauses = text.split(/[,;.]|\band\b|\bbut\b/iu);
+  const isLive = clauses.some((clause) => live.test(clause) && !dead.test(clause) && !denied.test(clause));
+  if (isLive) return computed('live', at);
+  const isAway = clauses.some((clause) => (away.test(clause) || dead.test(clause)) && !denied.test(clause));
+  return computed(isAway && !/\b(?:left|stays?|remains?) in\b/iu.test(text) ? 'dealt with' : 'unclear', at);
+}
