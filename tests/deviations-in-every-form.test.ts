@@ -43,8 +43,8 @@ describe('a permit that does not hold is a finding of its own, and the hold stay
       'deviation-matches-nothing',
     ],
     [
-      'for a part that has no such finding',
-      `rule: look-up-not-dated, part: ring-l, ${by}, reason: r, ${dates}`,
+      'for a part that the plan does not list',
+      `rule: look-up-not-dated, part: nobody, ${by}, reason: r, ${dates}`,
       'deviation-matches-nothing',
     ],
     [

@@ -51,8 +51,6 @@ const faults = faultsOfTheWholeJob.map((fault) => [fault, changed(fault.plan, fa
 
 /** Steps that the general pack does not ask for, each with why. All others are missed at once. */
 const notAskedFor: ReadonlySet<string> = new Set([
-  'make_safe.fire', // no fuel is on board; that no extinguisher is stated is a note
-  'make_safe.lifting', // nothing heavy comes off
   'finish.bake', // the cover was painted off the vehicle
   'verify.structural_release', // the general pack leaves it to the shop
 ]);

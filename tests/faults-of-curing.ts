@@ -77,7 +77,7 @@ export const faultsOfCuring: readonly Fault[] = [
   {
     ...hold,
     name: 'on the ramp for the alignment before it had cured',
-    changes: [['alignment: { done: 2026-09-15T10:00', 'alignment: { done: 2026-09-08T09:00']],
+    changes: [['  alignment:\n    done: 2026-09-15T10:00', '  alignment:\n    done: 2026-09-08T09:00']],
     rule: 'loaded-before-cure',
     on: 'cured: 2026-09-08T10:00',
   },

@@ -157,7 +157,7 @@ describe('a ring replaced whole, by spots at its factory joints', () => {
       'grade: XQ-17',
       'held',
       [
-        'aluminium-without-own-tools',
+        'aluminium-spot-uncited',
         'structural-strength-unknown-replaced-whole',
         'unlike-metals-arc-welded',
       ],

@@ -1,3 +1,5 @@
+import { saysNone } from './step/step-draft.ts';
+
 /**
  * Words that say no where something should be named or told. Only plain refusals are known; a text that hides one better is for a
  * person to read. English alone is read.
@@ -34,12 +36,17 @@ export function saysRefused(text: string | undefined): boolean {
   return !/^no\. ?\d/iu.test(plain) && beginsWithRefusal.test(plain);
 }
 
-/** Whether what stands for a qualification names none that holds: left out, refused, or run out by its own words. */
+/** Years at the work, a course that is still running and a lapsed paper are no test that was passed. */
+const noTest =
+  /^(?:(?:still |being |currently )?(?:in training|trained|learning)|trainee|(?:\w+[- ]year )?apprentice|lapsed|expired|self-taught|uncertified|unqualified|not (?:yet )?(?:qualified|certified|tested|approved|needed|required|held)|no (?:certificate|qualification|approval|test|papers?)|(?:long |many |much |(?:over )?\d+ |\w+ )?(?:years? (?:of|in|at|on) [^;,\d]*|years?|experienced?|experience))(?: (?:yet|needed|required|held))?\p{P}?$/iu;
+
+/** Whether what stands for a qualification names none that holds: left out, refused, no test, or run out by its own words. */
 export function isNoQualification(text: string | undefined): boolean {
   const plain = (text ?? '').trim();
   return (
-    plain === '' ||
+    saysNone(text) ||
     saysRefused(plain) ||
+    noTest.test(plain) ||
     /^(?:(?:has )?(?:expired|lapsed|run out)|unqualified|untrained|in training)\b/iu.test(plain)
   );
 }

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:31221d053ea86c81b6e4cd3f2a3ed5f96e82d048b378866a2eae05e0e528d266":{"pack":"general","version":"1.0.0"},"sha256:ede5259e88d1d49e9901e43fd7c8fdc97e073d0255113d3626188d6234cb3efb":{"pack":"general","version":"1.1.0"},"sha256:8d03e3e876b2627bf3f18d4d76f99d8710c73606fbcfa39c469940aeef2be152":{"pack":"general","version":"2.0.0"},"sha256:208142115596e2ebe4fdb55f157b2875b60aa5fcdfc832fff8baa07d3244fbe9":{"pack":"general","version":"3.0.0"}};
+  {"sha256:31221d053ea86c81b6e4cd3f2a3ed5f96e82d048b378866a2eae05e0e528d266":{"pack":"general","version":"1.0.0"},"sha256:ede5259e88d1d49e9901e43fd7c8fdc97e073d0255113d3626188d6234cb3efb":{"pack":"general","version":"1.1.0"},"sha256:8d03e3e876b2627bf3f18d4d76f99d8710c73606fbcfa39c469940aeef2be152":{"pack":"general","version":"2.0.0"},"sha256:15279cd9773620622a5e761934a37ea07756453f000473260bb159a5ff1f1d4a":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '25994694826511e9e34e0759ad8b0ec745044f5f4e2a6675d2637c02da17b0f3');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f3dd9951b2bc41a4e98fe4dfbea8b964d0d2759ac503ffb7fd73e5dad2852460');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '44975f651a4443857f4ed8c759c8b0c40a727a603b997145d9a2c760e10b3631');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'f086786e3b86ba796cd637b6fc5fc4a6d24a9e5af790a474f8da353d10649fb4');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -843,7 +843,7 @@ export interface Person {
 export interface Joiner {
   /** Name as it stands in the shop’s records. */
   readonly name?: string;
-  /** Role in this job. Not judged yet. */
+  /** Role in this job; kept for the record. */
   readonly role?: string;
   /** Approval for what is joined: welder by ISO 9606-1 (steel) or ISO 9606-2 (aluminium), setter of a spot machine by ISO 14732, bonder, or the shop’s own test with its number or day. */
   readonly qualification?: string;

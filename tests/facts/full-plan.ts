@@ -77,7 +77,7 @@ parts:
           - { to: sill, method: adhesive and rivet, sheets: [ring, sill], pitch: 30 mm, edge: 10 mm, done: 2026-10-11, adhesive: { cure: 72 h at 20 °C, lot: L1, expires: 2026-12-01, open_time: 60 min, closed_after: 30 min, cured: 2026-10-12 }, fastener: { product: R-48, kind: structural, diameter: 4.8 mm, head: raised, grip_from: 2 mm, grip_to: 4 mm, coating: zinc flake }, old_holes: beside them, edges_sealed: true, own_tools: true }
           - { to: sill, method: adhesive, sheets: [skin, ring, sill], done: 2026-10-08T08:00, adhesive: { cure: 24 h, cured: 2026-10-08T10:00 } }
         near: [{ item: wiring, distance: 20 mm, path: joined }]
-      - { do: weld, earth_clamp_on: same part, earth_clamp_distance: 200 mm, control_units_state: unplugged, joints: [{ method: arc seam, form: open butt, settings: { voltage: 17 V, current: 90 A, travel_speed: 8 mm/s } }] }
+      - { do: weld, earth_clamp_on: same part, earth_clamp_distance: 200 mm, control_units_state: unplugged, joints: [{ method: arc seam, form: open butt, done: 2026-10-08T09:00, settings: { voltage: 17 V, current: 90 A, travel_speed: 8 mm/s } }] }
       - { do: section, at: B, cut_with: saw, conditions_met: [coupon before the weld], cite: { reference: own, at: p. 14 } }
   - id: sill
     kind: sill

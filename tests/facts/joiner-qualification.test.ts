@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { JointMethod } from '../../src/generated/plan-types.ts';
-import { isNoQualification, namedSkills, namesOther } from '../../src/facts/joint/joiner-qualification.ts';
+import { namedSkills, namesOther } from '../../src/facts/joint/joiner-qualification.ts';
+import { isNoQualification } from '../../src/facts/refusals.ts';
 import type { JoinedMetal } from '../../src/facts/joint/joiner-qualification.ts';
 
 // What shops write for a qualification: common practice. ISO 9606-1 and -2 (welders of steel, of aluminium) and ISO 13585 (brazers) from

@@ -85,7 +85,6 @@ export const silentFacts: Readonly<Record<string, Standing>> = {
   'joint.bare_end_factor': asked('factory-pitch-not-stated'),
   'joint.crowded_pitch_short': asked('spot-pitch-close'),
   'joint.factory_spacing': asked('factory-pitch-not-stated'),
-  'joint.insert_lesser': asked('butt-insert-not-stated'),
   'joint.machine_force_factor': asked('spot-settings-not-stated'),
   'operation.control_units_state': asked('earth-clamp-and-units-not-stated'),
   'operation.earth_clamp_distance': asked('earth-clamp-and-units-not-stated'),

@@ -1,5 +1,4 @@
 import type { JointMethod } from '../../generated/plan-types.ts';
-import { saysNone } from '../step/step-draft.ts';
 import { hasAdhesive, isArc, isResistance } from './joint-methods.ts';
 
 /** What a person was tested in. Bonding and riveting are taught and tested together; who brazes by an arc welds by an arc. */
@@ -60,13 +59,4 @@ function skillsFor(method: JointMethod): readonly Skill[] {
   if (hasAdhesive(method)) return isResistance(method) ? ['cold joining', 'resistance'] : ['cold joining'];
   if (isResistance(method)) return ['resistance'];
   return method === 'hem' || method === 'bolt' ? [] : ['cold joining'];
-}
-
-/** Years at the work, a course that is still running and a lapsed paper are no test that was passed. */
-const noTest =
-  /^(?:(?:still |being |currently )?(?:in training|trained|learning)|trainee|(?:\w+[- ]year )?apprentice|lapsed|expired|self-taught|uncertified|unqualified|not (?:yet )?(?:qualified|certified|tested|approved|needed|required|held)|no (?:certificate|qualification|approval|test|papers?)|(?:long |many |much |(?:over )?\d+ |\w+ )?(?:years? (?:of|in|at|on) [^;,\d]*|years?|experienced?|experience))(?: (?:yet|needed|required|held))?\p{P}?$/iu;
-
-/** Whether what stands for a qualification names none. */
-export function isNoQualification(text: string | undefined): boolean {
-  return saysNone(text) || noTest.test((text ?? '').trim());
 }

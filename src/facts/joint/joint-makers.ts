@@ -8,7 +8,8 @@ import { dayOf, whenOf } from '../quantity-of.ts';
 import { saysNone } from '../step/step-draft.ts';
 import type { JointSurvey, OperationSurvey, Survey } from '../survey.ts';
 import { isPermanent } from './joint-methods.ts';
-import { isNoQualification, namedSkills, namesOther } from './joiner-qualification.ts';
+import { isNoQualification } from '../refusals.ts';
+import { namedSkills, namesOther } from './joiner-qualification.ts';
 import type { JoinedMetal } from './joiner-qualification.ts';
 
 type MakerFact = Extract<

@@ -1,10 +1,11 @@
 import type { FactNames } from '../../generated/fact-names.ts';
+import type { Cites } from '../../generated/plan-types.ts';
 import { batteryKept } from './battery-kept.ts';
 import type { Fact } from '../fact.ts';
 import { proofDenied } from './isolation-relied-on.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
 import { citedElsewhere } from '../papers/cited-elsewhere.ts';
-import { notAfter, whenOf } from '../quantity-of.ts';
+import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import { radarThere } from './radar-there.ts';
 import { scanExcuse } from './scan-excuse.ts';
 import type { StepDraft } from './step-draft.ts';
@@ -17,11 +18,21 @@ type CheckFact = Extract<
   | `step.${'welded_before' | 'scan_excuse' | 'radar_there'}`
 >;
 
+/** Wheel settings may be read from the data of the bench, where they are listed for this very vehicle. */
+function isBenchData({ referenceById }: Survey, cites: Cites | undefined): boolean {
+  return listOf(cites).some(
+    ({ reference }) => reference !== undefined && referenceById.get(reference)?.coverage.covers === 'yes',
+  );
+}
+
 /** What a step says against itself or against the rest of the plan. */
 export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<CheckFact, Fact>> {
   const { what, step, at } = draft;
   const other = unknown('The step is another.', at);
-  const elsewhere = citedElsewhere(survey, step?.cite, `${at}/cite`);
+  const elsewhere =
+    what === 'wheel alignment' && isBenchData(survey, step?.cite)
+      ? undefined
+      : citedElsewhere(survey, step?.cite, `${at}/cite`);
   const restraints = survey.plan.make_safe?.restraints;
   const wait = citedElsewhere(survey, restraints?.wait_cite, '/make_safe/restraints/wait_cite');
   const excuse = scanExcuse(survey.plan.verify?.scan_before?.not_possible);
