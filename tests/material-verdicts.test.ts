@@ -156,11 +156,7 @@ describe('a ring replaced whole, by spots at its factory joints', () => {
     [
       'grade: XQ-17',
       'held',
-      [
-        'aluminium-spot-uncited',
-        'structural-strength-unknown-replaced-whole',
-        'unlike-metals-arc-welded',
-      ],
+      ['aluminium-spot-uncited', 'structural-strength-unknown-replaced-whole', 'unlike-metals-arc-welded'],
     ],
     ['grade: "?"; class: press-hardened', 'held', ['grade-left-open']],
     ['grade: "1500"; class: press-hardened', 'held', ['ambiguous-material-worked']],

@@ -1,3 +1,4 @@
+import { firstWord } from '../plan/first-word.ts';
 import { saysNone } from './step/step-draft.ts';
 
 /**
@@ -28,11 +29,20 @@ const refusal = [
   '(?:will be|later|afterwards|pending|outstanding|next week|tomorrow|customer (?:does|did|will))\\b',
 ].join('|');
 
+/** With which words such a text begins. */
+const refusing: ReadonlySet<string> = new Set(
+  (
+    'no none nil nothing nowhere nobody never without was were is are not skipped omitted forgotten left dispensed unused unnecessary ' +
+    'still yet to will later afterwards pending outstanding next tomorrow customer'
+  ).split(' '),
+);
+
 const beginsWithRefusal = new RegExp(`^(?:${refusal})(?![\\p{L}\\p{N}])`, 'iu');
 
 /** Whether a text that should name something refuses to. "None needed" refuses; "No. 3 bay" and "none but the drawn holes" name something. */
 export function saysRefused(text: string | undefined): boolean {
-  const plain = (text ?? '').trim().replace(/\s+/gu, ' ');
+  if (text === undefined || !refusing.has(firstWord(text))) return false;
+  const plain = text.trim().replace(/\s+/gu, ' ');
   return !/^no\. ?\d/iu.test(plain) && beginsWithRefusal.test(plain);
 }
 
@@ -40,13 +50,28 @@ export function saysRefused(text: string | undefined): boolean {
 const noTest =
   /^(?:(?:still |being |currently )?(?:in training|trained|learning)|trainee|(?:\w+[- ]year )?apprentice|lapsed|expired|self-taught|uncertified|unqualified|not (?:yet )?(?:qualified|certified|tested|approved|needed|required|held)|no (?:certificate|qualification|approval|test|papers?)|(?:long |many |much |(?:over )?\d+ |\w+ )?(?:years? (?:of|in|at|on) [^;,\d]*|years?|experienced?|experience))(?: (?:yet|needed|required|held))?\p{P}?$/iu;
 
+/** One of these stands in each text that names no test. */
+const noTestWords = [
+  'train',
+  'learn',
+  'apprentice',
+  'lapsed',
+  'expired',
+  'run out',
+  'self-taught',
+  'certifi',
+  'qualifi',
+  'not ',
+].concat(['no ', 'year', 'experience']);
+
 /** Whether what stands for a qualification names none that holds: left out, refused, no test, or run out by its own words. */
 export function isNoQualification(text: string | undefined): boolean {
+  if (saysNone(text) || saysRefused(text)) return true;
   const plain = (text ?? '').trim();
+  const small = plain.toLowerCase();
   return (
-    saysNone(text) ||
-    saysRefused(plain) ||
-    noTest.test(plain) ||
-    /^(?:(?:has )?(?:expired|lapsed|run out)|unqualified|untrained|in training)\b/iu.test(plain)
+    noTestWords.some((word) => small.includes(word)) &&
+    (noTest.test(plain) ||
+      /^(?:(?:has )?(?:expired|lapsed|run out)|unqualified|untrained|in training)\b/iu.test(plain))
   );
 }

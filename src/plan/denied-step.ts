@@ -1,3 +1,5 @@
+import { firstWord } from './first-word.ts';
+
 /**
  * Words with which a text that should name a step says that the step is not taken. Only plain refusals are known: a text that
  * hides one better is for a person to read.
@@ -5,18 +7,24 @@
 interface Refusal {
   /** Each match holds one of these, in small letters. To compile a form takes half a millisecond, to look for a word nothing. */
   readonly cues: readonly string[];
+  /** And one of these. */
+  readonly and?: readonly string[];
+  /** In the place of both, the first word. */
+  readonly begins?: readonly string[];
   readonly form: RegExp;
 }
 
 const refusals: readonly Refusal[] = [
   // "No. 3 bay" is a place; "No, it stays connected" is a refusal.
   {
-    cues: ['no', 'never', 'false', 'off'],
+    begins: ['no', 'none', 'never', 'false', 'off', 'not'],
+    cues: [],
     form: /^(?:(?:no|none|never|false|off)\s*(?:\.(?!\s*\d)|(?![.])\p{P}|$)|not\b)/iu,
   },
   // What is to be dead is left live. "Nothing left on" and "left on the bench" say the opposite, or a place.
   {
     cues: ['stay', 'remain', 'left', 'leav', 'kept', 'keep'],
+    and: ['connected', 'plugged in', 'live', 'energi', 'powered', 'switched on', ' on'],
     form: /(?<!\b(?:nothing|no|not|never|cannot|must not|does not|do not|may not) (?:\w+ ){0,2})\b(?:stay|stays|staying|remain|remains|remaining|left|leave|leaves|leaving|kept|keep|keeps|keeping)(?: (?:it|them|all|still|permanently|battery|batteries|maintainer|charger))? (?:connected|plugged in|live|energi[sz]ed|powered|switched on|on(?! (?:the|a|its) (?:bench|shelf|floor|trolley|rack|stand|pallet|left|right)\b))\b/iu,
   },
   {
@@ -45,7 +53,11 @@ const refusals: readonly Refusal[] = [
 export function deniedStep(text: string): string | undefined {
   const plain = text.trim().replace(/\s+/gu, ' ');
   const small = plain.toLowerCase();
-  return refusals.some(({ cues, form }) => cues.some((cue) => small.includes(cue)) && form.test(plain))
+  const first = firstWord(small);
+  const holds = (words: readonly string[]): boolean => words.some((word) => small.includes(word));
+  const mayRefuse = ({ cues, and, begins }: Refusal): boolean =>
+    begins === undefined ? holds(cues) && (and === undefined || holds(and)) : begins.includes(first);
+  return refusals.some((refusal) => mayRefuse(refusal) && refusal.form.test(plain))
     ? `\`${text}\` does not plan the step; a step that is not planned is written \`false\`.`
     : undefined;
 }

@@ -1,3 +1,4 @@
+import { firstWord } from './first-word.ts';
 import { saysNotLooked } from './not-looked.ts';
 import { schemaPartAt } from './schema-part.ts';
 
@@ -47,24 +48,30 @@ function findBlanks(value: unknown, steps: string[], found: Blank[]): void {
 }
 
 function saysNothing(text: string): Blank['says'] | undefined {
-  const begins = text.charCodeAt(0) | 0x20;
-  const isWord = (begins >= 0x61 && begins <= 0x7a) || isDigit(text.charCodeAt(0));
-  if (isWord ? mayBeNothing(begins) && nothingWritten.test(text.trim()) : isBlank(text)) return 'nothing';
+  const small = text.trim().toLowerCase();
+  const isNothing =
+    firstWord(small) === ''
+      ? noWord.test(small)
+      : beginnings.some((beginning) => small.startsWith(beginning)) && nothingWritten.test(small);
+  if (isNothing) return 'nothing';
   return saysNotLooked(text.trim()) ? 'not looked' : undefined;
 }
 
-function isBlank(text: string): boolean {
-  return noWord.test(text) || nothingWritten.test(text.trim());
-}
-
-/** Whether it begins as what is in `nothingWritten` does: most texts begin with a number or another letter. */
-function mayBeNothing(begins: number): boolean {
-  return 'ntuswplay'.includes(String.fromCharCode(begins));
-}
-
-function isDigit(code: number): boolean {
-  return code >= 0x30 && code <= 0x39;
-}
+/** How what is in `nothingWritten` begins: most texts begin otherwise, and the pattern is slow. */
+const beginnings = [
+  'n/a',
+  'n.',
+  'nn',
+  'n n',
+  'tb',
+  'to',
+  'unknown',
+  'not ',
+  'still ',
+  'yet ',
+  'none yet',
+  'nobody',
+].concat([...['no one', 'no-one', 'some', 'any', 'whoever', 'pending', 'later']]);
 
 function takesFreeText(root: unknown, steps: readonly string[], says: Blank['says']): boolean {
   const part = schemaPartAt(root, steps);

@@ -1,3 +1,5 @@
+import { firstWord } from './first-word.ts';
+
 /**
  * Words that say that nobody looked, where what was found should stand: "none looked at", "n/a - did not check". They are no answer.
  * "None found" is one. English alone is read; a text that hides it better is for a person to read.
@@ -33,6 +35,25 @@ const bare = [
 
 const clauseSaysSo = new RegExp(`^(?:${bare})${tail}$`, 'iu');
 
+/** How such a clause begins: with a word that denies or puts off, or with what was to be done and is put off. */
+const denying: ReadonlySet<string> = new Set(
+  (
+    'it they this that these was were wasn weren is isn are aren has hasn have haven had hadn been still as not we i did didn could ' +
+    'couldn do don does doesn can cannot none nothing nobody no nowhere without assumed presumed presumably probably un unchecked ' +
+    'uninspected unexamined untested yet will need needs to be awaiting pending skipped omitted'
+  ).split(' '),
+);
+const doing: ReadonlySet<string> = new Set(
+  'check checking inspection look looking test testing scan scanning'.split(' '),
+);
+const puttingOff = /later|pending|outstanding|open|follow|skip|omit/i;
+
+function saysSo(clause: string): boolean {
+  const first = firstWord(clause);
+  const maySaySo = denying.has(first) ? mayBeSo(clause) : doing.has(first) && puttingOff.test(clause);
+  return maySaySo && clauseSaysSo.test(clause);
+}
+
 /** A place, and that nobody looked there: "right sill not checked yet". "Nothing left unchecked" says the opposite. */
 const ofSomething = new RegExp(
   `^(?!.*\\b(?:nothing|none|no|never|without|neither|nor)\\b)(?:[\\p{L}\\p{N}'’-]+ ){1,7}(?:(?:was|were|is|are|has|have|been|left|still) )*(?:(?:not (?:yet |been |fully )*${look})|un-?checked|un-?inspected|not yet seen|not seen yet)${tail}$`,
@@ -42,24 +63,44 @@ const ofSomething = new RegExp(
 /** Words beside a refusal that add nothing to it. */
 const nothing = /^(?:n\/a|n\.a|na|none|no|nil|nothing|unknown|-|yet)?$/iu;
 
-/** How a text that is all refusal begins. Most texts of a plan begin otherwise, and are told apart by this alone. */
-const beginsSo =
-  /^(?:n|-|did|could|have|has|had|was|were|we |i |it |they |th|un|to |still|as yet|will|be |skip|omit|assum|presum|probab|await|pending|check|inspect|look|test|scan|without|yet|do |does|can)/i;
+/** One of these stands in every clause that says so, and one that denies or puts off. To look for words costs nothing. */
+const looking = (
+  'check look inspect examin test measur assess investigat verif scan see done carried applied made finish yet assum presum probab ' +
+  'expect skip omit'
+).split(' ');
+const without = [
+  "n't",
+  'n’t',
+  'no',
+  'un',
+  'without',
+  'assum',
+  'presum',
+  'probab',
+  'expect',
+  'skip',
+  'omit',
+  'yet',
+  'still',
+  'to ',
+  'be ',
+].concat(['will', 'need', 'has ', 'have ', 'await', 'later', 'pending', 'outstanding', 'open', 'follow']);
 
-/** One of these stands in every clause that says so. To look for them costs little; to compile what reads a clause, a millisecond. */
-const speaksOfLooking =
-  /check|look|inspect|examin|test|measur|assess|investigat|verif|scan|see|done|carried|applied|made|finish|not yet|assum|presum|probab|expect|skip|omit/i;
+function mayBeSo(text: string): boolean {
+  const small = text.toLowerCase();
+  return looking.some((word) => small.includes(word)) && without.some((word) => small.includes(word));
+}
 
 /** No plan holds a longer text of this kind; what is longer is not read to its end. */
 const longest = 2000;
 
 /** Whether a text says that nobody looked, and nothing else. */
 export function saysNotLooked(text: string): boolean {
-  if (text.length > 200 || !beginsSo.test(text) || !speaksOfLooking.test(text)) return false;
+  if (text.length > 200 || !mayBeSo(text)) return false;
   const clauses = clausesOf(text);
   return (
-    clauses.some((clause) => clauseSaysSo.test(clause)) &&
-    clauses.every((clause) => nothing.test(clause) || clauseSaysSo.test(clause))
+    clauses.some((clause) => saysSo(clause)) &&
+    clauses.every((clause) => nothing.test(clause) || saysSo(clause))
   );
 }
 
@@ -69,7 +110,7 @@ const seenTo = /\b(?:replaced|renewed|exchanged|instead|then|afterwards|later al
 /** Whether a text that tells what was found admits that something was not looked at. */
 export function admitsNotLooked(text: string): boolean {
   const clauses = clausesOf(text.slice(0, longest));
-  const admits = clauses.some((clause) => clauseSaysSo.test(clause) || ofSomething.test(clause));
+  const admits = clauses.some((clause) => saysSo(clause) || ofSomething.test(clause));
   return admits && !seenTo.test(text);
 }
 

@@ -26,9 +26,11 @@ export function hidesStructure({ plan }: Survey, { part, operations }: PartSurve
 
 /** Hail dents the skin and nothing under it; a crease or a tear is no hail’s. Common practice, no source. */
 function isHailOnly(impact: string | undefined, kinds: readonly string[]): boolean {
-  const isHail = /^(?:(?:by|from|in a|the) )?hail(?:stones?|storm)?\b(?!.*\b(?:and|then|also|with)\b)/iu.test(
-    (impact ?? '').trim(),
-  );
+  const isHail =
+    /hail/i.test(impact ?? '') &&
+    /^(?:(?:by|from|in a|the) )?hail(?:stones?|storm)?\b(?!.*\b(?:and|then|also|with)\b)/iu.test(
+      (impact ?? '').trim(),
+    );
   return isHail && kinds.length > 0 && kinds.every((kind) => kind === 'dent' || kind === 'scratch');
 }
 

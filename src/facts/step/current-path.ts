@@ -19,7 +19,7 @@ export function currentPathFacts(operation: Operation, at: string): Readonly<Rec
   } = operation;
   return {
     'operation.earth_clamp_on':
-      on === undefined && throughBearing.test(clamp ?? '')
+      on === undefined && saysThroughBearing(clamp)
         ? assumed('wheel, hub or suspension', 'Read from the words of `earth_clamp`.', `${at}/earth_clamp`)
         : statedOr(
             on,
@@ -32,7 +32,7 @@ export function currentPathFacts(operation: Operation, at: string): Readonly<Rec
       'How far the earth clamp sits from the weld is not stated.',
     ),
     'operation.control_units_state':
-      state === undefined && leftPluggedIn.test(units ?? '')
+      state === undefined && saysLeftPluggedIn(units)
         ? assumed('left plugged in', 'Read from the words of `control_units`.', `${at}/control_units`)
         : statedOr(
             state,
@@ -40,6 +40,18 @@ export function currentPathFacts(operation: Operation, at: string): Readonly<Rec
             'What becomes of control units is not stated in fixed words.',
           ),
   };
+}
+
+// Most texts hold none of these words, and to compile the patterns takes milliseconds.
+const bearing = /hub|wheel|disc|spring|wishbone|control arm|axle|bearing|shaft|steering|suspension/i;
+const leaving = /stay|left|remain|kept|not |^plugged|^connected/i;
+
+function saysThroughBearing(text = ''): boolean {
+  return bearing.test(text) && throughBearing.test(text);
+}
+
+function saysLeftPluggedIn(text = ''): boolean {
+  return leaving.test(text) && leftPluggedIn.test(text);
 }
 
 /** Words that begin so leave no doubt; whoever means something else has the fixed words to say it with. */
