@@ -6,6 +6,7 @@ import { copyFileSync, readdirSync, readFileSync, rmSync, writeFileSync } from '
 import path from 'node:path';
 import { build, transform } from 'esbuild';
 import { eagerYaml } from './eager-yaml.mjs';
+import { lazyChildProcess } from './lazy-child-process.mjs';
 import { onePicomatch } from './one-picomatch.mjs';
 
 const root = path.dirname(import.meta.dirname);
@@ -67,7 +68,7 @@ async function bundled(from, outfile) {
     banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
     // Its package gives the modules it is made of only to browsers' bundlers; taken whole, two thirds of it are never called.
     alias: { 'ml-matrix': path.join(root, 'node_modules/ml-matrix/src/index.js') },
-    plugins: [eagerYaml, onePicomatch, shortValidators],
+    plugins: [eagerYaml, lazyChildProcess, onePicomatch, shortValidators],
     logOverride: { 'empty-import-meta': 'error' },
     // Each start reads the whole file; white space is a third of it. Names stay, for the stack traces.
     minifyWhitespace: true,
