@@ -36,6 +36,17 @@ describe('near misses of the process stay cleared', () => {
         ['\nmake_safe:', bench],
       ],
     ],
+    // Power on, wheels, cover on, radar: the usual order.
+    [
+      'a cover put on after the voltage is on again',
+      wholeJob,
+      [
+        [
+          '- { do: replace, extent: whole, done: 2026-10-09 }',
+          '- { do: replace, extent: whole, done: 2026-10-10T11:00 }',
+        ],
+      ],
+    ],
     [
       'total toe instead of that of each wheel',
       wholeJob,

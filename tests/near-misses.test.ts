@@ -287,6 +287,12 @@ describe('a drawn cut by the maker’s permission', () => {
     ['the insert as long as asked', 'cleared', []],
     ['a longer insert', 'cleared', [['length_each_side: 30 mm', 'length_each_side: 32 mm']]],
     ['too short an insert', 'stopped', [['length_each_side: 30 mm', 'length_each_side: 10 mm']]],
+    // The page draws the cut; it lets nobody make it with a plasma torch.
+    [
+      'the same cut by plasma',
+      'stopped',
+      [['        at: B\n        cite', '        at: B\n        cut_with: plasma\n        cite']],
+    ],
     [
       'a lap in place of the insert',
       'stopped',

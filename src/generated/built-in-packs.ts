@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:31221d053ea86c81b6e4cd3f2a3ed5f96e82d048b378866a2eae05e0e528d266":{"pack":"general","version":"1.0.0"},"sha256:ede5259e88d1d49e9901e43fd7c8fdc97e073d0255113d3626188d6234cb3efb":{"pack":"general","version":"1.1.0"},"sha256:8d03e3e876b2627bf3f18d4d76f99d8710c73606fbcfa39c469940aeef2be152":{"pack":"general","version":"2.0.0"},"sha256:15279cd9773620622a5e761934a37ea07756453f000473260bb159a5ff1f1d4a":{"pack":"general","version":"3.0.0"}};
+  {"sha256:227f49c4a931eb078e7be399b856620d8c2c69b37e58376f1f0efe93f88905d4":{"pack":"general","version":"1.0.0"},"sha256:bfa7548fb3e26917596fae6dd10fe434ed88f0be42b78407b4a898d6fc7650f5":{"pack":"general","version":"1.1.0"},"sha256:96bd403ad754a1cc49054ff52941bd4128602bb0ec617994ba873b972ddf9fce":{"pack":"general","version":"2.0.0"},"sha256:a6099dd9ba639da4ffc2612426b7dd05f05fb8a9d355154e0fef90c4f8a71a4b":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a6f2c9ae1324b236755c5b66478c834c1a9073e7228bf324104fc839265918a3');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c536facf5db743c653b043f35a9fcd01d6a376d0521c9def2a96845a4ccf8c09');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'f086786e3b86ba796cd637b6fc5fc4a6d24a9e5af790a474f8da353d10649fb4');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '4a5cc995fe4b65aab2c5d898f2eecbb0510c7919fe499945c08559d29431a372');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -86,7 +86,13 @@ function says(
     : unknown('No rule pack for this vehicle and year is loaded.', at);
 }
 
+/** A statement names what is done; that a part may be replaced or cut lets nobody do it with a flame or plasma. */
+function isCutHot({ operation: { cut_with: means } }: OperationSurvey): boolean {
+  return means === 'plasma' || means === 'flame';
+}
+
 function permissionsFor(survey: Survey, one: OperationSurvey): readonly Permission[] {
+  if (isCutHot(one)) return [];
   const found: Permission[] = [];
   for (const applicable of statementsFor(survey, one.part, false)) {
     const { statement } = applicable;

@@ -21,7 +21,7 @@ import type { FactSheet } from '../sheet.ts';
 import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
 import type { StepDraft } from './step-draft.ts';
-import type { Survey } from '../survey.ts';
+import type { OperationSurvey, Survey } from '../survey.ts';
 import { momentsOf } from './work-moments.ts';
 
 type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
@@ -226,13 +226,23 @@ function afterIsolation(survey: Survey, { what, step, at }: StepDraft): Fact {
   );
 }
 
+/** A cover, a lamp or a trim that goes on again after the voltage: no heat, no load and no battery. */
+function isOnlyBoltedOn({ hot, part: { part, structural } }: OperationSurvey): boolean {
+  const isBattery = part.kind === 'traction battery' || part.kind === 'battery tray';
+  return hot === false && structural === false && !isBattery;
+}
+
 function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
   if (order === undefined) return unknown('The step has no fixed place.', at);
   const own = whenOf(step?.done);
   if (own === undefined) return unknown('When it was done is not written.', `${at}/done`);
-  const work = survey.operations
-    .filter(({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false))
-    .flatMap(momentsOf);
+  const touching = survey.operations.filter(
+    ({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false),
+  );
+  const relying = touching.filter((one) => !isOnlyBoltedOn(one));
+  if (touching.length > 0 && relying.length === 0)
+    return computed(true, `${at}/done`, 'All that is done only bolts on what carries nothing.');
+  const work = relying.flatMap(momentsOf);
   if (work.length === 0) {
     return survey.context.stage === 'release'
       ? unknown('When the work was done is not written.', `${at}/done`)
