@@ -10,6 +10,7 @@ import { complain, refuse } from './complain.ts';
 import { dictionary } from './dictionary.ts';
 import { faultLine, loadGivenPacks } from './given-packs.ts';
 import { listenForInterruption } from './interruption.ts';
+import type { Interruption } from './interruption.ts';
 import { answerTo } from './judge-each.ts';
 import { unread } from './judge-source.ts';
 import type { JudgingRun } from './judge-source.ts';
@@ -21,7 +22,7 @@ import type { OutputOptions, ReportOutputs } from './report-outputs.ts';
 import { runHead } from './run-head.ts';
 import { runTally } from './run-tally.ts';
 import type { RunTally } from './run-tally.ts';
-import { tellNoPlans } from './tell-few.ts';
+import { walkSources } from './walk-sources.ts';
 
 export interface CheckOptions extends OutputOptions {
   readonly asOfDay: number;
@@ -83,58 +84,36 @@ async function judgeAll(
   { sources }: ChosenSources,
   options: CheckOptions,
   outputs: ReportOutputs,
-  { isAsked, listen }: ReturnType<typeof listenForInterruption>,
+  interruption: Interruption,
 ): Promise<RunTally> {
   const tally = runTally();
   const progress = options.progress(sources.length);
-  let skipped = 0;
-  const noPlans = tellNoPlans(complain);
-  let done = 0;
   const told = new Set<string>();
   const report = (plan: ReturnType<typeof unread>): void => {
     progress.clear();
     tally.add(plan);
     outputs.plan(plan);
   };
-  for (const source of sources) {
-    await listen();
-    if (isAsked()) {
-      const left = `${String(sources.length - done)} of ${String(sources.length)} files`;
+  await walkSources(sources, {
+    progress,
+    interruption,
+    take: (source) => {
+      const answer = answerTo(run, source, options.shard);
+      if (answer.kind !== 'plan') return answer;
+      for (const sentence of answer.drift ?? []) {
+        if (told.has(sentence)) continue;
+        told.add(sentence);
+        progress.clear();
+        complain(sentence);
+      }
+      report(answer.report);
+      return undefined;
+    },
+    interrupted: (left) => {
       report(unread('(interrupted)', `The run was interrupted: ${left} were not looked at.`));
       complain(`Interrupted: ${left} were not looked at; what was judged before is reported.`);
-      break;
-    }
-    progress.show(done);
-    done += 1;
-    const answer = answerTo(run, source, options.shard);
-    switch (answer.kind) {
-      case 'plan':
-        for (const sentence of answer.drift ?? []) {
-          if (told.has(sentence)) continue;
-          told.add(sentence);
-          progress.clear();
-          complain(sentence);
-        }
-        report(answer.report);
-        break;
-      case 'skipped':
-        skipped += 1;
-        break;
-      case 'not a plan':
-        progress.clear();
-        noPlans.add(`${source.shown}: not a plan.`);
-        break;
-      case 'remark':
-        progress.clear();
-        complain(answer.sentence);
-        break;
-      case 'elsewhere':
-    }
-  }
-  progress.clear();
-  noPlans.end();
-  if (skipped > 0)
-    complain(`${String(skipped)} ${skipped === 1 ? 'file' : 'files'} skipped: rule packs or scenarios.`);
+    },
+  });
   return tally;
 }
 

@@ -7,10 +7,10 @@ import type { JudgingRun, SourceAnswer } from './judge-source.ts';
 import type { PlanSource } from './plan-source.ts';
 import { readStandardInput } from './read-standard-input.ts';
 import { fallsTo } from './shard.ts';
+import type { Aside } from './walk-sources.ts';
 
-/** What becomes of one source; `elsewhere`: it falls to another part of the job; `remark`: only something to say. */
-export type Answer =
-  SourceAnswer | { readonly kind: 'elsewhere' } | { readonly kind: 'remark'; readonly sentence: string };
+/** What becomes of one source. */
+export type Answer = SourceAnswer | Aside;
 
 /** Reads and judges one source. Whatever is wrong with it, the others are judged after it. */
 export function answerTo(run: JudgingRun, source: PlanSource, shard: Shard | undefined): Answer {

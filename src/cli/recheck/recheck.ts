@@ -18,6 +18,7 @@ import { readEarlierReport } from './earlier-report.ts';
 import { findPlans } from '../find-plans.ts';
 import { faultLine, loadGivenPacks } from '../given-packs.ts';
 import { listenForInterruption } from '../interruption.ts';
+import type { Interruption } from '../interruption.ts';
 import type { PlanSource } from '../plan-source.ts';
 import type { Progress } from '../progress.ts';
 import { readStandardInput } from '../read-standard-input.ts';
@@ -27,7 +28,8 @@ import { ruleHistories } from './rule-histories.ts';
 import { usedPack } from '../used-pack.ts';
 import { version } from '../version.ts';
 import { writeOut } from '../write-out.ts';
-import { tellNoPlans } from '../tell-few.ts';
+import { walkSources } from '../walk-sources.ts';
+import type { Aside } from '../walk-sources.ts';
 
 export type RecheckForm = 'text' | 'json' | 'csv';
 
@@ -106,46 +108,27 @@ async function judgeAll(
   run: RecheckRun,
   sources: readonly PlanSource[],
   progressOf: RecheckOptions['progress'],
-  { listen, isAsked }: ReturnType<typeof listenForInterruption>,
+  interruption: Interruption,
 ): Promise<ReturnType<typeof collectRecheck>> {
   const collector = collectRecheck();
-  const progress = progressOf(sources.length);
-  let skipped = 0;
-  const noPlans = tellNoPlans(complain);
-  for (const [done, source] of sources.entries()) {
-    await listen();
-    if (isAsked()) {
-      const left = `${String(sources.length - done)} of ${String(sources.length)} files`;
+  await walkSources(sources, {
+    progress: progressOf(sources.length),
+    interruption,
+    take: (source) => {
+      const answer = answerTo(run, source);
+      if (answer.kind !== 'plan') return answer;
+      collector.add(answer.plan);
+      return undefined;
+    },
+    interrupted: (left) => {
       const sentence = `The run was interrupted: ${left} were not looked at.`;
       collector.add(unjudged({ file: '(interrupted)', notJudged: [{ sentence }] }));
-      break;
-    }
-    progress.show(done);
-    const answer = answerTo(run, source);
-    switch (answer.kind) {
-      case 'plan':
-        collector.add(answer.plan);
-        break;
-      case 'skipped':
-        skipped += 1;
-        break;
-      case 'not a plan':
-        progress.clear();
-        noPlans.add(`${source.shown}: not a plan.`);
-        break;
-      case 'remark':
-        progress.clear();
-        complain(answer.sentence);
-    }
-  }
-  progress.clear();
-  noPlans.end();
-  if (skipped > 0)
-    complain(`${String(skipped)} ${skipped === 1 ? 'file' : 'files'} skipped: rule packs or scenarios.`);
+    },
+  });
   return collector;
 }
 
-type Answer = RecheckAnswer | { readonly kind: 'remark'; readonly sentence: string };
+type Answer = RecheckAnswer | Aside;
 
 function answerTo(run: RecheckRun, source: PlanSource): Answer {
   if (source.kind === 'passed over')
