@@ -1,5 +1,6 @@
 import type { Item } from '../../generated/plan-types.ts';
 import type { HeatPractice } from '../context.ts';
+import { forLast } from '../for-last.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { listedNeighbours, unlistedNeighbours } from './exposed-neighbour.ts';
 import { heatSources } from './heat-sources.ts';
@@ -18,16 +19,14 @@ const takesFire: ReadonlySet<Item> = new Set<Item>([
   ...(['traction battery', 'high-voltage cable'] as const),
 ]);
 
-/** Of the plan at hand alone; asked for once for the sheets and once for heats that meet at a neighbour. */
-let found: { readonly survey: Survey; readonly of: Map<OperationSurvey, readonly Exposed[]> } | undefined;
+/** Asked for once for the sheets and once for heats that meet at a neighbour. */
+const found = forLast((_survey: Survey) => new Map<OperationSurvey, readonly Exposed[]>());
 
 /** Every neighbour of every heat source of an operation, listed or not. */
 export function exposuresOf(survey: Survey, one: OperationSurvey): readonly Exposed[] {
-  if (found?.survey !== survey) found = { survey, of: new Map() };
-  const before = found.of.get(one);
-  if (before !== undefined) return before;
-  const exposures = findExposures(survey, one);
-  found.of.set(one, exposures);
+  const ofSurvey = found(survey);
+  const exposures = ofSurvey.get(one) ?? findExposures(survey, one);
+  ofSurvey.set(one, exposures);
   return exposures;
 }
 

@@ -7,6 +7,7 @@ import { heatsWithoutPause } from './heats-of-place.ts';
 import { neighbourHeat } from './neighbour-heat.ts';
 import type { NeighbourHeat } from './neighbour-heat.ts';
 import { quantityOf } from '../quantity-of.ts';
+import { forLast } from '../for-last.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
 type Computed = Extract<NeighbourHeat, { readonly ok: true }>;
@@ -147,12 +148,8 @@ function keyOf({ part, item, near }: Neighbour, by: OperationSurvey): string | u
 
 type Beside = readonly [OperationSurvey, Exposed];
 
-/** Of the plan at hand alone: what a `WeakMap` holds outlives its plan until all of the heap is swept, and each plan is large. */
-let surveyed: { readonly survey: Survey; readonly found: ReadonlyMap<string, readonly Beside[]> } | undefined;
-
 /** Every listed neighbour with all that heats it; looked up once a plan. */
-function byNeighbour(survey: Survey): ReadonlyMap<string, readonly Beside[]> {
-  if (surveyed?.survey === survey) return surveyed.found;
+const byNeighbour = forLast((survey: Survey): ReadonlyMap<string, readonly Beside[]> => {
   const found = new Map<string, Beside[]>();
   for (const one of survey.operations) {
     for (const exposed of exposuresOf(survey, one)) {
@@ -162,6 +159,5 @@ function byNeighbour(survey: Survey): ReadonlyMap<string, readonly Beside[]> {
       if (key !== undefined) found.set(key, [...(found.get(key) ?? []), [one, exposed]]);
     }
   }
-  surveyed = { survey, found };
   return found;
-}
+});
