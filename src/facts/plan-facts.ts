@@ -87,7 +87,7 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
     'plan.structural_work': computedOr(
       worked.value,
       worked.open[0] === undefined ? '/parts' : worked.open[0].at,
-      `Whether a part that carries crash load is worked on cannot be told: neither said nor clear from its kind is it of ${worked.open.map(({ name }) => name).join(', ')}.`,
+      `Whether a part that carries crash load is worked on cannot be told: it is neither said of ${worked.open.map(({ name }) => name).join(', ')} nor clear from the kind.`,
     ),
     'plan.cutting_or_hot_work': computedOr(
       anyYes(operations.map(({ hot }) => hot)),

@@ -1,5 +1,5 @@
 import type { DraftFinding } from './draft-finding.ts';
-import { notJudgedWithout } from './not-judged-without.ts';
+import { askersOf, notJudgedWithout } from './not-judged-without.ts';
 import type { Question } from './unknown-holds.ts';
 
 /** Holds and stops on entries that cannot be read as they stand, by the place of the entry. */
@@ -31,10 +31,9 @@ export function tellOnce(questions: readonly Question[], entries: EntryFindings)
  */
 export function withHanging(draft: DraftFinding, questions: readonly Question[] | undefined): DraftFinding {
   if (questions === undefined) return draft;
-  const ids = [...new Set(questions.map(({ rule }) => rule.rule.id))].sort();
   return {
     ...draft,
-    why: `${draft.why} ${notJudgedWithout(ids)}`,
+    why: `${draft.why} ${notJudgedWithout(askersOf(questions))}`,
     standsForStop: draft.standsForStop || questions.some(({ rule }) => rule.rule.severity === 'stop'),
   };
 }

@@ -6,9 +6,8 @@ import type { CompiledRule } from './compiled-rule.ts';
 import { sheetIdentity, whereabouts } from './draft-finding.ts';
 import type { DraftFinding } from './draft-finding.ts';
 import { asSentence } from './fact-title.ts';
-import { compareSeverities } from './order-findings.ts';
 import type { PlanOrder } from './plan-order.ts';
-import { notJudgedWithout } from './not-judged-without.ts';
+import { askersOf, notJudgedWithout } from './not-judged-without.ts';
 
 /** A stop or hold rule met a fact that is unknown. */
 export interface Question {
@@ -58,9 +57,7 @@ function thingOf({ owner, name, fact }: Omit<Question, 'rule'>): string {
 }
 
 function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
-  const askers = [...new Set(group.map((question) => question.rule))].sort(
-    (a, b) => compareSeverities(a.rule.severity, b.rule.severity) || a.order - b.order,
-  );
+  const askers = askersOf(group);
   const byPlace = [...group].sort(
     (a, b) =>
       comparePointers(a.owner.at, b.owner.at) ||
@@ -73,7 +70,6 @@ function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
   const names = [...new Set(byPlace.map((question) => question.name))];
   const where = whereabouts(first.owner);
   const named = where.partName ?? where.part;
-  const ids = askers.map((asker) => asker.rule.id);
   return {
     rule: lead.rule.id,
     pack: lead.pack,
@@ -83,7 +79,7 @@ function holdFor(group: readonly Question[], order: PlanOrder): DraftFinding {
     // The reason says what is missing; the name of the fact would only say it again in stiffer words.
     message: `${named === undefined ? '' : `${named}: `}${asSentence(first.fact.reason)}`,
     instead: 'Find it out and state it in the plan, with where it was read.',
-    why: `Silence is not permission. ${notJudgedWithout(ids)}`,
+    why: `Silence is not permission. ${notJudgedWithout(askers)}`,
     source: sourceSentence(lead.rule.source),
     facts: names.map((name) => ({ name, from: 'unknown', note: first.fact.reason })),
     assumptions: [],
