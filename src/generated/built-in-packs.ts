@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:227f49c4a931eb078e7be399b856620d8c2c69b37e58376f1f0efe93f88905d4":{"pack":"general","version":"1.0.0"},"sha256:bfa7548fb3e26917596fae6dd10fe434ed88f0be42b78407b4a898d6fc7650f5":{"pack":"general","version":"1.1.0"},"sha256:96bd403ad754a1cc49054ff52941bd4128602bb0ec617994ba873b972ddf9fce":{"pack":"general","version":"2.0.0"},"sha256:a6099dd9ba639da4ffc2612426b7dd05f05fb8a9d355154e0fef90c4f8a71a4b":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:e8226e4740ce94077216cf2407139e91b2a5ea5e895cf216ed5aea973711d9e9":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c536facf5db743c653b043f35a9fcd01d6a376d0521c9def2a96845a4ccf8c09');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a1e8d847aeb0739ba8cdf729a07bfa5d5eb94366acd4000c577f8251d4c0e054');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '4a5cc995fe4b65aab2c5d898f2eecbb0510c7919fe499945c08559d29431a372');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'a099ea95dc720d9dd1b93b5886e28eec0fa3593fc33cb513449c8ed8196c8dbc');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

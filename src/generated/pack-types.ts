@@ -305,7 +305,7 @@ export interface Provision {
   readonly vins?: Vins;
 }
 
-/** An operation word, then `whole` or `part`, then `at` and a place: replace whole; section at B. */
+/** An operation word, then `whole` or `part`, then `at` and a place: replace whole; section at B. What heats for it (straightening with heat) is permitted only where `heat` is named as well; what is cut by a flame or plasma never is. */
 export type Provided = string;
 
 /** Usual tolerance of one kind of dimension. */

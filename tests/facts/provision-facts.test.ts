@@ -26,6 +26,41 @@ function provision(
   return factsOf(`${rest}\nparts: [{ ${part}, operations: [{ ${operation} }] }]`, { statements });
 }
 
+describe('heat is let by its own name alone', () => {
+  const straighten = { do: 'straighten' };
+  const whole = { do: 'replace', extent: 'whole' } as const;
+
+  test.each<readonly [string, MakerStatement['may'], string, boolean]>([
+    ['straightening, cold', [straighten], 'do: straighten, method: cold', true],
+    ['straightening with heat, heat not named', [straighten], 'do: straighten, method: with heat', false],
+    [
+      'straightening with heat, both named',
+      [straighten, { do: 'heat' }],
+      'do: straighten, method: with heat',
+      true,
+    ],
+    ['a whole part cut free with a saw', [whole], 'do: replace, extent: whole, cut_with: saw', true],
+    ['a whole part cut free by plasma', [whole], 'do: replace, extent: whole, cut_with: plasma', false],
+    [
+      'a whole part cut free by a flame, heat named',
+      [whole, { do: 'heat' }],
+      'do: replace, extent: whole, cut_with: flame',
+      false,
+    ],
+  ])('%s', (_name, named, operation, isLet) => {
+    const derived = provision([{ ...statement, may: named }], `${operation}, ${cite}`);
+    expect(derived.value('provision.permits')).toBe(isLet);
+  });
+
+  test('what to type in names heat as well, and nothing for a flame', () => {
+    const typed = (operation: string): string =>
+      String(provision([], operation).value('provision.to_type_in'));
+    expect(typed('do: straighten, method: with heat')).toContain('may: ["straighten", "heat"]');
+    expect(typed('do: heat')).toContain('may: ["heat"]');
+    expect(typed('do: replace, extent: whole, cut_with: flame')).toMatch(/^\? No statement/u);
+  });
+});
+
 describe('what the plan says of a condition is held against its own joints', () => {
   const conditioned = { ...may, conditions: ['insert of 30 mm each side', 'coupon before the weld'] };
   const withJoints = (joints: string): ReturnType<typeof factsOf> =>

@@ -5,6 +5,7 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { dayOf, listOf, quantityOf, whenOf } from '../quantity-of.ts';
 import { sourcePeak } from './source-peak.ts';
+import { isThermalCut } from './thermal-cut.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 import { allYes } from '../tri-state.ts';
 
@@ -34,10 +35,7 @@ export function heatFacts(survey: Survey, one: OperationSurvey): Readonly<Record
       `${at}/cut_with`,
       'What it is cut with is not stated.',
     ),
-    'operation.thermal_cut': computed(
-      operation.cut_with === 'plasma' || operation.cut_with === 'flame',
-      `${at}/cut_with`,
-    ),
+    'operation.thermal_cut': computed(isThermalCut(operation), `${at}/cut_with`),
     'operation.peak': sourcePeak(operation, at, survey.context.practice).fact,
     'operation.temperature': statedOr(
       quantityOf(operation.temperature, 'temperature'),

@@ -1,5 +1,7 @@
 import { conditionKept, isOfTheCut } from '../part/condition-kept.ts';
 import type { Fact } from '../fact.ts';
+import type { NamedOperation } from '../context.ts';
+import { isThermalCut } from '../heat/thermal-cut.ts';
 import type { ApplicableStatement } from './maker-statements.ts';
 import {
   citesStatement,
@@ -68,7 +70,9 @@ export function provisionFacts(survey: Survey, one: OperationSurvey): Readonly<R
       at,
       'No provision forbids it.',
     ),
-    'provision.to_type_in': computed(toTypeIn(survey, one), at),
+    'provision.to_type_in': isThermalCut(one.operation)
+      ? unknown('No statement of a pack lets a part be cut by a flame or plasma.', at)
+      : computed(toTypeIn(survey, one), at),
   };
 }
 
@@ -86,13 +90,7 @@ function says(
     : unknown('No rule pack for this vehicle and year is loaded.', at);
 }
 
-/** A statement names what is done; that a part may be replaced or cut lets nobody do it with a flame or plasma. */
-function isCutHot({ operation: { cut_with: means } }: OperationSurvey): boolean {
-  return means === 'plasma' || means === 'flame';
-}
-
 function permissionsFor(survey: Survey, one: OperationSurvey): readonly Permission[] {
-  if (isCutHot(one)) return [];
   const found: Permission[] = [];
   for (const applicable of statementsFor(survey, one.part, false)) {
     const { statement } = applicable;
@@ -103,7 +101,7 @@ function permissionsFor(survey: Survey, one: OperationSurvey): readonly Permissi
     for (const [named, shall] of lists) {
       for (const operation of named) {
         const fits = isNamed(operation, one);
-        if (fits === false) continue;
+        if (fits === false || !letsHeat(named, one)) continue;
         const notKept = statement.conditions.filter(
           (condition) => isSaidToBeMet(one, condition) && conditionKept(condition, one) === 'not kept',
         );
@@ -120,6 +118,15 @@ function permissionsFor(survey: Survey, one: OperationSurvey): readonly Permissi
     }
   }
   return found;
+}
+
+/**
+ * That a part may be replaced, cut or straightened lets nobody heat it for that: of work that heats, heat is named as well. What is
+ * cut by a flame or plasma no statement of a pack names.
+ */
+function letsHeat(named: readonly NamedOperation[], one: OperationSurvey): boolean {
+  if (isThermalCut(one.operation)) return false;
+  return one.heats === false || named.some((other) => other.do === 'heat');
 }
 
 function openPoints(
@@ -215,7 +222,7 @@ function openText({ statement, pack, open, notKept }: Permission): string {
 }
 
 /** The entry for a vehicle pack, as one line of YAML, filled from the plan as far as it goes. */
-function toTypeIn(survey: Survey, { operation, part, restsOn }: OperationSurvey): string {
+function toTypeIn(survey: Survey, { operation, part, restsOn, heats }: OperationSurvey): string {
   const cited = restsOn?.standing === 'covers' ? restsOn : undefined;
   const reference = cited?.reference?.reference;
   const { do: word, extent, at } = operation;
@@ -232,5 +239,6 @@ function toTypeIn(survey: Survey, { operation, part, restsOn }: OperationSurvey)
     ['page', cited?.place ?? '…'],
   ] as const;
   const start = entries.map(([key, value]) => `${key}: ${JSON.stringify(value)}`).join(', ');
-  return `{${start}, may: [${JSON.stringify(name)}]}`;
+  const may = heats === true && word !== 'heat' ? [name, 'heat'] : [name];
+  return `{${start}, may: [${may.map((one) => JSON.stringify(one)).join(', ')}]}`;
 }
