@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:e8226e4740ce94077216cf2407139e91b2a5ea5e895cf216ed5aea973711d9e9":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:12ae9bc5ec44d64f7945a37e76493c1d3dc08ed8ba7b5b8ba95928f4137a9fb2":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a1e8d847aeb0739ba8cdf729a07bfa5d5eb94366acd4000c577f8251d4c0e054');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e3b5c50881e0555f7d6e899ddd56bb7de2bb12ccc461f9cfe95a4c5ed50b50e6');
   return packs;
 }
 
