@@ -552,6 +552,8 @@ export interface FactNames {
     | 'step.faults'
     | 'step.codes_left'
     | 'step.codes_of_assistance'
+    | 'step.codes_misfiled'
+    | 'step.scan_belies'
     | 'step.codes_unexplained'
     | 'step.insulation'
     | 'step.insulation_limit'
@@ -1177,6 +1179,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.faults': { kind: 'step', type: 'word', words: ['none', 'left', 'unclear', 'not stated'], description: 'What is said of the faults that re-commissioning leaves.' },
   'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair leaves, active or stored, whatever is said of them.' },
   'step.codes_of_assistance': { kind: 'step', type: 'text', description: 'Active codes of driver assistance that the scan after the repair leaves.' },
+  'step.codes_misfiled': { kind: 'step', type: 'text', description: 'Codes that are left and booked under a system, or under none, that their number belies: B00 are restraints, P0A to P0D the electric drive, C the running gear, U lines between control units.' },
+  'step.scan_belies': { kind: 'step', type: 'text', description: 'What a code of the first scan tells and the plan denies: a restraint unit that went off, an isolation fault of a battery that is called sound.' },
   'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Codes of other systems, or of a system that is not stated, that are left without an explanation.' },
   'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
   'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },

@@ -4,8 +4,9 @@ import { batteryFacts } from './battery-facts.ts';
 import { checkFacts } from './check-facts.ts';
 import { calibrationFacts } from './calibration-facts.ts';
 import { checkSteps } from './check-steps.ts';
+import { codesFacts } from './code-facts.ts';
 import type { Fact } from '../fact.ts';
-import { codesFacts, faultsLeft } from '../faults-left.ts';
+import { faultsLeft } from '../faults-left.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
@@ -50,6 +51,7 @@ const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups
   waitFacts,
   alignmentFacts,
   calibrationFacts,
+  codesFacts,
   lampFacts,
   authorFacts,
 );
@@ -96,8 +98,7 @@ function resultFacts(
 ): Group<
   | `step.${'after_isolation' | 'result' | 'faults' | 'reading' | 'battery_condition'}`
   | `step.${'checked' | 'scan_contradicted'}`
-> &
-  ReturnType<typeof codesFacts> {
+> {
   const { at, what } = draft;
   const proof = survey.plan.make_safe?.high_voltage?.proof_of_absence;
   return {
@@ -112,7 +113,6 @@ function resultFacts(
       '/verify/high_voltage/checked',
     ),
     'step.scan_contradicted': scanContradicted(survey, draft),
-    ...codesFacts(what === 'scan after the repair' ? survey.plan.verify?.scan_after : undefined, at),
     'step.reading': statedOr(
       what === 'absence of voltage proved' ? voltsOf(proof?.reading) : undefined,
       `${at}/reading`,
