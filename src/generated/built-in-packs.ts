@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:e4afa5de4719b10c3e5eb960078bd930fb92b37470964aeb8f03d476f07e4176":{"pack":"general","version":"3.0.0"}};
+  {"sha256:d8caf35158976c1b2ca15f91409c2f3e4f1e28e9bc4929448756dbbf0a81833d":{"pack":"general","version":"1.0.0"},"sha256:28838f0ba75952c6c737a29ef9e0b7b1d94ab4a9f3378802c2e09ac348b4254b":{"pack":"general","version":"1.1.0"},"sha256:989766363d11b64e6fc70effcacbd6a93cf8e697315406c2fc53c3b463a365cd":{"pack":"general","version":"2.0.0"},"sha256:c687960436967a70a274e9591e9c1eda3fbce0f49f9ec6ee1c8d837ed4a0631a":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f50948ede8b7ebf3ead08f1143ad66baeae3777b6a8c3155d324f74d36818b46');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '0007b2e910316d2b3174f8c0c291eccb4a89389839a6fea32d469dbc45e140ef');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '5b10a9dad0b83e2718aa2b3130f55236a6fa6e0c49e3bdd3aae033f85b1f8b10');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ad1a84a82305a8d82d10bbc8a3d49f5353308646c1a260352b69541269512b3d');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -289,6 +289,7 @@ export interface FactNames {
     | 'operation.battery_out_after'
     | 'operation.battery_fitted_before'
     | 'operation.battery_by_unqualified'
+    | 'operation.battery_unqualified'
     | 'operation.torque_cited'
     | 'operation.pack_not_placed'
     | 'operation.torque_cited_elsewhere'
@@ -537,6 +538,7 @@ export interface FactNames {
     | 'step.done'
     | 'step.person'
     | 'step.qualified'
+    | 'step.person_unqualified'
     | 'step.cited'
     | 'step.cited_elsewhere'
     | 'step.complete'
@@ -923,6 +925,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.battery_out_after': { kind: 'operation', type: 'text', description: 'Work that the traction battery is to be out for and that comes before the step at which it is taken out, or with it.' },
   'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
+  'operation.battery_unqualified': { kind: 'operation', type: 'text', description: 'Who that is, with what is stated of a qualification.' },
   'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited, or one at the bolted joint itself.' },
   'operation.pack_not_placed': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether hot work on what frames the traction battery of a battery-electric vehicle (sill, floor, tunnel, crossmember, tray), or on a part joined to it, says what lies beside it and leaves the battery out, with neither a battery said to be out nor a page of the maker cited that shows where it lies.' },
   'operation.torque_cited_elsewhere': { kind: 'operation', type: 'text', description: 'The page cited for torque and one-time bolts, where it is not of this vehicle, and what it covers.' },
@@ -1163,7 +1166,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
-  'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated.' },
+  'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated; of work on the traction voltage, whether it is one for that.' },
+  'step.person_unqualified': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage and is not shown to be qualified for it, with what is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
   'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },

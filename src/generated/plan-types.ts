@@ -837,6 +837,8 @@ export interface Person {
   readonly role?: string;
   /** Certificate or qualification for this work, with its number or date. */
   readonly qualification?: string;
+  /** What the qualification is for, where its text does not say so: high voltage, body structure. */
+  readonly for?: readonly QualifiedWork[] | QualifiedWork;
 }
 
 /** A person who makes joints of the job, and by which qualification. */
@@ -1494,6 +1496,9 @@ export interface EarlierRepair {
   /** When. */
   readonly when?: string;
 }
+
+/** Work that somebody is qualified for. */
+export type QualifiedWork = 'high voltage' | 'body structure';
 
 /** Kind of drive. */
 export type DriveWord = 'combustion' | 'mild-hybrid' | 'hybrid' | 'plug-in-hybrid' | 'battery-electric' | 'fuel-cell' | 'natural-gas' | 'liquefied-petroleum-gas';

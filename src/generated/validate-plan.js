@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, for: { if: { type: "array" }, then: { type: "array", maxItems: 2, items: { $ref: "#/$defs/qualified_work" } }, else: { $ref: "#/$defs/qualified_work" } } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, qualified_work: { enum: ["high voltage", "body structure"] }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -46,11 +46,21 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return validate53.errors = vErrors, errors === 0;
 }
 validate53.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema22 = { enum: ["high voltage", "body structure"] };
+function validate57(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate57.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "high voltage" || data === "body structure")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema22.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate57.errors = vErrors, errors === 0;
+}
+validate57.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate56.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!(key0 === "name" || key0 === "role" || key0 === "qualification")) {
+      if (!(key0 === "name" || key0 === "role" || key0 === "qualification" || key0 === "for")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
@@ -90,25 +100,61 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
+    if (data.for !== void 0) {
+      let data3 = data.for, _errs9 = errors, valid1 = !0, _errs10 = errors;
+      if (!Array.isArray(data3)) {
+        let err7 = {};
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+      var _valid0 = _errs10 === errors;
+      errors = _errs9, vErrors !== null && (_errs9 ? vErrors.length = _errs9 : vErrors = null);
+      let ifClause0;
+      if (_valid0) {
+        let _errs12 = errors;
+        if (Array.isArray(data3)) {
+          if (data3.length > 2) {
+            let err8 = { instancePath: instancePath + "/for", schemaPath: "#/properties/for/then/maxItems", keyword: "maxItems", params: { limit: 2 } };
+            vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+          }
+          let len0 = data3.length;
+          for (let i0 = 0; i0 < len0; i0++)
+            validate57(data3[i0], { instancePath: instancePath + "/for/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors), errors = vErrors.length);
+        } else {
+          let err9 = { instancePath: instancePath + "/for", schemaPath: "#/properties/for/then/type", keyword: "type", params: { type: "array" } };
+          vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+        }
+        var _valid0 = _errs12 === errors;
+        valid1 = _valid0, ifClause0 = "then";
+      } else {
+        let _errs15 = errors;
+        validate57(data3, { instancePath: instancePath + "/for", parentData: data, parentDataProperty: "for", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors), errors = vErrors.length);
+        var _valid0 = _errs15 === errors;
+        valid1 = _valid0, ifClause0 = "else";
+      }
+      if (!valid1) {
+        let err10 = { instancePath: instancePath + "/for", schemaPath: "#/properties/for/if", keyword: "if", params: { failingKeyword: ifClause0 } };
+        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+      }
+    }
   } else {
-    let err7 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+    let err11 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
   }
   return validate56.errors = vErrors, errors === 0;
 }
 validate56.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema23 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
-function validate60(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate60.evaluated;
+var schema24 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
+function validate63(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate63.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "resistance spot" || data === "projection weld" || data === "plug weld" || data === "arc seam" || data === "arc stitch" || data === "aluminium arc" || data === "arc braze" || data === "TIG seam" || data === "laser seam" || data === "adhesive" || data === "adhesive and spot" || data === "adhesive and rivet" || data === "self-piercing rivet" || data === "blind rivet" || data === "solid rivet" || data === "flow-drill screw" || data === "clinch" || data === "hem" || data === "bolt")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema23.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema24.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate60.errors = vErrors, errors === 0;
+  return validate63.errors = vErrors, errors === 0;
 }
-validate60.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate58.evaluated;
+validate63.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "role" || key0 === "qualification" || key0 === "valid_until" || key0 === "methods")) {
@@ -160,7 +206,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate60(data4[i0], { instancePath: instancePath + "/methods/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length);
+          validate63(data4[i0], { instancePath: instancePath + "/methods/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length);
       } else {
         let err8 = { instancePath: instancePath + "/methods", schemaPath: "#/properties/methods/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
@@ -170,11 +216,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate58.errors = vErrors, errors === 0;
+  return validate61.errors = vErrors, errors === 0;
 }
-validate58.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate63(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate63.evaluated;
+validate61.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate66(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate66.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 2e3) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
@@ -184,21 +230,21 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate63.errors = vErrors, errors === 0;
-}
-validate63.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema25 = { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] };
-function validate66(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate66.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "combustion" || data === "mild-hybrid" || data === "hybrid" || data === "plug-in-hybrid" || data === "battery-electric" || data === "fuel-cell" || data === "natural-gas" || data === "liquefied-petroleum-gas")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema25.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
   return validate66.errors = vErrors, errors === 0;
 }
 validate66.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema26 = { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] };
 function validate69(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate69.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "combustion" || data === "mild-hybrid" || data === "hybrid" || data === "plug-in-hybrid" || data === "battery-electric" || data === "fuel-cell" || data === "natural-gas" || data === "liquefied-petroleum-gas")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema26.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate69.errors = vErrors, errors === 0;
+}
+validate69.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate72(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate72.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "part" || key0 === "what" || key0 === "when")) {
@@ -245,11 +291,11 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
     let err7 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
   }
-  return validate69.errors = vErrors, errors === 0;
+  return validate72.errors = vErrors, errors === 0;
 }
-validate69.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate71(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate71.evaluated;
+validate72.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate74.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 80) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 80 } };
@@ -263,14 +309,14 @@ function validate71(data, { instancePath = "", parentData, parentDataProperty, r
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate71.errors = vErrors, errors === 0;
+  return validate74.errors = vErrors, errors === 0;
 }
-validate71.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema29 = { type: ["string", "integer"], maxLength: 40, format: "years" }, formats2 = formats.years;
-function validate75(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate75.evaluated;
+validate74.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema30 = { type: ["string", "integer"], maxLength: 40, format: "years" }, formats2 = formats.years;
+function validate78(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate78.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && !(data % 1) && !isNaN(data) && isFinite(data))) {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema29.type } };
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema30.type } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   if (typeof data == "string") {
@@ -283,11 +329,11 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
   }
-  return validate75.errors = vErrors, errors === 0;
+  return validate78.errors = vErrors, errors === 0;
 }
-validate75.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate74.evaluated;
+validate78.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate77(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate77.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "maker" || key0 === "model" || key0 === "models" || key0 === "bodies" || key0 === "years" || key0 === "vin_range" || key0 === "built" || key0 === "plants")) {
@@ -368,7 +414,7 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
-    if (data.years !== void 0 && (validate75(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length)), data.vin_range !== void 0) {
+    if (data.years !== void 0 && (validate78(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate78.errors : vErrors.concat(validate78.errors), errors = vErrors.length)), data.vin_range !== void 0) {
       let data7 = data.vin_range;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -448,14 +494,14 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
     let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
   }
-  return validate74.errors = vErrors, errors === 0;
+  return validate77.errors = vErrors, errors === 0;
 }
-validate74.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema30 = { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, formats4 = formats["step-in-words"];
-function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
+validate77.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema31 = { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, formats4 = formats["step-in-words"];
+function validate87(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate87.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "boolean" && typeof data != "string") {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema30.type } };
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema31.type } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   if (typeof data == "string") {
@@ -468,12 +514,12 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
   }
-  return validate84.errors = vErrors, errors === 0;
+  return validate87.errors = vErrors, errors === 0;
 }
-validate84.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate87.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats6 = formats.moment;
-function validate86(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate86.evaluated;
+function validate89(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate89.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 40) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 40 } };
@@ -487,18 +533,18 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate86.errors = vErrors, errors === 0;
+  return validate89.errors = vErrors, errors === 0;
 }
-validate86.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate90(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate90.evaluated;
+validate89.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate93(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate93.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "reference" || key0 === "at")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.reference !== void 0 && (validate71(data.reference, { instancePath: instancePath + "/reference", parentData: data, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.at !== void 0) {
+    if (data.reference !== void 0 && (validate74(data.reference, { instancePath: instancePath + "/reference", parentData: data, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.at !== void 0) {
       let data1 = data.at;
       if (typeof data1 == "string") {
         if (func2(data1) > 200) {
@@ -514,11 +560,11 @@ function validate90(data, { instancePath = "", parentData, parentDataProperty, r
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate90.errors = vErrors, errors === 0;
+  return validate93.errors = vErrors, errors === 0;
 }
-validate90.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate89(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate89.evaluated;
+validate93.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate92(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate92.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (!Array.isArray(data)) {
@@ -537,7 +583,7 @@ function validate89(data, { instancePath = "", parentData, parentDataProperty, r
       }
       let len0 = data.length;
       for (let i0 = 0; i0 < len0; i0++)
-        validate90(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length);
+        validate93(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length);
     } else {
       let err2 = { instancePath, schemaPath: "#/then/type", keyword: "type", params: { type: "array" } };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -548,7 +594,7 @@ function validate89(data, { instancePath = "", parentData, parentDataProperty, r
     ifClause0 = "then";
   } else {
     let _errs6 = errors;
-    validate90(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length);
+    validate93(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors), errors = vErrors.length);
     var _valid0 = _errs6 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -558,12 +604,12 @@ function validate89(data, { instancePath = "", parentData, parentDataProperty, r
     let err3 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate89.errors = vErrors, evaluated0.props = props0, evaluated0.items = items0, errors === 0;
+  return validate92.errors = vErrors, evaluated0.props = props0, evaluated0.items = items0, errors === 0;
 }
-validate89.evaluated = { dynamicProps: !0, dynamicItems: !0 };
+validate92.evaluated = { dynamicProps: !0, dynamicItems: !0 };
 var formats8 = formats.time;
-function validate101(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate101.evaluated;
+function validate104(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate104.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -577,12 +623,12 @@ function validate101(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate101.errors = vErrors, errors === 0;
+  return validate104.errors = vErrors, errors === 0;
 }
-validate101.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema35 = { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } };
-function validate110(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate110.evaluated;
+validate104.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema36 = { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } };
+function validate113(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate113.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "one_time" || key0 === "cite" || key0 === "tightened")) {
@@ -592,21 +638,21 @@ function validate110(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.one_time !== void 0) {
       let data0 = data.one_time;
       if (!(data0 === "renewed" || data0 === "none" || data0 === "used again")) {
-        let err1 = { instancePath: instancePath + "/one_time", schemaPath: "#/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema35.properties.one_time.enum } };
+        let err1 = { instancePath: instancePath + "/one_time", schemaPath: "#/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema36.properties.one_time.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
-    data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.tightened !== void 0 && (validate86(data.tightened, { instancePath: instancePath + "/tightened", parentData: data, parentDataProperty: "tightened", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length));
+    data.cite !== void 0 && (validate92(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.tightened !== void 0 && (validate89(data.tightened, { instancePath: instancePath + "/tightened", parentData: data, parentDataProperty: "tightened", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate110.errors = vErrors, errors === 0;
+  return validate113.errors = vErrors, errors === 0;
 }
-validate110.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate113.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats10 = formats.length;
-function validate120(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate120.evaluated;
+function validate123(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate123.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -620,12 +666,12 @@ function validate120(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate120.errors = vErrors, errors === 0;
+  return validate123.errors = vErrors, errors === 0;
 }
-validate120.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate123.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats12 = formats["signed-voltage"];
-function validate136(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate136.evaluated;
+function validate139(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate139.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -639,12 +685,12 @@ function validate136(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate136.errors = vErrors, errors === 0;
+  return validate139.errors = vErrors, errors === 0;
 }
-validate136.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate139.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats14 = formats.percent;
-function validate138(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate138.evaluated;
+function validate141(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate141.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -658,51 +704,51 @@ function validate138(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate138.errors = vErrors, errors === 0;
+  return validate141.errors = vErrors, errors === 0;
 }
-validate138.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema39 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
-function validate146(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate146.evaluated;
+validate141.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema40 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
+function validate149(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate149.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema39.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  return validate146.errors = vErrors, errors === 0;
-}
-validate146.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema40 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
-function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema40.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate148.errors = vErrors, errors === 0;
+  return validate149.errors = vErrors, errors === 0;
 }
-validate148.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema41 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema42 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
-function validate160(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate160.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema42.enum } };
+validate149.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema41 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
+function validate151(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate151.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema41.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate160.errors = vErrors, errors === 0;
+  return validate151.errors = vErrors, errors === 0;
 }
-validate160.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema43 = { enum: ["left", "right", "both", "centre"] };
-function validate162(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate162.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
+validate151.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema42 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema43 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
+function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema43.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate162.errors = vErrors, errors === 0;
+  return validate163.errors = vErrors, errors === 0;
 }
-validate162.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate171(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate171.evaluated;
+validate163.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema44 = { enum: ["left", "right", "both", "centre"] };
+function validate165(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate165.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema44.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate165.errors = vErrors, errors === 0;
+}
+validate165.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -712,12 +758,12 @@ function validate171(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate171.errors = vErrors, errors === 0;
+  return validate174.errors = vErrors, errors === 0;
 }
-validate171.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate174.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats16 = formats.stress;
-function validate173(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate173.evaluated;
+function validate176(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate176.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -731,21 +777,21 @@ function validate173(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate173.errors = vErrors, errors === 0;
+  return validate176.errors = vErrors, errors === 0;
 }
-validate173.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema46 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
-function validate175(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate175.evaluated;
+validate176.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema47 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
+function validate178(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate178.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema46.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema47.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate175.errors = vErrors, errors === 0;
+  return validate178.errors = vErrors, errors === 0;
 }
-validate175.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate179(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate179.evaluated;
+validate178.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate182(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate182.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "grade" || key0 === "strength" || key0 === "class" || key0 === "thickness")) {
@@ -764,37 +810,37 @@ function validate179(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    data.grade !== void 0 && (validate171(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data.strength !== void 0 && (validate173(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate173.errors : vErrors.concat(validate173.errors), errors = vErrors.length)), data.class !== void 0 && (validate175(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate120(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length));
+    data.grade !== void 0 && (validate174(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data.strength !== void 0 && (validate176(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors), errors = vErrors.length)), data.class !== void 0 && (validate178(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate123(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate179.errors = vErrors, errors === 0;
+  return validate182.errors = vErrors, errors === 0;
 }
-validate179.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema48 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
-function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate186.evaluated;
+validate182.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema49 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
+function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema48.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema49.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate186.errors = vErrors, errors === 0;
+  return validate189.errors = vErrors, errors === 0;
 }
-validate186.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema49 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema50 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
-function validate192(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate192.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema50.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  return validate192.errors = vErrors, errors === 0;
-}
-validate192.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats18 = formats.temperature;
+validate189.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema50 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema51 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
 function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema51.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate195.errors = vErrors, errors === 0;
+}
+validate195.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats18 = formats.temperature;
+function validate198(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate198.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -808,12 +854,12 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate195.errors = vErrors, errors === 0;
+  return validate198.errors = vErrors, errors === 0;
 }
-validate195.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema52 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
-function validate198(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate198.evaluated;
+validate198.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema53 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
+function validate201(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate201.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "means" || key0 === "place" || key0 === "calibration_due")) {
@@ -823,7 +869,7 @@ function validate198(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.means !== void 0) {
       let data0 = data.means;
       if (!(data0 === "temperature crayon" || data0 === "contact probe" || data0 === "infra-red on a prepared spot" || data0 === "infra-red" || data0 === "none")) {
-        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema52.properties.means.enum } };
+        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema53.properties.means.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -844,12 +890,12 @@ function validate198(data, { instancePath = "", parentData, parentDataProperty, 
     let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate198.errors = vErrors, errors === 0;
+  return validate201.errors = vErrors, errors === 0;
 }
-validate198.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate201.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats20 = formats["free-end"];
-function validate201(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate201.evaluated;
+function validate204(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate204.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -863,22 +909,22 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate201.errors = vErrors, errors === 0;
+  return validate204.errors = vErrors, errors === 0;
 }
-validate201.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema54 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema55 = { enum: ["same sheet", "joined", "through air"] };
-function validate212(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate212.evaluated;
+validate204.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema55 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema56 = { enum: ["same sheet", "joined", "through air"] };
+function validate215(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate215.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema55.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema56.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate212.errors = vErrors, errors === 0;
+  return validate215.errors = vErrors, errors === 0;
 }
-validate212.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate215.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats22 = formats.mass;
-function validate224(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate224.evaluated;
+function validate227(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate227.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -892,18 +938,18 @@ function validate224(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate224.errors = vErrors, errors === 0;
+  return validate227.errors = vErrors, errors === 0;
 }
-validate224.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate208(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate208.evaluated;
+validate227.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate211(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema54.properties, key0)) {
+      if (!func1.call(schema55.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.part !== void 0 && (validate71(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.item !== void 0 && (validate146(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length)), data.distance !== void 0 && (validate120(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.path !== void 0 && (validate212(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate212.errors : vErrors.concat(validate212.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate148(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length)), data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.limit !== void 0 && (validate195(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.lap !== void 0) {
+    if (data.part !== void 0 && (validate74(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.item !== void 0 && (validate149(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate149.errors : vErrors.concat(validate149.errors), errors = vErrors.length)), data.distance !== void 0 && (validate123(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.path !== void 0 && (validate215(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate215.errors : vErrors.concat(validate215.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate151(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate151.errors : vErrors.concat(validate151.errors), errors = vErrors.length)), data.cite !== void 0 && (validate92(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.limit !== void 0 && (validate198(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.lap !== void 0) {
       let data7 = data.lap;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -911,7 +957,7 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
             let err1 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
-        data7.length !== void 0 && (validate120(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate120(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate120(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate120(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length));
+        data7.length !== void 0 && (validate123(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate123(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate123(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate123(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length));
       } else {
         let err2 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -921,21 +967,21 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
       let data12 = data.sink;
       if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
         for (let key2 in data12)
-          if (!func1.call(schema54.properties.sink.properties, key2)) {
+          if (!func1.call(schema55.properties.sink.properties, key2)) {
             let err3 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         if (data12.kind !== void 0) {
           let data13 = data12.kind;
           if (!(data13 === "wet cloth" || data13 === "copper bar")) {
-            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema54.properties.sink.properties.kind.enum } };
+            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema55.properties.sink.properties.kind.enum } };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
-        if (data12.distance !== void 0 && (validate120(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.width !== void 0 && (validate120(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.length !== void 0 && (validate120(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.water !== void 0 && (validate224(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate224.errors : vErrors.concat(validate224.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate120(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.held !== void 0) {
+        if (data12.distance !== void 0 && (validate123(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data12.width !== void 0 && (validate123(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data12.length !== void 0 && (validate123(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data12.water !== void 0 && (validate227(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate227.errors : vErrors.concat(validate227.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate123(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data12.held !== void 0) {
           let data19 = data12.held;
           if (!(data19 === "clamped" || data19 === "laid on")) {
-            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema54.properties.sink.properties.held.enum } };
+            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema55.properties.sink.properties.held.enum } };
             vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
           }
         }
@@ -943,13 +989,13 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
           let err6 = { instancePath: instancePath + "/sink/across", schemaPath: "#/properties/sink/properties/across/type", keyword: "type", params: { type: "boolean" } };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
-        data12.done !== void 0 && (validate86(data12.done, { instancePath: instancePath + "/sink/done", parentData: data12, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length));
+        data12.done !== void 0 && (validate89(data12.done, { instancePath: instancePath + "/sink/done", parentData: data12, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
       } else {
         let err7 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.watched_by !== void 0 && (validate198(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.reading !== void 0 && (validate195(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.watched_by !== void 0 && (validate201(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate201.errors : vErrors.concat(validate201.errors), errors = vErrors.length)), data.reading !== void 0 && (validate198(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.name !== void 0) {
       let data24 = data.name;
       if (typeof data24 == "string") {
         if (func2(data24) > 200) {
@@ -965,13 +1011,13 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate208.errors = vErrors, errors === 0;
+  return validate211.errors = vErrors, errors === 0;
 }
-validate208.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema57 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
+validate211.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema58 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
 var formats24 = formats.force;
-function validate267(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate267.evaluated;
+function validate270(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate270.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -985,12 +1031,12 @@ function validate267(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate267.errors = vErrors, errors === 0;
+  return validate270.errors = vErrors, errors === 0;
 }
-validate267.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate270.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats26 = formats.current;
-function validate269(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate269.evaluated;
+function validate272(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate272.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1004,12 +1050,12 @@ function validate269(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate269.errors = vErrors, errors === 0;
+  return validate272.errors = vErrors, errors === 0;
 }
-validate269.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate272.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats28 = formats.voltage;
-function validate271(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate271.evaluated;
+function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate274.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1023,12 +1069,12 @@ function validate271(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate271.errors = vErrors, errors === 0;
+  return validate274.errors = vErrors, errors === 0;
 }
-validate271.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate274.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats30 = formats.speed;
-function validate277(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate277.evaluated;
+function validate280(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate280.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1042,12 +1088,12 @@ function validate277(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate277.errors = vErrors, errors === 0;
+  return validate280.errors = vErrors, errors === 0;
 }
-validate277.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate280.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats32 = formats["energy-per-length"];
-function validate279(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate279.evaluated;
+function validate282(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate282.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1061,12 +1107,12 @@ function validate279(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate279.errors = vErrors, errors === 0;
+  return validate282.errors = vErrors, errors === 0;
 }
-validate279.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate282.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats34 = formats.power;
-function validate281(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate281.evaluated;
+function validate284(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate284.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -1080,29 +1126,29 @@ function validate281(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate281.errors = vErrors, errors === 0;
+  return validate284.errors = vErrors, errors === 0;
 }
-validate281.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema65 = { enum: ["planned", "passed", "failed"] };
-function validate289(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate289.evaluated;
+validate284.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema66 = { enum: ["planned", "passed", "failed"] };
+function validate292(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate292.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema65.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema66.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate289.errors = vErrors, errors === 0;
+  return validate292.errors = vErrors, errors === 0;
 }
-validate289.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema66 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
-function validate291(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate291.evaluated;
+validate292.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema67 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
+function validate294(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate294.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "same_setup" || key0 === "record")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate289(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate289.errors : vErrors.concat(validate289.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate120(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.sheets !== void 0) {
+    if (data.result !== void 0 && (validate292(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate123(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.sheets !== void 0) {
       let data3 = data.sheets;
       if (Array.isArray(data3)) {
         if (data3.length > 6) {
@@ -1111,7 +1157,7 @@ function validate291(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate179(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length);
+          validate182(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length);
       } else {
         let err2 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -1124,7 +1170,7 @@ function validate291(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.failure !== void 0) {
       let data6 = data.failure;
       if (!(data6 === "button" || data6 === "interface" || data6 === "part of each")) {
-        let err4 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema66.properties.failure.enum } };
+        let err4 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema67.properties.failure.enum } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
@@ -1148,11 +1194,11 @@ function validate291(data, { instancePath = "", parentData, parentDataProperty, 
     let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate291.errors = vErrors, errors === 0;
+  return validate294.errors = vErrors, errors === 0;
 }
-validate291.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate288(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate288.evaluated;
+validate294.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate291(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate291.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1164,12 +1210,12 @@ function validate288(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate289(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate289.errors : vErrors.concat(validate289.errors), errors = vErrors.length);
+    validate292(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate291(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors), errors = vErrors.length);
+    validate294(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1179,21 +1225,21 @@ function validate288(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate288.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate291.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate288.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate234(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate234.evaluated;
+validate291.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate237(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate237.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema57.properties, key0)) {
+      if (!func1.call(schema58.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.to !== void 0 && (validate71(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.method !== void 0 && (validate60(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.form !== void 0) {
+    if (data.to !== void 0 && (validate74(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.method !== void 0 && (validate63(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.form !== void 0) {
       let data2 = data.form;
       if (!(data2 === "lap" || data2 === "flange" || data2 === "butt with insert" || data2 === "open butt" || data2 === "hem")) {
-        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema57.properties.form.enum } };
+        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema58.properties.form.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -1206,7 +1252,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate71(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+          validate74(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
       } else {
         let err3 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
@@ -1229,7 +1275,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.factory_count_from !== void 0 && (validate89(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate60(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.count !== void 0) {
+    if (data.factory_count_from !== void 0 && (validate92(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate63(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.count !== void 0) {
       let data8 = data.count;
       if (!(typeof data8 == "number" && !(data8 % 1) && !isNaN(data8) && isFinite(data8))) {
         let err7 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/type", keyword: "type", params: { type: "integer" } };
@@ -1263,7 +1309,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.nugget !== void 0 && (validate120(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate120(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate120(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate120(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.length !== void 0 && (validate120(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate120(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.pattern !== void 0) {
+    if (data.nugget !== void 0 && (validate123(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate123(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate123(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate123(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.length !== void 0 && (validate123(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate123(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.pattern !== void 0) {
       let data16 = data.pattern;
       if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
         for (let key1 in data16)
@@ -1288,7 +1334,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data16.pitch !== void 0 && (validate120(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data16.method !== void 0 && (validate60(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate120(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate120(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate89(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+        data16.pitch !== void 0 && (validate123(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data16.method !== void 0 && (validate63(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate123(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate123(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate92(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length));
       } else {
         let err17 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
@@ -1297,11 +1343,11 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.access !== void 0) {
       let data23 = data.access;
       if (!(data23 === "both sides" || data23 === "one side")) {
-        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema57.properties.access.enum } };
+        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema58.properties.access.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.edge !== void 0 && (validate120(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.hole !== void 0 && (validate120(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.fastener !== void 0) {
+    if (data.edge !== void 0 && (validate123(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.hole !== void 0 && (validate123(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.fastener !== void 0) {
       let data26 = data.fastener;
       if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
         for (let key2 in data26)
@@ -1324,18 +1370,18 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         if (data26.kind !== void 0) {
           let data28 = data26.kind;
           if (!(data28 === "structural" || data28 === "ordinary")) {
-            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema57.properties.fastener.properties.kind.enum } };
+            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema58.properties.fastener.properties.kind.enum } };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
-        if (data26.diameter !== void 0 && (validate120(data26.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data26, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data26.head !== void 0) {
+        if (data26.diameter !== void 0 && (validate123(data26.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data26, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data26.head !== void 0) {
           let data30 = data26.head;
           if (!(data30 === "raised" || data30 === "countersunk")) {
-            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema57.properties.fastener.properties.head.enum } };
+            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema58.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
-        if (data26.grip_from !== void 0 && (validate120(data26.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data26, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data26.grip_to !== void 0 && (validate120(data26.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data26, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data26.coating !== void 0) {
+        if (data26.grip_from !== void 0 && (validate123(data26.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data26, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data26.grip_to !== void 0 && (validate123(data26.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data26, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data26.coating !== void 0) {
           let data33 = data26.coating;
           if (typeof data33 == "string") {
             if (func2(data33) > 200) {
@@ -1355,7 +1401,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.old_holes !== void 0) {
       let data34 = data.old_holes;
       if (!(data34 === "none" || data34 === "beside them" || data34 === "opened for a larger one" || data34 === "used again")) {
-        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema57.properties.old_holes.enum } };
+        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema58.properties.old_holes.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
@@ -1367,13 +1413,13 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
-        data35.length_each_side !== void 0 && (validate120(data35.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data35, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data35.grade !== void 0 && (validate171(data35.grade, { instancePath: instancePath + "/insert/grade", parentData: data35, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data35.thickness !== void 0 && (validate120(data35.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data35, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data35.cite !== void 0 && (validate89(data35.cite, { instancePath: instancePath + "/insert/cite", parentData: data35, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+        data35.length_each_side !== void 0 && (validate123(data35.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data35, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data35.grade !== void 0 && (validate174(data35.grade, { instancePath: instancePath + "/insert/grade", parentData: data35, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data35.thickness !== void 0 && (validate123(data35.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data35, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data35.cite !== void 0 && (validate92(data35.cite, { instancePath: instancePath + "/insert/cite", parentData: data35, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length));
       } else {
         let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
-    if (data.gap !== void 0 && (validate120(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.gap_cite !== void 0 && (validate89(data.gap_cite, { instancePath: instancePath + "/gap_cite", parentData: data, parentDataProperty: "gap_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.backing !== void 0) {
+    if (data.gap !== void 0 && (validate123(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.gap_cite !== void 0 && (validate92(data.gap_cite, { instancePath: instancePath + "/gap_cite", parentData: data, parentDataProperty: "gap_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.backing !== void 0) {
       let data42 = data.backing;
       if (typeof data42 == "string") {
         if (func2(data42) > 200) {
@@ -1389,7 +1435,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
       let data43 = data.adhesive;
       if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
         for (let key4 in data43)
-          if (!func1.call(schema57.properties.adhesive.properties, key4)) {
+          if (!func1.call(schema58.properties.adhesive.properties, key4)) {
             let err32 = { instancePath: instancePath + "/adhesive", schemaPath: "#/properties/adhesive/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
@@ -1429,7 +1475,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         }
-        if (data43.cured !== void 0 && (validate86(data43.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data43, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data43.handling_time !== void 0 && (validate101(data43.handling_time, { instancePath: instancePath + "/adhesive/handling_time", parentData: data43, parentDataProperty: "handling_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data43.open_time !== void 0 && (validate101(data43.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data43, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data43.closed_after !== void 0 && (validate101(data43.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data43, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data43.preparation !== void 0) {
+        if (data43.cured !== void 0 && (validate89(data43.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data43, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data43.handling_time !== void 0 && (validate104(data43.handling_time, { instancePath: instancePath + "/adhesive/handling_time", parentData: data43, parentDataProperty: "handling_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data43.open_time !== void 0 && (validate104(data43.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data43, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data43.closed_after !== void 0 && (validate104(data43.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data43, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data43.preparation !== void 0) {
           let data52 = data43.preparation;
           if (typeof data52 == "string") {
             if (func2(data52) > 200) {
@@ -1498,7 +1544,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
       let data59 = data.settings;
       if (data59 && typeof data59 == "object" && !Array.isArray(data59)) {
         for (let key5 in data59)
-          if (!func1.call(schema57.properties.settings.properties, key5)) {
+          if (!func1.call(schema58.properties.settings.properties, key5)) {
             let err51 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
@@ -1526,7 +1572,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
-        if (data59.force !== void 0 && (validate267(data59.force, { instancePath: instancePath + "/settings/force", parentData: data59, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate267.errors : vErrors.concat(validate267.errors), errors = vErrors.length)), data59.current !== void 0 && (validate269(data59.current, { instancePath: instancePath + "/settings/current", parentData: data59, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate269.errors : vErrors.concat(validate269.errors), errors = vErrors.length)), data59.voltage !== void 0 && (validate271(data59.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data59, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate271.errors : vErrors.concat(validate271.errors), errors = vErrors.length)), data59.weld_time !== void 0 && (validate101(data59.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data59, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data59.tip !== void 0 && (validate120(data59.tip, { instancePath: instancePath + "/settings/tip", parentData: data59, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data59.most_force !== void 0 && (validate267(data59.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data59, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate267.errors : vErrors.concat(validate267.errors), errors = vErrors.length)), data59.most_current !== void 0 && (validate269(data59.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data59, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate269.errors : vErrors.concat(validate269.errors), errors = vErrors.length)), data59.travel_speed !== void 0 && (validate277(data59.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data59, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate277.errors : vErrors.concat(validate277.errors), errors = vErrors.length)), data59.heat_input !== void 0 && (validate279(data59.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data59, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate279.errors : vErrors.concat(validate279.errors), errors = vErrors.length)), data59.power !== void 0 && (validate281(data59.power, { instancePath: instancePath + "/settings/power", parentData: data59, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data59.passes !== void 0) {
+        if (data59.force !== void 0 && (validate270(data59.force, { instancePath: instancePath + "/settings/force", parentData: data59, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate270.errors : vErrors.concat(validate270.errors), errors = vErrors.length)), data59.current !== void 0 && (validate272(data59.current, { instancePath: instancePath + "/settings/current", parentData: data59, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length)), data59.voltage !== void 0 && (validate274(data59.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data59, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data59.weld_time !== void 0 && (validate104(data59.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data59, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data59.tip !== void 0 && (validate123(data59.tip, { instancePath: instancePath + "/settings/tip", parentData: data59, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data59.most_force !== void 0 && (validate270(data59.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data59, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate270.errors : vErrors.concat(validate270.errors), errors = vErrors.length)), data59.most_current !== void 0 && (validate272(data59.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data59, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors), errors = vErrors.length)), data59.travel_speed !== void 0 && (validate280(data59.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data59, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate280.errors : vErrors.concat(validate280.errors), errors = vErrors.length)), data59.heat_input !== void 0 && (validate282(data59.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data59, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate282.errors : vErrors.concat(validate282.errors), errors = vErrors.length)), data59.power !== void 0 && (validate284(data59.power, { instancePath: instancePath + "/settings/power", parentData: data59, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors), errors = vErrors.length)), data59.passes !== void 0) {
           let data72 = data59.passes;
           if (!(typeof data72 == "number" && !(data72 % 1) && !isNaN(data72) && isFinite(data72))) {
             let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
@@ -1543,7 +1589,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data59.interpass !== void 0 && (validate195(data59.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data59, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data59.stitch !== void 0 && (validate120(data59.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data59, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data59.pause !== void 0 && (validate101(data59.pause, { instancePath: instancePath + "/settings/pause", parentData: data59, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+        data59.interpass !== void 0 && (validate198(data59.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data59, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data59.stitch !== void 0 && (validate123(data59.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data59, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data59.pause !== void 0 && (validate104(data59.pause, { instancePath: instancePath + "/settings/pause", parentData: data59, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length));
       } else {
         let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
@@ -1565,7 +1611,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate288(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate288.errors : vErrors.concat(validate288.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.record !== void 0) {
+    if (data.cite !== void 0 && (validate92(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate291(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors), errors = vErrors.length)), data.done !== void 0 && (validate89(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.record !== void 0) {
       let data82 = data.record;
       if (typeof data82 == "string") {
         if (func2(data82) > 200) {
@@ -1577,10 +1623,10 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
-    if (data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.flange_coat_cite !== void 0 && (validate89(data.flange_coat_cite, { instancePath: instancePath + "/flange_coat_cite", parentData: data, parentDataProperty: "flange_coat_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
+    if (data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.flange_coat_cite !== void 0 && (validate92(data.flange_coat_cite, { instancePath: instancePath + "/flange_coat_cite", parentData: data, parentDataProperty: "flange_coat_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
       let data85 = data.flange_coat;
       if (!(data85 === "weld-through primer" || data85 === "factory coat left whole" || data85 === "adhesive" || data85 === "sealer" || data85 === "bare")) {
-        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema57.properties.flange_coat.enum } };
+        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema58.properties.flange_coat.enum } };
         vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
       }
     }
@@ -1588,18 +1634,18 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
     let err66 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
   }
-  return validate234.errors = vErrors, errors === 0;
+  return validate237.errors = vErrors, errors === 0;
 }
-validate234.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate190(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate190.evaluated;
+validate237.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate193(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema49.properties, key0)) {
+      if (!func1.call(schema50.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate71(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.do !== void 0 && (validate192(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data.step !== void 0) {
+    if (data.id !== void 0 && (validate74(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.do !== void 0 && (validate195(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.step !== void 0) {
       let data2 = data.step;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
         let err1 = { instancePath: instancePath + "/step", schemaPath: "#/properties/step/type", keyword: "type", params: { type: "integer" } };
@@ -1636,7 +1682,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.extent !== void 0) {
       let data4 = data.extent;
       if (!(data4 === "whole" || data4 === "part")) {
-        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema49.properties.extent.enum } };
+        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema50.properties.extent.enum } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
@@ -1664,7 +1710,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.reason !== void 0) {
+    if (data.cite !== void 0 && (validate92(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.reason !== void 0) {
       let data8 = data.reason;
       if (typeof data8 == "string") {
         if (func2(data8) > 2e3) {
@@ -1704,18 +1750,18 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.source !== void 0) {
       let data11 = data.source;
       if (!(data11 === "torch" || data11 === "induction" || data11 === "hot air" || data11 === "infra-red panel" || data11 === "oven" || data11 === "other")) {
-        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema49.properties.source.enum } };
+        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema50.properties.source.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
     if (data.cut_with !== void 0) {
       let data12 = data.cut_with;
       if (!(data12 === "saw" || data12 === "drill" || data12 === "chisel" || data12 === "cutting disc" || data12 === "grinder" || data12 === "plasma" || data12 === "flame")) {
-        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema49.properties.cut_with.enum } };
+        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema50.properties.cut_with.enum } };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate195(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.hold !== void 0 && (validate101(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.times !== void 0) {
+    if (data.temperature !== void 0 && (validate198(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.hold !== void 0 && (validate104(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data.times !== void 0) {
       let data15 = data.times;
       if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
         let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1732,24 +1778,24 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.measured_by !== void 0 && (validate198(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate201(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate201.errors : vErrors.concat(validate201.errors), errors = vErrors.length)), data.shape !== void 0) {
+    if (data.measured_by !== void 0 && (validate201(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate201.errors : vErrors.concat(validate201.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate204(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors), errors = vErrors.length)), data.shape !== void 0) {
       let data18 = data.shape;
       if (!(data18 === "strip" || data18 === "disc")) {
-        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema49.properties.shape.enum } };
+        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema50.properties.shape.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
-    if (data.radius !== void 0 && (validate120(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
+    if (data.radius !== void 0 && (validate123(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
       let data20 = data.cooled_faces;
       if (!(data20 === "both" || data20 === "one")) {
-        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema49.properties.cooled_faces.enum } };
+        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema50.properties.cooled_faces.enum } };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
-    if (data.starts_below !== void 0 && (validate195(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.cooling !== void 0) {
+    if (data.starts_below !== void 0 && (validate198(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.cooling !== void 0) {
       let data22 = data.cooling;
       if (!(data22 === "still air" || data22 === "fan" || data22 === "water" || data22 === "wet cloth")) {
-        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema49.properties.cooling.enum } };
+        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema50.properties.cooling.enum } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
@@ -1761,7 +1807,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
             let err26 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
           }
-        if (data23.temperature !== void 0 && (validate195(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data23.time !== void 0 && (validate101(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data23.times !== void 0) {
+        if (data23.temperature !== void 0 && (validate198(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data23.time !== void 0 && (validate104(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data23.times !== void 0) {
           let data26 = data23.times;
           if (!(typeof data26 == "number" && !(data26 % 1) && !isNaN(data26) && isFinite(data26))) {
             let err27 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1778,7 +1824,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data23.cite !== void 0 && (validate89(data23.cite, { instancePath: instancePath + "/limit/cite", parentData: data23, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+        data23.cite !== void 0 && (validate92(data23.cite, { instancePath: instancePath + "/limit/cite", parentData: data23, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length));
       } else {
         let err30 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
@@ -1797,20 +1843,20 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data29.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate208(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors), errors = vErrors.length);
+          validate211(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate211.errors : vErrors.concat(validate211.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
-    if (data.clear_within !== void 0 && (validate120(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.clear_cite !== void 0 && (validate89(data.clear_cite, { instancePath: instancePath + "/clear_cite", parentData: data, parentDataProperty: "clear_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.method !== void 0) {
+    if (data.clear_within !== void 0 && (validate123(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.clear_cite !== void 0 && (validate92(data.clear_cite, { instancePath: instancePath + "/clear_cite", parentData: data, parentDataProperty: "clear_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.method !== void 0) {
       let data33 = data.method;
       if (!(data33 === "cold" || data33 === "with heat")) {
-        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema49.properties.method.enum } };
+        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema50.properties.method.enum } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
-    if (data.amount !== void 0 && (validate120(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.joints !== void 0) {
+    if (data.amount !== void 0 && (validate123(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.joints !== void 0) {
       let data35 = data.joints;
       if (Array.isArray(data35)) {
         if (data35.length > 200) {
@@ -1819,7 +1865,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data35.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate234(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate234.errors : vErrors.concat(validate234.errors), errors = vErrors.length);
+          validate237(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate237.errors : vErrors.concat(validate237.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1840,14 +1886,14 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.earth_clamp_on !== void 0) {
       let data38 = data.earth_clamp_on;
       if (!(data38 === "same part" || data38 === "joined part" || data38 === "elsewhere on the body" || data38 === "wheel, hub or suspension" || data38 === "engine, gearbox or motor" || data38 === "control unit or its bracket" || data38 === "none needed")) {
-        let err39 = { instancePath: instancePath + "/earth_clamp_on", schemaPath: "#/properties/earth_clamp_on/enum", keyword: "enum", params: { allowedValues: schema49.properties.earth_clamp_on.enum } };
+        let err39 = { instancePath: instancePath + "/earth_clamp_on", schemaPath: "#/properties/earth_clamp_on/enum", keyword: "enum", params: { allowedValues: schema50.properties.earth_clamp_on.enum } };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
       }
     }
-    if (data.earth_clamp_distance !== void 0 && (validate120(data.earth_clamp_distance, { instancePath: instancePath + "/earth_clamp_distance", parentData: data, parentDataProperty: "earth_clamp_distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.control_units_state !== void 0) {
+    if (data.earth_clamp_distance !== void 0 && (validate123(data.earth_clamp_distance, { instancePath: instancePath + "/earth_clamp_distance", parentData: data, parentDataProperty: "earth_clamp_distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.control_units_state !== void 0) {
       let data40 = data.control_units_state;
       if (!(data40 === "none near" || data40 === "unplugged" || data40 === "removed" || data40 === "left plugged in")) {
-        let err40 = { instancePath: instancePath + "/control_units_state", schemaPath: "#/properties/control_units_state/enum", keyword: "enum", params: { allowedValues: schema49.properties.control_units_state.enum } };
+        let err40 = { instancePath: instancePath + "/control_units_state", schemaPath: "#/properties/control_units_state/enum", keyword: "enum", params: { allowedValues: schema50.properties.control_units_state.enum } };
         vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
@@ -1863,7 +1909,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
       }
     }
-    if (data.fire_watch !== void 0 && (validate101(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.film !== void 0 && (validate120(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.material !== void 0) {
+    if (data.fire_watch !== void 0 && (validate104(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data.film !== void 0 && (validate123(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.material !== void 0) {
       let data44 = data.material;
       if (typeof data44 == "string") {
         if (func2(data44) > 200) {
@@ -1875,7 +1921,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
       }
     }
-    if (data.planned !== void 0 && (validate84(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate120(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate89(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.added_metal !== void 0) {
+    if (data.planned !== void 0 && (validate87(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data.done !== void 0 && (validate89(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate123(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate92(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.added_metal !== void 0) {
       let data51 = data.added_metal;
       if (typeof data51 == "string") {
         if (func2(data51) > 400) {
@@ -1887,23 +1933,23 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
       }
     }
-    data.added_metal_cite !== void 0 && (validate89(data.added_metal_cite, { instancePath: instancePath + "/added_metal_cite", parentData: data, parentDataProperty: "added_metal_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.fasteners !== void 0 && (validate110(data.fasteners, { instancePath: instancePath + "/fasteners", parentData: data, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+    data.added_metal_cite !== void 0 && (validate92(data.added_metal_cite, { instancePath: instancePath + "/added_metal_cite", parentData: data, parentDataProperty: "added_metal_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.fasteners !== void 0 && (validate113(data.fasteners, { instancePath: instancePath + "/fasteners", parentData: data, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors), errors = vErrors.length));
   } else {
     let err47 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
   }
-  return validate190.errors = vErrors, errors === 0;
+  return validate193.errors = vErrors, errors === 0;
 }
-validate190.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate158(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate158.evaluated;
+validate193.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate161(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate161.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema41.properties, key0)) {
+      if (!func1.call(schema42.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate71(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.id !== void 0 && (validate74(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.name !== void 0) {
       let data1 = data.name;
       if (typeof data1 == "string") {
         if (func2(data1) > 200) {
@@ -1915,11 +1961,11 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    if (data.kind !== void 0 && (validate160(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate160.errors : vErrors.concat(validate160.errors), errors = vErrors.length)), data.side !== void 0 && (validate162(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
+    if (data.kind !== void 0 && (validate163(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.side !== void 0 && (validate165(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate165.errors : vErrors.concat(validate165.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
       let err3 = { instancePath: instancePath + "/structural", schemaPath: "#/properties/structural/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
-    if (data.cosmetic_by !== void 0 && (validate89(data.cosmetic_by, { instancePath: instancePath + "/cosmetic_by", parentData: data, parentDataProperty: "cosmetic_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.one_piece !== void 0 && typeof data.one_piece != "boolean") {
+    if (data.cosmetic_by !== void 0 && (validate92(data.cosmetic_by, { instancePath: instancePath + "/cosmetic_by", parentData: data, parentDataProperty: "cosmetic_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.one_piece !== void 0 && typeof data.one_piece != "boolean") {
       let err4 = { instancePath: instancePath + "/one_piece", schemaPath: "#/properties/one_piece/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
@@ -1941,7 +1987,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
           }
           let len0 = data7.length;
           for (let i0 = 0; i0 < len0; i0++)
-            validate71(data7[i0], { instancePath: instancePath + "/under/" + i0, parentData: data7, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+            validate74(data7[i0], { instancePath: instancePath + "/under/" + i0, parentData: data7, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
         } else {
           let err7 = { instancePath: instancePath + "/under", schemaPath: "#/properties/under/then/type", keyword: "type", params: { type: "array" } };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
@@ -1950,7 +1996,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         valid1 = _valid0, ifClause0 = "then";
       } else {
         let _errs19 = errors;
-        validate71(data7, { instancePath: instancePath + "/under", parentData: data, parentDataProperty: "under", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+        validate74(data7, { instancePath: instancePath + "/under", parentData: data, parentDataProperty: "under", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
         var _valid0 = _errs19 === errors;
         valid1 = _valid0, ifClause0 = "else";
       }
@@ -1977,7 +2023,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
           }
           let len1 = data9.length;
           for (let i1 = 0; i1 < len1; i1++)
-            validate71(data9[i1], { instancePath: instancePath + "/over/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+            validate74(data9[i1], { instancePath: instancePath + "/over/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
         } else {
           let err11 = { instancePath: instancePath + "/over", schemaPath: "#/properties/over/then/type", keyword: "type", params: { type: "array" } };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
@@ -1986,7 +2032,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         valid4 = _valid1, ifClause1 = "then";
       } else {
         let _errs27 = errors;
-        validate71(data9, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+        validate74(data9, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
         var _valid1 = _errs27 === errors;
         valid4 = _valid1, ifClause1 = "else";
       }
@@ -2008,7 +2054,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data12.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate71(data12[i2], { instancePath: instancePath + "/joined_to/" + i2, parentData: data12, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+          validate74(data12[i2], { instancePath: instancePath + "/joined_to/" + i2, parentData: data12, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
       } else {
         let err15 = { instancePath: instancePath + "/joined_to", schemaPath: "#/properties/joined_to/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
@@ -2023,13 +2069,13 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data14.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate146(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length);
+          validate149(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate149.errors : vErrors.concat(validate149.errors), errors = vErrors.length);
       } else {
         let err17 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    if (data.grade !== void 0 && (validate171(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data.strength !== void 0 && (validate173(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate173.errors : vErrors.concat(validate173.errors), errors = vErrors.length)), data.class !== void 0 && (validate175(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length)), data.grade_from !== void 0) {
+    if (data.grade !== void 0 && (validate174(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length)), data.strength !== void 0 && (validate176(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors), errors = vErrors.length)), data.class !== void 0 && (validate178(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate178.errors : vErrors.concat(validate178.errors), errors = vErrors.length)), data.grade_from !== void 0) {
       let data19 = data.grade_from;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         for (let key1 in data19)
@@ -2037,7 +2083,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
             let err18 = { instancePath: instancePath + "/grade_from", schemaPath: "#/properties/grade_from/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
           }
-        if (data19.reference !== void 0 && (validate71(data19.reference, { instancePath: instancePath + "/grade_from/reference", parentData: data19, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data19.at !== void 0) {
+        if (data19.reference !== void 0 && (validate74(data19.reference, { instancePath: instancePath + "/grade_from/reference", parentData: data19, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data19.at !== void 0) {
           let data21 = data19.at;
           if (typeof data21 == "string") {
             if (func2(data21) > 200) {
@@ -2052,7 +2098,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         if (data19.by !== void 0) {
           let data22 = data19.by;
           if (!(data22 === "maker document" || data22 === "marking on part" || data22 === "hardness test" || data22 === "magnet" || data22 === "spark" || data22 === "file" || data22 === "memory")) {
-            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema41.properties.grade_from.properties.by.enum } };
+            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema42.properties.grade_from.properties.by.enum } };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
@@ -2061,10 +2107,10 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.thickness !== void 0 && (validate120(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.coating !== void 0) {
+    if (data.thickness !== void 0 && (validate123(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.coating !== void 0) {
       let data24 = data.coating;
       if (!(data24 === "none" || data24 === "zinc" || data24 === "zinc-iron" || data24 === "zinc-magnesium" || data24 === "zinc-aluminium" || data24 === "aluminium-zinc" || data24 === "aluminium-silicon" || data24 === "zinc-nickel")) {
-        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema41.properties.coating.enum } };
+        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema42.properties.coating.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
@@ -2077,7 +2123,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data25.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate179(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length);
+          validate182(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -2090,7 +2136,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.condition !== void 0) {
       let data28 = data.condition;
       if (!(data28 === "new" || data28 === "recycled" || data28 === "refurbished")) {
-        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema41.properties.condition.enum } };
+        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema42.properties.condition.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
@@ -2098,7 +2144,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
       let data29 = data.donor;
       if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
         for (let key2 in data29)
-          if (!func1.call(schema41.properties.donor.properties, key2)) {
+          if (!func1.call(schema42.properties.donor.properties, key2)) {
             let err28 = { instancePath: instancePath + "/donor", schemaPath: "#/properties/donor/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
@@ -2182,14 +2228,14 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         if (data29.at_this_part !== void 0) {
           let data36 = data29.at_this_part;
           if (!(data36 === "sound" || data36 === "damaged" || data36 === "not yet seen")) {
-            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema41.properties.donor.properties.at_this_part.enum } };
+            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema42.properties.donor.properties.at_this_part.enum } };
             vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
           }
         }
-        if (data29.cite !== void 0 && (validate89(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data29.taken_off !== void 0) {
+        if (data29.cite !== void 0 && (validate92(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data29.taken_off !== void 0) {
           let data38 = data29.taken_off;
           if (!(data38 === "unbolted" || data38 === "drilled out at the factory joints" || data38 === "cut out beyond the factory joints" || data38 === "cut out with a flame")) {
-            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema41.properties.donor.properties.taken_off.enum } };
+            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema42.properties.donor.properties.taken_off.enum } };
             vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
         }
@@ -2210,7 +2256,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
             let err46 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
-        if (data40.kind !== void 0 && (validate186(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data40.kinds !== void 0) {
+        if (data40.kind !== void 0 && (validate189(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length)), data40.kinds !== void 0) {
           let data42 = data40.kinds;
           if (Array.isArray(data42)) {
             if (data42.length > 10) {
@@ -2219,7 +2265,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
             }
             let len5 = data42.length;
             for (let i5 = 0; i5 < len5; i5++)
-              validate186(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length);
+              validate189(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate189.errors : vErrors.concat(validate189.errors), errors = vErrors.length);
           } else {
             let err48 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
@@ -2228,7 +2274,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         if (data40.found_by !== void 0) {
           let data44 = data40.found_by;
           if (!(data44 === "seen" || data44 === "outer panel cut back" || data44 === "part removed" || data44 === "probe camera" || data44 === "measured" || data44 === "not looked at")) {
-            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema41.properties.damage.properties.found_by.enum } };
+            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema42.properties.damage.properties.found_by.enum } };
             vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
           }
         }
@@ -2244,7 +2290,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
         }
-        if (data40.tolerable_by !== void 0 && (validate89(data40.tolerable_by, { instancePath: instancePath + "/damage/tolerable_by", parentData: data40, parentDataProperty: "tolerable_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data40.short_radius !== void 0 && typeof data40.short_radius != "boolean") {
+        if (data40.tolerable_by !== void 0 && (validate92(data40.tolerable_by, { instancePath: instancePath + "/damage/tolerable_by", parentData: data40, parentDataProperty: "tolerable_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data40.short_radius !== void 0 && typeof data40.short_radius != "boolean") {
           let err52 = { instancePath: instancePath + "/damage/short_radius", schemaPath: "#/properties/damage/properties/short_radius/type", keyword: "type", params: { type: "boolean" } };
           vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
         }
@@ -2266,13 +2312,13 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len6 = data49.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate190(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate190.errors : vErrors.concat(validate190.errors), errors = vErrors.length);
+          validate193(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate193.errors : vErrors.concat(validate193.errors), errors = vErrors.length);
       } else {
         let err56 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
-    if (data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.radar_behind !== void 0 && typeof data.radar_behind != "boolean") {
+    if (data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.radar_behind !== void 0 && typeof data.radar_behind != "boolean") {
       let err57 = { instancePath: instancePath + "/radar_behind", schemaPath: "#/properties/radar_behind/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
     }
@@ -2280,12 +2326,12 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
     let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
-  return validate158.errors = vErrors, errors === 0;
+  return validate161.errors = vErrors, errors === 0;
 }
-validate158.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate161.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats36 = formats["signed-length"];
-function validate328(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate328.evaluated;
+function validate331(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate331.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2299,11 +2345,11 @@ function validate328(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate328.errors = vErrors, errors === 0;
+  return validate331.errors = vErrors, errors === 0;
 }
-validate328.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate327(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate327.evaluated;
+validate331.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate330(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate330.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2315,16 +2361,16 @@ function validate327(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate328(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors), errors = vErrors.length);
+      validate331(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate331.errors : vErrors.concat(validate331.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate327.errors = vErrors, errors === 0;
+  return validate330.errors = vErrors, errors === 0;
 }
-validate327.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate335(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate335.evaluated;
+validate330.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate338(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate338.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2352,7 +2398,7 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate120(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length);
+          validate123(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length);
       } else {
         let err4 = { instancePath: instancePath + "/diagonals_before", schemaPath: "#/properties/diagonals_before/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
@@ -2367,7 +2413,7 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate120(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length);
+          validate123(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length);
       } else {
         let err6 = { instancePath: instancePath + "/diagonals_after", schemaPath: "#/properties/diagonals_after/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
@@ -2382,13 +2428,13 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate120(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length);
+          validate123(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length);
       } else {
         let err8 = { instancePath: instancePath + "/nominal", schemaPath: "#/properties/nominal/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
-    if (data.tolerance !== void 0 && (validate120(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate63(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.corners !== void 0) {
+    if (data.tolerance !== void 0 && (validate123(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate66(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.corners !== void 0) {
       let data9 = data.corners;
       if (Array.isArray(data9)) {
         if (data9.length > 4) {
@@ -2401,7 +2447,7 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data9.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate71(data9[i3], { instancePath: instancePath + "/corners/" + i3, parentData: data9, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+          validate74(data9[i3], { instancePath: instancePath + "/corners/" + i3, parentData: data9, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
       } else {
         let err11 = { instancePath: instancePath + "/corners", schemaPath: "#/properties/corners/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
@@ -2423,19 +2469,19 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate335.errors = vErrors, errors === 0;
+  return validate338.errors = vErrors, errors === 0;
 }
-validate335.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema70 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
-function validate383(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate383.evaluated;
+validate338.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema71 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
+function validate386(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate386.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.planned !== void 0 && (validate84(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.tool !== void 0) {
+    if (data.planned !== void 0 && (validate87(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data.done !== void 0 && (validate89(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.cite !== void 0 && (validate92(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.tool !== void 0) {
       let data5 = data.tool;
       if (typeof data5 == "string") {
         if (func2(data5) > 200) {
@@ -2478,18 +2524,18 @@ function validate383(data, { instancePath = "", parentData, parentDataProperty, 
             if (data7.system !== void 0) {
               let data9 = data7.system;
               if (!(data9 === "restraint" || data9 === "brake" || data9 === "steering" || data9 === "traction battery" || data9 === "engine" || data9 === "body" || data9 === "driver assistance" || data9 === "other")) {
-                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema70.properties.codes.items.properties.system.enum } };
+                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema71.properties.codes.items.properties.system.enum } };
                 vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
               }
             }
             if (data7.state !== void 0) {
               let data10 = data7.state;
               if (!(data10 === "active" || data10 === "stored" || data10 === "cleared")) {
-                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema70.properties.codes.items.properties.state.enum } };
+                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema71.properties.codes.items.properties.state.enum } };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             }
-            data7.explanation !== void 0 && (validate63(data7.explanation, { instancePath: instancePath + "/codes/" + i0 + "/explanation", parentData: data7, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data7.explanation !== void 0 && (validate66(data7.explanation, { instancePath: instancePath + "/codes/" + i0 + "/explanation", parentData: data7, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
             let err9 = { instancePath: instancePath + "/codes/" + i0, schemaPath: "#/properties/codes/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
@@ -2516,12 +2562,12 @@ function validate383(data, { instancePath = "", parentData, parentDataProperty, 
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate383.errors = vErrors, errors === 0;
+  return validate386.errors = vErrors, errors === 0;
 }
-validate383.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate386.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats38 = formats["wheel-setting"];
-function validate397(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate397.evaluated;
+function validate400(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate400.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2535,12 +2581,12 @@ function validate397(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate397.errors = vErrors, errors === 0;
+  return validate400.errors = vErrors, errors === 0;
 }
-validate397.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate400.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats40 = formats.insulation;
-function validate419(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate419.evaluated;
+function validate422(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate422.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -2554,9 +2600,9 @@ function validate419(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate419.errors = vErrors, errors === 0;
+  return validate422.errors = vErrors, errors === 0;
 }
-validate419.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate422.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2646,7 +2692,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             }
             let len1 = data9.length;
             for (let i1 = 0; i1 < len1; i1++)
-              validate58(data9[i1], { instancePath: instancePath + "/job/joined_by/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length);
+              validate61(data9[i1], { instancePath: instancePath + "/job/joined_by/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length);
           } else {
             let err15 = { instancePath: instancePath + "/job/joined_by", schemaPath: "#/properties/job/properties/joined_by/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
@@ -2713,7 +2759,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
           }
         }
-        data4.note !== void 0 && (validate63(data4.note, { instancePath: instancePath + "/job/note", parentData: data4, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data4.note !== void 0 && (validate66(data4.note, { instancePath: instancePath + "/job/note", parentData: data4, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
         let err26 = { instancePath: instancePath + "/job", schemaPath: "#/properties/job/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
@@ -2891,7 +2937,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               }
               let len2 = data32.length;
               for (let i2 = 0; i2 < len2; i2++)
-                validate66(data32[i2], { instancePath: instancePath + "/vehicle/drive/" + i2, parentData: data32, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+                validate69(data32[i2], { instancePath: instancePath + "/vehicle/drive/" + i2, parentData: data32, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
             } else {
               let err54 = { instancePath: instancePath + "/vehicle/drive", schemaPath: "#/properties/vehicle/properties/drive/then/type", keyword: "type", params: { type: "array" } };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
@@ -2900,7 +2946,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             valid8 = _valid0, ifClause0 = "then";
           } else {
             let _errs65 = errors;
-            validate66(data32, { instancePath: instancePath + "/vehicle/drive", parentData: data17, parentDataProperty: "drive", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+            validate69(data32, { instancePath: instancePath + "/vehicle/drive", parentData: data17, parentDataProperty: "drive", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
             var _valid0 = _errs65 === errors;
             valid8 = _valid0, ifClause0 = "else";
           }
@@ -2952,7 +2998,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               }
               let len3 = data35.length;
               for (let i3 = 0; i3 < len3; i3++)
-                validate69(data35[i3], { instancePath: instancePath + "/vehicle/earlier_repairs/" + i3, parentData: data35, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
+                validate72(data35[i3], { instancePath: instancePath + "/vehicle/earlier_repairs/" + i3, parentData: data35, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors), errors = vErrors.length);
             } else {
               let err62 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/else/type", keyword: "type", params: { type: "array" } };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
@@ -2986,7 +3032,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err66 = { instancePath: instancePath + "/references/" + i4, schemaPath: "#/properties/references/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
                 vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
-            if (data38.id !== void 0 && (validate71(data38.id, { instancePath: instancePath + "/references/" + i4 + "/id", parentData: data38, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data38.kind !== void 0) {
+            if (data38.id !== void 0 && (validate74(data38.id, { instancePath: instancePath + "/references/" + i4 + "/id", parentData: data38, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data38.kind !== void 0) {
               let data40 = data38.kind;
               if (!(data40 === "maker procedure" || data40 === "maker bulletin" || data40 === "maker manual" || data40 === "marking on part" || data40 === "maker position statement" || data40 === "public standard" || data40 === "general guidance" || data40 === "training" || data40 === "memory" || data40 === "last job")) {
                 let err67 = { instancePath: instancePath + "/references/" + i4 + "/kind", schemaPath: "#/properties/references/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.references.items.properties.kind.enum } };
@@ -3033,7 +3079,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               let err74 = { instancePath: instancePath + "/references/" + i4 + "/single_sheet", schemaPath: "#/properties/references/items/properties/single_sheet/type", keyword: "type", params: { type: "boolean" } };
               vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
             }
-            if (data38.covers !== void 0 && (validate74(data38.covers, { instancePath: instancePath + "/references/" + i4 + "/covers", parentData: data38, parentDataProperty: "covers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data38.looked_up !== void 0 && (validate53(data38.looked_up, { instancePath: instancePath + "/references/" + i4 + "/looked_up", parentData: data38, parentDataProperty: "looked_up", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data38.looked_up_by !== void 0 && (validate56(data38.looked_up_by, { instancePath: instancePath + "/references/" + i4 + "/looked_up_by", parentData: data38, parentDataProperty: "looked_up_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data38.for_job !== void 0) {
+            if (data38.covers !== void 0 && (validate77(data38.covers, { instancePath: instancePath + "/references/" + i4 + "/covers", parentData: data38, parentDataProperty: "covers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length)), data38.looked_up !== void 0 && (validate53(data38.looked_up, { instancePath: instancePath + "/references/" + i4 + "/looked_up", parentData: data38, parentDataProperty: "looked_up", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data38.looked_up_by !== void 0 && (validate56(data38.looked_up_by, { instancePath: instancePath + "/references/" + i4 + "/looked_up_by", parentData: data38, parentDataProperty: "looked_up_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data38.for_job !== void 0) {
               let data49 = data38.for_job;
               if (typeof data49 == "string") {
                 if (func2(data49) > 100) {
@@ -3054,7 +3100,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 }
                 let len5 = data50.length;
                 for (let i5 = 0; i5 < len5; i5++)
-                  validate71(data50[i5], { instancePath: instancePath + "/references/" + i4 + "/calls/" + i5, parentData: data50, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+                  validate74(data50[i5], { instancePath: instancePath + "/references/" + i4 + "/calls/" + i5, parentData: data50, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
               } else {
                 let err78 = { instancePath: instancePath + "/references/" + i4 + "/calls", schemaPath: "#/properties/references/items/properties/calls/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
@@ -3072,7 +3118,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
-            data38.note !== void 0 && (validate63(data38.note, { instancePath: instancePath + "/references/" + i4 + "/note", parentData: data38, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data38.note !== void 0 && (validate66(data38.note, { instancePath: instancePath + "/references/" + i4 + "/note", parentData: data38, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
             let err81 = { instancePath: instancePath + "/references/" + i4, schemaPath: "#/properties/references/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
@@ -3099,7 +3145,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err84 = { instancePath: instancePath + "/make_safe/low_voltage", schemaPath: "#/properties/make_safe/properties/low_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 } };
                 vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
               }
-            if (data55.planned !== void 0 && (validate84(data55.planned, { instancePath: instancePath + "/make_safe/low_voltage/planned", parentData: data55, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data55.done !== void 0 && (validate86(data55.done, { instancePath: instancePath + "/make_safe/low_voltage/done", parentData: data55, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data55.by !== void 0 && (validate56(data55.by, { instancePath: instancePath + "/make_safe/low_voltage/by", parentData: data55, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data55.cite !== void 0 && (validate89(data55.cite, { instancePath: instancePath + "/make_safe/low_voltage/cite", parentData: data55, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data55.note !== void 0 && (validate63(data55.note, { instancePath: instancePath + "/make_safe/low_voltage/note", parentData: data55, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data55.batteries !== void 0) {
+            if (data55.planned !== void 0 && (validate87(data55.planned, { instancePath: instancePath + "/make_safe/low_voltage/planned", parentData: data55, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data55.done !== void 0 && (validate89(data55.done, { instancePath: instancePath + "/make_safe/low_voltage/done", parentData: data55, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data55.by !== void 0 && (validate56(data55.by, { instancePath: instancePath + "/make_safe/low_voltage/by", parentData: data55, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data55.cite !== void 0 && (validate92(data55.cite, { instancePath: instancePath + "/make_safe/low_voltage/cite", parentData: data55, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data55.note !== void 0 && (validate66(data55.note, { instancePath: instancePath + "/make_safe/low_voltage/note", parentData: data55, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data55.batteries !== void 0) {
               let data61 = data55.batteries;
               if (Array.isArray(data61)) {
                 if (data61.length > 6) {
@@ -3168,7 +3214,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err95 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 } };
                 vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
               }
-            if (data67.planned !== void 0 && (validate84(data67.planned, { instancePath: instancePath + "/make_safe/restraints/planned", parentData: data67, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data67.done !== void 0 && (validate86(data67.done, { instancePath: instancePath + "/make_safe/restraints/done", parentData: data67, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data67.by !== void 0 && (validate56(data67.by, { instancePath: instancePath + "/make_safe/restraints/by", parentData: data67, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data67.cite !== void 0 && (validate89(data67.cite, { instancePath: instancePath + "/make_safe/restraints/cite", parentData: data67, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.note !== void 0 && (validate63(data67.note, { instancePath: instancePath + "/make_safe/restraints/note", parentData: data67, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data67.wait !== void 0 && (validate101(data67.wait, { instancePath: instancePath + "/make_safe/restraints/wait", parentData: data67, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data67.wait_asked !== void 0 && (validate101(data67.wait_asked, { instancePath: instancePath + "/make_safe/restraints/wait_asked", parentData: data67, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data67.wait_cite !== void 0 && (validate89(data67.wait_cite, { instancePath: instancePath + "/make_safe/restraints/wait_cite", parentData: data67, parentDataProperty: "wait_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.units !== void 0) {
+            if (data67.planned !== void 0 && (validate87(data67.planned, { instancePath: instancePath + "/make_safe/restraints/planned", parentData: data67, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data67.done !== void 0 && (validate89(data67.done, { instancePath: instancePath + "/make_safe/restraints/done", parentData: data67, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.by !== void 0 && (validate56(data67.by, { instancePath: instancePath + "/make_safe/restraints/by", parentData: data67, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data67.cite !== void 0 && (validate92(data67.cite, { instancePath: instancePath + "/make_safe/restraints/cite", parentData: data67, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data67.note !== void 0 && (validate66(data67.note, { instancePath: instancePath + "/make_safe/restraints/note", parentData: data67, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data67.wait !== void 0 && (validate104(data67.wait, { instancePath: instancePath + "/make_safe/restraints/wait", parentData: data67, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data67.wait_asked !== void 0 && (validate104(data67.wait_asked, { instancePath: instancePath + "/make_safe/restraints/wait_asked", parentData: data67, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data67.wait_cite !== void 0 && (validate92(data67.wait_cite, { instancePath: instancePath + "/make_safe/restraints/wait_cite", parentData: data67, parentDataProperty: "wait_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data67.units !== void 0) {
               let data76 = data67.units;
               if (Array.isArray(data76)) {
                 if (data76.length > 60) {
@@ -3203,7 +3249,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
                       }
                     }
-                    if (data77.at !== void 0 && (validate71(data77.at, { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/at", parentData: data77, parentDataProperty: "at", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data77.state !== void 0) {
+                    if (data77.at !== void 0 && (validate74(data77.at, { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/at", parentData: data77, parentDataProperty: "at", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data77.state !== void 0) {
                       let data81 = data77.state;
                       if (!(data81 === "undeployed" || data81 === "deployed" || data81 === "not yet seen")) {
                         let err101 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/state", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.state.enum } };
@@ -3234,7 +3280,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         }
                       }
                     }
-                    data77.cite !== void 0 && (validate89(data77.cite, { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/cite", parentData: data77, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+                    data77.cite !== void 0 && (validate92(data77.cite, { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/cite", parentData: data77, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length));
                   } else {
                     let err106 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8, schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/type", keyword: "type", params: { type: "object" } };
                     vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
@@ -3261,7 +3307,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               let err110 = { instancePath: instancePath + "/make_safe/restraints/deployed", schemaPath: "#/properties/make_safe/properties/restraints/properties/deployed/type", keyword: "type", params: { type: "boolean" } };
               vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
             }
-            if (data67.replacement_list !== void 0 && (validate89(data67.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data67, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.belts_checked !== void 0) {
+            if (data67.replacement_list !== void 0 && (validate92(data67.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data67, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data67.belts_checked !== void 0) {
               let data88 = data67.belts_checked;
               if (typeof data88 == "string") {
                 if (func2(data88) > 400) {
@@ -3280,14 +3326,14 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
               }
             }
-            if (data67.wiring_cite !== void 0 && (validate89(data67.wiring_cite, { instancePath: instancePath + "/make_safe/restraints/wiring_cite", parentData: data67, parentDataProperty: "wiring_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.control_unit !== void 0) {
+            if (data67.wiring_cite !== void 0 && (validate92(data67.wiring_cite, { instancePath: instancePath + "/make_safe/restraints/wiring_cite", parentData: data67, parentDataProperty: "wiring_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data67.control_unit !== void 0) {
               let data91 = data67.control_unit;
               if (!(data91 === "replaced" || data91 === "reset" || data91 === "kept")) {
                 let err114 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
                 vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
               }
             }
-            data67.control_unit_cite !== void 0 && (validate89(data67.control_unit_cite, { instancePath: instancePath + "/make_safe/restraints/control_unit_cite", parentData: data67, parentDataProperty: "control_unit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.fasteners !== void 0 && (validate110(data67.fasteners, { instancePath: instancePath + "/make_safe/restraints/fasteners", parentData: data67, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+            data67.control_unit_cite !== void 0 && (validate92(data67.control_unit_cite, { instancePath: instancePath + "/make_safe/restraints/control_unit_cite", parentData: data67, parentDataProperty: "control_unit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data67.fasteners !== void 0 && (validate113(data67.fasteners, { instancePath: instancePath + "/make_safe/restraints/fasteners", parentData: data67, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors), errors = vErrors.length));
           } else {
             let err115 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
@@ -3301,14 +3347,14 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err116 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
                 vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
               }
-            if (data94.planned !== void 0 && (validate84(data94.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data94, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data94.done !== void 0 && (validate86(data94.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data94, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data94.by !== void 0 && (validate56(data94.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data94, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data94.cite !== void 0 && (validate89(data94.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data94, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data94.note !== void 0 && (validate63(data94.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data94, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data94.battery_condition !== void 0) {
+            if (data94.planned !== void 0 && (validate87(data94.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data94, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data94.done !== void 0 && (validate89(data94.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data94, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data94.by !== void 0 && (validate56(data94.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data94, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data94.cite !== void 0 && (validate92(data94.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data94, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data94.note !== void 0 && (validate66(data94.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data94, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data94.battery_condition !== void 0) {
               let data100 = data94.battery_condition;
               if (!(data100 === "sound" || data100 === "hit" || data100 === "leaking" || data100 === "hot" || data100 === "isolation fault" || data100 === "not yet seen")) {
                 let err117 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
                 vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
               }
             }
-            if (data94.battery_fit_cite !== void 0 && (validate89(data94.battery_fit_cite, { instancePath: instancePath + "/make_safe/high_voltage/battery_fit_cite", parentData: data94, parentDataProperty: "battery_fit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data94.quarantine !== void 0) {
+            if (data94.battery_fit_cite !== void 0 && (validate92(data94.battery_fit_cite, { instancePath: instancePath + "/make_safe/high_voltage/battery_fit_cite", parentData: data94, parentDataProperty: "battery_fit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data94.quarantine !== void 0) {
               let data102 = data94.quarantine;
               if (data102 && typeof data102 == "object" && !Array.isArray(data102)) {
                 for (let key10 in data102)
@@ -3328,7 +3374,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
                   }
                 }
-                data102.distance !== void 0 && (validate120(data102.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data102, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data102.watch !== void 0 && (validate101(data102.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data102, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+                data102.distance !== void 0 && (validate123(data102.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data102, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data102.watch !== void 0 && (validate104(data102.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data102, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length));
               } else {
                 let err121 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
@@ -3342,7 +3388,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     let err122 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
                     vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
                   }
-                if (data107.planned !== void 0 && (validate84(data107.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data107, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data107.done !== void 0 && (validate86(data107.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data107, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data107.by !== void 0 && (validate56(data107.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data107, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data107.cite !== void 0 && (validate89(data107.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data107, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data107.note !== void 0 && (validate63(data107.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data107, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data107.lock !== void 0) {
+                if (data107.planned !== void 0 && (validate87(data107.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data107, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data107.done !== void 0 && (validate89(data107.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data107, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data107.by !== void 0 && (validate56(data107.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data107, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data107.cite !== void 0 && (validate92(data107.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data107, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data107.note !== void 0 && (validate66(data107.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data107, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data107.lock !== void 0) {
                   let data113 = data107.lock;
                   if (typeof data113 == "string") {
                     if (func2(data113) > 200) {
@@ -3354,7 +3400,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
                   }
                 }
-                data107.wait !== void 0 && (validate101(data107.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data107, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data107.wait_asked !== void 0 && (validate101(data107.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data107, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+                data107.wait !== void 0 && (validate104(data107.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data107, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data107.wait_asked !== void 0 && (validate104(data107.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data107, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length));
               } else {
                 let err125 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
@@ -3368,11 +3414,11 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     let err126 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
                     vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
                   }
-                if (data116.planned !== void 0 && (validate84(data116.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data116, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data116.done !== void 0 && (validate86(data116.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data116, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data116.by !== void 0 && (validate56(data116.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data116, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data116.cite !== void 0 && (validate89(data116.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data116, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data116.note !== void 0 && (validate63(data116.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data116, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data116.meter_proved_before !== void 0 && typeof data116.meter_proved_before != "boolean") {
+                if (data116.planned !== void 0 && (validate87(data116.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data116, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data116.done !== void 0 && (validate89(data116.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data116, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data116.by !== void 0 && (validate56(data116.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data116, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data116.cite !== void 0 && (validate92(data116.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data116, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data116.note !== void 0 && (validate66(data116.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data116, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data116.meter_proved_before !== void 0 && typeof data116.meter_proved_before != "boolean") {
                   let err127 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
                 }
-                if (data116.reading !== void 0 && (validate136(data116.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data116, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data116.meter_proved_after !== void 0 && typeof data116.meter_proved_after != "boolean") {
+                if (data116.reading !== void 0 && (validate139(data116.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data116, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate139.errors : vErrors.concat(validate139.errors), errors = vErrors.length)), data116.meter_proved_after !== void 0 && typeof data116.meter_proved_after != "boolean") {
                   let err128 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
                 }
@@ -3397,7 +3443,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
               }
             }
-            data94.state_of_charge !== void 0 && (validate138(data94.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data94, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length));
+            data94.state_of_charge !== void 0 && (validate141(data94.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data94, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors), errors = vErrors.length));
           } else {
             let err133 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
@@ -3411,7 +3457,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err134 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
                 vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
               }
-            if (data128.planned !== void 0 && (validate84(data128.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data128, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data128.done !== void 0 && (validate86(data128.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data128, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data128.by !== void 0 && (validate56(data128.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data128, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data128.cite !== void 0 && (validate89(data128.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data128, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data128.note !== void 0 && (validate63(data128.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data128, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data128.extinguisher !== void 0) {
+            if (data128.planned !== void 0 && (validate87(data128.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data128, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data128.done !== void 0 && (validate89(data128.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data128, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data128.by !== void 0 && (validate56(data128.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data128, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data128.cite !== void 0 && (validate92(data128.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data128, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data128.note !== void 0 && (validate66(data128.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data128, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data128.extinguisher !== void 0) {
               let data134 = data128.extinguisher;
               if (typeof data134 == "string") {
                 if (func2(data134) > 200) {
@@ -3423,7 +3469,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
               }
             }
-            if (data128.watch !== void 0 && (validate101(data128.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data128, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data128.fluids !== void 0) {
+            if (data128.watch !== void 0 && (validate104(data128.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data128, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data128.fluids !== void 0) {
               let data136 = data128.fluids;
               if (Array.isArray(data136)) {
                 if (data136.length > 30) {
@@ -3439,7 +3485,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         let err138 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
                         vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
                       }
-                    if (data137.item !== void 0 && (validate146(data137.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/item", parentData: data137, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length)), data137.treatment !== void 0 && (validate148(data137.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/treatment", parentData: data137, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length)), data137.place !== void 0) {
+                    if (data137.item !== void 0 && (validate149(data137.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/item", parentData: data137, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate149.errors : vErrors.concat(validate149.errors), errors = vErrors.length)), data137.treatment !== void 0 && (validate151(data137.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/treatment", parentData: data137, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate151.errors : vErrors.concat(validate151.errors), errors = vErrors.length)), data137.place !== void 0) {
                       let data140 = data137.place;
                       if (typeof data140 == "string") {
                         if (func2(data140) > 200) {
@@ -3474,7 +3520,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err144 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
                 vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
               }
-            if (data141.planned !== void 0 && (validate84(data141.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data141, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data141.done !== void 0 && (validate86(data141.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data141, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data141.by !== void 0 && (validate56(data141.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data141, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data141.cite !== void 0 && (validate89(data141.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data141, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data141.note !== void 0 && (validate63(data141.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data141, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data141.points !== void 0) {
+            if (data141.planned !== void 0 && (validate87(data141.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data141, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data141.done !== void 0 && (validate89(data141.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data141, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data141.by !== void 0 && (validate56(data141.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data141, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data141.cite !== void 0 && (validate92(data141.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data141, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data141.note !== void 0 && (validate66(data141.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data141, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data141.points !== void 0) {
               let data147 = data141.points;
               if (Array.isArray(data147)) {
                 if (data147.length > 20) {
@@ -3483,7 +3529,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 }
                 let len10 = data147.length;
                 for (let i10 = 0; i10 < len10; i10++)
-                  validate71(data147[i10], { instancePath: instancePath + "/make_safe/lifting/points/" + i10, parentData: data147, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+                  validate74(data147[i10], { instancePath: instancePath + "/make_safe/lifting/points/" + i10, parentData: data147, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
               } else {
                 let err146 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
@@ -3528,7 +3574,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             }
             let len11 = data151.length;
             for (let i11 = 0; i11 < len11; i11++)
-              validate71(data151[i11], { instancePath: instancePath + "/damage/direct/" + i11, parentData: data151, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+              validate74(data151[i11], { instancePath: instancePath + "/damage/direct/" + i11, parentData: data151, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
           } else {
             let err153 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
@@ -3584,7 +3630,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
           }
         }
-        data149.note !== void 0 && (validate63(data149.note, { instancePath: instancePath + "/damage/note", parentData: data149, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data149.note !== void 0 && (validate66(data149.note, { instancePath: instancePath + "/damage/note", parentData: data149, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
         let err162 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
@@ -3599,7 +3645,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len13 = data158.length;
         for (let i13 = 0; i13 < len13; i13++)
-          validate158(data158[i13], { instancePath: instancePath + "/parts/" + i13, parentData: data158, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate158.errors : vErrors.concat(validate158.errors), errors = vErrors.length);
+          validate161(data158[i13], { instancePath: instancePath + "/parts/" + i13, parentData: data158, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length);
       } else {
         let err164 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
@@ -3620,7 +3666,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
           }
         }
-        if (data160.calibration_due !== void 0 && (validate53(data160.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data160, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data160.uncertainty !== void 0 && (validate120(data160.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data160, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data160.data_sheet !== void 0) {
+        if (data160.calibration_due !== void 0 && (validate53(data160.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data160, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data160.uncertainty !== void 0 && (validate123(data160.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data160, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data160.data_sheet !== void 0) {
           let data164 = data160.data_sheet;
           if (data164 && typeof data164 == "object" && !Array.isArray(data164)) {
             for (let key19 in data164)
@@ -3688,13 +3734,13 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
               }
             }
-            data164.years !== void 0 && (validate75(data164.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data164, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length));
+            data164.years !== void 0 && (validate78(data164.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data164, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate78.errors : vErrors.concat(validate78.errors), errors = vErrors.length));
           } else {
             let err178 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
           }
         }
-        if (data160.tolerance !== void 0 && (validate120(data160.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data160, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data160.tolerance_cite !== void 0 && (validate89(data160.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data160, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data160.before !== void 0 && (validate86(data160.before, { instancePath: instancePath + "/measurements/before", parentData: data160, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data160.before_welding !== void 0 && (validate86(data160.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data160, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data160.after !== void 0 && (validate86(data160.after, { instancePath: instancePath + "/measurements/after", parentData: data160, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data160.zero_points !== void 0) {
+        if (data160.tolerance !== void 0 && (validate123(data160.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data160, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data160.tolerance_cite !== void 0 && (validate92(data160.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data160, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data160.before !== void 0 && (validate89(data160.before, { instancePath: instancePath + "/measurements/before", parentData: data160, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data160.before_welding !== void 0 && (validate89(data160.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data160, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data160.after !== void 0 && (validate89(data160.after, { instancePath: instancePath + "/measurements/after", parentData: data160, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data160.zero_points !== void 0) {
           let data176 = data160.zero_points;
           if (Array.isArray(data176)) {
             if (data176.length > 100) {
@@ -3703,7 +3749,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             }
             let len14 = data176.length;
             for (let i14 = 0; i14 < len14; i14++)
-              validate71(data176[i14], { instancePath: instancePath + "/measurements/zero_points/" + i14, parentData: data176, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+              validate74(data176[i14], { instancePath: instancePath + "/measurements/zero_points/" + i14, parentData: data176, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
           } else {
             let err180 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
@@ -3725,7 +3771,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     let err182 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
                     vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
                   }
-                if (data179.name !== void 0 && (validate71(data179.name, { instancePath: instancePath + "/measurements/points/" + i15 + "/name", parentData: data179, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data179.on !== void 0 && (validate71(data179.on, { instancePath: instancePath + "/measurements/points/" + i15 + "/on", parentData: data179, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data179.nominal !== void 0 && (validate327(data179.nominal, { instancePath: instancePath + "/measurements/points/" + i15 + "/nominal", parentData: data179, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors), errors = vErrors.length)), data179.before !== void 0 && (validate327(data179.before, { instancePath: instancePath + "/measurements/points/" + i15 + "/before", parentData: data179, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors), errors = vErrors.length)), data179.after !== void 0 && (validate327(data179.after, { instancePath: instancePath + "/measurements/points/" + i15 + "/after", parentData: data179, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors), errors = vErrors.length)), data179.tolerance !== void 0 && (validate120(data179.tolerance, { instancePath: instancePath + "/measurements/points/" + i15 + "/tolerance", parentData: data179, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data179.dropped_because !== void 0) {
+                if (data179.name !== void 0 && (validate74(data179.name, { instancePath: instancePath + "/measurements/points/" + i15 + "/name", parentData: data179, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data179.on !== void 0 && (validate74(data179.on, { instancePath: instancePath + "/measurements/points/" + i15 + "/on", parentData: data179, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data179.nominal !== void 0 && (validate330(data179.nominal, { instancePath: instancePath + "/measurements/points/" + i15 + "/nominal", parentData: data179, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors), errors = vErrors.length)), data179.before !== void 0 && (validate330(data179.before, { instancePath: instancePath + "/measurements/points/" + i15 + "/before", parentData: data179, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors), errors = vErrors.length)), data179.after !== void 0 && (validate330(data179.after, { instancePath: instancePath + "/measurements/points/" + i15 + "/after", parentData: data179, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors), errors = vErrors.length)), data179.tolerance !== void 0 && (validate123(data179.tolerance, { instancePath: instancePath + "/measurements/points/" + i15 + "/tolerance", parentData: data179, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors), errors = vErrors.length)), data179.dropped_because !== void 0) {
                   let data186 = data179.dropped_because;
                   if (typeof data186 == "string") {
                     if (func2(data186) > 400) {
@@ -3737,7 +3783,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
                   }
                 }
-                data179.other_side !== void 0 && (validate71(data179.other_side, { instancePath: instancePath + "/measurements/points/" + i15 + "/other_side", parentData: data179, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
+                data179.other_side !== void 0 && (validate74(data179.other_side, { instancePath: instancePath + "/measurements/points/" + i15 + "/other_side", parentData: data179, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length));
               } else {
                 let err185 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
@@ -3757,13 +3803,13 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             }
             let len16 = data188.length;
             for (let i16 = 0; i16 < len16; i16++)
-              validate335(data188[i16], { instancePath: instancePath + "/measurements/openings/" + i16, parentData: data188, parentDataProperty: i16, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate335.errors : vErrors.concat(validate335.errors), errors = vErrors.length);
+              validate338(data188[i16], { instancePath: instancePath + "/measurements/openings/" + i16, parentData: data188, parentDataProperty: i16, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate338.errors : vErrors.concat(validate338.errors), errors = vErrors.length);
           } else {
             let err188 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
           }
         }
-        data160.planned !== void 0 && (validate84(data160.planned, { instancePath: instancePath + "/measurements/planned", parentData: data160, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data160.by !== void 0 && (validate56(data160.by, { instancePath: instancePath + "/measurements/by", parentData: data160, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data160.note !== void 0 && (validate63(data160.note, { instancePath: instancePath + "/measurements/note", parentData: data160, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data160.planned !== void 0 && (validate87(data160.planned, { instancePath: instancePath + "/measurements/planned", parentData: data160, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data160.by !== void 0 && (validate56(data160.by, { instancePath: instancePath + "/measurements/by", parentData: data160, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data160.note !== void 0 && (validate66(data160.note, { instancePath: instancePath + "/measurements/note", parentData: data160, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
         let err189 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
@@ -3804,7 +3850,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
               }
             }
-            data194.part !== void 0 && (validate71(data194.part, { instancePath: instancePath + "/hold_points/" + i17 + "/part", parentData: data194, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data194.planned !== void 0 && (validate84(data194.planned, { instancePath: instancePath + "/hold_points/" + i17 + "/planned", parentData: data194, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data194.done !== void 0 && (validate86(data194.done, { instancePath: instancePath + "/hold_points/" + i17 + "/done", parentData: data194, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data194.by !== void 0 && (validate56(data194.by, { instancePath: instancePath + "/hold_points/" + i17 + "/by", parentData: data194, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data194.cite !== void 0 && (validate89(data194.cite, { instancePath: instancePath + "/hold_points/" + i17 + "/cite", parentData: data194, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data194.note !== void 0 && (validate63(data194.note, { instancePath: instancePath + "/hold_points/" + i17 + "/note", parentData: data194, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data194.part !== void 0 && (validate74(data194.part, { instancePath: instancePath + "/hold_points/" + i17 + "/part", parentData: data194, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data194.planned !== void 0 && (validate87(data194.planned, { instancePath: instancePath + "/hold_points/" + i17 + "/planned", parentData: data194, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data194.done !== void 0 && (validate89(data194.done, { instancePath: instancePath + "/hold_points/" + i17 + "/done", parentData: data194, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data194.by !== void 0 && (validate56(data194.by, { instancePath: instancePath + "/hold_points/" + i17 + "/by", parentData: data194, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data194.cite !== void 0 && (validate92(data194.cite, { instancePath: instancePath + "/hold_points/" + i17 + "/cite", parentData: data194, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data194.note !== void 0 && (validate66(data194.note, { instancePath: instancePath + "/hold_points/" + i17 + "/note", parentData: data194, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
             let err195 = { instancePath: instancePath + "/hold_points/" + i17, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
@@ -3839,7 +3885,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     let err199 = { instancePath: instancePath + "/finish/cavities/" + i18, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
                     vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
                   }
-                if (data205.planned !== void 0 && (validate84(data205.planned, { instancePath: instancePath + "/finish/cavities/" + i18 + "/planned", parentData: data205, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data205.done !== void 0 && (validate86(data205.done, { instancePath: instancePath + "/finish/cavities/" + i18 + "/done", parentData: data205, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data205.by !== void 0 && (validate56(data205.by, { instancePath: instancePath + "/finish/cavities/" + i18 + "/by", parentData: data205, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data205.cite !== void 0 && (validate89(data205.cite, { instancePath: instancePath + "/finish/cavities/" + i18 + "/cite", parentData: data205, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data205.note !== void 0 && (validate63(data205.note, { instancePath: instancePath + "/finish/cavities/" + i18 + "/note", parentData: data205, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data205.part !== void 0 && (validate71(data205.part, { instancePath: instancePath + "/finish/cavities/" + i18 + "/part", parentData: data205, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data205.primer !== void 0) {
+                if (data205.planned !== void 0 && (validate87(data205.planned, { instancePath: instancePath + "/finish/cavities/" + i18 + "/planned", parentData: data205, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data205.done !== void 0 && (validate89(data205.done, { instancePath: instancePath + "/finish/cavities/" + i18 + "/done", parentData: data205, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data205.by !== void 0 && (validate56(data205.by, { instancePath: instancePath + "/finish/cavities/" + i18 + "/by", parentData: data205, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data205.cite !== void 0 && (validate92(data205.cite, { instancePath: instancePath + "/finish/cavities/" + i18 + "/cite", parentData: data205, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data205.note !== void 0 && (validate66(data205.note, { instancePath: instancePath + "/finish/cavities/" + i18 + "/note", parentData: data205, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data205.part !== void 0 && (validate74(data205.part, { instancePath: instancePath + "/finish/cavities/" + i18 + "/part", parentData: data205, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data205.primer !== void 0) {
                   let data212 = data205.primer;
                   if (typeof data212 == "string") {
                     if (func2(data212) > 200) {
@@ -3897,7 +3943,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err209 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
                 vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
               }
-            if (data216.planned !== void 0 && (validate84(data216.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data216, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data216.done !== void 0 && (validate86(data216.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data216, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data216.by !== void 0 && (validate56(data216.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data216, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data216.cite !== void 0 && (validate89(data216.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data216, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data216.note !== void 0 && (validate63(data216.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data216, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data216.places !== void 0) {
+            if (data216.planned !== void 0 && (validate87(data216.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data216, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data216.done !== void 0 && (validate89(data216.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data216, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data216.by !== void 0 && (validate56(data216.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data216, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data216.cite !== void 0 && (validate92(data216.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data216, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data216.note !== void 0 && (validate66(data216.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data216, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data216.places !== void 0) {
               let data222 = data216.places;
               if (typeof data222 == "string") {
                 if (func2(data222) > 400) {
@@ -3922,7 +3968,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err213 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
                 vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
               }
-            if (data223.planned !== void 0 && (validate84(data223.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data223, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data223.done !== void 0 && (validate86(data223.done, { instancePath: instancePath + "/finish/primer/done", parentData: data223, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data223.by !== void 0 && (validate56(data223.by, { instancePath: instancePath + "/finish/primer/by", parentData: data223, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data223.cite !== void 0 && (validate89(data223.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data223, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data223.note !== void 0 && (validate63(data223.note, { instancePath: instancePath + "/finish/primer/note", parentData: data223, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data223.product !== void 0) {
+            if (data223.planned !== void 0 && (validate87(data223.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data223, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data223.done !== void 0 && (validate89(data223.done, { instancePath: instancePath + "/finish/primer/done", parentData: data223, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data223.by !== void 0 && (validate56(data223.by, { instancePath: instancePath + "/finish/primer/by", parentData: data223, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data223.cite !== void 0 && (validate92(data223.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data223, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data223.note !== void 0 && (validate66(data223.note, { instancePath: instancePath + "/finish/primer/note", parentData: data223, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data223.product !== void 0) {
               let data229 = data223.product;
               if (typeof data229 == "string") {
                 if (func2(data229) > 200) {
@@ -3947,7 +3993,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err217 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
                 vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
               }
-            data230.planned !== void 0 && (validate84(data230.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data230, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data230.done !== void 0 && (validate86(data230.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data230, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data230.by !== void 0 && (validate56(data230.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data230, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data230.cite !== void 0 && (validate89(data230.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data230, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data230.note !== void 0 && (validate63(data230.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data230, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data230.planned !== void 0 && (validate87(data230.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data230, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data230.done !== void 0 && (validate89(data230.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data230, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data230.by !== void 0 && (validate56(data230.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data230, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data230.cite !== void 0 && (validate92(data230.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data230, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data230.note !== void 0 && (validate66(data230.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data230, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
             let err218 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
@@ -3961,7 +4007,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err219 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
                 vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
               }
-            if (data236.planned !== void 0 && (validate84(data236.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data236, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data236.done !== void 0 && (validate86(data236.done, { instancePath: instancePath + "/finish/bake/done", parentData: data236, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data236.by !== void 0 && (validate56(data236.by, { instancePath: instancePath + "/finish/bake/by", parentData: data236, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data236.cite !== void 0 && (validate89(data236.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data236, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data236.note !== void 0 && (validate63(data236.note, { instancePath: instancePath + "/finish/bake/note", parentData: data236, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data236.temperature !== void 0 && (validate195(data236.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data236, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data236.time !== void 0 && (validate101(data236.time, { instancePath: instancePath + "/finish/bake/time", parentData: data236, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data236.traction_battery !== void 0) {
+            if (data236.planned !== void 0 && (validate87(data236.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data236, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data236.done !== void 0 && (validate89(data236.done, { instancePath: instancePath + "/finish/bake/done", parentData: data236, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data236.by !== void 0 && (validate56(data236.by, { instancePath: instancePath + "/finish/bake/by", parentData: data236, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data236.cite !== void 0 && (validate92(data236.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data236, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data236.note !== void 0 && (validate66(data236.note, { instancePath: instancePath + "/finish/bake/note", parentData: data236, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data236.temperature !== void 0 && (validate198(data236.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data236, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data236.time !== void 0 && (validate104(data236.time, { instancePath: instancePath + "/finish/bake/time", parentData: data236, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data236.traction_battery !== void 0) {
               let data244 = data236.traction_battery;
               if (!(data244 === "in the vehicle" || data244 === "removed")) {
                 let err220 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
@@ -3976,7 +4022,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     let err221 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
                     vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
                   }
-                data245.temperature !== void 0 && (validate195(data245.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data245, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data245.time !== void 0 && (validate101(data245.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data245, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data245.cite !== void 0 && (validate89(data245.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data245, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+                data245.temperature !== void 0 && (validate198(data245.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data245, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data245.time !== void 0 && (validate104(data245.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data245, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors), errors = vErrors.length)), data245.cite !== void 0 && (validate92(data245.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data245, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length));
               } else {
                 let err222 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
@@ -4000,7 +4046,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             let err225 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
             vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
           }
-        if (data249.scan_before !== void 0 && (validate383(data249.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data249, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data249.scan_after !== void 0 && (validate383(data249.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data249, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data249.alignment !== void 0) {
+        if (data249.scan_before !== void 0 && (validate386(data249.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data249, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors), errors = vErrors.length)), data249.scan_after !== void 0 && (validate386(data249.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data249, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors), errors = vErrors.length)), data249.alignment !== void 0) {
           let data252 = data249.alignment;
           if (data252 && typeof data252 == "object" && !Array.isArray(data252)) {
             for (let key30 in data252)
@@ -4008,7 +4054,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err226 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
                 vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
               }
-            if (data252.planned !== void 0 && (validate84(data252.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data252, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data252.done !== void 0 && (validate86(data252.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data252, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data252.by !== void 0 && (validate56(data252.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data252, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data252.cite !== void 0 && (validate89(data252.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data252, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data252.note !== void 0 && (validate63(data252.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data252, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data252.result !== void 0) {
+            if (data252.planned !== void 0 && (validate87(data252.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data252, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data252.done !== void 0 && (validate89(data252.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data252, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data252.by !== void 0 && (validate56(data252.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data252, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data252.cite !== void 0 && (validate92(data252.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data252, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data252.note !== void 0 && (validate66(data252.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data252, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data252.result !== void 0) {
               let data258 = data252.result;
               if (!(data258 === "within range" || data258 === "out of range" || data258 === "not required")) {
                 let err227 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
@@ -4045,7 +4091,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
                       }
                     }
-                    data260.specified !== void 0 && (validate397(data260.specified, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/specified", parentData: data260, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.tolerance !== void 0 && (validate397(data260.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/tolerance", parentData: data260, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.from !== void 0 && (validate397(data260.from, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/from", parentData: data260, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.to !== void 0 && (validate397(data260.to, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/to", parentData: data260, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.before !== void 0 && (validate397(data260.before, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/before", parentData: data260, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.after !== void 0 && (validate397(data260.after, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/after", parentData: data260, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length));
+                    data260.specified !== void 0 && (validate400(data260.specified, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/specified", parentData: data260, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate400.errors : vErrors.concat(validate400.errors), errors = vErrors.length)), data260.tolerance !== void 0 && (validate400(data260.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/tolerance", parentData: data260, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate400.errors : vErrors.concat(validate400.errors), errors = vErrors.length)), data260.from !== void 0 && (validate400(data260.from, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/from", parentData: data260, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate400.errors : vErrors.concat(validate400.errors), errors = vErrors.length)), data260.to !== void 0 && (validate400(data260.to, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/to", parentData: data260, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate400.errors : vErrors.concat(validate400.errors), errors = vErrors.length)), data260.before !== void 0 && (validate400(data260.before, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/before", parentData: data260, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate400.errors : vErrors.concat(validate400.errors), errors = vErrors.length)), data260.after !== void 0 && (validate400(data260.after, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/after", parentData: data260, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate400.errors : vErrors.concat(validate400.errors), errors = vErrors.length));
                   } else {
                     let err232 = { instancePath: instancePath + "/verify/alignment/values/" + i19, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
                     vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
@@ -4077,7 +4123,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     let err236 = { instancePath: instancePath + "/verify/calibrations/" + i20, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
                     vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
                   }
-                if (data270.planned !== void 0 && (validate84(data270.planned, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/planned", parentData: data270, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data270.done !== void 0 && (validate86(data270.done, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/done", parentData: data270, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data270.by !== void 0 && (validate56(data270.by, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/by", parentData: data270, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data270.cite !== void 0 && (validate89(data270.cite, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/cite", parentData: data270, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data270.note !== void 0 && (validate63(data270.note, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/note", parentData: data270, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data270.sensor !== void 0) {
+                if (data270.planned !== void 0 && (validate87(data270.planned, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/planned", parentData: data270, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data270.done !== void 0 && (validate89(data270.done, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/done", parentData: data270, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data270.by !== void 0 && (validate56(data270.by, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/by", parentData: data270, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data270.cite !== void 0 && (validate92(data270.cite, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/cite", parentData: data270, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data270.note !== void 0 && (validate66(data270.note, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/note", parentData: data270, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data270.sensor !== void 0) {
                   let data276 = data270.sensor;
                   if (typeof data276 == "string") {
                     if (func2(data276) > 200) {
@@ -4189,7 +4235,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err254 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
                 vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
               }
-            if (data285.planned !== void 0 && (validate84(data285.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data285, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data285.done !== void 0 && (validate86(data285.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data285, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data285.by !== void 0 && (validate56(data285.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data285, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data285.cite !== void 0 && (validate89(data285.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data285, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data285.note !== void 0 && (validate63(data285.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data285, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data285.result !== void 0) {
+            if (data285.planned !== void 0 && (validate87(data285.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data285, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data285.done !== void 0 && (validate89(data285.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data285, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data285.by !== void 0 && (validate56(data285.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data285, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data285.cite !== void 0 && (validate92(data285.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data285, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data285.note !== void 0 && (validate66(data285.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data285, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data285.result !== void 0) {
               let data291 = data285.result;
               if (!(data291 === "complete" || data291 === "open")) {
                 let err255 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
@@ -4209,7 +4255,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err257 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
                 vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
               }
-            if (data292.planned !== void 0 && (validate84(data292.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data292, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data292.done !== void 0 && (validate86(data292.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data292, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data292.by !== void 0 && (validate56(data292.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data292, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data292.cite !== void 0 && (validate89(data292.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data292, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data292.note !== void 0 && (validate63(data292.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data292, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data292.insulation !== void 0 && (validate419(data292.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data292, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate419.errors : vErrors.concat(validate419.errors), errors = vErrors.length)), data292.limit !== void 0 && (validate419(data292.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data292, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate419.errors : vErrors.concat(validate419.errors), errors = vErrors.length)), data292.faults !== void 0) {
+            if (data292.planned !== void 0 && (validate87(data292.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data292, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data292.done !== void 0 && (validate89(data292.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data292, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data292.by !== void 0 && (validate56(data292.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data292, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data292.cite !== void 0 && (validate92(data292.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data292, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data292.note !== void 0 && (validate66(data292.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data292, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data292.insulation !== void 0 && (validate422(data292.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data292, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate422.errors : vErrors.concat(validate422.errors), errors = vErrors.length)), data292.limit !== void 0 && (validate422(data292.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data292, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate422.errors : vErrors.concat(validate422.errors), errors = vErrors.length)), data292.faults !== void 0) {
               let data300 = data292.faults;
               if (typeof data300 == "string") {
                 if (func2(data300) > 400) {
@@ -4248,7 +4294,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
               }
             }
-            data292.state_of_charge !== void 0 && (validate138(data292.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data292, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length));
+            data292.state_of_charge !== void 0 && (validate141(data292.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data292, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors), errors = vErrors.length));
           } else {
             let err264 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
@@ -4262,7 +4308,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err265 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
                 vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
               }
-            if (data305.planned !== void 0 && (validate84(data305.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data305, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data305.done !== void 0 && (validate86(data305.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data305, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data305.by !== void 0 && (validate56(data305.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data305, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data305.cite !== void 0 && (validate89(data305.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data305, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data305.note !== void 0 && (validate63(data305.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data305, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data305.result !== void 0) {
+            if (data305.planned !== void 0 && (validate87(data305.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data305, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data305.done !== void 0 && (validate89(data305.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data305, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data305.by !== void 0 && (validate56(data305.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data305, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data305.cite !== void 0 && (validate92(data305.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data305, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data305.note !== void 0 && (validate66(data305.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data305, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data305.result !== void 0) {
               let data311 = data305.result;
               if (!(data311 === "passed" || data311 === "failed")) {
                 let err266 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
@@ -4282,7 +4328,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err268 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
                 vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
               }
-            if (data312.planned !== void 0 && (validate84(data312.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data312, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data312.done !== void 0 && (validate86(data312.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data312, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data312.by !== void 0 && (validate56(data312.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data312, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data312.cite !== void 0 && (validate89(data312.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data312, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data312.note !== void 0 && (validate63(data312.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data312, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data312.lit !== void 0) {
+            if (data312.planned !== void 0 && (validate87(data312.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data312, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data312.done !== void 0 && (validate89(data312.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data312, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data312.by !== void 0 && (validate56(data312.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data312, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data312.cite !== void 0 && (validate92(data312.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data312, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data312.note !== void 0 && (validate66(data312.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data312, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data312.lit !== void 0) {
               let data318 = data312.lit;
               if (Array.isArray(data318)) {
                 if (data318.length > 60) {
@@ -4317,7 +4363,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
                       }
                     }
-                    data319.explanation !== void 0 && (validate63(data319.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/explanation", parentData: data319, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+                    data319.explanation !== void 0 && (validate66(data319.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/explanation", parentData: data319, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
                   } else {
                     let err274 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
                     vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
@@ -4341,7 +4387,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err277 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
                 vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
               }
-            data323.planned !== void 0 && (validate84(data323.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data323, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data323.done !== void 0 && (validate86(data323.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data323, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data323.by !== void 0 && (validate56(data323.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data323, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data323.cite !== void 0 && (validate89(data323.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data323, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data323.note !== void 0 && (validate63(data323.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data323, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data323.planned !== void 0 && (validate87(data323.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data323, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors), errors = vErrors.length)), data323.done !== void 0 && (validate89(data323.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data323, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data323.by !== void 0 && (validate56(data323.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data323, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data323.cite !== void 0 && (validate92(data323.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data323, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data323.note !== void 0 && (validate66(data323.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data323, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
             let err278 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
@@ -4380,7 +4426,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
               }
             }
-            if (data330.part !== void 0 && (validate71(data330.part, { instancePath: instancePath + "/deviations/" + i23 + "/part", parentData: data330, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data330.operation !== void 0) {
+            if (data330.part !== void 0 && (validate74(data330.part, { instancePath: instancePath + "/deviations/" + i23 + "/part", parentData: data330, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data330.operation !== void 0) {
               let data333 = data330.operation;
               if (typeof data333 == "string") {
                 if (func2(data333) > 80) {
@@ -4557,7 +4603,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
           }
         }
-        data338.note !== void 0 && (validate63(data338.note, { instancePath: instancePath + "/sign_off/note", parentData: data338, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data338.note !== void 0 && (validate66(data338.note, { instancePath: instancePath + "/sign_off/note", parentData: data338, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
         let err313 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err313] : vErrors.push(err313), errors++;

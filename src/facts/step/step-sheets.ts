@@ -12,6 +12,7 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { isNoQualification } from '../refusals.ts';
+import { isHighVoltageStep, unqualifiedAtVoltage } from './high-voltage-person.ts';
 import { lampFacts } from './lamp-facts.ts';
 import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
@@ -70,18 +71,29 @@ function anyStepFacts(
   survey: Survey,
   draft: StepDraft,
 ): Group<
-  | `step.${'what' | 'name' | 'stated' | 'done' | 'person' | 'qualified' | 'cited' | 'complete' | 'missing'}`
-  | 'step.in_order'
+  | `step.${'what' | 'name' | 'stated' | 'done' | 'person' | 'qualified' | 'person_unqualified'}`
+  | `step.${'cited' | 'complete' | 'missing' | 'in_order'}`
 > {
   const { step, at, what } = draft;
   const person = draft.person ?? step?.by;
+  const unqualified = unqualifiedAtVoltage(survey, draft);
   return {
     'step.what': computed(what, at),
     'step.name': computed(draft.name ?? what, at),
     'step.stated': isStated(draft),
     'step.done': computed(step?.done !== undefined, `${at}/done`),
     'step.person': computed(!saysNone(person?.name), `${at}/by`),
-    'step.qualified': computed(!isNoQualification(person?.qualification), `${at}/by`),
+    'step.qualified': computed(
+      isHighVoltageStep(draft)
+        ? unqualified === undefined
+        : !isNoQualification(person?.qualification),
+      `${at}/by`,
+    ),
+    'step.person_unqualified': computedOr(
+      unqualified,
+      step?.by === undefined && person !== undefined ? '/make_safe/high_voltage/person' : `${at}/by`,
+      'Who does it is qualified by the plan, or told at another step, or the step is another.',
+    ),
     'step.cited': computed(
       listOf(step?.cite).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/cite`,
