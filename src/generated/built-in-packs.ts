@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:d8caf35158976c1b2ca15f91409c2f3e4f1e28e9bc4929448756dbbf0a81833d":{"pack":"general","version":"1.0.0"},"sha256:28838f0ba75952c6c737a29ef9e0b7b1d94ab4a9f3378802c2e09ac348b4254b":{"pack":"general","version":"1.1.0"},"sha256:989766363d11b64e6fc70effcacbd6a93cf8e697315406c2fc53c3b463a365cd":{"pack":"general","version":"2.0.0"},"sha256:c687960436967a70a274e9591e9c1eda3fbce0f49f9ec6ee1c8d837ed4a0631a":{"pack":"general","version":"3.0.0"}};
+  {"sha256:d8caf35158976c1b2ca15f91409c2f3e4f1e28e9bc4929448756dbbf0a81833d":{"pack":"general","version":"1.0.0"},"sha256:28838f0ba75952c6c737a29ef9e0b7b1d94ab4a9f3378802c2e09ac348b4254b":{"pack":"general","version":"1.1.0"},"sha256:989766363d11b64e6fc70effcacbd6a93cf8e697315406c2fc53c3b463a365cd":{"pack":"general","version":"2.0.0"},"sha256:baaf0acb0cf6e3de037c2fd44a9a294171bcf73c3bda5136ec82b7395024ad75":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '0007b2e910316d2b3174f8c0c291eccb4a89389839a6fea32d469dbc45e140ef');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f7c93fb5d5c611a85c6187009bdccbe2aaaaa3e706d958d853f33e7d9f52eeb8');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'ad1a84a82305a8d82d10bbc8a3d49f5353308646c1a260352b69541269512b3d');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '3ee4b6725a1bf67a24d9ddd5c12871f5c4d2cc337a538c971bc7594c731e8adc');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
