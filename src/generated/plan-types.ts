@@ -82,9 +82,9 @@ export interface PlanVehicle {
   readonly vin?: string;
   /** Frame number of a home market without the 17-character scheme. */
   readonly frame_number?: string;
-  /** Where the number was read. */
+  /** Where the number was read, on the vehicle: plate in the windscreen, stamp in the sill … */
   readonly read_from?: string;
-  /** Second place where it was read and agreed. */
+  /** Second place on the vehicle where it was read and agreed. */
   readonly confirmed_at?: string;
   /** Market that the vehicle was built for. */
   readonly market?: 'united-states' | 'canada' | 'north-america' | 'china' | 'european-union' | 'united-kingdom' | 'japan' | 'korea' | 'australia' | 'india' | 'mexico' | 'other';
@@ -114,6 +114,8 @@ export interface PlanReferencesItem {
   readonly revision?: string;
   /** Day of publication. */
   readonly published?: PlanDate;
+  /** What the document is about, where its title does not say so, or says less. A page of another matter cannot let a part be cut, welded or straightened. */
+  readonly about?: readonly Matter[] | Matter;
   /** Whether the document is a single sheet, so that no place needs naming. */
   readonly single_sheet?: boolean;
   readonly covers?: Covers;
@@ -840,6 +842,8 @@ export interface Person {
   readonly role?: string;
   /** Certificate or qualification for this work, with its number or date. */
   readonly qualification?: string;
+  /** What the qualification is for, where its text does not say so: high voltage, body structure. */
+  readonly for?: readonly QualifiedWork[] | QualifiedWork;
 }
 
 /** A person who makes joints of the job, and by which qualification. */
@@ -1497,6 +1501,12 @@ export interface EarlierRepair {
   /** When. */
   readonly when?: string;
 }
+
+/** Matter of a document. */
+export type Matter = 'body structure' | 'restraints' | 'high voltage' | 'running gear' | 'driver assistance' | 'paint';
+
+/** Work that somebody is qualified for. */
+export type QualifiedWork = 'high voltage' | 'body structure';
 
 /** Kind of drive. */
 export type DriveWord = 'combustion' | 'mild-hybrid' | 'hybrid' | 'plug-in-hybrid' | 'battery-electric' | 'fuel-cell' | 'natural-gas' | 'liquefied-petroleum-gas';
