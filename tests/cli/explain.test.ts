@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
-import { rulesInForce } from '../../src/packs/rules-in-force.ts';
+import { rulesInForce } from '../../src/packs/versions/rules-in-force.ts';
 import { runPlanish } from './run-planish.ts';
 
 const plan = 'examples/plans/ring-sectioned-by-old-document.yaml';

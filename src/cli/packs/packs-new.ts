@@ -6,14 +6,14 @@ import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/s
 import { neededProvisions } from '../../judge/needed-provisions.ts';
 import type { PackFile } from '../../packs/digest.ts';
 import { loadPackFiles } from '../../packs/load-pack.ts';
-import { shopScaffold, vehicleScaffold } from '../../packs/scaffold.ts';
+import { shopScaffold, vehicleScaffold } from '../../packs/writing/scaffold.ts';
 import { readPlanFile } from '../../plan/read-file.ts';
 import { countOf } from '../../report/count-words.ts';
 import { visibleText } from '../../report/visible-text.ts';
 import { refuse } from '../complain.ts';
 import { dictionary } from '../dictionary.ts';
-import { faultLine } from '../given-packs.ts';
-import { openPlan } from '../judge-source.ts';
+import { faultLine } from '../judging/given-packs.ts';
+import { openPlan } from '../judging/judge-source.ts';
 import { schemaForEditors } from '../schema-for-editors.ts';
 import { writeFiles } from './write-files.ts';
 import { writeOut } from '../write-out.ts';

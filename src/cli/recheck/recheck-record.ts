@@ -2,7 +2,7 @@ import type { FactSheet } from '../../facts/sheet.ts';
 import { factSchemaVersion } from '../../generated/fact-names.ts';
 import type { PlanSignOff } from '../../generated/plan-types.ts';
 import type { FactDictionary } from '../../packs/fact-dictionary.ts';
-import type { ResolvedPacks } from '../../packs/resolve-packs.ts';
+import type { ResolvedPacks } from '../../packs/layers/resolve-packs.ts';
 import type { PlanReport } from '../../report/plan-report.ts';
 import { keyOf, movedFacts } from '../../recheck/moved-facts.ts';
 import type { Computing } from '../../recheck/rechecked-plan.ts';
