@@ -101,6 +101,19 @@ describe('planish check --explain', () => {
     expect(stops.length).toBeGreaterThan(0);
   });
 
+  test('a margin over a limit that nobody sets is no unknown one', () => {
+    const { stdout } = explain('ring-l');
+    expect(stdout).toContain('exposure.over_limit: no limit is set (computed)');
+    expect(stdout).not.toContain('unknown (computed)');
+    const margins = sheetsOf('ring-l', '--format', 'json').flatMap(({ rules }) =>
+      rules.flatMap(({ when }) =>
+        when.filter(({ fact, value }) => fact === 'exposure.over_limit' && value === null),
+      ),
+    );
+    expect(margins.length).toBeGreaterThan(0);
+    for (const margin of margins) expect(margin.holds).not.toBe('unknown');
+  });
+
   test('leaves the status of the plan, fits 80 columns, and takes the number of the operation or the name of the part', () => {
     const { status, stdout } = explain('ring-l/section');
     expect(status).toBe(1);

@@ -1,19 +1,18 @@
 import { builtInPacks } from '../../generated/built-in-packs.ts';
 import type { PlanStage } from '../../facts/context.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import type { Pack } from '../../packs/pack.ts';
 import { resolvePacks } from '../../packs/layers/resolve-packs.ts';
 import type { Shard } from '../../report/plan-report.ts';
 import { chooseSources } from './choose-sources.ts';
 import type { ChosenSources } from './choose-sources.ts';
 import { complain, refuse } from '../complain.ts';
-import { dictionary } from '../dictionary.ts';
 import { faultLine, loadGivenPacks } from '../judging/given-packs.ts';
 import { listenForInterruption } from '../interruption.ts';
 import type { Interruption } from '../interruption.ts';
 import { answerTo } from './judge-each.ts';
 import { unread } from '../judging/judge-source.ts';
 import type { JudgingRun } from '../judging/judge-source.ts';
+import { judgingRun } from '../judging/judging-run.ts';
 import { lockFinder } from '../judging/lock-finder.ts';
 import { filesAmong } from '../plans/plan-source.ts';
 import type { Progress } from '../reporting/progress.ts';
@@ -53,17 +52,11 @@ export async function check(args: readonly string[], options: CheckOptions): Pro
   const { outputs } = opened;
   for (const remark of choice.remarks) complain(remark);
 
-  const run: JudgingRun = {
-    packs,
-    dictionary,
-    asOfDay: options.asOfDay,
-    ...(options.stage === undefined ? {} : { stage: options.stage }),
-    solveStrip: rememberingStripSolver(),
-    solveLap: rememberingLapSolver(),
+  const run = judgingRun(packs, options.asOfDay, {
+    stage: options.stage,
     lockFor: lockFinder(),
     mustBeLocked: options.locked ?? false,
-    resolved: new Map(),
-  };
+  });
   try {
     outputs.begin(runHead(resolved.packs, options.asOfDay, options.shard));
     const tally = await judgeAll(run, choice, options, outputs, interruption);

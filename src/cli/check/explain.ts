@@ -1,7 +1,6 @@
 import { builtInPacks } from '../../generated/built-in-packs.ts';
 import type { PlanStage } from '../../facts/context.ts';
 import { deriveFacts } from '../../facts/derive-facts.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import { explainSheets } from '../../judge/explain-sheets.ts';
 import { judgePlan } from '../../judge/judge-plan.ts';
 import { readPlanFile } from '../../plan/read-file.ts';
@@ -17,6 +16,7 @@ import { findPlans } from '../plans/find-plans.ts';
 import { loadGivenPacks } from '../judging/given-packs.ts';
 import { folderOf } from './judge-each.ts';
 import { openPlan } from '../judging/judge-source.ts';
+import { judgingRun } from '../judging/judging-run.ts';
 import { lockFinder } from '../judging/lock-finder.ts';
 import { readStandardInput } from '../plans/read-standard-input.ts';
 import { writeOut } from '../write-out.ts';
@@ -45,17 +45,11 @@ export function explain(args: readonly string[], entry: string, options: Explain
   if (source.kind === 'nothing found' || source.kind === 'passed over') return refuse([source.sentence]);
   const file = source.kind === 'file' ? readPlanFile(source.path) : readStandardInput();
   if (!file.ok) return refuse([`${source.shown}: ${file.fault.sentence}`]);
-  const run = {
-    packs: [...builtInPacks(), ...given.packs],
-    dictionary,
-    asOfDay: options.asOfDay,
-    ...(options.stage === undefined ? {} : { stage: options.stage }),
-    solveStrip: rememberingStripSolver(),
-    solveLap: rememberingLapSolver(),
+  const run = judgingRun([...builtInPacks(), ...given.packs], options.asOfDay, {
+    stage: options.stage,
     lockFor: lockFinder(),
     mustBeLocked: options.locked,
-    resolved: new Map(),
-  };
+  });
   const opened = openPlan(run, source.shown, file.bytes, true, folderOf(source));
   if (opened.kind !== 'opened') {
     const reasons = opened.kind === 'plan' ? opened.report.notJudged.map(({ sentence }) => sentence) : [];

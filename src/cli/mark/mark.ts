@@ -1,6 +1,5 @@
 import path from 'node:path';
 import { builtInPacks } from '../../generated/built-in-packs.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import { markCsv } from '../../marking/mark-csv.ts';
 import { markHtml } from '../../marking/mark-html.ts';
 import { markJson } from '../../marking/mark-json.ts';
@@ -15,9 +14,8 @@ import { formatDay } from '../../quantity/format-day.ts';
 import { countOf } from '../../report/count-words.ts';
 import { csv } from '../../report/csv.ts';
 import { visibleText } from '../../report/visible-text.ts';
-import { dictionary } from '../dictionary.ts';
 import { loadGivenPacks } from '../judging/given-packs.ts';
-import type { JudgingRun } from '../judging/judge-source.ts';
+import { judgingRun } from '../judging/judging-run.ts';
 import { overwrittenInput, overwrittenSentence } from '../writing/overwritten-input.ts';
 import { submissionsFrom } from './submissions.ts';
 import { version } from '../version.ts';
@@ -65,15 +63,7 @@ export function mark(args: readonly string[], options: MarkOptions): 0 | 2 {
     );
   const { key } = read;
   const asOfDay = key.scenario.asOfDay ?? options.today;
-  const run: JudgingRun = {
-    packs,
-    dictionary,
-    asOfDay,
-    stage: key.scenario.stage,
-    solveStrip: rememberingStripSolver(),
-    solveLap: rememberingLapSolver(),
-    resolved: new Map(),
-  };
+  const run = judgingRun(packs, asOfDay, { stage: key.scenario.stage });
   const handedIn = submissionsFrom(args, run, topics);
   if (!handedIn.ok) return refuse(handedIn.sentences);
   const toWrite = [options.output, options.numbers].filter((name) => name !== undefined);

@@ -3,7 +3,6 @@ import { builtInPacks } from '../../generated/built-in-packs.ts';
 import type { PlanStage } from '../../facts/context.ts';
 import { planShown } from '../../facts/plan-shown.ts';
 import { plannedHeats } from '../../facts/heat/plan-heat.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import { resolvePacks } from '../../packs/layers/resolve-packs.ts';
 import { readPlanFile } from '../../plan/read-file.ts';
 import { severityCounts } from '../../report/count-words.ts';
@@ -12,12 +11,12 @@ import { sheetHtml } from '../../report/sheet/sheet-html.ts';
 import type { SheetReport } from '../../report/sheet/sheet-report.ts';
 import { visibleText } from '../../report/visible-text.ts';
 import { complain, refuse } from '../complain.ts';
-import { dictionary } from '../dictionary.ts';
 import { exitStatus } from '../exit-status.ts';
 import { faultLine, loadGivenPacks } from '../judging/given-packs.ts';
 import { boundsOf } from '../heat/heat.ts';
 import { judgeOpened, openPlan } from '../judging/judge-source.ts';
-import type { JudgingRun, OpenedPlan } from '../judging/judge-source.ts';
+import type { OpenedPlan } from '../judging/judge-source.ts';
+import { judgingRun } from '../judging/judging-run.ts';
 import { lockFinder } from '../judging/lock-finder.ts';
 import { readStandardInput } from '../plans/read-standard-input.ts';
 import { runHead } from '../judging/run-head.ts';
@@ -47,17 +46,11 @@ export function sheet(plan: string, options: SheetOptions): 0 | 1 | 2 {
   const file = plan === '-' ? readStandardInput() : readPlanFile(plan);
   if (!file.ok) return refuse([`${plan}: ${file.fault.sentence}`]);
 
-  const run: JudgingRun = {
-    packs,
-    dictionary,
-    asOfDay: options.asOfDay,
-    ...(options.stage === undefined ? {} : { stage: options.stage }),
-    solveStrip: rememberingStripSolver(),
-    solveLap: rememberingLapSolver(),
+  const run = judgingRun(packs, options.asOfDay, {
+    stage: options.stage,
     lockFor: lockFinder(),
     mustBeLocked: options.locked,
-    resolved: new Map(),
-  };
+  });
   const shown = plan === '-' ? '(standard input)' : plan.replaceAll(path.sep, '/');
   const folder = plan === '-' ? process.cwd() : path.dirname(path.resolve(plan));
   const opened = openPlan(run, shown, file.bytes, true, folder);

@@ -1,6 +1,7 @@
 import type { HeatAnswer } from '../../facts/heat/heat-question.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
-import type { HeatAnswerReport } from '../heat/heat-report.ts';
+import { packWords } from '../judged-by.ts';
+import type { HeatAnswerReport } from './heat-report.ts';
 
 type ClearAnswer = Pick<HeatAnswer, 'clear' | 'victim' | 'keepOff' | 'limit' | 'leastTensileLeft'>;
 
@@ -43,9 +44,5 @@ function limitWords({ limit, leastTensileLeft }: ClearAnswer): string {
 
 /** Which packs set the limits. */
 export function packsSentence({ packs, planish }: Pick<HeatAnswerReport, 'packs' | 'planish'>): string {
-  const named = packs.map(
-    ({ pack, version, digest, released }) =>
-      `${pack} ${version}${released ? '' : ' (not released)'}, ${digest.slice(0, 'sha256:'.length + 12)}`,
-  );
-  return `Limits by ${named.join('; ')}; planish ${planish}.`;
+  return `Limits by ${packs.map(packWords).join('; ')}; planish ${planish}.`;
 }
