@@ -359,7 +359,7 @@ export interface PlanMeasurements {
   readonly system?: 'mechanical' | 'optical' | 'ultrasonic' | 'fixture' | 'tape';
   readonly calibration_due?: PlanDate;
   /** Measuring uncertainty of a deviation, datum included, at two standard deviations, as the maker of the system or the calibration states it. */
-  readonly uncertainty?: Length;
+  readonly uncertainty?: Size;
   /** Measuring data. */
   readonly data_sheet?: PlanMeasurementsDataSheet;
   /** Tolerance where a point states none. */
