@@ -14,6 +14,7 @@ export type SheetKind =
   | 'point'
   | 'opening'
   | 'step'
+  | 'order'
   | 'entry'
   | 'deviation'
   | 'sign-off';
@@ -575,7 +576,6 @@ export interface FactNames {
     | 'step.wait_left'
     | 'step.checked'
     | 'step.wait_stated'
-    | 'step.before_another'
     | 'step.unchecked'
     | 'step.battery_off'
     | 'step.quarantine_distance'
@@ -594,6 +594,11 @@ export interface FactNames {
     | 'step.coolant'
     | 'step.state_of_charge'
     | 'step.values_copied';
+  readonly 'order':
+    | 'order.then'
+    | 'order.then_done'
+    | 'order.first'
+    | 'order.because';
   readonly 'entry':
     | 'entry.fault'
     | 'entry.path'
@@ -658,6 +663,7 @@ export const sheetKinds: Readonly<Record<SheetKind, { readonly standsOn: readonl
   'point': { standsOn: ['measurement'] },
   'opening': { standsOn: ['measurement'] },
   'step': { standsOn: ['vehicle'] },
+  'order': { standsOn: ['vehicle'] },
   'entry': { standsOn: ['plan'] },
   'deviation': { standsOn: ['plan'] },
   'sign-off': { standsOn: ['plan'] },
@@ -1207,7 +1213,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
   'step.checked': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said to have been looked at when the traction voltage went on again.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
-  'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },
   'step.unchecked': { kind: 'step', type: 'text', description: 'What was not looked at when the traction voltage went on again: connectors, enclosure, mounting, coolant.' },
   'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
   'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },
@@ -1226,6 +1231,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened'], synonyms: { 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
   'step.state_of_charge': { kind: 'step', type: 'number', unit: '%', dimension: 'percent', description: 'State of charge of the traction battery: of the isolation as the vehicle came, of re-commissioning as it goes.' },
   'step.values_copied': { kind: 'step', type: 'yes-no', description: 'Whether at least four values of the wheel alignment are stated after the repair and each is the specified one, to the last digit.' },
+  'order.then': { kind: 'order', type: 'text', alwaysKnown: true, description: 'What is dated too early, as a sentence calls it: wheel alignment.' },
+  'order.then_done': { kind: 'order', type: 'text', alwaysKnown: true, description: 'When it was done, as written.' },
+  'order.first': { kind: 'order', type: 'text', alwaysKnown: true, description: 'What has to come before it and is dated later, each with its day.' },
+  'order.because': { kind: 'order', type: 'text', description: 'Why, as the row of the pack says it.' },
   'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead', 'names itself', 'listed twice'], alwaysKnown: true, description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },
