@@ -1,5 +1,6 @@
 import type { Fault } from './fault.ts';
 import { faultsOfCovering } from './faults-of-covering.ts';
+import { faultsOfBondsLoaded } from './faults-of-bonds-loaded.ts';
 import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
 import { faultsOfClaims } from './faults-of-claims.ts';
 import { faultsOfCuring } from './faults-of-curing.ts';
@@ -47,6 +48,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsAroundSeams,
   ...faultsOfCuring,
   ...faultsOfCovering,
+  ...faultsOfBondsLoaded,
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
   ...faultsOfProcess,

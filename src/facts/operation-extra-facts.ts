@@ -7,7 +7,7 @@ import { isWelded } from './joint/joint-methods.ts';
 import { computed, computedOr, statedOr } from './make-fact.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
-import { wasRepaired } from './part/part-history-facts.ts';
+import { wasRepaired } from './part/earlier-repairs.ts';
 import { isNotAfter } from './step/day-order.ts';
 import { listOf, quantityOf, whenOf } from './quantity-of.ts';
 import { saysNone } from './step/step-draft.ts';

@@ -1,3 +1,4 @@
+import { fastenerCoat } from '../../joint/fastener-coat.ts';
 import { outsideGrip, rivetBearing } from '../../joint/rivet.ts';
 import type { Fact } from '../fact.ts';
 import { ofSized } from './joint-stack.ts';
@@ -15,6 +16,8 @@ type FastenerFact =
   | 'joint.stack_outside_grip'
   | 'joint.rivet_bearing'
   | 'joint.fastener_coated'
+  | 'joint.fastener_bare'
+  | 'joint.fastener_coating'
   | 'joint.old_holes'
   | 'joint.access'
   | 'joint.edges_sealed'
@@ -27,6 +30,8 @@ export function fastenerFacts(
 ): Readonly<Record<FastenerFact, Fact>> {
   const place = `${at}/fastener`;
   const { fastener } = joint;
+  const coatPlace = fastener?.coating === undefined ? place : `${place}/coating`;
+  const coat = fastener?.coating === undefined ? undefined : fastenerCoat(fastener.coating);
   const shank = quantityOf(fastener?.diameter, 'length');
   const byShank = (key: 'edge' | 'pitch'): Fact => {
     const own = quantityOf(joint[key], 'length');
@@ -49,7 +54,13 @@ export function fastenerFacts(
     'joint.fastener_pitch_factor': byShank('pitch'),
     'joint.stack_outside_grip': gripFact({ joint, at }, stack),
     'joint.rivet_bearing': bearingFact({ joint, at }, shank, stack),
-    'joint.fastener_coated': computed(fastener?.coating !== undefined, place),
+    'joint.fastener_coated': computed(coat === 'coated', coatPlace),
+    'joint.fastener_bare': computed(coat === 'bare', coatPlace),
+    'joint.fastener_coating': statedOr(
+      fastener?.coating,
+      coatPlace,
+      'Neither coating nor material of the fastener is stated.',
+    ),
     'joint.old_holes': statedOr(
       joint.old_holes,
       `${at}/old_holes`,
