@@ -8,6 +8,7 @@ import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
+import { faultsOfJoining } from './faults-of-joining.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
@@ -49,6 +50,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfCuring,
   ...faultsOfCovering,
   ...faultsOfBondsLoaded,
+  ...faultsOfJoining,
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
   ...faultsOfProcess,

@@ -412,6 +412,7 @@ export interface FactNames {
     | 'joint.coupon_at_pitch'
     | 'joint.coupon_sheets'
     | 'joint.coupon_other_setup'
+    | 'joint.coupon_flaw'
     | 'joint.coupon_bond'
     | 'joint.coupon_bond_text'
     | 'joint.coupon_recorded'
@@ -440,6 +441,11 @@ export interface FactNames {
     | 'joint.fastener_pitch_factor'
     | 'joint.stack_outside_grip'
     | 'joint.rivet_bearing'
+    | 'joint.gas'
+    | 'joint.gas_kind'
+    | 'joint.melt_width'
+    | 'joint.cure_temperature'
+    | 'joint.fastener_sheet_factor'
     | 'joint.fastener_coated'
     | 'joint.fastener_bare'
     | 'joint.fastener_coating'
@@ -1048,6 +1054,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_at_pitch': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon held two welds at the pitch of the job.' },
   'joint.coupon_sheets': { kind: 'joint', type: 'word', words: ['same', 'other', 'not stated'], alwaysKnown: true, description: 'Whether the coupon was made of sheets like those of the joint, in number, thickness and class.' },
   'joint.coupon_other_setup': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon is said to be made by another machine, arm, cap or program, or without the adhesive.' },
+  'joint.coupon_flaw': { kind: 'joint', type: 'text', description: 'Why a coupon that passed tells nothing of the joint: torn after it, more than a day before it, or made of other sheets or with another setup.' },
   'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; not asked of others.' },
   'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
@@ -1076,6 +1083,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.fastener_pitch_factor': { kind: 'joint', type: 'number', description: 'Distance between neighbours by the shank diameter.' },
   'joint.stack_outside_grip': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the stack lies outside the range that the fastener holds: zero inside.' },
   'joint.rivet_bearing': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'What the sheets bear at one rivet.' },
+  'joint.gas': { kind: 'joint', type: 'text', description: 'Shielding gas, as written.' },
+  'joint.gas_kind': { kind: 'joint', type: 'word', words: ['inert', 'active', 'unfit'], description: 'What the shielding gas does in the arc, by its name or its group of ISO 14175: inert; active (carbon dioxide or oxygen in it); unfit, such as air or nitrogen.' },
+  'joint.melt_width': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Width of the strip that a seam of an arc would melt by its settings, in steel: line source in thin sheet, no loss to air. An order of magnitude.' },
+  'joint.cure_temperature': { kind: 'joint', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the cure of the adhesive names.' },
+  'joint.fastener_sheet_factor': { kind: 'joint', type: 'number', description: 'Shank diameter over the governing thickness of the stack.' },
   'joint.fastener_coated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a coating of the fastener, or a metal that needs none, is named.' },
   'joint.fastener_bare': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what stands as its coating says that it has none: bare steel, none, uncoated.' },
   'joint.fastener_coating': { kind: 'joint', type: 'text', description: 'Coating or material of the fastener, as written.' },

@@ -15,7 +15,8 @@ type CureFact =
   | 'joint.cured_too_soon'
   | 'joint.loaded_before_cure'
   | 'joint.cure_when_measured'
-  | 'joint.cure_text';
+  | 'joint.cure_text'
+  | 'joint.cure_temperature';
 
 /** The adhesive of a joint as it sets: against the days on which the body was measured, moved and handed over. */
 export function cureFacts(matter: JointMatter): Readonly<Record<CureFact, Fact>> {
@@ -48,6 +49,11 @@ export function cureFacts(matter: JointMatter): Readonly<Record<CureFact, Fact>>
       'Nothing that loads the joint is dated before it had cured, or the days are not written.',
     ),
     'joint.cure_when_measured': computed(measured, place),
+    'joint.cure_temperature': computedOr(
+      bond.cure?.warmestCelsius,
+      `${place}/cure`,
+      'At which temperature the adhesive cures is not stated.',
+    ),
     'joint.cure_text': computedOr(
       has ? cureText(joint, joined, survey.plan.measurements?.after) : undefined,
       place,

@@ -1,6 +1,7 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
+import { arcFacts } from './joint-arc.ts';
 import { atCutFacts, isRestOfOnePiece, isToRestOfItself } from './joint-at-cut.ts';
 import { bondCouponFacts } from './joint-bond-coupon.ts';
 import { buttonFacts } from './joint-button.ts';
@@ -45,7 +46,7 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
   ({ one, laid, pattern }: JointMatter) => sizeFacts(one, laid, pattern),
   ({ one, laid }: JointMatter) => rowFacts(one, laid),
   ({ one, pattern }: JointMatter) => coverFacts(one, pattern.pitchMm),
-  ({ survey, one, laid }: JointMatter) => couponFacts(survey, one, laid),
+  ({ survey, one, laid, operation }: JointMatter) => couponFacts(survey, one, laid, operation.operation.done),
   ({ survey, one, laid }: JointMatter) => settingsFacts(survey.context.windows, one, laid),
   ({ one, operation, laid }: JointMatter) => seamFacts(one, operation, laid),
   ({ one, laid }: JointMatter) => fastenerFacts(one, laid),
@@ -53,6 +54,7 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
     adhesiveFacts(one, { done: operation.operation.done, asOfDay: survey.context.asOfDay }),
   cureFacts,
   bondCouponFacts,
+  arcFacts,
   ({ one }: JointMatter) => jointRecordFacts(one),
   ({ one }: JointMatter) => rowEvidence(one),
   ({ one, operation, stack }: JointMatter) => atCutFacts(one, operation, stack),

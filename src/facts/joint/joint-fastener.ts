@@ -13,6 +13,7 @@ type FastenerFact =
   | 'joint.fastener_head'
   | 'joint.fastener_edge_factor'
   | 'joint.fastener_pitch_factor'
+  | 'joint.fastener_sheet_factor'
   | 'joint.stack_outside_grip'
   | 'joint.rivet_bearing'
   | 'joint.fastener_coated'
@@ -52,6 +53,11 @@ export function fastenerFacts(
     'joint.fastener_head': statedOr(fastener?.head, place, 'The form of the head is not stated.'),
     'joint.fastener_edge_factor': byShank('edge'),
     'joint.fastener_pitch_factor': byShank('pitch'),
+    'joint.fastener_sheet_factor': computedOr(
+      shank === undefined || !stack.governing.ok ? undefined : shank / stack.governing.value,
+      `${place}/diameter`,
+      'The shank diameter, or a thickness of the stack, is not stated.',
+    ),
     'joint.stack_outside_grip': gripFact({ joint, at }, stack),
     'joint.rivet_bearing': bearingFact({ joint, at }, shank, stack),
     'joint.fastener_coated': computed(coat === 'coated', coatPlace),
