@@ -19,6 +19,7 @@ import { orderOfSteps } from './step/order-of-steps.ts';
 import { saysNone } from './step/step-draft.ts';
 import { currentPathFacts } from './step/current-path.ts';
 import { fittedUnitBeside } from './step/restraint-units.ts';
+import { unitAbove } from './step/units-above.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { weldFacts } from './joint/weld-facts.ts';
 import { anyYes } from './tri-state.ts';
@@ -51,6 +52,7 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
   operationExtraFacts,
   batteryFittedFacts,
   packNotPlaced,
+  unitAbove,
   orderOfSteps,
   jointsInAll,
   provisionFacts,
@@ -68,6 +70,7 @@ type OfOtherGroups =
   | keyof ReturnType<typeof operationExtraFacts>
   | keyof ReturnType<typeof batteryFittedFacts>
   | keyof ReturnType<typeof packNotPlaced>
+  | keyof ReturnType<typeof unitAbove>
   | keyof ReturnType<typeof orderOfSteps>
   | keyof ReturnType<typeof jointsInAll>
   | keyof ReturnType<typeof provisionFacts>;

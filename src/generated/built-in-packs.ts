@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:e8226e4740ce94077216cf2407139e91b2a5ea5e895cf216ed5aea973711d9e9":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ce1630b2a4e4f2294884187f0233fff74bdd246f17c3fba274eefd8e84c2bcc6":{"pack":"general","version":"1.0.0"},"sha256:e987ad004e7a13ce351295ecb75c938f079c2db05798debdadd7ebe5e6b6f700":{"pack":"general","version":"1.1.0"},"sha256:f681935719a3af403ff74d2f324502a6ff668e421b14d70406da4d728f89da21":{"pack":"general","version":"2.0.0"},"sha256:6c37b30d1e952788a941fd9b0d823fbcedbc0eb5244aed8e2e1a862e87c1f0f5":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a1e8d847aeb0739ba8cdf729a07bfa5d5eb94366acd4000c577f8251d4c0e054');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '09a182bb93cbab08b31b2cf357171e06bd12cdc2cf804311053c9b79d2d66c7c');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'a099ea95dc720d9dd1b93b5886e28eec0fa3593fc33cb513449c8ed8196c8dbc');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2fc1679a7f8439381d993a3ec17648a602f666e34196592d25b51dfb8270828f');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -39,6 +39,11 @@ export interface FactNames {
     | 'plan.fluids_left'
     | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
+    | 'plan.fluids_against_parts'
+    | 'plan.fire_late'
+    | 'plan.lifting_late'
+    | 'plan.belts_back_early'
+    | 'plan.key_in_vehicle'
     | 'plan.gas_unmentioned'
     | 'plan.fire_watch'
     | 'plan.lifted_beside_work'
@@ -229,6 +234,7 @@ export interface FactNames {
     | 'operation.sparks'
     | 'operation.joints_stated'
     | 'operation.unit_beside'
+    | 'operation.unit_above'
     | 'operation.planned'
     | 'operation.done'
     | 'operation.works'
@@ -585,6 +591,7 @@ export interface FactNames {
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
     | 'step.coolant'
+    | 'step.coolant_opened_by'
     | 'step.state_of_charge'
     | 'step.values_copied';
   readonly 'entry':
@@ -672,9 +679,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or worked on, or the vehicle is lifted or anchored at it.' },
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
-  'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel, gas and brake fluid that the fire list leaves in place filled, and that no operation lists with its distance.' },
   'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
-  'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
+  'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel, gas or brake fluid that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
+  'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
+  'plan.fire_late': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated before the fire precautions.' },
+  'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
+  'plan.belts_back_early': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated after the bolts were tightened of an undeployed belt that came off beside it.' },
+  'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
   'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
@@ -861,6 +873,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.sparks': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is cut, ground or drilled without a flame or an arc in the same operation: sparks and chips fly, and a drill comes out at the back.' },
   'operation.joints_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
   'operation.unit_beside': { kind: 'operation', type: 'yes-no', description: 'Whether an undeployed restraint unit stays fitted at a part that this operation joins, or that lies on or under its own, and whose distance is not listed.' },
+  'operation.unit_above': { kind: 'operation', type: 'text', description: 'A belt pretensioner or seat airbag that is still fitted at the foot of a part of the same side that stands at the worked one (a pillar or seat at a sill, a sill at a pillar, a pillar at a wheelhouse), although no joint, layer or list of the plan ties the two.' },
   'operation.planned': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is to be done, or was: false only where the plan says so.' },
   'operation.done': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is recorded as done, itself or by each of its joints.' },
   'operation.works': { kind: 'operation', type: 'yes-no', description: 'Whether it touches what carries load: cuts, joins, heats, straightens or replaces.' },
@@ -1183,7 +1196,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
   'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved, without its sign.' },
   'step.proof_denied': { kind: 'step', type: 'text', description: 'What the proof of absence itself says was not done, such as that the meter was not proved after it.' },
-  'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
+  'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for: of the isolation its own, of other steps that of the restraints.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.wait': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'The wait that counts after the current is cut off, for restraints and for traction voltage: the one the page is said to ask, else the one stated.' },
   'step.scan_contradicted': { kind: 'step', type: 'text', description: 'Why a scan is said not to be possible that bears a day or codes.' },
@@ -1209,7 +1222,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
-  'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened'], synonyms: { 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
+  'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened', 'air-cooled'], synonyms: { 'air cooled': 'air-cooled', 'air': 'air-cooled', 'no coolant': 'air-cooled', 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
+  'step.coolant_opened_by': { kind: 'step', type: 'text', description: 'What takes the traction battery out, where its cooling is said not to have been opened.' },
   'step.state_of_charge': { kind: 'step', type: 'number', unit: '%', dimension: 'percent', description: 'State of charge of the traction battery: of the isolation as the vehicle came, of re-commissioning as it goes.' },
   'step.values_copied': { kind: 'step', type: 'yes-no', description: 'Whether at least four values of the wheel alignment are stated after the repair and each is the specified one, to the last digit.' },
   'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead', 'names itself', 'listed twice'], alwaysKnown: true, description: 'What is wrong with it.' },

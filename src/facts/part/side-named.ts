@@ -9,3 +9,8 @@ export function isNamedForOtherSide({ name, side }: Part): boolean {
   const said = new Set((name ?? '').toLowerCase().match(/(?<![\p{L}-])(?:left|right)(?![\p{L}-])/gu) ?? []);
   return said.size === 1 && !said.has(side);
 }
+
+/** Whether two parts can lie on one side of the vehicle; one that states none lies on either. */
+export function sharesSide(one: Part['side'], other: Part['side']): boolean {
+  return one === undefined || other === undefined || one === other || one === 'both' || other === 'both';
+}
