@@ -27,6 +27,7 @@ import { saysNone } from './step/step-draft.ts';
 import { preparedFacts } from './step/prepared-in-time.ts';
 import { removedUnitFacts } from './step/removed-units.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
+import { toldOtherwiseFacts } from './step/told-otherwise.ts';
 import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
@@ -48,6 +49,7 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   beltBoltFacts,
   silenceFacts,
   preparedFacts,
+  toldOtherwiseFacts,
 );
 
 type OfOtherGroups =
@@ -59,7 +61,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof batteryOffByNobody>
   | keyof ReturnType<typeof beltBoltFacts>
   | keyof ReturnType<typeof silenceFacts>
-  | keyof ReturnType<typeof preparedFacts>;
+  | keyof ReturnType<typeof preparedFacts>
+  | keyof ReturnType<typeof toldOtherwiseFacts>;
 
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;

@@ -44,6 +44,10 @@ export interface FactNames {
     | 'plan.lifting_late'
     | 'plan.belts_back_early'
     | 'plan.key_in_vehicle'
+    | 'plan.units_in_the_open'
+    | 'plan.fired_by_scan'
+    | 'plan.battery_fault_by_scan'
+    | 'plan.impact_on_other_side'
     | 'plan.gas_unmentioned'
     | 'plan.fire_watch'
     | 'plan.lifted_beside_work'
@@ -188,6 +192,7 @@ export interface FactNames {
     | 'part.twin_differs'
     | 'part.twin_difference'
     | 'part.damage_not_looked_at'
+    | 'part.damage_words'
     | 'part.damage'
     | 'part.damaged'
     | 'part.skin'
@@ -235,6 +240,7 @@ export interface FactNames {
     | 'operation.joints_stated'
     | 'operation.unit_beside'
     | 'operation.unit_above'
+    | 'operation.cited_off_subject'
     | 'operation.planned'
     | 'operation.done'
     | 'operation.works'
@@ -294,6 +300,7 @@ export interface FactNames {
     | 'operation.one_time_bolts'
     | 'operation.battery_out_after'
     | 'operation.battery_fitted_before'
+    | 'operation.battery_back_before_bake'
     | 'operation.battery_by_unqualified'
     | 'operation.torque_cited'
     | 'operation.pack_not_placed'
@@ -687,6 +694,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
   'plan.belts_back_early': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated after the bolts were tightened of an undeployed belt that came off beside it.' },
   'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
+  'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
+  'plan.fired_by_scan': { kind: 'plan', type: 'text', description: 'The code of the scan before the repair that tells of a restraint unit that fired.' },
+  'plan.battery_fault_by_scan': { kind: 'plan', type: 'text', description: 'The code of the scan before the repair that tells of an isolation fault, a leak, heat or a short circuit of the traction battery, where its condition is stated as sound and no page is cited by which it was found fit.' },
+  'plan.impact_on_other_side': { kind: 'plan', type: 'text', description: 'The parts that were hit directly, where the words on the blow name the one side of the vehicle and all of these lie on the other.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
   'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
@@ -717,7 +728,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
   'plan.held_for_structure': { kind: 'plan', type: 'yes-no', description: 'Whether structure is joined in, cut or pulled, so that the body is held or anchored meanwhile.' },
-  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, or words that are none of these.' },
+  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, or words that are none of these, or that say none while an operation lists one within 300 mm.' },
   'plan.earlier_repairs_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether known earlier repairs are stated, or that none are known.' },
   'plan.structure_joined': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation welds, bonds or rivets a structural part into the body.' },
   'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
@@ -828,6 +839,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.twin_differs': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side, earlier in the plan, is stated with another material or thickness.' },
   'part.twin_difference': { kind: 'part', type: 'text', description: 'What differs from the same part of the other side.' },
   'part.damage_not_looked_at': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether damage, or that there is none, is stated and said to be found by not looking.' },
+  'part.damage_words': { kind: 'part', type: 'text', description: 'What the words for the extent of its damage say that is graver than the kinds stated: a kink, tear, crack or crease.' },
   'part.damage': { kind: 'part', type: 'words', words: ['none', 'scratch', 'dent', 'crease', 'bend', 'kink', 'tear', 'crack', 'burn', 'surface rust', 'rusted through', 'split spot welds', 'deployed', 'not yet seen'], description: 'Kinds of damage.' },
   'part.damaged': { kind: 'part', type: 'yes-no', description: 'Whether it is damaged.' },
   'part.skin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is an outer skin that may hide structure.' },
@@ -874,6 +886,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.joints_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
   'operation.unit_beside': { kind: 'operation', type: 'yes-no', description: 'Whether an undeployed restraint unit stays fitted at a part that this operation joins, or that lies on or under its own, and whose distance is not listed.' },
   'operation.unit_above': { kind: 'operation', type: 'text', description: 'A belt pretensioner or seat airbag that is still fitted at the foot of a part of the same side that stands at the worked one (a pillar or seat at a sill, a sill at a pillar, a pillar at a wheelhouse), although no joint, layer or list of the plan ties the two.' },
+  'operation.cited_off_subject': { kind: 'operation', type: 'text', description: 'The document on which work at a part that is welded into the body rests, where its title names another subject only (restraints, traction voltage, driver assistance, suspension, paint, bolted parts) or the other side of the vehicle.' },
   'operation.planned': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is to be done, or was: false only where the plan says so.' },
   'operation.done': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is recorded as done, itself or by each of its joints.' },
   'operation.works': { kind: 'operation', type: 'yes-no', description: 'Whether it touches what carries load: cuts, joins, heats, straightens or replaces.' },
@@ -932,7 +945,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.loosens_safety_bolts': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it loosens bolts of what steers, carries a wheel or the traction battery, holds a person, is a bumper beam, or carries load and is bolted by its joints.' },
   'operation.one_time_bolts': { kind: 'operation', type: 'word', words: ['renewed', 'none', 'used again'], synonyms: { 'new': 'renewed', 'replaced': 'renewed', 'reused': 'used again', 're-used': 'used again', 'old': 'used again' }, description: 'What becomes of bolts that are used once only.' },
   'operation.battery_out_after': { kind: 'operation', type: 'text', description: 'Work that the traction battery is to be out for and that comes before the step at which it is taken out, or with it.' },
-  'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
+  'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, or that lies over it.' },
+  'operation.battery_back_before_bake': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is fitted again before a bake that it is said to be out for, by the days that are written.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
   'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited, or one at the bolted joint itself.' },
   'operation.pack_not_placed': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether hot work on what frames the traction battery of a battery-electric vehicle (sill, floor, tunnel, crossmember, tray), or on a part joined to it, says what lies beside it and leaves the battery out, with neither a battery said to be out nor a page of the maker cited that shows where it lies.' },

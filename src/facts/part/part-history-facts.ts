@@ -119,13 +119,20 @@ function isSomething(text: string | undefined): boolean {
   return text !== undefined && !/^(?:none|nil|no|without|not)\b/iu.test(text.trim());
 }
 
-/** By its id or name, or by its name in a sentence; the words "none known" name no part. */
+/** By its id or name, or by the words of its name in a sentence, in any order; the words "none known" name no part. */
 export function wasRepaired({ plan }: Survey, { part, name }: PartSurvey): boolean {
   const repairs = plan.vehicle.earlier_repairs ?? [];
-  if (typeof repairs === 'string') return repairs.toLowerCase().includes(name.toLowerCase());
+  if (typeof repairs === 'string') {
+    const said = wordsOf(repairs);
+    return wordsOf(name).every((word) => said.includes(word));
+  }
   return repairs.some(
     (repair) =>
       repair.part !== undefined &&
       (sameName(repair.part, name) || (part.id !== undefined && sameName(repair.part, part.id))),
   );
+}
+
+function wordsOf(text: string): readonly string[] {
+  return text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
 }

@@ -3,14 +3,14 @@ import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
 import { notAfter, whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
-import { keyInVehicle } from './key-place.ts';
 import { holdsTheBody } from './silence-facts.ts';
 import { reachesUnitsAt } from './units-above.ts';
+import { keyInVehicle, liesOpen } from './where-kept.ts';
 import { momentsOf } from './work-moments.ts';
 
 type PreparedFact = Extract<
   FactNames['plan'],
-  `plan.${'fire_late' | 'lifting_late' | 'belts_back_early' | 'key_in_vehicle'}`
+  `plan.${'fire_late' | 'lifting_late' | 'belts_back_early' | 'key_in_vehicle' | 'units_in_the_open'}`
 >;
 
 /**
@@ -37,6 +37,11 @@ export function preparedFacts(survey: Survey): Readonly<Record<PreparedFact, Fac
       nameOf(beltsReached(survey, hot).find((one) => isAfter(one, restraints?.fasteners?.tightened))),
       tightened,
       'No hot work beside a belt that came off is dated after its bolts were tightened, or days are not written.',
+    ),
+    'plan.units_in_the_open': computedOr(
+      liesOpen(restraints?.storage) ? restraints?.storage : undefined,
+      '/make_safe/restraints/storage',
+      'Live units are not said to lie in the open.',
     ),
     'plan.key_in_vehicle': computed(keyInVehicle(low?.key), '/make_safe/low_voltage/key'),
   };

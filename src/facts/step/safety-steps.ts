@@ -1,4 +1,5 @@
 import { listOf, voltsOf, whenOf } from '../quantity-of.ts';
+import { holdsNothing } from './high-voltage-skill.ts';
 import { saysNone } from './step-draft.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
@@ -37,14 +38,13 @@ export function safetySteps(survey: Survey): readonly StepDraft[] {
       order: 'before the work',
       ...(high?.isolation === undefined
         ? {}
-        : { missing: saysNone(high.isolation.lock) ? ['lock and tag'] : [] }),
+        : { missing: isHeld(high.isolation.lock) ? [] : ['lock and tag'] }),
     },
     {
       what: 'absence of voltage proved',
       at: `${at}/high_voltage/proof_of_absence`,
       step: high?.proof_of_absence,
       refusedAsAWhole: high?.planned === false,
-      person: high?.proof_of_absence?.by ?? high?.person,
       order: 'before the work',
       ...(high?.proof_of_absence === undefined ? {} : { missing: proofMissing(high.proof_of_absence) }),
     },
@@ -65,6 +65,10 @@ export function safetySteps(survey: Survey): readonly StepDraft[] {
     },
     { what: 'bake', at: '/finish/bake', step: finish?.bake, missing: [] },
   ];
+}
+
+function isHeld(lock: string | undefined): boolean {
+  return !saysNone(lock) && !holdsNothing(lock);
 }
 
 /** Sources of current that the vehicle has by its drive or by the plan's own list, and that are not disconnected. */

@@ -96,7 +96,8 @@ function restsOnLater(survey: Survey, { what, step, holdPoint }: StepDraft): rea
   const { plan, operations } = survey;
   const { alignment, restraints, high_voltage: high } = plan.verify ?? {};
   if (what === 'structural release') return laterThanStructure(survey, step?.done);
-  const fitted = operations.filter(isBatteryFitted).map(({ operation }) => operation.done);
+  const fitted = operations.filter(isBatteryFitted).map(({ operation }) => operation);
+  const belts = plan.make_safe?.restraints?.fasteners?.tightened;
   const before: readonly (readonly [name: string, done: string | undefined])[] =
     what === 'sensor calibration'
       ? [['the wheel alignment', alignment?.result === 'not required' ? undefined : alignment?.done]]
@@ -105,21 +106,26 @@ function restsOnLater(survey: Survey, { what, step, holdPoint }: StepDraft): rea
             ['the completion of the restraint system', restraints?.done],
             ['the re-commissioning of the traction voltage', high?.done],
           ]
-        : what === 'high-voltage re-commissioning'
-          ? fitted.map((done) => ['the fitting of the traction battery', done] as const)
-          : what === 'road test'
-            ? [
-                ['the wheel alignment', alignment?.done],
-                ['the completion of the restraint system', restraints?.done],
-                ['the re-commissioning of the traction voltage', high?.done],
-              ]
-            : what === 'warning lamps'
+        : what === 'restraint completion'
+          ? [['the tightening of the bolts of the belts', belts]]
+          : what === 'high-voltage re-commissioning'
+            ? fitted.flatMap(({ done, fasteners }) => [
+                ['the fitting of the traction battery', done] as const,
+                ['the tightening of the bolts of the traction battery', fasteners?.tightened] as const,
+              ])
+            : what === 'road test'
               ? [
+                  ['the wheel alignment', alignment?.done],
                   ['the completion of the restraint system', restraints?.done],
                   ['the re-commissioning of the traction voltage', high?.done],
                 ]
-              : holdPoint?.point === 'structure before the last weld'
-                ? [['the measurement of the clamped part', plan.measurements?.before_welding]]
-                : [];
+              : what === 'warning lamps'
+                ? [
+                    ['the completion of the restraint system', restraints?.done],
+                    ['the re-commissioning of the traction voltage', high?.done],
+                  ]
+                : holdPoint?.point === 'structure before the last weld'
+                  ? [['the measurement of the clamped part', plan.measurements?.before_welding]]
+                  : [];
   return before.filter(([, done]) => isNotAfter(done, step?.done) === false).map(([name]) => name);
 }

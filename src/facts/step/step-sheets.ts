@@ -11,6 +11,7 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { isNoQualification } from '../refusals.ts';
+import { isNoHighVoltageSkill } from './high-voltage-skill.ts';
 import { lampFacts } from './lamp-facts.ts';
 import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
@@ -79,7 +80,12 @@ function anyStepFacts(
     'step.stated': isStated(draft),
     'step.done': computed(step?.done !== undefined, `${at}/done`),
     'step.person': computed(!saysNone(person?.name), `${at}/by`),
-    'step.qualified': computed(!isNoQualification(person?.qualification), `${at}/by`),
+    'step.qualified': computed(
+      !(highVoltageSteps.has(what)
+        ? isNoHighVoltageSkill(person?.qualification)
+        : isNoQualification(person?.qualification)),
+      `${at}/by`,
+    ),
     'step.cited': computed(
       listOf(step?.cite).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/cite`,
@@ -89,6 +95,13 @@ function anyStepFacts(
     'step.in_order': inOrder(survey, draft),
   };
 }
+
+/** Steps that only somebody tested for traction voltage may take. */
+const highVoltageSteps: ReadonlySet<StepDraft['what']> = new Set<StepDraft['what']>([
+  'high-voltage isolation',
+  'absence of voltage proved',
+  'high-voltage re-commissioning',
+]);
 
 function resultFacts(
   survey: Survey,
