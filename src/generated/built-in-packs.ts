@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:07c7a4aa66d9a8a98fa8399e983d425c56b619f708f86f2a2cf6ef38c72e6f79":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:50b61aaf05549bdc1842bc1852eafd993f213069ee65e84775645104c43050e7":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '714738c72efaea9e4f80a3cea3309ba9e33147e97fcdea7828f420dbdea081fc');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e90cda897d1526dea2d7ad774724396cf987ea434ef36dbab72e3364c9c7150f');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '72d9b84baa012a86362784accbef1d9ce9e92109c12d53f68db35d92fb7f9e8d');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '57e8deeaa7cf3a41b946b4fbfe334c73bba0b94380ff43b891dd8e48497034ca');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
