@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:50b61aaf05549bdc1842bc1852eafd993f213069ee65e84775645104c43050e7":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:0fda540b136da8e0c72546d4a1bc604ec986f2025975312e4e13cabf79244399":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e90cda897d1526dea2d7ad774724396cf987ea434ef36dbab72e3364c9c7150f');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b48f338638a43375a415a73d9e960ad95baf69de2ab5787287aabdd3a1d9d653');
   return packs;
 }
 
