@@ -33,7 +33,7 @@ export const faultsOfReadiness: readonly Fault[] = [
     ...hold,
     name: 'restraints: the belt is back before the sill is welded',
     changes: [['tightened: 2026-09-22T08:30', 'tightened: 2026-09-12T08:30']],
-    rule: 'belt-fitted-before-the-work-ended',
+    rule: 'out-of-order',
     on: 'tightened: 2026-09-12',
   },
   {
@@ -114,7 +114,7 @@ export const faultsOfReadiness: readonly Fault[] = [
     ...hold,
     name: 'restraints: the belts are bolted on after their system is said to be complete',
     changes: [['tightened: 2026-09-22T08:30', 'tightened: 2026-09-22T10:30']],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'restraints: { done: 2026-09-22T09:00',
   },
   {
