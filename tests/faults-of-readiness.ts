@@ -223,4 +223,11 @@ export const faultsOfReadiness: readonly Fault[] = [
     rule: 'cited-document-of-the-other-side',
     on: 'cite: { reference: sill, at: p. 6-17 }',
   },
+  {
+    ...hold,
+    name: 'battery: it comes out by no page',
+    changes: [['        cite: { reference: hv, at: p. 9-22 }\n', '']],
+    rule: 'battery-taken-out-by-no-page',
+    on: '- do: remove and refit',
+  },
 ];

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:bd1074f346e3667fdedef28c53f9804a1f5c8e8c6beb383aa331e703b3b320ad":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:39188ba03158cdc5324190966c6b0b8ca7709677b5ee1660d2f037aeba3e29a4":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a732cae6d46820b3352238bc4f2661d7730cf69bd20f0b56418594c5f7405388');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '6beb1f34ae86007b267eadcb7499f900f5f31c23df976574a1de08f5a4b820a2');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '805726d5ce5af90db27bf410e7fb6d15680b8bc4258d1df55a303181f601614a');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '290382b5f582da7c59b24ecf9159ef7d089cf01c7ea62e5f0d470c872660f1ed');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
