@@ -43,7 +43,6 @@ export interface FactNames {
     | 'plan.fluids_against_parts'
     | 'plan.fire_late'
     | 'plan.lifting_late'
-    | 'plan.belts_back_early'
     | 'plan.key_in_vehicle'
     | 'plan.units_in_the_open'
     | 'plan.impact_on_other_side'
@@ -716,7 +715,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
   'plan.fire_late': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated before the fire precautions.' },
   'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
-  'plan.belts_back_early': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated after the bolts were tightened of an undeployed belt that came off beside it.' },
   'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
   'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
   'plan.impact_on_other_side': { kind: 'plan', type: 'text', description: 'The parts that were hit directly, where the words on the blow name the one side of the vehicle and all of these lie on the other.' },
