@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:583c39165e6286be0c565ca4644f8df741cc8b5e71f1fca568d29b226f886afa":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:3f5cff6e7cdae5221996295cf6ce84f268c3418cd0d36fd3bac78b7dcabb9225":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c29a2ae68c432143d963fc05d1015253b0f3e2d7736db4e33825d7cee8225f2e');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '4498f3b122148a0373f198e219f129a52f961615aecae72abb0ab3f498b2036e');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '63555d7ea331195c9d0c499edfa71862f1e39ea36863fc16142fd149cf5ce97a');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '86329da4b4bbe59af4f5b6a82ddcb6991d07ed2b127507fd99930b454975fce3');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -134,6 +134,7 @@ export interface FactNames {
     | 'reference.published_after_look_up'
     | 'reference.look_up'
     | 'reference.undated_work'
+    | 'reference.sheet_with_pages'
     | 'reference.look_up_age'
     | 'reference.called_missing'
     | 'reference.revision_in_pack'
@@ -214,6 +215,7 @@ export interface FactNames {
     | 'part.inside_before_bake'
     | 'part.radar_behind'
     | 'part.repaired_before'
+    | 'part.damage_in_words'
     | 'part.earlier_repair'
     | 'part.earlier_repair_reached'
     | 'part.earlier_repair_text';
@@ -582,6 +584,7 @@ export interface FactNames {
     | 'step.checked'
     | 'step.wait_stated'
     | 'step.before_another'
+    | 'step.undone_by'
     | 'step.unchecked'
     | 'step.battery_off'
     | 'step.quarantine_distance'
@@ -781,6 +784,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.published_after_look_up': { kind: 'reference', type: 'yes-no', description: 'Whether it was published after it is said to have been looked up.' },
   'reference.look_up': { kind: 'reference', type: 'word', words: ['in time', 'before the job', 'after the work', 'after the signature', 'after the as-of date', 'for another job'], description: 'Look-up day against the job: from its first estimate or opening, whichever is earlier, to the first that rests on it, the measurement after the repair and the signature.' },
   'reference.undated_work': { kind: 'reference', type: 'text', description: 'Parts whose structural work rests on it and bears no day.' },
+  'reference.sheet_with_pages': { kind: 'reference', type: 'text', description: 'A page after the second that the plan cites from what it calls a single sheet.' },
   'reference.look_up_age': { kind: 'reference', type: 'count', description: 'Days from the look-up to the sign-off, or to the as-of date.' },
   'reference.called_missing': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether it calls for a further document that the plan does not list.' },
   'reference.revision_in_pack': { kind: 'reference', type: 'word', words: ['same', 'pack is newer', 'pack is older', 'not in the packs'], description: 'Its revision against the newest that the vehicle packs know.' },
@@ -860,6 +864,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.inside_before_bake': { kind: 'part', type: 'yes-no', description: 'Whether the inside was protected before the refinish was baked.' },
   'part.radar_behind': { kind: 'part', type: 'yes-no', description: 'Whether a radar looks through it.' },
   'part.repaired_before': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is named among the earlier repairs.' },
+  'part.damage_in_words': { kind: 'part', type: 'text', description: 'The word by which the text of the damage tells of a kink, tear or crack that its kind does not list.' },
   'part.earlier_repair': { kind: 'part', type: 'word', words: ['none', 'sound', 'not sound', 'comes out', 'not told'], alwaysKnown: true, description: 'How an earlier repair that may have touched the part was found: none is known; sound; not sound; comes out; not told. A sentence that names the part, or its kind and not the other side, counts.' },
   'part.earlier_repair_reached': { kind: 'part', type: 'text', description: 'What of this job rests on the part as an earlier repair left it: what is joined to it, or the work on it. A whole replacement of the part takes the repair away; a second cut or pull is told of the operation.' },
   'part.earlier_repair_text': { kind: 'part', type: 'text', description: 'That earlier repair in the words of the plan.' },
@@ -1220,6 +1225,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.checked': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said to have been looked at when the traction voltage went on again.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
   'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },
+  'step.undone_by': { kind: 'step', type: 'text', description: 'Work dated after a wheel alignment or calibration on a part for which the triggers of the packs ask for that very check; after the completion of the restraint system the fitting of a seat, a restraint unit or a steering part.' },
   'step.unchecked': { kind: 'step', type: 'text', description: 'What was not looked at when the traction voltage went on again: connectors, enclosure, mounting, coolant.' },
   'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
   'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },
