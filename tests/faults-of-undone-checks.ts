@@ -49,7 +49,7 @@ export const faultsOfUndoneChecks: readonly Fault[] = [
         "damage: { kind: bend, found_by: seen, extent: 'kinked at its left end' }",
       ],
     ],
-    rule: 'graver-damage-in-words',
+    rule: 'damage-words-graver-than-its-kind',
     on: 'kinked at its left end',
   },
 ];

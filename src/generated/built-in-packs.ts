@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:3f5cff6e7cdae5221996295cf6ce84f268c3418cd0d36fd3bac78b7dcabb9225":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:6814bbcc0655d4cffff3f2150b33c109155311371d8edf5b5ffc14ffbf89b20d":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '4498f3b122148a0373f198e219f129a52f961615aecae72abb0ab3f498b2036e');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a39984b403bcf70ec4d065f7252642938e0c8dfb870d5eae3fbce29d02fdfda8');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '86329da4b4bbe59af4f5b6a82ddcb6991d07ed2b127507fd99930b454975fce3');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'e8c03f48f240048576291fe847d0e95a9054a2fca7d767b652fc73ca06554079');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -2,20 +2,20 @@ import type { Part } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { isPermanent } from '../joint/joint-methods.ts';
 import { computed, computedOr, stated, unknown } from '../make-fact.ts';
+import { graverInWords } from './damage-words.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf } from '../quantity-of.ts';
-import { damageInWords } from './damage-in-words.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
 
 type DamageFact =
   | 'part.damage'
   | 'part.damaged'
   | 'part.damage_not_looked_at'
+  | 'part.damage_words'
   | 'part.has_operation'
   | 'part.replaced'
   | 'part.joined_anew'
-  | 'part.may_stay'
-  | 'part.damage_in_words';
+  | 'part.may_stay';
 
 /** What was found on a part, and what the plan answers to it. */
 export function partDamageFacts(survey: Survey, one: PartSurvey): Readonly<Record<DamageFact, Fact>> {
@@ -30,6 +30,11 @@ export function partDamageFacts(survey: Survey, one: PartSurvey): Readonly<Recor
       part.damage?.found_by === 'not looked at' && !damage.includes('not yet seen'),
       `${at}/damage/found_by`,
     ),
+    'part.damage_words': computedOr(
+      graverInWords(part.damage?.extent, damage),
+      `${at}/damage/extent`,
+      'The words for its extent tell of nothing graver than its kind.',
+    ),
     'part.has_operation': computed(
       operations.some(
         ({ operation }) =>
@@ -39,11 +44,6 @@ export function partDamageFacts(survey: Survey, one: PartSurvey): Readonly<Recor
     ),
     'part.replaced': computed(operations.some(takesMetalAway), place),
     'part.joined_anew': computed(operations.some(joinsAnew), place),
-    'part.damage_in_words': computedOr(
-      damageInWords(part, damage),
-      `${at}/damage/extent`,
-      'The words on the damage tell of nothing graver than its kind.',
-    ),
     'part.may_stay': computed(
       listOf(part.damage?.tolerable_by).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/damage/tolerable_by`,
