@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:6814bbcc0655d4cffff3f2150b33c109155311371d8edf5b5ffc14ffbf89b20d":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:d02355e7f740b67e257d83ee906b5aaaf13da4ba9b6e6153d59e6ab30532bdb7":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a39984b403bcf70ec4d065f7252642938e0c8dfb870d5eae3fbce29d02fdfda8');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'ead09a07632831b64a8ebc7f1068f60a0442afc90ac85eb76f9970894acc3b0c');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'e8c03f48f240048576291fe847d0e95a9054a2fca7d767b652fc73ca06554079');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '57cb68e09fcc821f48f566deae8d717af9b40ddeceb594558e2b9bb8cc783789');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
