@@ -12,7 +12,7 @@ export const faultsOfUndoneChecks: readonly Fault[] = [
     changes: [
       ['replace, extent: whole, done: 2026-10-09 }', 'replace, extent: whole, done: 2026-10-12T15:00 }'],
     ],
-    rule: 'check-undone-by-later-work',
+    rule: 'out-of-order',
     on: '- { sensor: front radar',
   },
   {

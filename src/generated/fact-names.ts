@@ -601,7 +601,6 @@ export interface FactNames {
     | 'step.wait_left'
     | 'step.checked'
     | 'step.wait_stated'
-    | 'step.undone_by'
     | 'step.unchecked'
     | 'step.battery_off'
     | 'step.quarantine_distance'
@@ -1265,7 +1264,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
   'step.checked': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said to have been looked at when the traction voltage went on again.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
-  'step.undone_by': { kind: 'step', type: 'text', description: 'Work dated after a wheel alignment or calibration on a part for which the triggers of the packs ask for that very check; after the completion of the restraint system the fitting of a seat, a restraint unit or a steering part.' },
   'step.unchecked': { kind: 'step', type: 'text', description: 'What was not looked at when the traction voltage went on again: connectors, enclosure, mounting, coolant.' },
   'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
   'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },

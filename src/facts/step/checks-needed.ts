@@ -62,11 +62,7 @@ function withoutLoose(needed: readonly CheckNeeded[]): readonly CheckNeeded[] {
   );
 }
 
-/** Whether a part is one of those that a trigger names. */
-export function isMeant(
-  { part, name }: PartSurvey,
-  { kinds, holds, named, unlessNamed }: CheckTrigger,
-): boolean {
+function isMeant({ part, name }: PartSurvey, { kinds, holds, named, unlessNamed }: CheckTrigger): boolean {
   if (kinds.length + holds.length === 0) return false;
   const low = name.toLowerCase();
   const has = (word: string): boolean => low.includes(word.toLowerCase());

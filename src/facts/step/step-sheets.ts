@@ -24,7 +24,6 @@ import { doubtOf, saysNone } from './step-draft.ts';
 import { stepOrderFacts } from './step-order-facts.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
-import { undoneByFacts } from './undone-by.ts';
 import { momentsOf } from './work-moments.ts';
 
 type StepFacts = Readonly<Record<FactNames['step'], Fact>>;
@@ -49,7 +48,6 @@ const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups
   stepOrderFacts,
   batteryFacts,
   checkFacts,
-  undoneByFacts,
   resultFacts,
   waitFacts,
   alignmentFacts,
