@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:e8226e4740ce94077216cf2407139e91b2a5ea5e895cf216ed5aea973711d9e9":{"pack":"general","version":"3.0.0"}};
+  {"sha256:d8caf35158976c1b2ca15f91409c2f3e4f1e28e9bc4929448756dbbf0a81833d":{"pack":"general","version":"1.0.0"},"sha256:28838f0ba75952c6c737a29ef9e0b7b1d94ab4a9f3378802c2e09ac348b4254b":{"pack":"general","version":"1.1.0"},"sha256:989766363d11b64e6fc70effcacbd6a93cf8e697315406c2fc53c3b463a365cd":{"pack":"general","version":"2.0.0"},"sha256:d904ee3db738f0a7c214ef94cddffca451c8cdf0b4e2bc214c2c1d79408e8a29":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a1e8d847aeb0739ba8cdf729a07bfa5d5eb94366acd4000c577f8251d4c0e054');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '8020e15fde2d23aea332e1514b98fc28db33655b19af7a647870afd7cdffc415');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'a099ea95dc720d9dd1b93b5886e28eec0fa3593fc33cb513449c8ed8196c8dbc');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '2fa1c26b662eb7fc64dcf616963ebe1dff7af44552ef3ee4071d44dac274ae6c');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

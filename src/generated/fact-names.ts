@@ -118,6 +118,7 @@ export interface FactNames {
     | 'vehicle.serial'
     | 'vehicle.training_number'
     | 'vehicle.number_read_once'
+    | 'vehicle.number_from_paper'
     | 'vehicle.number_confirmed';
   readonly 'reference':
     | 'reference.id'
@@ -289,6 +290,8 @@ export interface FactNames {
     | 'operation.battery_out_after'
     | 'operation.battery_fitted_before'
     | 'operation.battery_by_unqualified'
+    | 'operation.battery_unqualified'
+    | 'operation.cited_for_other_matter'
     | 'operation.torque_cited'
     | 'operation.pack_not_placed'
     | 'operation.torque_cited_elsewhere'
@@ -537,6 +540,8 @@ export interface FactNames {
     | 'step.done'
     | 'step.person'
     | 'step.qualified'
+    | 'step.cited_for_other_matter'
+    | 'step.person_unqualified'
     | 'step.cited'
     | 'step.cited_elsewhere'
     | 'step.complete'
@@ -552,6 +557,8 @@ export interface FactNames {
     | 'step.faults'
     | 'step.codes_left'
     | 'step.codes_of_assistance'
+    | 'step.codes_misfiled'
+    | 'step.scan_belies'
     | 'step.codes_unexplained'
     | 'step.insulation'
     | 'step.insulation_limit'
@@ -753,6 +760,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.serial': { kind: 'vehicle', type: 'word', words: ['as required', 'letter among the last characters', 'not required'], description: 'Whether the serial is numeric where the market asks for it.' },
   'vehicle.training_number': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the number begins with 0, which no region owns: it belongs to no vehicle.' },
   'vehicle.number_read_once': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the place of reading and that of confirming are one and the same. Other words for the thing that bears the number make no other place.' },
+  'vehicle.number_from_paper': { kind: 'vehicle', type: 'text', description: 'The papers that the number was taken from, where by the plan’s words nobody read it on the vehicle.' },
   'vehicle.number_confirmed': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether a second place was read and agreed.' },
   'reference.id': { kind: 'reference', type: 'text', description: 'Its id.' },
   'reference.name': { kind: 'reference', type: 'text', alwaysKnown: true, description: 'Document number and revision, or title: what the report calls it.' },
@@ -921,6 +929,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.battery_out_after': { kind: 'operation', type: 'text', description: 'Work that the traction battery is to be out for and that comes before the step at which it is taken out, or with it.' },
   'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
+  'operation.battery_unqualified': { kind: 'operation', type: 'text', description: 'Who that is, with what is stated of a qualification.' },
+  'operation.cited_for_other_matter': { kind: 'operation', type: 'text', description: 'The documents cited for work on body structure, where by their stated matter or their title all of them are of another one.' },
   'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited, or one at the bolted joint itself.' },
   'operation.pack_not_placed': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether hot work on what frames the traction battery of a battery-electric vehicle (sill, floor, tunnel, crossmember, tray), or on a part joined to it, says what lies beside it and leaves the battery out, with neither a battery said to be out nor a page of the maker cited that shows where it lies.' },
   'operation.torque_cited_elsewhere': { kind: 'operation', type: 'text', description: 'The page cited for torque and one-time bolts, where it is not of this vehicle, and what it covers.' },
@@ -1161,7 +1171,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
-  'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated.' },
+  'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated; of work on the traction voltage, whether it is one for that.' },
+  'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for the isolation of the traction voltage, or for the wait of the restraints, where all of them are of another matter.' },
+  'step.person_unqualified': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage and is not shown to be qualified for it, with what is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
   'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },
@@ -1177,6 +1189,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.faults': { kind: 'step', type: 'word', words: ['none', 'left', 'unclear', 'not stated'], description: 'What is said of the faults that re-commissioning leaves.' },
   'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair leaves, active or stored, whatever is said of them.' },
   'step.codes_of_assistance': { kind: 'step', type: 'text', description: 'Active codes of driver assistance that the scan after the repair leaves.' },
+  'step.codes_misfiled': { kind: 'step', type: 'text', description: 'Codes that are left and booked under a system, or under none, that their number belies: B00 are restraints, P0A to P0D the electric drive, C the running gear, U lines between control units.' },
+  'step.scan_belies': { kind: 'step', type: 'text', description: 'What a code of the first scan tells and the plan denies: a restraint unit that went off, an isolation fault of a battery that is called sound.' },
   'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Codes of other systems, or of a system that is not stated, that are left without an explanation.' },
   'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
   'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },

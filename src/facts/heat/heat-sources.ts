@@ -122,9 +122,9 @@ function beadOf({ joint, thinnestMm }: JointSurvey): SeamBead {
   const stitchMm = quantityOf(settings?.stitch, 'length');
   const pauseSeconds = quantityOf(settings?.pause, 'time');
   return {
+    passes: settings?.passes ?? 1,
     ...('silent' in input ? { joulePerMm2: worstJoulePerMm2(), silent: input.silent } : input),
     ...(thinnestMm === undefined ? {} : { thinnestMm }),
-    passes: settings?.passes ?? 1,
     ...(interpassCelsius === undefined ? {} : { interpassCelsius }),
     ...(stitchMm === undefined || count === undefined
       ? {}

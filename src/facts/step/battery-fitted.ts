@@ -1,11 +1,11 @@
 import { isNotAfter } from './day-order.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
+import { unqualifiedAt } from './high-voltage-person.ts';
 import { isOverPack } from './over-the-pack.ts';
-import { saysNone } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
-type FittedFact = `operation.battery_${'fitted_before' | 'out_after' | 'by_unqualified'}`;
+type FittedFact = `operation.battery_${'fitted_before' | 'out_after' | 'by_unqualified' | 'unqualified'}`;
 
 /** The traction battery comes out and goes in again, or a new one goes in. */
 export function isBatteryFitted({ operation, part }: OperationSurvey): boolean {
@@ -20,6 +20,8 @@ export function batteryFittedFacts(survey: Survey, one: OperationSurvey): Readon
   const { operation, at } = one;
   const before = isBatteryFitted(one) ? [...heatsAfter(survey, one), ...bakeAfter(survey, one)] : [];
   const { by } = operation;
+  const unqualified =
+    isBatteryFitted(one) && by !== undefined ? unqualifiedAt(survey, by, operation.done) : undefined;
   return {
     'operation.battery_fitted_before': computedOr(
       before.join(', ') || undefined,
@@ -32,9 +34,11 @@ export function batteryFittedFacts(survey: Survey, one: OperationSurvey): Readon
       'No traction battery is taken out, or nothing that it was to be out for comes before by step.',
     ),
     // Who isolated the vehicle answers where nobody else is named.
-    'operation.battery_by_unqualified': computed(
-      isBatteryFitted(one) && by !== undefined && saysNone(by.qualification),
+    'operation.battery_by_unqualified': computed(unqualified !== undefined, `${at}/by`),
+    'operation.battery_unqualified': computedOr(
+      unqualified,
       `${at}/by`,
+      'No traction battery is taken out or fitted, or by a qualified person.',
     ),
   };
 }
