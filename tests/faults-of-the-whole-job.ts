@@ -35,7 +35,7 @@ export const faultsOfTheWholeJob: readonly Fault[] = [
   {
     ...hold,
     name: '3 intake: a part that was hit directly is said to be sound',
-    changes: [['direct: [cover, rail-l, link-l]', 'direct: [cover, rail-l, link-l, apron-l]']],
+    changes: [['direct: [cover, beam, rail-l, link-l]', 'direct: [cover, beam, rail-l, link-l, apron-l]']],
     rule: 'part-hit-directly-said-sound',
     on: 'damage: { kind: none, found_by: measured }',
   },
