@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:d8caf35158976c1b2ca15f91409c2f3e4f1e28e9bc4929448756dbbf0a81833d":{"pack":"general","version":"1.0.0"},"sha256:28838f0ba75952c6c737a29ef9e0b7b1d94ab4a9f3378802c2e09ac348b4254b":{"pack":"general","version":"1.1.0"},"sha256:989766363d11b64e6fc70effcacbd6a93cf8e697315406c2fc53c3b463a365cd":{"pack":"general","version":"2.0.0"},"sha256:9afebed4395e965c61494a7ee1c36b19577c207872472ab8bb16b00aa615f9d1":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ce1630b2a4e4f2294884187f0233fff74bdd246f17c3fba274eefd8e84c2bcc6":{"pack":"general","version":"1.0.0"},"sha256:e987ad004e7a13ce351295ecb75c938f079c2db05798debdadd7ebe5e6b6f700":{"pack":"general","version":"1.1.0"},"sha256:f681935719a3af403ff74d2f324502a6ff668e421b14d70406da4d728f89da21":{"pack":"general","version":"2.0.0"},"sha256:9b2e10ca877e3f681fe4d8abfedd0eab21d8f751e1dc55ac64f15d6743366b67":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '50e0cf8beb23bc2689f45b76987b61d7782e33dcd5db6c10019f3e4b713fd32f');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7228d1d278bd79e8f231d63facb948b82a56f8e37e436aa942185376f6445c5b');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '182fd1ac1f827ae5d11cf7de2de0fd97ad04cc94fb2cce56d39bdc69d1a36d28');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '0c71a15c8f9760232a96f942b1dafee4979ca0390efd16d2c9baa97b2689673f');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -2,7 +2,7 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import { sameName } from '../../vehicle/same-name.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
-import { saysRefused } from '../refusals.ts';
+import { saysRefused } from '../../plan/names-nothing.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
 type EarlierFact = Extract<
