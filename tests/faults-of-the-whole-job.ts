@@ -11,7 +11,7 @@ const stop = { plan, severity: 'stop' } as const;
 /** Lines of the plan that are taken out or changed, each a step of the job. */
 const scanBefore = / {2}scan_before: .*\n/u.exec(wholeJob)?.[0] ?? '';
 const radar = / {4}- \{ sensor: front radar, .*\n/u.exec(wholeJob)?.[0] ?? '';
-const fasteners = / {8}fasteners: .*\n/u.exec(wholeJob)?.[0] ?? '';
+const fasteners = / {8}fasteners: .*reference: link.*\n/u.exec(wholeJob)?.[0] ?? '';
 const indirect = / {2}indirect: .*\n/u.exec(wholeJob)?.[0] ?? '';
 const sealer = / {2}sealer: .*\n/u.exec(wholeJob)?.[0] ?? '';
 const kept = / {2}kept: .*\n/u.exec(wholeJob)?.[0] ?? '';
