@@ -49,6 +49,11 @@ const answers: readonly (readonly [schema: string, args: readonly string[]])[] =
   ['packs-diff', ['packs', 'diff', '--format', 'json', 'general@1', 'general@1']],
   ['packs-diff', ['packs', 'diff', '--format', 'json', 'general', 'examples/rules/corvane-tarn']],
   ['steel', ['steel', '--format', 'json', '--find', ...designations]],
+  ['marks', ['mark', '--key', 'examples/class/key.yaml', '--format', 'json', 'examples/class/plans']],
+  [
+    'marks',
+    ['mark', '--key', 'examples/class/key.yaml', '--format', 'json', 'examples/class/plans/ash.yaml'],
+  ],
   ['explanation', [...explained, 'ring-l/section', old]],
   ['explanation', [...explained, 'ring-l', old]],
   ['explanation', [...explained, 'sill-l', 'examples/plans/electric-sill.yaml']],
