@@ -12,7 +12,9 @@ export function citedForOtherSide({
   part,
   works,
   at,
-}: OperationSurvey): Readonly<Record<Extract<FactNames['operation'], 'operation.cited_for_other_side'>, Fact>> {
+}: OperationSurvey): Readonly<
+  Record<Extract<FactNames['operation'], 'operation.cited_for_other_side'>, Fact>
+> {
   const isAsked = works === true && isWeldedIn(part.part.kind) && operation.do !== 'remove and refit';
   const off =
     isAsked && citations.every((citation) => isOff(citation, part.part.side)) ? citations[0] : undefined;
