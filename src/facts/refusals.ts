@@ -43,7 +43,7 @@ const beginsWithRefusal = new RegExp(`^(?:${refusal})(?![\\p{L}\\p{N}])`, 'iu');
 export function saysRefused(text: string | undefined): boolean {
   if (text === undefined || !refusing.has(firstWord(text))) return false;
   const plain = text.trim().replace(/\s+/gu, ' ');
-  return !/^no\. ?\d/iu.test(plain) && beginsWithRefusal.test(plain);
+  return !/^no\. ?(?:\p{L}{1,4}[- ]?)?\d/iu.test(plain) && beginsWithRefusal.test(plain);
 }
 
 /** Years at the work, a course that is still running and a lapsed paper are no test that was passed. */
