@@ -15,6 +15,7 @@ import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { jointMakerFacts } from './joint/joint-makers.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
+import { checksPlannedFacts } from './step/checks-planned.ts';
 import { silenceFacts } from './step/silence-facts.ts';
 import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
@@ -46,6 +47,7 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   batteryOffByNobody,
   beltBoltFacts,
   silenceFacts,
+  checksPlannedFacts,
 );
 
 type OfOtherGroups =
@@ -56,7 +58,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof jointMakerFacts>
   | keyof ReturnType<typeof batteryOffByNobody>
   | keyof ReturnType<typeof beltBoltFacts>
-  | keyof ReturnType<typeof silenceFacts>;
+  | keyof ReturnType<typeof silenceFacts>
+  | keyof ReturnType<typeof checksPlannedFacts>;
 
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;

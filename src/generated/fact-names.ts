@@ -66,6 +66,7 @@ export interface FactNames {
     | 'plan.extinguisher_stated'
     | 'plan.heavy_part_off'
     | 'plan.lifting_cited'
+    | 'plan.checks_not_planned'
     | 'plan.fire_stated'
     | 'plan.lifting_stated'
     | 'plan.held_for_structure'
@@ -709,6 +710,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
+  'plan.checks_not_planned': { kind: 'plan', type: 'text', description: 'Checks that the work asks for afterwards (scan, alignment, calibrations, restraints, traction voltage, road test) and that the plan has no step for, each with its reason, as long as the plan asks whether work may begin.' },
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
   'plan.held_for_structure': { kind: 'plan', type: 'yes-no', description: 'Whether structure is joined in, cut or pulled, so that the body is held or anchored meanwhile.' },
