@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:d8caf35158976c1b2ca15f91409c2f3e4f1e28e9bc4929448756dbbf0a81833d":{"pack":"general","version":"1.0.0"},"sha256:28838f0ba75952c6c737a29ef9e0b7b1d94ab4a9f3378802c2e09ac348b4254b":{"pack":"general","version":"1.1.0"},"sha256:989766363d11b64e6fc70effcacbd6a93cf8e697315406c2fc53c3b463a365cd":{"pack":"general","version":"2.0.0"},"sha256:d28dd9c1efa47a02c8764a50976a8c41e631dfa1f13b66a55854e13509934c87":{"pack":"general","version":"3.0.0"}};
+  {"sha256:d8caf35158976c1b2ca15f91409c2f3e4f1e28e9bc4929448756dbbf0a81833d":{"pack":"general","version":"1.0.0"},"sha256:28838f0ba75952c6c737a29ef9e0b7b1d94ab4a9f3378802c2e09ac348b4254b":{"pack":"general","version":"1.1.0"},"sha256:989766363d11b64e6fc70effcacbd6a93cf8e697315406c2fc53c3b463a365cd":{"pack":"general","version":"2.0.0"},"sha256:4b6bc9e73e720e84e2d0437062a9b26d297f4b0fb9ebfc0c2edae9507d0e96ff":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '4dbca43f2425ea000483e8bee858174bbe446bffaf0c903fbea5c3f83c530fb3');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '3d12d2e30d9109c2e47b1b35e89bcf404c870e6788c82552681ca103b61d7089');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'a7b78399a52709120edbe2e91e5d785904b1df384c3dc833a5ad1de90467edc8');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'eb7673a08f2536fe7ac480a103b32fa25f729b9fd111a75a1c30e0303f31985e');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

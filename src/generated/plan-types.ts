@@ -363,7 +363,7 @@ export interface PlanMeasurements {
   /** Measuring data. */
   readonly data_sheet?: PlanMeasurementsDataSheet;
   /** Tolerance where a point states none. */
-  readonly tolerance?: Length;
+  readonly tolerance?: Size;
   /** The place in a listed reference of the maker that states tolerances above 3 mm. Without it a wider tolerance is the plan’s own word. */
   readonly tolerance_cite?: Cites;
   /** Day of the measurement before the repair. */
@@ -406,7 +406,7 @@ export interface PlanMeasurementsPointsItem {
   readonly nominal?: Point;
   readonly before?: Point;
   readonly after?: Point;
-  readonly tolerance?: Length;
+  readonly tolerance?: Size;
   /** Why it was not measured again and which point replaces it. */
   readonly dropped_because?: string;
   /** Name of the same point on the other side. Without it, a point whose nominal differs in the sign of y alone. */
@@ -795,6 +795,9 @@ export type Temperature = string;
 /** Length with unit: 1.4 mm, 5 cm or 0.055 in. */
 export type Length = string;
 
+/** Length of something with unit, above 0: 1.4 mm. */
+export type Size = string;
+
 /** Duration with unit: 30 s, 20 min or 2 h. */
 export type Time = string;
 
@@ -911,7 +914,7 @@ export interface Material {
   readonly strength?: Stress;
   readonly class?: StrengthClass;
   /** Sheet thickness. */
-  readonly thickness?: Length;
+  readonly thickness?: Size;
 }
 
 /** Material designation as the maker or the standard writes it, with its coating if known: by EN, VDA 239, SAE, ASTM, JIS, JFS, GB/T or as a steel number. A standard may stand before it, a state (as delivered, hardened, baked) or a thickness behind it; the sheets of a tailored blank are joined with a plus. A word of the trade (boron, mild, AHSS), a strength (1.5 GPa, 217 ksi) or a bare number is read too, and what it leaves open counts as its strongest. */
@@ -971,7 +974,7 @@ export interface CouponTest {
   /** Day of the test. */
   readonly date?: PlanDate;
   /** Measured button or nugget diameter: the mean of the largest and the smallest. */
-  readonly nugget?: Length;
+  readonly nugget?: Size;
   /** The sheets of the coupon, in order. */
   readonly sheets?: readonly Material[];
   /** Whether at least two welds were made at the pitch of the job and the second one was tested. */
@@ -1022,13 +1025,13 @@ export interface Near {
 /** How the neighbour lies on the heated sheet, for the path `joined`: a flange, a lap, a patch. Counted only when its thickness and class are known too. */
 export interface NearLap {
   /** Along the way of the heat, from the nearest edge of the neighbour to the end of the lap. */
-  readonly length?: Length;
+  readonly length?: Size;
   /** How far the neighbour goes on past the end of the lap, where the heated sheet has ended. Not stated: it ends with the lap, which errs high. */
   readonly beyond?: Length;
   /** Diameter of the spots that join both. Without spot and pitch full contact is taken. */
-  readonly spot_diameter?: Length;
+  readonly spot_diameter?: Size;
   /** Distance between neighbouring spots. */
-  readonly spot_pitch?: Length;
+  readonly spot_pitch?: Size;
 }
 
 /** What takes heat out of the metal on the way to this neighbour. Counted only when every number of it is stated and it lies across the whole way of the heat; at release only when it was done. */
@@ -1038,13 +1041,13 @@ export interface NearSink {
   /** Edge of the heated zone to the nearest edge of it, along the metal. */
   readonly distance?: Length;
   /** How much of the way of the heat it covers. */
-  readonly width?: Length;
+  readonly width?: Size;
   /** Of a wet cloth: its other side, across the way of the heat. */
-  readonly length?: Length;
+  readonly length?: Size;
   /** Water in the cloth and added to it while the heat lasts. */
   readonly water?: Mass;
   /** Of a copper bar. */
-  readonly thickness?: Length;
+  readonly thickness?: Size;
   /** How a copper bar lies on the sheet. */
   readonly held?: 'clamped' | 'laid on';
   /** Whether it lies across the whole way of the heat and beyond it at both sides; heat goes round what does not. */
@@ -1073,25 +1076,25 @@ export interface Joint {
   /** Number of joints that were made. */
   readonly count_done?: number;
   /** Nugget or button diameter that is asked for. */
-  readonly nugget?: Length;
+  readonly nugget?: Size;
   /** Distance between neighbouring joints. */
-  readonly pitch?: Length;
+  readonly pitch?: Size;
   /** Distance between neighbouring factory joints. */
-  readonly factory_pitch?: Length;
+  readonly factory_pitch?: Size;
   /** Widest distance between two neighbours of the row, where one is wider than the pitch. */
-  readonly widest_gap?: Length;
+  readonly widest_gap?: Size;
   /** Length of the flange or overlap that the row runs along. */
-  readonly length?: Length;
+  readonly length?: Size;
   /** Width over which the sheets lie on each other: of a flange its width. */
-  readonly overlap?: Length;
+  readonly overlap?: Size;
   /** Number, distance and kind of the joints as the cited page states them. It counts in place of the comparison with the factory’s row. */
   readonly pattern?: JointPattern;
   /** Whether a spot gun or riveter reaches the joint from both sides. */
   readonly access?: 'both sides' | 'one side';
   /** Centre of the joint to the sheet edge. */
-  readonly edge?: Length;
+  readonly edge?: Size;
   /** Hole diameter of a plug weld. */
-  readonly hole?: Length;
+  readonly hole?: Size;
   /** Rivet or screw. */
   readonly fastener?: JointFastener;
   /** What becomes of the holes of the factory’s rivets or screws. */
@@ -1143,12 +1146,12 @@ export interface JointPattern {
   /** Number that the page states. */
   readonly count?: number;
   /** Distance that the page states. */
-  readonly pitch?: Length;
+  readonly pitch?: Size;
   readonly method?: JointMethod;
   /** Button diameter that the page states. */
-  readonly nugget?: Length;
+  readonly nugget?: Size;
   /** Distance to the edge that the page states. */
-  readonly edge?: Length;
+  readonly edge?: Size;
   readonly cite?: Cites;
 }
 
@@ -1159,13 +1162,13 @@ export interface JointFastener {
   /** Whether it is made to carry load, by its data sheet. */
   readonly kind?: 'structural' | 'ordinary';
   /** Shank diameter. */
-  readonly diameter?: Length;
+  readonly diameter?: Size;
   /** Form of the head. */
   readonly head?: 'raised' | 'countersunk';
   /** Thinnest stack that it holds. */
   readonly grip_from?: Length;
   /** Thickest stack that it holds. */
-  readonly grip_to?: Length;
+  readonly grip_to?: Size;
   /** Coating or material that keeps it from eating the sheet: zinc flake, stainless. */
   readonly coating?: string;
 }
@@ -1173,9 +1176,9 @@ export interface JointFastener {
 /** Backing insert inside a closed member. */
 export interface JointInsert {
   /**  */
-  readonly length_each_side?: Length;
+  readonly length_each_side?: Size;
   readonly grade?: Grade;
-  readonly thickness?: Length;
+  readonly thickness?: Size;
   /** The page that draws this insert. A page cited at the joint speaks for the seam alone. */
   readonly cite?: Cites;
 }
@@ -1214,7 +1217,7 @@ export interface JointSettings {
   /** Time of the longest pulse; one cycle of a 50 Hz mains is 20 ms. */
   readonly weld_time?: Time;
   /** Diameter of the electrode face. */
-  readonly tip?: Length;
+  readonly tip?: Size;
   /** The most that the gun gives with the arm that is used. */
   readonly most_force?: Force;
   /** The most that the machine gives with the arm and cable that are used. */
@@ -1228,7 +1231,7 @@ export interface JointSettings {
   /** Highest temperature of the sheet before the next pass. Without it several passes follow each other without a pause. */
   readonly interpass?: Temperature;
   /** Length of each stitch. */
-  readonly stitch?: Length;
+  readonly stitch?: Size;
   /** From the end of one stitch to the start of the next. Without it the seam is computed in one go. */
   readonly pause?: Time;
 }
@@ -1278,7 +1281,7 @@ export interface Operation {
   /** How the heat leaves the heated spot: one way along a strip, as in a rail or a flange (taken where nothing is stated: it errs high), or all round from a disc in the middle of a panel, with its `radius`. */
   readonly shape?: 'strip' | 'disc';
   /** Radius of a heated disc, 3 to 150 mm: of all that was at the temperature, not of the flame. Without it a disc is computed as a strip. */
-  readonly radius?: Length;
+  readonly radius?: Size;
   /** Whether both faces of the heated sheet lose heat to air, or one lies on foam, a sound pad, a covering or another hot sheet. Not stated, both are taken, unless the part holds foam or a sound pad. */
   readonly cooled_faces?: 'both' | 'one';
   /** Temperature below which the sheet was let cool before this heat, or before these seams. Without it heats and seams beside one neighbour follow each other without a pause. */
@@ -1314,7 +1317,7 @@ export interface Operation {
   /** Length of the fire watch after the hot work. */
   readonly fire_watch?: Time;
   /** Thickness of the whole paint film as measured, before a radar the thickest place. */
-  readonly film?: Length;
+  readonly film?: Size;
   /** Product used. */
   readonly material?: string;
   readonly planned?: Planned;
@@ -1322,7 +1325,7 @@ export interface Operation {
   readonly by?: Person;
   readonly note?: Text;
   /** Thickest film that the cited page lets be before a radar. */
-  readonly film_limit?: Length;
+  readonly film_limit?: Size;
   /** Place in the maker’s document that sets the limit for paint or filler before a sensor. */
   readonly film_cite?: Cites;
   /** Plate, patch or sleeve that the factory did not put there; what the procedure draws is none. */
@@ -1371,7 +1374,7 @@ export interface Part {
   /** Where grade or strength was read. */
   readonly grade_from?: PartGradeFrom;
   /** Sheet thickness. */
-  readonly thickness?: Length;
+  readonly thickness?: Size;
   /** Metal coating. */
   readonly coating?: 'none' | 'zinc' | 'zinc-iron' | 'zinc-magnesium' | 'zinc-aluminium' | 'aluminium-zinc' | 'aluminium-silicon' | 'zinc-nickel';
   /** Zones of different strength in one part (tailored or soft zones). */
@@ -1446,12 +1449,12 @@ export interface Opening {
   /** Which opening. */
   readonly name?: string;
   /** Two diagonals before the repair. */
-  readonly diagonals_before?: readonly Length[];
+  readonly diagonals_before?: readonly Size[];
   /** Two diagonals after it. */
-  readonly diagonals_after?: readonly Length[];
+  readonly diagonals_after?: readonly Size[];
   /** The two diagonals by the data sheet. */
-  readonly nominal?: readonly Length[];
-  readonly tolerance?: Length;
+  readonly nominal?: readonly Size[];
+  readonly tolerance?: Size;
   readonly gaps?: Text;
   /** Names of the four points at its corners, in their order round it; from them shape, turn and diagonals are computed. */
   readonly corners?: readonly Id[];

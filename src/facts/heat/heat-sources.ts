@@ -1,5 +1,5 @@
-import { assumedHeatInput, heatInput, powerHeatInput } from '../../heat/arc.ts';
-import type { ArcProcess } from '../../heat/arc.ts';
+import { assumedHeatInput, heatInput, powerHeatInput } from '../../heat/weld/arc.ts';
+import type { ArcProcess } from '../../heat/weld/arc.ts';
 import type { Joint, JointMethod } from '../../generated/plan-types.ts';
 import { isArc, isResistance } from '../joint/joint-methods.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';

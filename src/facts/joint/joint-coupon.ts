@@ -1,5 +1,5 @@
 import type { Joint } from '../../generated/plan-types.ts';
-import { settleMaterial } from '../../steel/settle-material.ts';
+import { settleMaterial } from '../../steel/settling/settle-material.ts';
 import type { Fact } from '../fact.ts';
 import type { JointStack } from './joint-stack.ts';
 import { computed, statedOr } from '../make-fact.ts';

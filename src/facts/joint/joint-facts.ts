@@ -28,7 +28,7 @@ import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import type { CitationStanding, JointSurvey, PartSurvey, Survey } from '../survey.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
 import { unreadAt } from '../unread.ts';
-import { settleMaterial } from '../../steel/settle-material.ts';
+import { settleMaterial } from '../../steel/settling/settle-material.ts';
 
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
 
