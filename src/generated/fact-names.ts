@@ -589,6 +589,8 @@ export interface FactNames {
     | 'step.values_from'
     | 'step.calibration_short'
     | 'step.too_late_for'
+    | 'step.by_who_did_it'
+    | 'step.waived_after'
     | 'step.by_author'
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
@@ -624,6 +626,8 @@ export interface FactNames {
     | 'sign-off.before_last_step'
     | 'sign-off.dated_ahead'
     | 'sign-off.by_author'
+    | 'sign-off.unqualified'
+    | 'sign-off.by_who_did_it'
     | 'sign-off.qualified';
 }
 
@@ -1222,6 +1226,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
   'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
+  'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: the parts that whoever releases them joined in.' },
+  'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
@@ -1254,5 +1260,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'sign-off.before_last_step': { kind: 'sign-off', type: 'yes-no', description: 'Whether the signature is older than a dated step of the plan.' },
   'sign-off.dated_ahead': { kind: 'sign-off', type: 'yes-no', description: 'Whether it is dated after the as-of date.' },
   'sign-off.by_author': { kind: 'sign-off', type: 'yes-no', description: 'Whether who signed also wrote the plan.' },
+  'sign-off.unqualified': { kind: 'sign-off', type: 'text', description: 'Who signs by a qualification for other work or one that has run out, or while still learning, with what is stated.' },
+  'sign-off.by_who_did_it': { kind: 'sign-off', type: 'text', description: 'The parts that carry crash load and that whoever signs joined in.' },
   'sign-off.qualified': { kind: 'sign-off', type: 'yes-no', alwaysKnown: true, description: 'Whether the qualification of who signed is stated.' },
 };

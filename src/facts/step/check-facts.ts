@@ -16,7 +16,7 @@ import { weldingMoments } from './work-moments.ts';
 type CheckFact = Extract<
   FactNames['step'],
   | `step.${'cited_elsewhere' | 'wait_cited_elsewhere' | 'proof_denied' | 'battery_kept'}`
-  | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'cited_for_other_matter'}`
+  | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'cited_for_other_matter' | 'waived_after'}`
 >;
 
 /** Wheel settings may be read from the data of the bench, where they are listed for this very vehicle. */
@@ -69,7 +69,27 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
         ? computedOr(excuse, `${at}/not_possible`, 'No reason is given, or one of the vehicle’s own.')
         : other,
     'step.radar_there': radarThere(survey, draft),
+    'step.waived_after': computedOr(
+      what === 'wheel alignment' && draft.result === 'not required' ? wheelsMoved(survey) : undefined,
+      `${at}/result`,
+      'An alignment was made or is planned, or nothing that sets the wheels was apart.',
+    ),
   };
+}
+
+/** What sets the wheels or carries what does: loosened, joined in or pulled, it has moved them. */
+const wheelBearing: ReadonlySet<string> = new Set([
+  ...['suspension part', 'steering part', 'subframe', 'front rail', 'rear rail', 'strut tower'],
+]);
+const moving: ReadonlySet<string> = new Set([
+  ...['replace', 'section', 'butt weld', 'straighten', 'heat', 'remove and refit'],
+]);
+
+function wheelsMoved({ operations }: Survey): string | undefined {
+  const moved = operations.filter(
+    ({ operation, part: { part } }) => wheelBearing.has(part.kind ?? '') && moving.has(operation.do ?? ''),
+  );
+  return moved.map(({ operation, part }) => `${part.name} (${operation.do ?? ''})`).join(', ') || undefined;
 }
 
 function weldedBefore(survey: Survey, { what, step, at }: StepDraft): Fact {
