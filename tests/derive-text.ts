@@ -18,7 +18,7 @@ export function sheetsOf(text: string): readonly FactSheet[] {
   const packs = resolvePacks(builtInPacks(), undefined);
   const asOf = readDate('2026-10-21');
   if (!packs.ok || !asOf.ok) throw new Error('the built-in packs do not resolve');
-  const { limits, practice, windows, tolerances, triggers, makers } = packs.packs;
+  const { limits, practice, windows, tolerances, triggers, orders, makers } = packs.packs;
   const derived = deriveFacts(checked.plan, checked.faults, {
     asOfDay: asOf.day,
     stage: checked.plan.stage ?? 'release',
@@ -27,6 +27,7 @@ export function sheetsOf(text: string): readonly FactSheet[] {
     windows,
     tolerances,
     triggers,
+    orders,
     makers,
     solveStrip: rememberingStripSolver(),
     solveLap: rememberingLapSolver(),

@@ -203,7 +203,7 @@ export const faultsOfTheBatteryOut: readonly Fault[] = [
     ...hold,
     name: 're-commissioning: the voltage is on before the battery is in',
     changes: [['done: 2026-09-22T15:00', 'done: 2026-09-21T15:00']],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'done: 2026-09-21T15:00',
   },
   {

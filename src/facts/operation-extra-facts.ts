@@ -8,7 +8,7 @@ import { computed, computedOr, statedOr } from './make-fact.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { citedForOther, isBody } from './papers/matter-of.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
-import { wasRepaired } from './part/part-history-facts.ts';
+import { wasRepaired } from './part/earlier-repairs.ts';
 import { isNotAfter } from './step/day-order.ts';
 import { listOf, quantityOf, whenOf } from './quantity-of.ts';
 import { saysNone } from './step/step-draft.ts';

@@ -245,7 +245,9 @@ function isLookedFor(places: readonly string[] | undefined): boolean {
 /** What was found, where it admits that it was not all looked at. */
 function unseenOf({ plan }: Survey): string | undefined {
   const found = plan.damage?.indirect?.found;
-  return found !== undefined && admitsNotLooked(found) ? found : undefined;
+  if (found === undefined) return undefined;
+  const isPutOff = admitsNotLooked(found) || /^no (?:access|need|reason|time|tool)\b/iu.test(found.trim());
+  return isPutOff ? found : undefined;
 }
 
 /** Damage was found away from the blow, and no part away from it is listed as damaged. What was found is told in free words. */

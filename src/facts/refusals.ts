@@ -13,7 +13,7 @@ export function saysNothingLeft(text: string): boolean {
 
 /** Whether the signature says that no hold is open. What stands behind "none, …" is what matters. */
 export function saysNoHolds(text: string): boolean {
-  return /^(?:none|nil|no|0|none (?:left|open)|no (?:open )?holds(?: open)?|(?:none[,;.] )?all (?:answered|closed))[.!]?$/iu.test(
+  return /^(?:none|nil|no|0|[-–—]|n\/a|none (?:left|open)|no (?:open )?holds(?: open)?|(?:none[,;.] )?all (?:answered|closed))[.!]?$/iu.test(
     text.trim(),
   );
 }

@@ -14,6 +14,7 @@ export type SheetKind =
   | 'point'
   | 'opening'
   | 'step'
+  | 'order'
   | 'entry'
   | 'deviation'
   | 'sign-off';
@@ -215,7 +216,10 @@ export interface FactNames {
     | 'part.drains_open'
     | 'part.inside_before_bake'
     | 'part.radar_behind'
-    | 'part.repaired_before';
+    | 'part.repaired_before'
+    | 'part.earlier_repair'
+    | 'part.earlier_repair_reached'
+    | 'part.earlier_repair_text';
   readonly 'operation':
     | 'operation.do'
     | 'operation.work'
@@ -413,6 +417,9 @@ export interface FactNames {
     | 'joint.coupon_at_pitch'
     | 'joint.coupon_sheets'
     | 'joint.coupon_other_setup'
+    | 'joint.coupon_flaw'
+    | 'joint.coupon_bond'
+    | 'joint.coupon_bond_text'
     | 'joint.coupon_recorded'
     | 'joint.spot_settings_stated'
     | 'joint.arc_settings_stated'
@@ -439,7 +446,14 @@ export interface FactNames {
     | 'joint.fastener_pitch_factor'
     | 'joint.stack_outside_grip'
     | 'joint.rivet_bearing'
+    | 'joint.gas'
+    | 'joint.gas_kind'
+    | 'joint.melt_width'
+    | 'joint.cure_temperature'
+    | 'joint.fastener_sheet_factor'
     | 'joint.fastener_coated'
+    | 'joint.fastener_bare'
+    | 'joint.fastener_coating'
     | 'joint.old_holes'
     | 'joint.edges_sealed'
     | 'joint.own_tools'
@@ -559,6 +573,7 @@ export interface FactNames {
     | 'step.codes_left'
     | 'step.codes_of_assistance'
     | 'step.codes_misfiled'
+    | 'step.codes_of_lines'
     | 'step.scan_belies'
     | 'step.codes_unexplained'
     | 'step.insulation'
@@ -576,7 +591,6 @@ export interface FactNames {
     | 'step.wait_left'
     | 'step.checked'
     | 'step.wait_stated'
-    | 'step.before_another'
     | 'step.unchecked'
     | 'step.battery_off'
     | 'step.quarantine_distance'
@@ -597,6 +611,11 @@ export interface FactNames {
     | 'step.coolant'
     | 'step.state_of_charge'
     | 'step.values_copied';
+  readonly 'order':
+    | 'order.then'
+    | 'order.then_done'
+    | 'order.first'
+    | 'order.because';
   readonly 'entry':
     | 'entry.fault'
     | 'entry.path'
@@ -663,6 +682,7 @@ export const sheetKinds: Readonly<Record<SheetKind, { readonly standsOn: readonl
   'point': { standsOn: ['measurement'] },
   'opening': { standsOn: ['measurement'] },
   'step': { standsOn: ['vehicle'] },
+  'order': { standsOn: ['vehicle'] },
   'entry': { standsOn: ['plan'] },
   'deviation': { standsOn: ['plan'] },
   'sign-off': { standsOn: ['plan'] },
@@ -861,6 +881,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.inside_before_bake': { kind: 'part', type: 'yes-no', description: 'Whether the inside was protected before the refinish was baked.' },
   'part.radar_behind': { kind: 'part', type: 'yes-no', description: 'Whether a radar looks through it.' },
   'part.repaired_before': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is named among the earlier repairs.' },
+  'part.earlier_repair': { kind: 'part', type: 'word', words: ['none', 'sound', 'not sound', 'comes out', 'not told'], alwaysKnown: true, description: 'How an earlier repair that may have touched the part was found: none is known; sound; not sound; comes out; not told. A sentence that names the part, or its kind and not the other side, counts.' },
+  'part.earlier_repair_reached': { kind: 'part', type: 'text', description: 'What of this job rests on the part as an earlier repair left it: what is joined to it, or the work on it. A whole replacement of the part takes the repair away; a second cut or pull is told of the operation.' },
+  'part.earlier_repair_text': { kind: 'part', type: 'text', description: 'That earlier repair in the words of the plan.' },
   'operation.do': { kind: 'operation', type: 'word', words: ['replace', 'section', 'butt weld', 'heat', 'straighten', 'weld', 'braze', 'bond', 'rivet', 'drill', 'grind', 'fill', 'cut for access', 'refinish', 'bake', 'remove and refit', 'leave'], synonyms: { 'splice': 'section', 'part replacement': 'section', 'partial replacement': 'section', 'sectioning': 'section', 'cut': 'section', 'butt-weld': 'butt weld', 'buttweld': 'butt weld', 'pull': 'straighten', 'align': 'straighten', 'heat straighten': 'heat', 'shrink': 'heat', 'renew': 'replace', 'repair': 'straighten', 'paint': 'refinish', 'respray': 'refinish', 'cure': 'bake', 'r&r': 'replace', 'remove and install': 'remove and refit', 'r&i': 'remove and refit', 'glue': 'bond', 'none': 'leave', 'keep': 'leave', 'patch': 'section', 'filler': 'fill', 'solder': 'braze' }, description: 'The operation.' },
   'operation.work': { kind: 'operation', type: 'text', description: 'The operation as a noun, for sentences: sectioning, heating.' },
   'operation.extent': { kind: 'operation', type: 'word', words: ['whole', 'part'], synonyms: { 'full': 'whole', 'complete': 'whole', 'partial': 'part', 'section': 'part' }, description: 'How much is replaced.' },
@@ -1054,6 +1077,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_at_pitch': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon held two welds at the pitch of the job.' },
   'joint.coupon_sheets': { kind: 'joint', type: 'word', words: ['same', 'other', 'not stated'], alwaysKnown: true, description: 'Whether the coupon was made of sheets like those of the joint, in number, thickness and class.' },
   'joint.coupon_other_setup': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon is said to be made by another machine, arm, cap or program, or without the adhesive.' },
+  'joint.coupon_flaw': { kind: 'joint', type: 'text', description: 'Why a coupon that passed tells nothing of the joint: torn after it, more than a day before it, or made of other sheets or with another setup.' },
+  'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; not asked of others.' },
+  'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
   'joint.spot_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or force, current and time are stated.' },
   'joint.arc_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or wire and gas are stated.' },
@@ -1080,7 +1106,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.fastener_pitch_factor': { kind: 'joint', type: 'number', description: 'Distance between neighbours by the shank diameter.' },
   'joint.stack_outside_grip': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the stack lies outside the range that the fastener holds: zero inside.' },
   'joint.rivet_bearing': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'What the sheets bear at one rivet.' },
-  'joint.fastener_coated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether coating or material of the fastener are stated.' },
+  'joint.gas': { kind: 'joint', type: 'text', description: 'Shielding gas, as written.' },
+  'joint.gas_kind': { kind: 'joint', type: 'word', words: ['inert', 'active', 'unfit'], description: 'What the shielding gas does in the arc, by its name or its group of ISO 14175: inert; active (carbon dioxide or oxygen in it); unfit, such as air or nitrogen.' },
+  'joint.melt_width': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Width of the strip that a seam of an arc would melt by its settings, in steel: line source in thin sheet, no loss to air. An order of magnitude.' },
+  'joint.cure_temperature': { kind: 'joint', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the cure of the adhesive names.' },
+  'joint.fastener_sheet_factor': { kind: 'joint', type: 'number', description: 'Shank diameter over the governing thickness of the stack.' },
+  'joint.fastener_coated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a coating of the fastener, or a metal that needs none, is named.' },
+  'joint.fastener_bare': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what stands as its coating says that it has none: bare steel, none, uncoated.' },
+  'joint.fastener_coating': { kind: 'joint', type: 'text', description: 'Coating or material of the fastener, as written.' },
   'joint.old_holes': { kind: 'joint', type: 'word', words: ['none', 'beside them', 'opened for a larger one', 'used again'], description: 'What becomes of the holes of the factory’s rivets or screws.' },
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
@@ -1095,7 +1128,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.open_time_over': { kind: 'joint', type: 'number', unit: 's', dimension: 'time', description: 'Time until the joint was closed minus the open time of the adhesive.' },
   'joint.cured_before_joined': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the adhesive is said to have cured before the joint was made. False where the days or times do not tell.' },
   'joint.cured_too_soon': { kind: 'joint', type: 'text', description: 'When it was joined and when it is said to have cured, where less lies between than the shortest time that its cure names.' },
-  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint bears it: wheel alignment and pulling before it bears handling, road test and signature before it had cured. Without `cured`, the shortest time that `cure` names counts from the joining.' },
+  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint bears it: wheel alignment, pulling and what is hung on its sheets before it bears handling, road test and signature before it had cured. Without `cured`, the shortest time that `cure` names counts from the joining.' },
   'joint.cure_when_measured': { kind: 'joint', type: 'word', words: ['over', 'under way', 'not told', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive bore handling when the body was measured after the repair: by `handling_time`, else by `cured`, else by the shortest time that `cure` names. Not asked where there is no adhesive, or the day of joining or of measuring is not written.' },
   'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
@@ -1178,7 +1211,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
   'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated; of work on the traction voltage, whether it is one for that.' },
-  'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for the isolation of the traction voltage, or for the wait of the restraints, where all of them are of another matter.' },
+  'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for a step (isolation and re-commissioning, wait and list of the restraints and their completion, alignment, calibration), where all of them are of another matter.' },
   'step.person_unqualified': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage and is not shown to be qualified for it, with what is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
   'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },
@@ -1196,6 +1229,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair leaves, active or stored, whatever is said of them.' },
   'step.codes_of_assistance': { kind: 'step', type: 'text', description: 'Active codes of driver assistance that the scan after the repair leaves.' },
   'step.codes_misfiled': { kind: 'step', type: 'text', description: 'Codes that are left and booked under a system, or under none, that their number belies: B00 are restraints, P0A to P0D the electric drive, C the running gear, U lines between control units.' },
+  'step.codes_of_lines': { kind: 'step', type: 'text', description: 'Active codes of lines between control units that are left: letter U.' },
   'step.scan_belies': { kind: 'step', type: 'text', description: 'What a code of the first scan tells and the plan denies: a restraint unit that went off, an isolation fault of a battery that is called sound.' },
   'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Codes of other systems, or of a system that is not stated, that are left without an explanation.' },
   'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
@@ -1213,7 +1247,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
   'step.checked': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said to have been looked at when the traction voltage went on again.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
-  'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },
   'step.unchecked': { kind: 'step', type: 'text', description: 'What was not looked at when the traction voltage went on again: connectors, enclosure, mounting, coolant.' },
   'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
   'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },
@@ -1234,6 +1267,10 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened'], synonyms: { 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
   'step.state_of_charge': { kind: 'step', type: 'number', unit: '%', dimension: 'percent', description: 'State of charge of the traction battery: of the isolation as the vehicle came, of re-commissioning as it goes.' },
   'step.values_copied': { kind: 'step', type: 'yes-no', description: 'Whether at least four values of the wheel alignment are stated after the repair and each is the specified one, to the last digit.' },
+  'order.then': { kind: 'order', type: 'text', alwaysKnown: true, description: 'What is dated too early, as a sentence calls it: wheel alignment.' },
+  'order.then_done': { kind: 'order', type: 'text', alwaysKnown: true, description: 'When it was done, as written.' },
+  'order.first': { kind: 'order', type: 'text', alwaysKnown: true, description: 'What has to come before it and is dated later, each with its day.' },
+  'order.because': { kind: 'order', type: 'text', description: 'Why, as the row of the pack says it.' },
   'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead', 'names itself', 'listed twice'], alwaysKnown: true, description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },

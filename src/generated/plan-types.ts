@@ -359,7 +359,7 @@ export interface PlanMeasurements {
   readonly system?: 'mechanical' | 'optical' | 'ultrasonic' | 'fixture' | 'tape';
   readonly calibration_due?: PlanDate;
   /** Measuring uncertainty of a deviation, datum included, at two standard deviations, as the maker of the system or the calibration states it. */
-  readonly uncertainty?: Length;
+  readonly uncertainty?: Size;
   /** Measuring data. */
   readonly data_sheet?: PlanMeasurementsDataSheet;
   /** Tolerance where a point states none. */
@@ -733,7 +733,7 @@ export interface PlanSignOff {
   readonly date?: PlanDate;
   /** Revision of the plan that was signed. */
   readonly plan_revision?: string;
-  /** Statement on open holds. */
+  /** Statement on open holds: none, or each that is open. */
   readonly open_holds?: string;
   /** What `planish sign` writes: digests of what was signed, by which a later edit shows. They do not show who signed. */
   readonly digests?: PlanSignOffDigests;
@@ -973,6 +973,10 @@ export interface CouponTest {
   readonly result?: CouponResult;
   /** Day of the test. */
   readonly date?: PlanDate;
+  /** Of a bonded coupon: day, or day and time, on which its adhesive was laid. */
+  readonly bonded?: Moment;
+  /** Of a coupon of a joint that is bonded and riveted: whether it was bonded too, or only shows how the rivets set. */
+  readonly shows?: 'bond and rivets' | 'rivets only';
   /** Measured button or nugget diameter: the mean of the largest and the smallest. */
   readonly nugget?: Size;
   /** The sheets of the coupon, in order. */
@@ -1500,6 +1504,10 @@ export interface EarlierRepair {
   readonly what?: string;
   /** When. */
   readonly when?: string;
+  /** How that repair was found for this job. */
+  readonly state?: 'sound' | 'not sound' | 'comes out' | 'not looked at';
+  /** By what it was found so: joints counted and compared with the page, film thickness, cut back, measured. */
+  readonly found_by?: string;
 }
 
 /** Matter of a document. */

@@ -76,18 +76,18 @@ function insteadOf(rule: Rule): string {
   return `${rule.instead}[ If the maker’s procedure permits this very work, type its statement into a vehicle pack and cite it: {${provision}}]`;
 }
 
+type Whereabouts = Pick<Finding, 'part' | 'partName' | 'operation' | 'operationAt'>;
+
 /** Which part and operation a sheet belongs to, as the shop calls them. */
-export function whereabouts(
-  sheet: FactSheet,
-): Pick<Finding, 'part' | 'partName' | 'operation' | 'operationAt'> {
+export function whereabouts(sheet: FactSheet): Whereabouts {
   const name = sheet.part === undefined ? undefined : textOf(lookUp(sheet, 'part.name'));
   const operation = sheet.operation === undefined ? undefined : textOf(lookUp(sheet, 'operation.do'));
-  return {
-    ...(sheet.part === undefined ? {} : { part: sheet.part }),
-    ...(name === undefined ? {} : { partName: name }),
-    ...(operation === undefined ? {} : { operation }),
-    ...(sheet.operation === undefined ? {} : { operationAt: sheet.operation }),
-  };
+  const where: { -readonly [Key in keyof Whereabouts]: Whereabouts[Key] } = {};
+  if (sheet.part !== undefined) where.part = sheet.part;
+  if (name !== undefined) where.partName = name;
+  if (operation !== undefined) where.operation = operation;
+  if (sheet.operation !== undefined) where.operationAt = sheet.operation;
+  return where;
 }
 
 /** What a sheet is, without its place in any list: part, operation word and ordinal, kind, and the names on the sheet. */

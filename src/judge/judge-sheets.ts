@@ -107,8 +107,12 @@ export function judgeSheets(
     lifts: orderLifts(run.lifts),
     notJudged: [...run.failures].sort(([a], [b]) => a.order - b.order).map(([, failure]) => failure),
     counts: {
-      ...run.counts,
+      asked,
       passed: asked - found - lifted - couldNotTell - failed,
+      found,
+      lifted,
+      couldNotTell,
+      failed,
       notApplied: countNotApplied(rules, stage, sheets),
     },
   };
@@ -175,7 +179,7 @@ function found(run: Run, { rule }: CompiledRule, sheet: FactSheet, by: DraftFind
   if (rule.severity === 'note') return;
   if (sheet.kind === 'entry') run.entries.set(sheet.at, by);
   for (const line of rule.when) {
-    if ('known' in line.test && !line.test.known) run.answered.push({ ...unknownOn(sheet, line.fact), by });
+    if ('known' in line.test && !line.test.known) run.answered.push({ by, ...unknownOn(sheet, line.fact) });
   }
 }
 

@@ -49,7 +49,6 @@ describe('what the number says', () => {
     'code: B0012, system: body, state: stored',
     'code: C0040, system: body, state: stored',
     'code: C0040, system: other, state: active',
-    'code: U0151, system: other, state: active',
   ])('%s', (code) => {
     expect(misfiled(code)).toBe(true);
   });
@@ -64,6 +63,15 @@ describe('what the number says', () => {
     'code: U0151, system: other, state: stored',
   ])('%s: not held for it', (code) => {
     expect(misfiled(code)).toBe(false);
+  });
+
+  test('a line between control units, active', () => {
+    expect(after('code: U0151, system: other, state: active, explanation: radio', '', 'of_lines')).toBe(
+      'U0151 (other, active)',
+    );
+    expect(after('code: U0151, system: other, state: stored, explanation: radio', '', 'of_lines')).toBe(
+      'nothing',
+    );
   });
 
   test('what is said of an active one', () => {

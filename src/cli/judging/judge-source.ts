@@ -118,7 +118,8 @@ export function openPlan(
   if (!pinned.ok) return withoutPacks(read, pinned.sentences);
   const { packs, rules, drift } = pinned;
   const stage = run.stage ?? plan.stage ?? 'release';
-  return { ...read, kind: 'opened', packs, rules, drift, context: contextOf(run, stage, packs, read) };
+  const { kind: _, ...contents } = read;
+  return { kind: 'opened', ...contents, packs, rules, drift, context: contextOf(run, stage, packs, read) };
 }
 
 function countsOf(findings: readonly Finding[]): SeverityCounts {

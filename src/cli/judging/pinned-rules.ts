@@ -96,6 +96,7 @@ export function contextOf(
     windows: packs.windows,
     tolerances: packs.tolerances,
     triggers: packs.triggers,
+    orders: packs.orders,
     makers: packs.makers,
     ruleStanding: packs.standingOf,
     solveStrip: run.solveStrip,

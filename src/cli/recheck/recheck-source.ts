@@ -164,10 +164,12 @@ function factsFrom({
   practice,
   windows,
   tolerances,
+  triggers,
+  orders,
   makers,
   layers,
 }: ResolvedPacks): readonly unknown[] {
-  return [limits, practice, windows, tolerances, makers, leastTensileLeft(layers)];
+  return [limits, practice, windows, tolerances, triggers, orders, makers, leastTensileLeft(layers)];
 }
 
 function without({ source: { path }, digest }: ReadPlan, sentences: readonly string[]): PlanNotJudged {

@@ -49,12 +49,7 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
       'A page of this vehicle is cited for the wait, or none at all.',
     ),
     'step.cited_for_other_matter': computedOr(
-      what === 'high-voltage isolation'
-        ? citedForOther(survey, step?.cite, ['high voltage'])
-        : what === 'restraints made safe'
-          ? // The current is cut off in the same chapter.
-            citedForOther(survey, restraints?.wait_cite, ['restraints', 'high voltage'])
-          : undefined,
+      matterOfStep(survey, draft),
       `${at}/${what === 'restraints made safe' ? 'wait_cite' : 'cite'}`,
       'A page of the matter is cited, or none, or its matter is not told.',
     ),
@@ -90,6 +85,30 @@ function wheelsMoved({ operations }: Survey): string | undefined {
     ({ operation, part: { part } }) => wheelBearing.has(part.kind ?? '') && moving.has(operation.do ?? ''),
   );
   return moved.map(({ operation, part }) => `${part.name} (${operation.do ?? ''})`).join(', ') || undefined;
+}
+
+/** The page of a step that is all of another matter. The current is cut off in the chapter of the restraints or of the voltage. */
+function matterOfStep(survey: Survey, { what, step }: StepDraft): string | undefined {
+  const wheels = ['running gear', 'driver assistance', 'body structure'] as const;
+  switch (what) {
+    case 'high-voltage isolation':
+    case 'high-voltage re-commissioning':
+      return citedForOther(survey, step?.cite, ['high voltage']);
+    case 'restraints made safe': {
+      const { wait_cite: wait, replacement_list: list } = survey.plan.make_safe?.restraints ?? {};
+      return (
+        citedForOther(survey, wait, ['restraints', 'high voltage']) ??
+        citedForOther(survey, list, ['restraints'])
+      );
+    }
+    case 'restraint completion':
+      return citedForOther(survey, step?.cite, ['restraints']);
+    case 'wheel alignment':
+    case 'sensor calibration':
+      return citedForOther(survey, step?.cite, wheels);
+    default:
+      return undefined;
+  }
 }
 
 function weldedBefore(survey: Survey, { what, step, at }: StepDraft): Fact {

@@ -252,7 +252,8 @@ function isOnlyBoltedOn({ hot, part: { part, structural } }: OperationSurvey): b
   return hot === false && structural === false && !isBattery;
 }
 
-function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
+function inOrder(survey: Survey, draft: StepDraft): Fact {
+  const { step, order, at, what } = draft;
   if (order === undefined) return unknown('The step has no fixed place.', at);
   const own = whenOf(step?.done);
   if (own === undefined) return unknown('When it was done is not written.', `${at}/done`);
@@ -274,7 +275,7 @@ function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
   if (answers.includes(false)) return computed(false, `${at}/done`);
   return answers.includes(undefined)
     ? unknown(
-        'It was done on the day of the work; the times that would tell the order are not written.',
+        `The ${draft.name ?? what} is dated on a day of the work, and the hours that would tell which came first are not written.`,
         `${at}/done`,
       )
     : computed(true, `${at}/done`);

@@ -1,5 +1,6 @@
 import type {
   CheckTrigger,
+  DayOrder,
   HeatLimit,
   HeatPractice,
   MakerStatements,
@@ -39,6 +40,7 @@ export interface ResolvedPacks {
   readonly tolerances: ReadonlyMap<Tolerance['of'], number>;
   /** Of all layers together: one that asks for nothing takes nothing away from another. */
   readonly triggers: readonly CheckTrigger[];
+  readonly orders: readonly DayOrder[];
   readonly makers: readonly MakerStatements[];
   /** Packs that are here and known to be for other vehicles; of them only `makers` are kept, which say for themselves. */
   readonly setAside: readonly SetAside[];
@@ -109,6 +111,7 @@ export function resolvePacks(
       windows: windowsOf(counting.map(({ at }) => at)),
       tolerances: tolerances.mm,
       triggers: counting.flatMap(({ at }) => at.triggers ?? []),
+      orders: counting.flatMap(({ at }) => at.orders ?? []),
       makers: packs.flatMap(({ at }) => makerStatements(at)),
       setAside,
       standingOf: (rule) => ruleStanding(counting, rule),

@@ -8,6 +8,7 @@ import type {
   Allowance,
   Limit,
   OpenProvision,
+  Order,
   PackPart,
   Provision,
   Raise,
@@ -20,6 +21,7 @@ import type {
 } from '../pack.ts';
 import type { PackPlace } from '../pack-fault.ts';
 import { readAllowance, readReach } from '../layers/heat-practice.ts';
+import { isSameOrder, readOrder } from './read-order.ts';
 import { readLimit } from './read-limit.ts';
 import { readPackPart } from './read-pack-part.ts';
 import { isOpen, readProvision } from './read-provision.ts';
@@ -47,6 +49,7 @@ export interface Gathered {
   readonly windows: StatedWindow[];
   readonly tolerances: Tolerance[];
   readonly triggers: Trigger[];
+  readonly orders: Order[];
   readonly provisions: Provision[];
   readonly open: OpenProvision[];
   readonly parts: PackPart[];
@@ -69,6 +72,7 @@ export function emptyGathered(): Gathered {
     windows: [],
     tolerances: [],
     triggers: [],
+    orders: [],
     provisions: [],
     open: [],
     parts: [],
@@ -77,7 +81,7 @@ export function emptyGathered(): Gathered {
     ids: new Map(),
     stated: {
       ...{ rules: [], limits: [], allowances: [], reaches: [], windows: [], tolerances: [] },
-      ...{ triggers: [], provisions: [], parts: [], documents: [], raises: [] },
+      ...{ triggers: [], orders: [], provisions: [], parts: [], documents: [], raises: [] },
     },
     places: {},
   };
@@ -164,6 +168,16 @@ export function gatherTopic(
       into.triggers.push(trigger);
       into.stated.triggers.push(stated);
     }
+    for (const stated of topic.orders ?? []) {
+      const order = readOrder(stated, at, list);
+      if (order === undefined) continue;
+      if (into.orders.some((one) => isSameOrder(one, order) && overlaps(one, order))) {
+        list.at(at, `\`${order.first}\` before \`${order.then}\` stands in this pack already.`);
+        continue;
+      }
+      into.orders.push(order);
+      into.stated.orders.push(stated);
+    }
     for (const stated of topic.provisions ?? []) {
       const provision = readProvision(stated, at, dictionary, list);
       if (provision === undefined) continue;
@@ -223,7 +237,7 @@ function soundItems(value: unknown): readonly SoundItem[] {
 
 const lists: ReadonlySet<string> = new Set([
   ...['rules', 'limits', 'allowances', 'reaches', 'windows', 'tolerances'],
-  ...['triggers', 'provisions', 'parts', 'documents', 'raises'],
+  ...['triggers', 'orders', 'provisions', 'parts', 'documents', 'raises'],
 ]);
 
 /** The most that the schema lets any of the lists hold; a longer one is refused as a whole. */

@@ -52,6 +52,9 @@ function holding(pack: Pack, between: VersionStep): readonly string[] {
     ...(pack.triggers ?? [])
       .filter((one) => begins(one, between))
       .map(({ asksFor }) => `More work begins to ask for: ${asksFor}`),
+    ...(pack.orders ?? [])
+      .filter((one) => begins(one, between))
+      .map(({ first, then }) => `Days begin to be compared: ${first} before ${then}`),
     ...(pack.parts ?? [])
       .filter((entry) => ends(entry, between) && !isSaid(entry, now))
       .map(({ part, document }) => `What ${document} says of a ${part} no longer completes plans`),

@@ -16,7 +16,7 @@ export interface StatedPack extends StatedItems {
 
 const lists = [
   ...(['rules', 'limits', 'allowances', 'reaches', 'windows', 'tolerances'] as const),
-  ...(['triggers', 'provisions', 'parts', 'documents', 'raises'] as const),
+  ...(['triggers', 'orders', 'provisions', 'parts', 'documents', 'raises'] as const),
 ] as const;
 
 /** Tells a pack's history and proofs, not what a version judges by. */

@@ -34,6 +34,7 @@ export function packAt(pack: Pack, { version, digest, released }: PackVersion): 
     windows: inForce(pack.windows, version),
     tolerances: inForce(pack.tolerances ?? [], version),
     triggers: inForce(pack.triggers ?? [], version),
+    orders: inForce(pack.orders ?? [], version),
     provisions: inForce(pack.provisions, version),
     parts: inForce(pack.parts ?? [], version),
     documents: inForce(pack.documents ?? [], version),

@@ -20,7 +20,7 @@ export function weldability(readings: readonly Material[]): Weldability | undefi
     if (found === undefined) return undefined;
     const equivalents = carbonEquivalents(found.composition);
     if (worst === undefined || equivalents.ce > worst.ce)
-      worst = { ...equivalents, kind: found.kind, source: found.source };
+      worst = { kind: found.kind, source: found.source, ...equivalents };
   }
   return worst;
 }
