@@ -38,8 +38,8 @@ const noTestWords = [
 
 /** Whether what stands for a qualification names none that holds: left out, refused, no test, or run out by its own words. */
 export function isNoQualification(text: string | undefined): boolean {
-  if (saysNone(text) || saysRefused(text)) return true;
   const plain = (text ?? '').trim();
+  if (plain === '' || saysNone(text) || saysRefused(text)) return true;
   const small = plain.toLowerCase();
   return (
     noTestWords.some((word) => small.includes(word)) &&

@@ -120,6 +120,7 @@ export interface FactNames {
     | 'vehicle.serial'
     | 'vehicle.training_number'
     | 'vehicle.number_read_once'
+    | 'vehicle.number_place_stated'
     | 'vehicle.number_from_paper'
     | 'vehicle.number_confirmed';
   readonly 'reference':
@@ -604,6 +605,7 @@ export interface FactNames {
     | 'step.calibration_short'
     | 'step.too_late_for'
     | 'step.by_who_did_it'
+    | 'step.tool_stated'
     | 'step.waived_after'
     | 'step.by_author'
     | 'step.lamps_lit'
@@ -786,6 +788,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.serial': { kind: 'vehicle', type: 'word', words: ['as required', 'letter among the last characters', 'not required'], description: 'Whether the serial is numeric where the market asks for it.' },
   'vehicle.training_number': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the number begins with 0, which no region owns: it belongs to no vehicle.' },
   'vehicle.number_read_once': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the place of reading and that of confirming are one and the same. Other words for the thing that bears the number make no other place.' },
+  'vehicle.number_place_stated': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says where the number was read.' },
   'vehicle.number_from_paper': { kind: 'vehicle', type: 'text', description: 'The papers that the number was taken from, where by the plan’s words nobody read it on the vehicle.' },
   'vehicle.number_confirmed': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether a second place was read and agreed.' },
   'reference.id': { kind: 'reference', type: 'text', description: 'Its id.' },
@@ -1260,6 +1263,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
   'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
   'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: the parts that whoever releases them joined in.' },
+  'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
   'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },

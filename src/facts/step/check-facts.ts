@@ -9,6 +9,7 @@ import { citedForOther } from '../papers/matter-of.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import { radarThere } from './radar-there.ts';
 import { scanExcuse } from './scan-excuse.ts';
+import { saysNone } from './step-draft.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
 import { weldingMoments } from './work-moments.ts';
@@ -17,6 +18,7 @@ type CheckFact = Extract<
   FactNames['step'],
   | `step.${'cited_elsewhere' | 'wait_cited_elsewhere' | 'proof_denied' | 'battery_kept'}`
   | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'cited_for_other_matter' | 'waived_after'}`
+  | 'step.tool_stated'
 >;
 
 /** Wheel settings may be read from the data of the bench, where they are listed for this very vehicle. */
@@ -64,6 +66,7 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
         ? computedOr(excuse, `${at}/not_possible`, 'No reason is given, or one of the vehicle’s own.')
         : other,
     'step.radar_there': radarThere(survey, draft),
+    'step.tool_stated': computed(isToolTold(survey, draft), `${at}/tool`),
     'step.waived_after': computedOr(
       what === 'wheel alignment' && draft.result === 'not required' ? wheelsMoved(survey) : undefined,
       `${at}/result`,
@@ -85,6 +88,14 @@ function wheelsMoved({ operations }: Survey): string | undefined {
     ({ operation, part: { part } }) => wheelBearing.has(part.kind ?? '') && moving.has(operation.do ?? ''),
   );
   return moved.map(({ operation, part }) => `${part.name} (${operation.do ?? ''})`).join(', ') || undefined;
+}
+
+/** A scan that bears a day was made with a tool of some state; no other step is asked for one. */
+function isToolTold({ plan }: Survey, { what }: StepDraft): boolean {
+  const { scan_before: before, scan_after: after } = plan.verify ?? {};
+  const scan =
+    what === 'scan before the repair' ? before : what === 'scan after the repair' ? after : undefined;
+  return scan?.done === undefined || !saysNone(scan.tool);
 }
 
 /** The page of a step that is all of another matter. The current is cut off in the chapter of the restraints or of the voltage. */
