@@ -14,6 +14,7 @@ import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
+import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
@@ -54,4 +55,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
   ...faultsOfProcess,
+  ...faultsOfReadiness,
 ];

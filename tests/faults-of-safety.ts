@@ -62,7 +62,7 @@ export const faultsOfSafety: readonly Fault[] = [
     changes: [[/isolation: .*\n/u.exec(electric)?.[0] ?? '', '\n']],
     rule: 'high-voltage-not-isolated',
     severity: 'stop',
-    on: 'high_voltage:',
+    on: 'high_voltage:\n    planned',
   },
   {
     name: 'isolation by no document',
@@ -86,7 +86,7 @@ export const faultsOfSafety: readonly Fault[] = [
     changes: [['    proof_of_absence: { planned: true }\n', '']],
     rule: 'absence-of-voltage-not-planned',
     severity: 'hold',
-    on: 'high_voltage:',
+    on: 'high_voltage:\n    planned',
   },
   {
     name: 'the absence of voltage not proved at release',

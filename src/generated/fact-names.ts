@@ -40,6 +40,13 @@ export interface FactNames {
     | 'plan.fluids_left'
     | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
+    | 'plan.fluids_against_parts'
+    | 'plan.fire_late'
+    | 'plan.lifting_late'
+    | 'plan.belts_back_early'
+    | 'plan.key_in_vehicle'
+    | 'plan.units_in_the_open'
+    | 'plan.impact_on_other_side'
     | 'plan.gas_unmentioned'
     | 'plan.fire_watch'
     | 'plan.lifted_beside_work'
@@ -187,6 +194,7 @@ export interface FactNames {
     | 'part.twin_differs'
     | 'part.twin_difference'
     | 'part.damage_not_looked_at'
+    | 'part.damage_words'
     | 'part.damage'
     | 'part.damaged'
     | 'part.skin'
@@ -236,6 +244,8 @@ export interface FactNames {
     | 'operation.sparks'
     | 'operation.joints_stated'
     | 'operation.unit_beside'
+    | 'operation.unit_above'
+    | 'operation.cited_for_other_side'
     | 'operation.planned'
     | 'operation.done'
     | 'operation.works'
@@ -295,6 +305,7 @@ export interface FactNames {
     | 'operation.one_time_bolts'
     | 'operation.battery_out_after'
     | 'operation.battery_fitted_before'
+    | 'operation.battery_back_before_bake'
     | 'operation.battery_by_unqualified'
     | 'operation.battery_unqualified'
     | 'operation.cited_for_other_matter'
@@ -611,6 +622,7 @@ export interface FactNames {
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
     | 'step.coolant'
+    | 'step.coolant_opened_by'
     | 'step.state_of_charge'
     | 'step.values_copied';
   readonly 'order':
@@ -706,9 +718,16 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or worked on, or the vehicle is lifted or anchored at it.' },
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
-  'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel, gas and brake fluid that the fire list leaves in place filled, and that no operation lists with its distance.' },
   'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
-  'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
+  'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel, gas or brake fluid that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
+  'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
+  'plan.fire_late': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated before the fire precautions.' },
+  'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
+  'plan.belts_back_early': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated after the bolts were tightened of an undeployed belt that came off beside it.' },
+  'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
+  'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
+  'plan.impact_on_other_side': { kind: 'plan', type: 'text', description: 'The parts that were hit directly, where the words on the blow name the one side of the vehicle and all of these lie on the other.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
   'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
@@ -740,7 +759,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
   'plan.held_for_structure': { kind: 'plan', type: 'yes-no', description: 'Whether structure is joined in, cut or pulled, so that the body is held or anchored meanwhile.' },
-  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, or words that are none of these.' },
+  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, or words that are none of these, or that say none while an operation lists one within 300 mm.' },
   'plan.earlier_repairs_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether known earlier repairs are stated, or that none are known.' },
   'plan.structure_joined': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation welds, bonds or rivets a structural part into the body.' },
   'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
@@ -853,6 +872,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.twin_differs': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side, earlier in the plan, is stated with another material or thickness.' },
   'part.twin_difference': { kind: 'part', type: 'text', description: 'What differs from the same part of the other side.' },
   'part.damage_not_looked_at': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether damage, or that there is none, is stated and said to be found by not looking.' },
+  'part.damage_words': { kind: 'part', type: 'text', description: 'What the words for the extent of its damage say that is graver than the kinds stated: a kink, tear, crack or crease.' },
   'part.damage': { kind: 'part', type: 'words', words: ['none', 'scratch', 'dent', 'crease', 'bend', 'kink', 'tear', 'crack', 'burn', 'surface rust', 'rusted through', 'split spot welds', 'deployed', 'not yet seen'], description: 'Kinds of damage.' },
   'part.damaged': { kind: 'part', type: 'yes-no', description: 'Whether it is damaged.' },
   'part.skin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is an outer skin that may hide structure.' },
@@ -901,6 +921,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.sparks': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is cut, ground or drilled without a flame or an arc in the same operation: sparks and chips fly, and a drill comes out at the back.' },
   'operation.joints_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
   'operation.unit_beside': { kind: 'operation', type: 'yes-no', description: 'Whether an undeployed restraint unit stays fitted at a part that this operation joins, or that lies on or under its own, and whose distance is not listed.' },
+  'operation.unit_above': { kind: 'operation', type: 'text', description: 'A belt pretensioner or seat airbag that is still fitted at the foot of a part of the same side that stands at the worked one (a pillar or seat at a sill, a sill at a pillar, a pillar at a wheelhouse), although no joint, layer or list of the plan ties the two.' },
+  'operation.cited_for_other_side': { kind: 'operation', type: 'text', description: 'The document on which work at a part that is welded into the body rests, where its title names the other side of the vehicle.' },
   'operation.planned': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is to be done, or was: false only where the plan says so.' },
   'operation.done': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is recorded as done, itself or by each of its joints.' },
   'operation.works': { kind: 'operation', type: 'yes-no', description: 'Whether it touches what carries load: cuts, joins, heats, straightens or replaces.' },
@@ -959,7 +981,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.loosens_safety_bolts': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it loosens bolts of what steers, carries a wheel or the traction battery, holds a person, is a bumper beam, or carries load and is bolted by its joints.' },
   'operation.one_time_bolts': { kind: 'operation', type: 'word', words: ['renewed', 'none', 'used again'], synonyms: { 'new': 'renewed', 'replaced': 'renewed', 'reused': 'used again', 're-used': 'used again', 'old': 'used again' }, description: 'What becomes of bolts that are used once only.' },
   'operation.battery_out_after': { kind: 'operation', type: 'text', description: 'Work that the traction battery is to be out for and that comes before the step at which it is taken out, or with it.' },
-  'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
+  'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, or that lies over it.' },
+  'operation.battery_back_before_bake': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is fitted again before a bake that it is said to be out for, by the days that are written.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
   'operation.battery_unqualified': { kind: 'operation', type: 'text', description: 'Who that is, with what is stated of a qualification.' },
   'operation.cited_for_other_matter': { kind: 'operation', type: 'text', description: 'The documents cited for work on body structure, where by their stated matter or their title all of them are of another one.' },
@@ -1240,7 +1263,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
   'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved, without its sign.' },
   'step.proof_denied': { kind: 'step', type: 'text', description: 'What the proof of absence itself says was not done, such as that the meter was not proved after it.' },
-  'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
+  'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for: of the isolation its own, of other steps that of the restraints.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.wait': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'The wait that counts after the current is cut off, for restraints and for traction voltage: the one the page is said to ask, else the one stated.' },
   'step.scan_contradicted': { kind: 'step', type: 'text', description: 'Why a scan is said not to be possible that bears a day or codes.' },
@@ -1268,7 +1291,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
-  'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened'], synonyms: { 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
+  'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened', 'air-cooled'], synonyms: { 'air cooled': 'air-cooled', 'air': 'air-cooled', 'no coolant': 'air-cooled', 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
+  'step.coolant_opened_by': { kind: 'step', type: 'text', description: 'What takes the traction battery out, where its cooling is said not to have been opened.' },
   'step.state_of_charge': { kind: 'step', type: 'number', unit: '%', dimension: 'percent', description: 'State of charge of the traction battery: of the isolation as the vehicle came, of re-commissioning as it goes.' },
   'step.values_copied': { kind: 'step', type: 'yes-no', description: 'Whether at least four values of the wheel alignment are stated after the repair and each is the specified one, to the last digit.' },
   'order.then': { kind: 'order', type: 'text', alwaysKnown: true, description: 'What is dated too early, as a sentence calls it: wheel alignment.' },

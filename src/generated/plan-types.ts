@@ -655,8 +655,8 @@ export interface PlanVerifyHighVoltage {
   readonly faults?: string;
   /** What else was looked at when the traction voltage went on again. */
   readonly checked?: readonly ('connectors' | 'enclosure' | 'mounting' | 'coolant')[];
-  /** How the cooling of the traction battery came out of its leak test, or that it was not opened. */
-  readonly coolant?: 'tight' | 'leaks' | 'not opened';
+  /** How the cooling of the traction battery came out of its leak test, or that it was not opened, or that air cools it. */
+  readonly coolant?: 'tight' | 'leaks' | 'not opened' | 'air-cooled';
   /** State of charge at which the vehicle goes. */
   readonly state_of_charge?: Percent;
 }

@@ -46,8 +46,11 @@ export const datedEvents: Readonly<Record<OrderEvent, Happened>> = {
     operations
       .filter(({ operation, offVehicle }) => operation.do === 'refinish' && offVehicle)
       .flatMap((work) => worked(work, 'painting off the vehicle', work.part.at)),
+  // A skin that is put on a door beside the vehicle is painted with it.
   'fitting of a part': ({ operations }) =>
-    operations.filter(isFitted).flatMap((work) => worked(work, 'fitting', work.part.at)),
+    operations
+      .filter((work) => isFitted(work) && !work.offVehicle)
+      .flatMap((work) => worked(work, 'fitting', work.part.at)),
   'structure released to the last weld': (survey) => released(survey, 'structure before the last weld'),
   'flange released to be closed': (survey) => released(survey, 'flange before closing'),
   'restraint wiring released': (survey) => released(survey, 'restraint wiring before the trim'),

@@ -193,18 +193,23 @@ function authorFacts(
   };
 }
 
-function waitFacts(survey: Survey): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {
-  const restraints = survey.plan.make_safe?.restraints;
-  const wait = quantityOf(restraints?.wait, 'time');
-  const asked = quantityOf(restraints?.wait_asked, 'time');
-  const at = '/make_safe/restraints/wait';
+function waitFacts(
+  survey: Survey,
+  { what }: StepDraft,
+): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {
+  const { restraints, high_voltage: high } = survey.plan.make_safe ?? {};
+  const isIsolation = what === 'high-voltage isolation';
+  const block = isIsolation ? high?.isolation : restraints;
+  const wait = quantityOf(block?.wait, 'time');
+  const asked = quantityOf(block?.wait_asked, 'time');
+  const at = isIsolation ? '/make_safe/high_voltage/isolation/wait' : '/make_safe/restraints/wait';
   return {
     'step.wait_short':
       wait === undefined || asked === undefined
         ? unknown('The wait, or the wait that the page asks for, is not stated.', at)
         : computed(wait < asked, at),
     'step.wait_cited': computed(
-      wait !== undefined &&
+      quantityOf(restraints?.wait, 'time') !== undefined &&
         listOf(restraints?.wait_cite).some((cite) => coversVehicle(survey, cite.reference)),
       '/make_safe/restraints/wait_cite',
     ),
