@@ -129,7 +129,7 @@ export const faultsOfSafety: readonly Fault[] = [
     ],
     rule: 'work-at-fitted-restraint-unit',
     severity: 'hold',
-    on: 'restraints:\n    planned',
+    on: 'restraints:\n',
   },
   {
     name: 'the wait after disconnecting is too short',
@@ -137,7 +137,7 @@ export const faultsOfSafety: readonly Fault[] = [
     changes: [['wait: 10 min\n', 'wait: 9 min\n']],
     rule: 'restraint-wait-too-short',
     severity: 'stop',
-    on: 'restraints:\n    planned',
+    on: 'restraints:\n',
   },
   {
     name: 'nobody named who isolates the traction voltage',
