@@ -14,6 +14,7 @@ import type { When } from '../quantity-of.ts';
 import { isNoQualification } from '../refusals.ts';
 import { isHighVoltageStep, unqualifiedAtVoltage } from './high-voltage-person.ts';
 import { lampFacts } from './lamp-facts.ts';
+import { ownWorkReleased } from '../papers/by-who-did-it.ts';
 import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
 import { factGroups } from '../fact-groups.ts';
@@ -170,8 +171,12 @@ function missingText({ missing, what }: StepDraft): string | undefined {
     : 'every part of it';
 }
 
-/** Whether the author of the plan releases it; of other steps it says nothing. */
-function authorFacts({ plan }: Survey, { what, step, at }: StepDraft): Group<'step.by_author'> {
+/** Whether the author of the plan releases it, or who did the work; of other steps it says nothing. */
+function authorFacts(
+  survey: Survey,
+  { what, step, at, holdPoint }: StepDraft,
+): Group<`step.by_${'author' | 'who_did_it'}`> {
+  const { plan } = survey;
   const [own, author] = [step?.by?.name, plan.job?.written_by?.name];
   const isRelease = what === 'hold point' || what === 'structural release';
   return {
@@ -179,6 +184,11 @@ function authorFacts({ plan }: Survey, { what, step, at }: StepDraft): Group<'st
       isRelease && own !== undefined && author !== undefined ? samePerson(own, author) : undefined,
       `${at}/by`,
       'The step is no release, or one of the two is not named.',
+    ),
+    'step.by_who_did_it': computedOr(
+      isRelease ? ownWorkReleased(survey, own, holdPoint?.part) : undefined,
+      `${at}/by`,
+      'The step is no release, or who releases it did none of the work.',
     ),
   };
 }
