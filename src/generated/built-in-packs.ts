@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ee32263f0fe7f6e0c0c1c52694ab89b3f116ea467b971c2fe2f65d3b7701003d":{"pack":"general","version":"1.0.0"},"sha256:e71738c6572dbf503118ae4d52f8a10e032bf9d4a5b603a7f960824f7aa387d7":{"pack":"general","version":"1.1.0"},"sha256:864200fdad5f2b8713a944b70453bcb8c4194eaeeb20244bf35e39fc7791fc0f":{"pack":"general","version":"2.0.0"},"sha256:da96bfbeac5595b58b86d5b36e6983ce1cd403b8aedc38bdf9644ffbf1bd3571":{"pack":"general","version":"3.0.0"}};
+  {"sha256:296feb7ac0ada10ca8b9531a76fe2a56a4b664733625080467207cbe6a783422":{"pack":"general","version":"1.0.0"},"sha256:8a8db3b602e3c3d806957ee1cf849178812bc2d3586198a78ac391cfc879684c":{"pack":"general","version":"1.1.0"},"sha256:0235d01fcd5dee72ad04a3c717c65a60280aa6149126eafc85a6d2e7e669b7ff":{"pack":"general","version":"2.0.0"},"sha256:82710df1b7d3aeec2d831b5fd2c33569b6c48d7385f2b08b2691c5a53c394824":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'cd209d077ec4a9568ec1ffb3c7eae0085a2b5549a451de4a463a983f963e8b8e');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '759b049bc3a4a051bef516bd321e13933a64c0eb2e89727c092fee904870da19');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '975b44ca464f32284d5573ac8272e9176ce1a134a96f08b92644698a018a7be5');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'cc3c531d1cbaf75a1676c568cbf4dea444f546fba3a66f980e64ea5e4041df70');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -72,6 +72,8 @@ function structuralDays(
     .filter((day) => day !== undefined);
 }
 
+type Point = NonNullable<PlanMeasurements['points']>[number];
+
 /** Parts that stand around a door or a windscreen: its two diagonals tell whether they came out right. */
 const framesAnOpening: ReadonlySet<string> = new Set([
   'door ring',
@@ -102,7 +104,10 @@ const bearsPoints: ReadonlySet<string> = new Set([
  * sheet: then one on a part that it touches does.
  */
 function unmeasured(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
-  const measured = new Set((points ?? []).filter(({ after }) => after !== undefined).map(({ on }) => on));
+  // One that was left out without a word is told as such.
+  const isTold = (point: Point): boolean =>
+    point.after !== undefined || (point.before !== undefined && point.dropped_because === undefined);
+  const measured = new Set((points ?? []).filter(isTold).map(({ on }) => on));
   const openingMeasured = (openings ?? []).some(({ diagonals_after: after }) => after?.length === 2);
   return workedParts(survey, openingMeasured)
     .filter((one) => {

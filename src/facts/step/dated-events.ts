@@ -1,5 +1,6 @@
 import type { OrderEvent } from '../../generated/pack-types.ts';
 import { isBatteryFitted } from './battery-fitted.ts';
+import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { isFitted, joined, tightened } from './dated-work.ts';
 import type { DatedEvent } from './dated-work.ts';
 import type { Calibration } from './step-draft.ts';
@@ -47,7 +48,11 @@ export const datedEvents: Readonly<Record<OrderEvent, Happened>> = {
       .filter(({ operation, offVehicle }) => operation.do === 'refinish' && offVehicle)
       .flatMap((work) => worked(work, 'painting off the vehicle', work.part.at)),
   'fitting of a part': ({ operations }) =>
-    operations.filter(isFitted).flatMap((work) => worked(work, 'fitting', work.part.at)),
+    operations
+      .filter(
+        (work) => isFitted(work) && work.joints.length === 0 && goesOnWithoutWelding(work.part.part.kind),
+      )
+      .flatMap((work) => worked(work, 'fitting', work.part.at)),
   'structure released to the last weld': (survey) => released(survey, 'structure before the last weld'),
   'flange released to be closed': (survey) => released(survey, 'flange before closing'),
   'restraint wiring released': (survey) => released(survey, 'restraint wiring before the trim'),
