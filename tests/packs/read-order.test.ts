@@ -38,7 +38,7 @@ test.each([
   [
     'of a thing before itself',
     `  - { first: bake, then: bake, ${source} }\n`,
-    ['3:20 `bake` cannot come before itself.'],
+    ['3:26 `bake` cannot come before itself.'],
   ],
   [
     'that stands there already',
@@ -48,7 +48,7 @@ test.each([
   [
     'that ends before it begins',
     `  - { first: bake, then: road test, since: 1.1.0, until: 1.0.0, ${source} }\n`,
-    ['3:56 The order ends with 1.0.0, which does not come after 1.1.0.'],
+    ['3:58 The order ends with 1.0.0, which does not come after 1.1.0.'],
   ],
 ])('an order %s is refused', (_name, orders, expected) => {
   withPack(orders, (folder) => {
