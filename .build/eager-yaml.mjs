@@ -21,7 +21,17 @@ function eagerLexer(source) {
 function eagerParser(source) {
   // `parse` would walk over the list that `next` fills; planish feeds the parser word by word and never calls it.
   const fed = replaceOnce(source, /\n {4}\*parse\(source, incomplete = false\) \{\n[\s\S]*?\n {4}\}\n/, '\n');
-  return collecting(collecting(withoutYields(fed), 'next', 'source'), 'end', '');
+  // An item of a list in brackets of which a key is deleted becomes a slow object; a key without a value reads as one that is gone.
+  const emptied = ['key', 'sep'].reduce(
+    (code, key) =>
+      replaceOnce(
+        code,
+        `\n${' '.repeat(16)}delete it.${key};\n`,
+        `\n${' '.repeat(16)}it.${key} = undefined;\n`,
+      ),
+    fed,
+  );
+  return collecting(collecting(withoutYields(emptied), 'next', 'source'), 'end', '');
 }
 
 function withoutYields(source) {

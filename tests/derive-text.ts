@@ -4,7 +4,7 @@ import type { Fact } from '../src/facts/fact.ts';
 import { lookUp } from '../src/facts/sheet.ts';
 import type { FactSheet, SheetKind } from '../src/facts/sheet.ts';
 import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/heat/strip-solver.ts';
-import { resolvePacks } from '../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../src/packs/layers/resolve-packs.ts';
 import { checkPlan } from '../src/plan/check-plan.ts';
 import { readYaml } from '../src/plan/read-yaml.ts';
 import { readDate } from '../src/quantity/iso-date.ts';

@@ -138,7 +138,7 @@ export const faultsOfTheBondedRail: readonly Fault[] = [
     ...hold,
     name: 'aluminium: bare rivets',
     changes: [[', coating: zinc flake', '']],
-    rule: 'fastener-bare-in-aluminium',
+    rule: 'fastener-coating-not-named',
     on: 'fastener: {',
   },
   {

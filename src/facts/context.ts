@@ -1,6 +1,6 @@
 import type { OrderEvent } from '../generated/pack-types.ts';
-import type { HeldLap, LapAnswer } from '../heat/held-lap.ts';
-import type { HeldSheet, SheetAnswer } from '../heat/held-sheet.ts';
+import type { HeldLap, LapAnswer } from '../heat/sheet/held-lap.ts';
+import type { HeldSheet, SheetAnswer } from '../heat/sheet/held-sheet.ts';
 import type { WeldWindow } from '../joint/weld-window.ts';
 
 /** What may be asked of a heat limit; a pack sets it. */

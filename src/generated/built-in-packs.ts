@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:296feb7ac0ada10ca8b9531a76fe2a56a4b664733625080467207cbe6a783422":{"pack":"general","version":"1.0.0"},"sha256:8a8db3b602e3c3d806957ee1cf849178812bc2d3586198a78ac391cfc879684c":{"pack":"general","version":"1.1.0"},"sha256:0235d01fcd5dee72ad04a3c717c65a60280aa6149126eafc85a6d2e7e669b7ff":{"pack":"general","version":"2.0.0"},"sha256:82710df1b7d3aeec2d831b5fd2c33569b6c48d7385f2b08b2691c5a53c394824":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ce1630b2a4e4f2294884187f0233fff74bdd246f17c3fba274eefd8e84c2bcc6":{"pack":"general","version":"1.0.0"},"sha256:e987ad004e7a13ce351295ecb75c938f079c2db05798debdadd7ebe5e6b6f700":{"pack":"general","version":"1.1.0"},"sha256:f681935719a3af403ff74d2f324502a6ff668e421b14d70406da4d728f89da21":{"pack":"general","version":"2.0.0"},"sha256:9b2e10ca877e3f681fe4d8abfedd0eab21d8f751e1dc55ac64f15d6743366b67":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '759b049bc3a4a051bef516bd321e13933a64c0eb2e89727c092fee904870da19');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7228d1d278bd79e8f231d63facb948b82a56f8e37e436aa942185376f6445c5b');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'cc3c531d1cbaf75a1676c568cbf4dea444f546fba3a66f980e64ea5e4041df70');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '0c71a15c8f9760232a96f942b1dafee4979ca0390efd16d2c9baa97b2689673f');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

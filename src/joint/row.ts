@@ -33,7 +33,7 @@ export function rowShear({ count, kind, buttonMm }: Row, stack: RowStack): Sized
   if (!Number.isInteger(count) || count < 0) return unsized(`A row of ${count} joints is none.`);
   const setUpMm = diameterOf(setUpMultiple, stack.governingMm);
   const fusedMm = kind === 'plug' ? plugFusedMm(stack.thinnerMm) : Math.min(buttonMm ?? setUpMm, setUpMm);
-  const spot: LappedSpot = { ...stack, fusedMm };
+  const spot: LappedSpot = { fusedMm, ...stack };
   const one = eurocodeShear(spot);
   return one.ok ? sized(count * one.value) : one;
 }
@@ -41,8 +41,8 @@ export function rowShear({ count, kind, buttonMm }: Row, stack: RowStack): Sized
 /** Strength of the new row by that of the factory's, both at full credit. */
 export function rowRatio(made: Row, factory: Row, stack: Omit<RowStack, 'tensileMpa'>): Sized {
   if (factory.count === 0) return unsized('The factory put no row there.');
-  const now = rowShear(made, { ...stack, tensileMpa: 1 });
-  const before = rowShear(factory, { ...stack, tensileMpa: 1 });
+  const now = rowShear(made, { tensileMpa: 1, ...stack });
+  const before = rowShear(factory, { tensileMpa: 1, ...stack });
   if (!now.ok) return now;
   return before.ok ? sized(now.value / before.value) : before;
 }

@@ -55,7 +55,7 @@ export function draftFinding(
     severity: rule.severity,
     ...whereabouts(sheet),
     pointer: place ?? sheet.at,
-    message: fillMessage(message, texts),
+    message: sentenceOf(message, texts, order),
     instead: fillMessage(instead, texts),
     why: rule.why,
     source: sourceSentence(rule.source),
@@ -67,6 +67,21 @@ export function draftFinding(
   };
 }
 
+/** A sentence begins with a capital letter; a key of the plan and the id of a part without a name stay as the author writes them. */
+function sentenceOf(
+  message: readonly Segment[],
+  texts: ReadonlyMap<string, string>,
+  order: PlanOrder,
+): string {
+  const filled = fillMessage(message, texts);
+  const [first] = message;
+  const isWord = first?.kind === 'fact' && first.name !== 'entry.path';
+  const begins = isWord ? texts.get(first.name) : undefined;
+  return begins === undefined || order.parts.includes(begins)
+    ? filled
+    : filled.slice(0, 1).toUpperCase() + filled.slice(1);
+}
+
 const provision = 'provision.to_type_in';
 
 /** What to do instead; where a statement of the maker would lift the finding, with that statement, ready to be filled in. */
@@ -76,18 +91,18 @@ function insteadOf(rule: Rule): string {
   return `${rule.instead}[ If the maker’s procedure permits this very work, type its statement into a vehicle pack and cite it: {${provision}}]`;
 }
 
+type Whereabouts = Pick<Finding, 'part' | 'partName' | 'operation' | 'operationAt'>;
+
 /** Which part and operation a sheet belongs to, as the shop calls them. */
-export function whereabouts(
-  sheet: FactSheet,
-): Pick<Finding, 'part' | 'partName' | 'operation' | 'operationAt'> {
+export function whereabouts(sheet: FactSheet): Whereabouts {
   const name = sheet.part === undefined ? undefined : textOf(lookUp(sheet, 'part.name'));
   const operation = sheet.operation === undefined ? undefined : textOf(lookUp(sheet, 'operation.do'));
-  return {
-    ...(sheet.part === undefined ? {} : { part: sheet.part }),
-    ...(name === undefined ? {} : { partName: name }),
-    ...(operation === undefined ? {} : { operation }),
-    ...(sheet.operation === undefined ? {} : { operationAt: sheet.operation }),
-  };
+  const where: { -readonly [Key in keyof Whereabouts]: Whereabouts[Key] } = {};
+  if (sheet.part !== undefined) where.part = sheet.part;
+  if (name !== undefined) where.partName = name;
+  if (operation !== undefined) where.operation = operation;
+  if (sheet.operation !== undefined) where.operationAt = sheet.operation;
+  return where;
 }
 
 /** What a sheet is, without its place in any list: part, operation word and ordinal, kind, and the names on the sheet. */

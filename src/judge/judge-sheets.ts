@@ -21,6 +21,7 @@ import type { Truth } from './truth.ts';
 import { speakingForStops, unknownHolds } from './unknown-holds.ts';
 import type { Question } from './unknown-holds.ts';
 import { withFingerprints } from './with-fingerprints.ts';
+import { withoutAlike } from './without-alike.ts';
 
 /** A rule that failed while it was asked. Whatever it would have found is unknown, so the plan is not judged. */
 export interface NotJudged {
@@ -103,12 +104,16 @@ export function judgeSheets(
   });
   const { asked, found, lifted, couldNotTell, failed } = run.counts;
   return {
-    findings: withFingerprints(orderFindings([...drafts, ...holds], order.parts)),
+    findings: withFingerprints(withoutAlike(orderFindings([...drafts, ...holds], order.parts))),
     lifts: orderLifts(run.lifts),
     notJudged: [...run.failures].sort(([a], [b]) => a.order - b.order).map(([, failure]) => failure),
     counts: {
-      ...run.counts,
+      asked,
       passed: asked - found - lifted - couldNotTell - failed,
+      found,
+      lifted,
+      couldNotTell,
+      failed,
       notApplied: countNotApplied(rules, stage, sheets),
     },
   };
@@ -175,7 +180,7 @@ function found(run: Run, { rule }: CompiledRule, sheet: FactSheet, by: DraftFind
   if (rule.severity === 'note') return;
   if (sheet.kind === 'entry') run.entries.set(sheet.at, by);
   for (const line of rule.when) {
-    if ('known' in line.test && !line.test.known) run.answered.push({ ...unknownOn(sheet, line.fact), by });
+    if ('known' in line.test && !line.test.known) run.answered.push({ by, ...unknownOn(sheet, line.fact) });
   }
 }
 

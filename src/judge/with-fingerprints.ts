@@ -9,6 +9,6 @@ export function withFingerprints(drafts: readonly DraftFinding[]): readonly Find
     const key = JSON.stringify(identity);
     const count = (counts.get(key) ?? 0) + 1;
     counts.set(key, count);
-    return { ...finding, fingerprint: fingerprint([...identity, String(count)]) };
+    return { fingerprint: fingerprint([...identity, String(count)]), ...finding };
   });
 }

@@ -1,3 +1,4 @@
+import { forLast } from './for-last.ts';
 import type { Range } from './node.ts';
 
 export interface SourceText {
@@ -14,16 +15,12 @@ export interface Place {
   readonly endColumn: number;
 }
 
-/** Kept per text, because most plans that are read report nothing and need no lines counted. */
-const lineStartsOf = new WeakMap<SourceText, readonly number[]>();
+/** Found when first asked for, because most plans that are read report nothing and need no lines counted. */
+const lineStartsOf = forLast(({ text }: SourceText) => findLineStarts(text));
 
 /** Where a stretch of the text stands. A range outside the text is drawn back to its nearest end. */
 export function placeOf(source: SourceText, range: Range): Place {
-  let starts = lineStartsOf.get(source);
-  if (starts === undefined) {
-    starts = findLineStarts(source.text);
-    lineStartsOf.set(source, starts);
-  }
+  const starts = lineStartsOf(source);
   const start = Math.min(Math.max(range.start, 0), source.text.length);
   const end = Math.min(Math.max(range.end, start), source.text.length);
   const first = lineAt(starts, start);

@@ -24,8 +24,8 @@ export function planAsJson(plan: PlanReport): object {
   };
 }
 
-function askedAsJson({ couldNotTell, notApplied, ...counts }: Counts): object {
-  return { ...counts, could_not_tell: couldNotTell, not_applied: notApplied };
+function askedAsJson({ asked, passed, found, lifted, failed, couldNotTell, notApplied }: Counts): object {
+  return { asked, passed, found, lifted, failed, could_not_tell: couldNotTell, not_applied: notApplied };
 }
 
 function notJudgedAsJson({ sentence, place, rule }: NotJudgedReason): object {

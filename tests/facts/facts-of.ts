@@ -1,5 +1,5 @@
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
 import type {
   DerivationContext,
   HeatLimit,

@@ -1,6 +1,6 @@
 import { Option } from 'commander';
 import type { Command } from 'commander';
-import { wantsColour } from '../colour-choice.ts';
+import { wantsColour } from '../reporting/colour-choice.ts';
 import { mark } from './mark.ts';
 import type { MarkForm } from './mark.ts';
 

@@ -1,7 +1,7 @@
 import { InvalidArgumentError } from 'commander';
 import type { Command } from 'commander';
 import { readDate } from '../../quantity/iso-date.ts';
-import { wantsColour } from '../colour-choice.ts';
+import { wantsColour } from '../reporting/colour-choice.ts';
 import { canonical, sign } from './sign.ts';
 
 interface SignFlags {

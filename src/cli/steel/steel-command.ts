@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
-import { wantsColour } from '../colour-choice.ts';
+import { wantsColour } from '../reporting/colour-choice.ts';
 import { steel } from './steel.ts';
 
 interface SteelArguments {

@@ -48,8 +48,8 @@ function factsOfNeighbour(survey: Survey, one: BakedNeighbour): ExposureFacts {
   const limit = near === undefined ? known : (limitOfNeighbour(survey.context.limits, near) ?? known);
   const treatment = near?.treatment ?? 'stays';
   return {
-    ...commonFacts(bake, heat, limit),
     'exposure.victim': computed(one.victim, at),
+    ...commonFacts(bake, heat, limit),
     'exposure.name': computed(one.name, at),
     'exposure.called': computed(calledWith(one.name, one.victim), at),
     'exposure.stays': computedOr(one.stays, at, one.open ?? 'Whether it stays is not stated.'),
@@ -123,8 +123,8 @@ function factsOf(survey: Survey, one: Bake, highVoltage: boolean | undefined): E
   const heat = bakeHeat(one);
   const limit = limitOf(survey.context, bake);
   return {
-    ...commonFacts(one, heat, limit),
     'exposure.victim': computed('traction battery', at),
+    ...commonFacts(one, heat, limit),
     'exposure.name': computed('the traction battery', at),
     'exposure.called': computed('the traction battery', at),
     ...presence(survey, highVoltage, at),

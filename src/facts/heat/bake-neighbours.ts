@@ -69,11 +69,12 @@ function ofPart(survey: Survey, bake: Bake, part: PartSurvey): readonly Found[] 
   // Of what a part is made is for the rules on material to ask; no bake of a vehicle spoils a sheet that nobody knows.
   const isKnown = word !== 'unknown material' && word !== 'aluminium of unknown alloy';
   const itself: readonly Found[] = isKnown
-    ? [{ ...entry, key: `${word} ${part.at}`, name: part.name, victim: word, stays: true }]
+    ? [{ key: `${word} ${part.at}`, ...entry, name: part.name, victim: word, stays: true }]
     : [];
   const held = heldItems(survey, part, bake.by?.operation.step).map(({ item, name, stays }): Found => ({
+    key: `${item} ${part.at}`,
     ...entry,
-    ...{ key: `${item} ${part.at}`, name, victim: item, stays },
+    ...{ name, victim: item, stays },
     open: `Whether ${name} is off the vehicle by then is not stated.`,
   }));
   return [...itself, ...held];

@@ -98,7 +98,8 @@ function figures(
 ): Pick<Bake, 'celsius' | 'seconds'> {
   const celsius = quantityOf(temperature, 'temperature');
   const seconds = quantityOf(time, 'time');
-  return { ...(celsius === undefined ? {} : { celsius }), ...(seconds === undefined ? {} : { seconds }) };
+  if (celsius === undefined) return seconds === undefined ? {} : { seconds };
+  return seconds === undefined ? { celsius } : { celsius, seconds };
 }
 
 /**

@@ -56,13 +56,13 @@ export function listedNeighbours(
   const path = isJoined && near.path === 'through air' ? undefined : near.path;
   const entry = {
     at: `${source.at}/near/${String(index)}`,
-    listed: true,
     ...(distanceMm === undefined ? {} : { distanceMm }),
     ...(path === undefined ? {} : { path }),
     treatment,
     near,
   };
   const ofItem = (item: Item, name: string): Neighbour => ({
+    listed: true,
     ...entry,
     ...itemPresence(item, treatment, path, isCited || (item === 'structural adhesive' && isBondedAnew)),
     item,
@@ -73,9 +73,10 @@ export function listedNeighbours(
   if (part === undefined) {
     if (near.item !== undefined) return [ofItem(near.item, near.name ?? near.item)];
     const name = near.name ?? near.part ?? 'a neighbour without a name';
-    return [{ ...entry, name, stays: treatment !== 'removed' }];
+    return [{ listed: true, ...entry, name, stays: treatment !== 'removed' }];
   }
   const itself: Neighbour = {
+    listed: true,
     ...entry,
     ...partOf(survey, part),
     ...partPresence(part, treatment, path, operation.step),
@@ -107,9 +108,10 @@ export function unlistedNeighbours(
   linked: readonly PartSurvey[],
 ): readonly Neighbour[] {
   const { operation, at } = source;
-  const entry = { at, listed: false, treatment: 'stays' as const };
+  const entry = { at, treatment: 'stays' as const };
   const holding = (part: PartSurvey): readonly Neighbour[] =>
     heldItems(survey, part, operation.step).map(({ item, name, stays }) => ({
+      listed: false,
       ...entry,
       item,
       name,
@@ -119,8 +121,9 @@ export function unlistedNeighbours(
     }));
   const around = linked.flatMap((part): readonly Neighbour[] => {
     const treatment = treatmentByPlan(part, operation.step);
-    if (treatment !== 'stays') return [{ ...entry, ...partOf(survey, part), treatment, stays: false }];
-    return [{ ...entry, ...partOf(survey, part), stays: true }, ...holding(part)];
+    if (treatment !== 'stays')
+      return [{ listed: false, ...entry, ...partOf(survey, part), treatment, stays: false }];
+    return [{ listed: false, ...entry, ...partOf(survey, part), stays: true }, ...holding(part)];
   });
   // The old part goes whole, with what it holds; units at the part itself are asked for as such.
   if (operation.do === 'replace' && source.cutsPartWay === false) return around;
@@ -129,6 +132,7 @@ export function unlistedNeighbours(
   return [
     ...around,
     ...own.map((item) => ({
+      listed: false,
       ...entry,
       item,
       name: `${item} at ${source.part.name}`,

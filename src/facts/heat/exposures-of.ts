@@ -1,6 +1,6 @@
 import type { Item } from '../../generated/plan-types.ts';
 import type { HeatPractice } from '../context.ts';
-import { forLast } from '../for-last.ts';
+import { forLast } from '../../plan/for-last.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { listedNeighbours, unlistedNeighbours } from './exposed-neighbour.ts';
 import { heatSources } from './heat-sources.ts';

@@ -7,7 +7,7 @@ import { heatsWithoutPause } from './heats-of-place.ts';
 import { neighbourHeat } from './neighbour-heat.ts';
 import type { NeighbourHeat } from './neighbour-heat.ts';
 import { quantityOf } from '../quantity-of.ts';
-import { forLast } from '../for-last.ts';
+import { forLast } from '../../plan/for-last.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
 type Computed = Extract<NeighbourHeat, { readonly ok: true }>;

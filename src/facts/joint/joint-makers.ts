@@ -97,7 +97,7 @@ function makersOf(
   method: JointMethod,
 ): readonly Maker[] {
   const joiners = (plan.job?.joined_by ?? [])
-    .map((joiner, index): Maker => ({ ...joiner, at: `/job/joined_by/${String(index)}` }))
+    .map((joiner, index): Maker => ({ at: `/job/joined_by/${String(index)}`, ...joiner }))
     .filter(({ name, methods }) => !saysNone(name) && (methods?.includes(method) ?? true));
   for (const [person, place] of [
     [joint.by, `${at}/by`],
@@ -112,7 +112,7 @@ function makersOf(
 function completed(person: Person, at: string, joiners: readonly Maker[]): Maker {
   const { name = '' } = person;
   const listed = joiners.find((joiner) => samePerson(joiner.name ?? '', name));
-  if (person.qualification !== undefined || listed === undefined) return { ...person, at };
+  if (person.qualification !== undefined || listed === undefined) return { at, ...person };
   return { ...listed, name };
 }
 

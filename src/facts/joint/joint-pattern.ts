@@ -38,7 +38,7 @@ export function surveyPattern(survey: Survey, { joint, at }: JointSurvey): Patte
       standing === 'covers' && (place !== undefined || reference?.reference.single_sheet === true),
   );
   const pitchMm = isCited ? quantityOf(pattern.pitch, 'length') : undefined;
-  return { ...standingOf(joint, pattern, isCited), isCited, ...(pitchMm === undefined ? {} : { pitchMm }) };
+  return { isCited, ...standingOf(joint, pattern, isCited), ...(pitchMm === undefined ? {} : { pitchMm }) };
 }
 
 export function patternFacts(

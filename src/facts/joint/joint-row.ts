@@ -32,7 +32,7 @@ export function rowFacts(one: JointSurvey, stack: JointStack): Readonly<Record<R
     if (row === undefined) return unknown('Only spots and plugs are summed up.', place);
     return full === undefined
       ? unknown('A thickness or a strength of the stack is not known.', place)
-      : ofSized(rowShear({ ...row, count }, full), place, sum);
+      : ofSized(rowShear({ count, ...row }, full), place, sum);
   };
   return {
     'joint.factory_method': before,
@@ -85,8 +85,8 @@ function ratioOf(one: JointSurvey, stack: JointStack): Fact {
   }
   if (stack.thicknessesMm !== undefined && stack.governing.ok) {
     const ratio = rowRatio(
-      { ...made, count },
-      { ...factory, count: factoryCount },
+      { count, ...made },
+      { count: factoryCount, ...factory },
       sizesOf(stack.governing.value, stack.thicknessesMm),
     );
     return ofSized(ratio, place, sum);
@@ -98,7 +98,7 @@ function madeRow(one: JointSurvey): Omit<Row, 'count'> | undefined {
   const row = rowOf(one.joint.method);
   const { asked, measured } = diametersOf(one);
   const known = [asked, measured].filter((mm) => mm !== undefined);
-  return row?.kind !== 'spot' || known.length === 0 ? row : { ...row, buttonMm: Math.min(...known) };
+  return row?.kind !== 'spot' || known.length === 0 ? row : { kind: 'spot', buttonMm: Math.min(...known) };
 }
 
 function rowOf(method: JointMethod | undefined): Omit<Row, 'count'> | undefined {
@@ -113,7 +113,7 @@ function sizesOf(governingMm: number, thicknessesMm: readonly number[]): Omit<Ro
 
 function loadedStack({ governing, thicknessesMm, tensilesMpa }: JointStack): RowStack | undefined {
   if (!governing.ok || thicknessesMm === undefined || tensilesMpa === undefined) return undefined;
-  return { ...sizesOf(governing.value, thicknessesMm), tensileMpa: Math.min(...tensilesMpa) };
+  return { tensileMpa: Math.min(...tensilesMpa), ...sizesOf(governing.value, thicknessesMm) };
 }
 
 function spotShear({ governing, tensilesMpa, at }: JointStack): Fact {

@@ -150,7 +150,7 @@ function checkOf(
     indices.map((index) => zero[index]?.point.called).filter((name) => name !== undefined);
   const others = read.filter(({ point }) => !point.isZero);
   const lifted = oneOffAsRead(zero, others, fit.motion, { closeMm: asSheetMm, offMm: toleranceMm });
-  if (check.errorMm > toleranceMm || lifted === undefined) return { ...check, names: names(check.suspects) };
+  if (check.errorMm > toleranceMm || lifted === undefined) return { names: names(check.suspects), ...check };
   return { ...check, errorMm: lifted.offMm, suspects: [lifted.index], names: names([lifted.index]) };
 }
 

@@ -176,13 +176,13 @@ function calibrationResult({ kind, result }: Calibration): CheckResult | undefin
   return result === 'not finished' ? 'unfinished' : result;
 }
 
-function check(survey: Survey, draft: StepDraft): StepDraft {
+function check(survey: Survey, draft: Omit<StepDraft, 'order' | 'missing'>): StepDraft {
   const { step, neededBecause } = draft;
   if (step === undefined) return draft;
   return {
-    ...draft,
     order: 'after the work',
     missing: checkMissing(survey, draft, step, neededBecause !== undefined),
+    ...draft,
   };
 }
 

@@ -17,7 +17,7 @@ export function ndjsonForm(): ReportForm {
     },
     plan: (plan) => {
       const line = release();
-      held = { ...about, ...planAsJson(plan) };
+      held = Object.assign({}, about, planAsJson(plan));
       return line;
     },
     end: ({ plans, verdicts, verdict }) =>
