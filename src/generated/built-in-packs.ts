@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ce1630b2a4e4f2294884187f0233fff74bdd246f17c3fba274eefd8e84c2bcc6":{"pack":"general","version":"1.0.0"},"sha256:e987ad004e7a13ce351295ecb75c938f079c2db05798debdadd7ebe5e6b6f700":{"pack":"general","version":"1.1.0"},"sha256:f681935719a3af403ff74d2f324502a6ff668e421b14d70406da4d728f89da21":{"pack":"general","version":"2.0.0"},"sha256:9b2e10ca877e3f681fe4d8abfedd0eab21d8f751e1dc55ac64f15d6743366b67":{"pack":"general","version":"3.0.0"}};
+  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:07c7a4aa66d9a8a98fa8399e983d425c56b619f708f86f2a2cf6ef38c72e6f79":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '7228d1d278bd79e8f231d63facb948b82a56f8e37e436aa942185376f6445c5b');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '714738c72efaea9e4f80a3cea3309ba9e33147e97fcdea7828f420dbdea081fc');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '0c71a15c8f9760232a96f942b1dafee4979ca0390efd16d2c9baa97b2689673f');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '72d9b84baa012a86362784accbef1d9ce9e92109c12d53f68db35d92fb7f9e8d');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
