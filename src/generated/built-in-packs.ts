@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:07c7a4aa66d9a8a98fa8399e983d425c56b619f708f86f2a2cf6ef38c72e6f79":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2f497cc1910dc57dab2d7895c4bea70c85495da188090d8c5ab9441adffad602":{"pack":"general","version":"1.0.0"},"sha256:8991aeb67bfbfad1ecddf72febc3120e37f0a03a6b4c2e903865006603080aba":{"pack":"general","version":"1.1.0"},"sha256:e3cb1fea214fcbf41a1ddbcda24c1c675371394a8648c75b0bdae21bc4926418":{"pack":"general","version":"2.0.0"},"sha256:94665519bbaf2a5f648c7d009d96383d7daf7e47d62f24e8b2bdc3a78e11b3b4":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '714738c72efaea9e4f80a3cea3309ba9e33147e97fcdea7828f420dbdea081fc');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'e32e5de742de69c8d8c80e977fc252bbd7ddbe87a8cce3ae727a339e6cc4aa69');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '72d9b84baa012a86362784accbef1d9ce9e92109c12d53f68db35d92fb7f9e8d');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '6f79022268d7466351704677ddb737db5a0c7e914dc86251577eb8667735552b');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
