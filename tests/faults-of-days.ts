@@ -150,6 +150,34 @@ export const faultsOfDays: readonly Fault[] = [
   },
   {
     ...hold,
+    name: 'a camber range of three degrees, in which the bent strut stands right',
+    changes: [
+      ["tolerance: 0°30', before: -1°50', after: -0°35'", "tolerance: 3°00', before: -1°50', after: -1°50'"],
+    ],
+    rule: 'alignment-range-wide',
+    on: '    values:\n',
+  },
+  {
+    ...hold,
+    name: 'a radar set on a sloping yard',
+    changes: [["floor: 'Bay 4, last levelled 2026-08-17'", "floor: 'Yard, slopes 2 %'"]],
+    rule: 'calibration-condition-unfit',
+    on: 'sensor: front radar',
+  },
+  {
+    ...hold,
+    name: 'the page of the sensors looked up the day after they were set',
+    changes: [
+      [
+        'looked_up: 2026-09-29, for_job: K-2224 }\n\nmake_safe',
+        'looked_up: 2026-10-13, for_job: K-2224 }\n\nmake_safe',
+      ],
+    ],
+    rule: 'looked-up-after-the-work',
+    on: 'id: assist',
+  },
+  {
+    ...hold,
     name: 'a radar not disturbed behind a new cover',
     changes: [[radar, 'disturbed: not disturbed, kind: not required, cite: { reference: assist, at: p. 9 }']],
     rule: 'sensor-disturbed-after-all',

@@ -614,6 +614,11 @@ export interface FactNames {
     | 'step.values_open'
     | 'step.values_short'
     | 'step.values_lacking'
+    | 'step.unfit_condition'
+    | 'step.widest_angle'
+    | 'step.widest_angle_of'
+    | 'step.widest_toe'
+    | 'step.widest_toe_of'
     | 'step.disturbed_after_all'
     | 'step.denied_and_made'
     | 'step.values_from'
@@ -1283,6 +1288,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.values_open': { kind: 'step', type: 'text', description: 'Values of the wheel alignment that cannot be compared, each with why: no range, no value after the repair, degrees mixed with millimetres, an angle in millimetres.' },
   'step.values_short': { kind: 'step', type: 'text', description: 'What the values leave out: camber and toe of no wheel at all; camber, toe and caster of one side of an axle; all three of an axle at which something was hit or worked on (caster in front only).' },
   'step.values_lacking': { kind: 'step', type: 'text', description: 'What else a whole print-out holds and the values leave out: caster where nothing in front was touched, thrust angle, an axle, the values before the work.' },
+  'step.unfit_condition': { kind: 'step', type: 'text', description: 'Of a calibration that was passed: what the plan says of load, tyre pressures or floor that no maker’s page asks for.' },
+  'step.widest_angle': { kind: 'step', type: 'number', unit: '°', dimension: 'angle', description: 'Largest half of a range of camber, caster, steering axis inclination or thrust angle that the plan gives.' },
+  'step.widest_angle_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
+  'step.widest_toe': { kind: 'step', type: 'number', unit: '°', dimension: 'angle', description: 'Largest half of a range of toe or total toe that the plan gives in degrees.' },
+  'step.widest_toe_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
   'step.disturbed_after_all': { kind: 'step', type: 'text', description: 'Of a calibration that says the sensor was not disturbed: what befell the part that it sits on or looks through.' },
   'step.denied_and_made': { kind: 'step', type: 'text', description: 'Of an alignment or calibration that is said to be not required, or of a sensor that is said not to be fitted: what stands beside it and tells that it was made.' },
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },

@@ -1,6 +1,6 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { PartKind } from '../../generated/plan-types.ts';
-import { isCopied, judgeRow } from './alignment-row.ts';
+import { isCopied, judgeRow, widestRange } from './alignment-row.ts';
 import type { AlignmentValue } from './alignment-row.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
@@ -13,7 +13,7 @@ import type { VehicleEnd } from './vehicle-end.ts';
 
 type AlignmentFact = Extract<
   FactNames['step'],
-  `step.${'values' | 'values_out' | 'values_open' | 'values_short' | 'values_lacking' | 'values_from' | 'values_copied'}`
+  `step.${'values' | 'values_out' | 'values_open' | 'values_short' | 'values_lacking' | 'values_from' | 'values_copied' | `widest_${'angle' | 'toe'}${'' | '_of'}`}`
 >;
 type AlignmentFacts = Readonly<Record<AlignmentFact, Fact>>;
 
@@ -26,6 +26,10 @@ const ofAnotherStep: AlignmentFacts = {
   'step.values_lacking': other,
   'step.values_from': other,
   'step.values_copied': other,
+  'step.widest_angle': other,
+  'step.widest_angle_of': other,
+  'step.widest_toe': other,
+  'step.widest_toe_of': other,
 };
 
 /** The numbers of the wheel alignment; whatever is said of the whole, a wheel that was measured is judged. */
@@ -41,6 +45,11 @@ export function alignmentFacts(survey: Survey, { what, at }: StepDraft): Alignme
     return computedOr(texts.join('; ') || undefined, `${place}/${String(Math.max(first, 0))}`, reason);
   };
   const short = shortOf(survey, rows);
+  const [angle, toe] = [
+    widestRange(rows, (of) => !of.endsWith('toe')),
+    widestRange(rows, (of) => of.endsWith('toe')),
+  ];
+  const noRange = 'No such range is stated in degrees.';
   return {
     'step.values': computed('stated', place),
     'step.values_out': listed('out', 'No value is out of its range.'),
@@ -56,6 +65,10 @@ export function alignmentFacts(survey: Survey, { what, at }: StepDraft): Alignme
       'Nothing is missing.',
     ),
     'step.values_copied': computed(isCopied(rows), place),
+    'step.widest_angle': computedOr(angle?.degrees, place, noRange),
+    'step.widest_angle_of': computedOr(angle?.name, place, noRange),
+    'step.widest_toe': computedOr(toe?.degrees, place, noRange),
+    'step.widest_toe_of': computedOr(toe?.name, place, noRange),
     'step.values_from': valuesFrom(survey, `${at}/cite`),
   };
 }

@@ -5,7 +5,8 @@ import { unqualifiedAt } from './high-voltage-person.ts';
 import { isOverPack } from './over-the-pack.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
-type FittedFact = `operation.battery_${'fitted_before' | 'back_before_bake' | 'out_after' | 'by_unqualified' | 'unqualified'}`;
+type FittedFact =
+  `operation.battery_${'fitted_before' | 'back_before_bake' | 'out_after' | 'by_unqualified' | 'unqualified'}`;
 
 /** The traction battery comes out and goes in again, or a new one goes in. */
 export function isBatteryFitted({ operation, part }: OperationSurvey): boolean {

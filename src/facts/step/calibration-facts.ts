@@ -1,15 +1,14 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { computedOr } from '../make-fact.ts';
-import { coversVehicle } from '../papers/maker-evidence.ts';
-import { listOf } from '../quantity-of.ts';
 import { saysNone, saysNotDone } from './step-draft.ts';
 import type { Calibration, StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
+import { unfitConditions } from './unfit-conditions.ts';
 
 type CalibrationFact = Extract<
   FactNames['step'],
-  `step.${'calibration_short' | 'disturbed_after_all' | 'denied_and_made'}`
+  `step.${'calibration_short' | 'unfit_condition' | 'disturbed_after_all' | 'denied_and_made'}`
 >;
 
 /**
@@ -25,9 +24,14 @@ export function calibrationFacts(survey: Survey, draft: StepDraft): Readonly<Rec
   const isMade = what === 'sensor calibration' && result === 'passed' && one !== undefined;
   return {
     'step.calibration_short': computedOr(
-      isMade ? shortOf(survey, one).join(', ') || undefined : undefined,
+      isMade ? shortOf(one).join(', ') || undefined : undefined,
       at,
       'The step is no calibration that was passed, or nothing is missing.',
+    ),
+    'step.unfit_condition': computedOr(
+      isMade ? unfitConditions(one).join('; ') || undefined : undefined,
+      `${at}/conditions`,
+      'The step is no calibration that was passed, or no condition tells against it.',
     ),
     'step.disturbed_after_all': computedOr(
       one?.disturbed === 'not disturbed' ? disturbedBecause : undefined,
@@ -61,14 +65,12 @@ function named(there: Readonly<Record<string, boolean>>): readonly string[] {
 }
 
 /** What belongs to a calibration that looks out of the vehicle, and is not written. */
-function shortOf(survey: Survey, one: Calibration): readonly string[] {
+function shortOf(one: Calibration): readonly string[] {
   const sensor = one.sensor ?? '';
   if (looksInside.test(sensor) && !looksOutside.test(sensor)) return [];
   const { load, tyre_pressures: pressures, floor } = one.conditions ?? {};
-  const isCited = listOf(one.cite).some((cite) => coversVehicle(survey, cite.reference));
   return [
     ...(isKindTold(one) ? [] : ['static or dynamic']),
-    ...(isCited ? [] : ['the maker’s page']),
     ...(isTold(load) ? [] : ['tank and load']),
     ...(isTold(pressures) ? [] : ['tyre pressures']),
     // Whoever drives it in needs a road and no floor.

@@ -61,7 +61,8 @@ export function numberSays(code: Code): string | undefined {
   if (/^P0[A-D]/u.test(plain)) return 'of the electric drive or its battery by its number';
   const isActive = state !== 'stored';
   if (plain.startsWith('C') && numbered.test(plain)) {
-    const isElsewhere = system === 'body' || system === 'engine' || (isActive && system !== 'driver assistance');
+    const isElsewhere =
+      system === 'body' || system === 'engine' || (isActive && system !== 'driver assistance');
     return isElsewhere ? 'of brakes, steering or suspension by its number' : undefined;
   }
   if (!isActive) return undefined;

@@ -38,7 +38,12 @@ export function unqualifiedAt(survey: Survey, person: Person, done: string | und
 function completed({ plan }: Survey, person: Person): Person {
   if (person.qualification !== undefined) return person;
   const high = plan.make_safe?.high_voltage;
-  const known = [high?.person, high?.isolation?.by, high?.proof_of_absence?.by, plan.verify?.high_voltage?.by];
+  const known = [
+    high?.person,
+    high?.isolation?.by,
+    high?.proof_of_absence?.by,
+    plan.verify?.high_voltage?.by,
+  ];
   const same = known.find(
     (one) => one?.qualification !== undefined && samePerson(one.name ?? '', person.name ?? ''),
   );

@@ -38,7 +38,8 @@ export function lampFacts({ plan }: Survey, { what, at }: StepDraft): LampFacts 
 /** By its system; and where that is another, or none is told, by what the lamp is called. */
 function isSafetyLamp({ lamp = '', system }: Lamp): boolean {
   if (system !== undefined && isSafetySystem(system)) return true;
-  const named = systemInWords(lamp) ?? (system === undefined && /\bbelt/iu.test(lamp) ? 'restraint' : undefined);
+  const named =
+    systemInWords(lamp) ?? (system === undefined && /\bbelt/iu.test(lamp) ? 'restraint' : undefined);
   // "Emergency brake assist" is a lamp of driver assistance, "airbag" never is.
   return named !== undefined && (system !== 'driver assistance' || named === 'restraint');
 }

@@ -5,7 +5,8 @@ import { computedOr } from '../make-fact.ts';
 import type { Survey } from '../survey.ts';
 
 /** Words that say that a unit went off, and words that take that back. */
-const wentOff = /\b(?:fired|deploy(?:ed|ment)|ignited|triggered|went off|blown|crash (?:event|stored|detected))\b/iu;
+const wentOff =
+  /\b(?:fired|deploy(?:ed|ment)|ignited|triggered|went off|blown|crash (?:event|stored|detected))\b/iu;
 const denied = /\b(?:no|not|never|without|undeployed|cleared)\b/iu;
 
 /** What the first scan tells and the plan says otherwise elsewhere; unknown where the two agree. */
@@ -20,7 +21,9 @@ export function scanBelies({ plan }: Survey, at: string): Fact {
   const texts = [
     ...(fired < 0
       ? []
-      : [`a unit that went off (${nameOf(codes[fired])}), and by the plan none of the restraint units is deployed`]),
+      : [
+          `a unit that went off (${nameOf(codes[fired])}), and by the plan none of the restraint units is deployed`,
+        ]),
     ...(leaking < 0
       ? []
       : [`an isolation fault (${nameOf(codes[leaking])}), and the plan calls the traction battery sound`]),

@@ -84,9 +84,7 @@ function anyStepFacts(
     'step.done': computed(step?.done !== undefined, `${at}/done`),
     'step.person': computed(!saysNone(person?.name), `${at}/by`),
     'step.qualified': computed(
-      isHighVoltageStep(draft)
-        ? unqualified === undefined
-        : !isNoQualification(person?.qualification),
+      isHighVoltageStep(draft) ? unqualified === undefined : !isNoQualification(person?.qualification),
       `${at}/by`,
     ),
     'step.person_unqualified': computedOr(
