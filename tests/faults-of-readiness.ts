@@ -114,7 +114,7 @@ export const faultsOfReadiness: readonly Fault[] = [
     ...hold,
     name: 'restraints: the belts are bolted on after their system is said to be complete',
     changes: [['tightened: 2026-09-22T08:30', 'tightened: 2026-09-22T10:30']],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'restraints: { done: 2026-09-22T09:00',
   },
   {
@@ -152,7 +152,7 @@ export const faultsOfReadiness: readonly Fault[] = [
     ...hold,
     name: 'high voltage: the bolts of the battery are tightened after the voltage is on',
     changes: [['tightened: 2026-09-22T11:00', 'tightened: 2026-09-22T16:00']],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'done: 2026-09-22T15:00',
   },
   {

@@ -38,9 +38,9 @@ export const datedEvents: Readonly<Record<OrderEvent, Happened>> = {
     ),
   'painting of a joined part': ({ operations }) =>
     operations
-      .filter(({ operation, offVehicle, part }) => {
+      .filter(({ operation, part }) => {
         const isJoined = operations.some((other) => other.part === part && joined(other, '').length > 0);
-        return operation.do === 'refinish' && !offVehicle && isJoined;
+        return operation.do === 'refinish' && operation.off_vehicle !== true && isJoined;
       })
       .flatMap((work) => worked(work, 'painting', undefined)),
   'painting off the vehicle': ({ operations }) =>
