@@ -164,7 +164,7 @@ export const faultsOfReadiness: readonly Fault[] = [
         'scan_before: { done: 2026-09-09, tool: shop tool 4.2, codes: [{ code: P0AA6, system: traction battery, state: active, explanation: isolation fault }] }',
       ],
     ],
-    rule: 'battery-fault-by-the-scan',
+    rule: 'first-scan-against-the-plan',
     on: 'scan_before',
   },
   {
@@ -186,7 +186,7 @@ export const faultsOfReadiness: readonly Fault[] = [
         'scan_before: { done: 2026-09-09, tool: shop tool 4.2, codes: [{ code: B0070, system: restraint, state: stored, explanation: right front pretensioner fired }] }',
       ],
     ],
-    rule: 'unit-fired-by-the-scan',
+    rule: 'first-scan-against-the-plan',
     on: 'scan_before',
   },
   {
@@ -213,14 +213,14 @@ export const faultsOfReadiness: readonly Fault[] = [
     ...hold,
     name: 'documents: the sill rests on the restraint manual',
     changes: [['cite: { reference: sill, at: p. 6-17 }', 'cite: { reference: safe, at: p. 6-17 }']],
-    rule: 'cited-document-on-something-else',
+    rule: 'cited-for-another-matter',
     on: 'cite: { reference: safe, at: p. 6-17 }',
   },
   {
     ...hold,
     name: 'documents: the page is that of the left sill',
     changes: [["title: 'Sill, replacement'", "title: 'Sill left, replacement'"]],
-    rule: 'cited-document-on-something-else',
+    rule: 'cited-document-of-the-other-side',
     on: 'cite: { reference: sill, at: p. 6-17 }',
   },
 ];

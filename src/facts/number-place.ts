@@ -9,7 +9,10 @@ const onVehicle =
   /\b(?:stamp\w*|engrav\w*|(?<!number |licen[cs]e |registration )plate|windscreen|windshield|dash\w*|sill|pillar|door|label|sticker|chassis|frame|floor|tower|bulkhead|fire ?wall|scuttle|control unit|ecu|engine bay|boot|tunnel|cross ?member|rail|apron|strut)\b/iu;
 
 /** The papers that the number was taken from, where by the plan's own words nobody read it on the vehicle; else undefined. */
-export function numberFromPaper({ read_from: read, confirmed_at: confirmed }: Plan['vehicle']): string | undefined {
+export function numberFromPaper({
+  read_from: read,
+  confirmed_at: confirmed,
+}: Plan['vehicle']): string | undefined {
   const places = [read, confirmed].filter((text) => text !== undefined);
   const isPaper = (text: string): boolean => paper.test(text) && !onVehicle.test(text);
   return places.length > 0 && places.every(isPaper) ? places.join('; ') : undefined;

@@ -13,7 +13,7 @@ import { jointsInAll } from './joint/row-evidence.ts';
 import { closedOver } from './part/closed-over.ts';
 import { goesOnWithoutWelding } from './part/part-kinds.ts';
 import { unjoinedTo } from './part/unjoined-to.ts';
-import { citedOffSubject } from './papers/off-subject.ts';
+import { citedForOtherSide } from './papers/cited-for-other-side.ts';
 import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
 import { orderOfSteps } from './step/order-of-steps.ts';
@@ -54,7 +54,7 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
   batteryFittedFacts,
   packNotPlaced,
   unitAbove,
-  (_survey: Survey, one: OperationSurvey) => citedOffSubject(one),
+  (_survey: Survey, one: OperationSurvey) => citedForOtherSide(one),
   orderOfSteps,
   jointsInAll,
   provisionFacts,
@@ -73,7 +73,7 @@ type OfOtherGroups =
   | keyof ReturnType<typeof batteryFittedFacts>
   | keyof ReturnType<typeof packNotPlaced>
   | keyof ReturnType<typeof unitAbove>
-  | keyof ReturnType<typeof citedOffSubject>
+  | keyof ReturnType<typeof citedForOtherSide>
   | keyof ReturnType<typeof orderOfSteps>
   | keyof ReturnType<typeof jointsInAll>
   | keyof ReturnType<typeof provisionFacts>;

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:2f497cc1910dc57dab2d7895c4bea70c85495da188090d8c5ab9441adffad602":{"pack":"general","version":"1.0.0"},"sha256:8991aeb67bfbfad1ecddf72febc3120e37f0a03a6b4c2e903865006603080aba":{"pack":"general","version":"1.1.0"},"sha256:e3cb1fea214fcbf41a1ddbcda24c1c675371394a8648c75b0bdae21bc4926418":{"pack":"general","version":"2.0.0"},"sha256:a690c5a743444709797615a31f6d10c4dcc068b2648c74eb2e756ced9da442c8":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2f497cc1910dc57dab2d7895c4bea70c85495da188090d8c5ab9441adffad602":{"pack":"general","version":"1.0.0"},"sha256:8991aeb67bfbfad1ecddf72febc3120e37f0a03a6b4c2e903865006603080aba":{"pack":"general","version":"1.1.0"},"sha256:e3cb1fea214fcbf41a1ddbcda24c1c675371394a8648c75b0bdae21bc4926418":{"pack":"general","version":"2.0.0"},"sha256:9dde0c67a4259305ed5593f1c62bc16717700855e280450a8964a42f0aa25926":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '6252fef37c0edf2d11371d727f21f28e3a9a70c183f7ed57a43fe676206febe3');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'cb181705deb2654a91d6db566d20d2da06349eb1eee685934bac1c13ec75dae8');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'bafd256d222c75c10b5f1901989512dd25bcd0a5bd8f516dc5aa0c2e4ea53c99');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '121855ffdd104238f1296db9daf2d43194a72440be100b7c3daa5eca9b220e62');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -46,8 +46,6 @@ export interface FactNames {
     | 'plan.belts_back_early'
     | 'plan.key_in_vehicle'
     | 'plan.units_in_the_open'
-    | 'plan.fired_by_scan'
-    | 'plan.battery_fault_by_scan'
     | 'plan.impact_on_other_side'
     | 'plan.gas_unmentioned'
     | 'plan.fire_watch'
@@ -245,7 +243,7 @@ export interface FactNames {
     | 'operation.joints_stated'
     | 'operation.unit_beside'
     | 'operation.unit_above'
-    | 'operation.cited_off_subject'
+    | 'operation.cited_for_other_side'
     | 'operation.planned'
     | 'operation.done'
     | 'operation.works'
@@ -731,8 +729,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.belts_back_early': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated after the bolts were tightened of an undeployed belt that came off beside it.' },
   'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
   'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
-  'plan.fired_by_scan': { kind: 'plan', type: 'text', description: 'The code of the scan before the repair that tells of a restraint unit that fired.' },
-  'plan.battery_fault_by_scan': { kind: 'plan', type: 'text', description: 'The code of the scan before the repair that tells of an isolation fault, a leak, heat or a short circuit of the traction battery, where its condition is stated as sound and no page is cited by which it was found fit.' },
   'plan.impact_on_other_side': { kind: 'plan', type: 'text', description: 'The parts that were hit directly, where the words on the blow name the one side of the vehicle and all of these lie on the other.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
   'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
@@ -926,7 +922,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.joints_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
   'operation.unit_beside': { kind: 'operation', type: 'yes-no', description: 'Whether an undeployed restraint unit stays fitted at a part that this operation joins, or that lies on or under its own, and whose distance is not listed.' },
   'operation.unit_above': { kind: 'operation', type: 'text', description: 'A belt pretensioner or seat airbag that is still fitted at the foot of a part of the same side that stands at the worked one (a pillar or seat at a sill, a sill at a pillar, a pillar at a wheelhouse), although no joint, layer or list of the plan ties the two.' },
-  'operation.cited_off_subject': { kind: 'operation', type: 'text', description: 'The document on which work at a part that is welded into the body rests, where its title names another subject only (restraints, traction voltage, driver assistance, suspension, paint, bolted parts) or the other side of the vehicle.' },
+  'operation.cited_for_other_side': { kind: 'operation', type: 'text', description: 'The document on which work at a part that is welded into the body rests, where its title names the other side of the vehicle.' },
   'operation.planned': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is to be done, or was: false only where the plan says so.' },
   'operation.done': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is recorded as done, itself or by each of its joints.' },
   'operation.works': { kind: 'operation', type: 'yes-no', description: 'Whether it touches what carries load: cuts, joins, heats, straightens or replaces.' },

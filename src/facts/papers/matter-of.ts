@@ -13,7 +13,14 @@ const words: Readonly<Record<Matter, RegExp>> = {
   paint: /\bpaint|refinish|lacquer/iu,
 };
 const matters: readonly Matter[] = [
-  ...(['body structure', 'restraints', 'high voltage', 'running gear', 'driver assistance', 'paint'] as const),
+  ...([
+    'body structure',
+    'restraints',
+    'high voltage',
+    'running gear',
+    'driver assistance',
+    'paint',
+  ] as const),
 ];
 
 /** What a document is about: what the plan says of it, else what its title names; empty where neither tells. */
@@ -48,7 +55,10 @@ export function citedForOther(
   return all.map(inWords).join(', ');
 }
 
-function namesPart({ reference: { about, title = '' } }: ReferenceSurvey, part: PartSurvey | undefined): boolean {
+function namesPart(
+  { reference: { about, title = '' } }: ReferenceSurvey,
+  part: PartSurvey | undefined,
+): boolean {
   const kind = part?.part.kind;
   return about === undefined && kind !== undefined && title.toLowerCase().includes(kind);
 }
@@ -61,7 +71,17 @@ function inWords(one: ReferenceSurvey): string {
 
 /** Kinds that carry crash load and are no body structure: pages of another kind speak of them. */
 const notBody: ReadonlySet<string> = new Set([
-  ...['subframe', 'suspension part', 'steering part', 'wheel', 'glass', 'lamp', 'trim', 'seat', 'restraint unit'],
+  ...[
+    'subframe',
+    'suspension part',
+    'steering part',
+    'wheel',
+    'glass',
+    'lamp',
+    'trim',
+    'seat',
+    'restraint unit',
+  ],
   ...['traction battery', 'battery tray', 'bumper cover', 'bracket', 'other'],
 ]);
 

@@ -47,10 +47,15 @@ export const datedEvents: Readonly<Record<OrderEvent, Happened>> = {
     operations
       .filter(({ operation, offVehicle }) => operation.do === 'refinish' && offVehicle)
       .flatMap((work) => worked(work, 'painting off the vehicle', work.part.at)),
+  // A skin that is put on a door beside the vehicle is painted with it.
   'fitting of a part': ({ operations }) =>
     operations
       .filter(
-        (work) => isFitted(work) && work.joints.length === 0 && goesOnWithoutWelding(work.part.part.kind),
+        (work) =>
+          isFitted(work) &&
+          !work.offVehicle &&
+          work.joints.length === 0 &&
+          goesOnWithoutWelding(work.part.part.kind),
       )
       .flatMap((work) => worked(work, 'fitting', work.part.at)),
   'structure released to the last weld': (survey) => released(survey, 'structure before the last weld'),
