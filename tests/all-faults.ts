@@ -5,6 +5,7 @@ import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
 import { faultsOfClaims } from './faults-of-claims.ts';
 import { faultsOfCuring } from './faults-of-curing.ts';
 import { faultsAroundSeams } from './faults-around-seams.ts';
+import { faultsOfDays } from './faults-of-days.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
@@ -30,6 +31,7 @@ import { faultsOfWork } from './faults-of-work.ts';
 
 /** Every plan with one thing wrong, and the rule that a person says must find it. */
 export const allFaults: readonly Fault[] = [
+  ...faultsOfDays,
   ...faultsOfWork,
   ...faultsOfOwnWords,
   ...faultsOfPapers,

@@ -40,7 +40,11 @@ describe('near misses around seams stay cleared', () => {
     [
       'painted on the day of the brazing',
       bondedQuarter,
-      [['film: 0.16 mm, done: 2026-09-24', 'film: 0.16 mm, done: 2026-09-22']],
+      [
+        ['film: 0.16 mm, done: 2026-09-24', 'film: 0.16 mm, done: 2026-09-22'],
+        ['primer: { planned: true, done: 2026-09-23T16:00', 'primer: { planned: true, done: 2026-09-22'],
+        ['sealer: { planned: true, done: 2026-09-23T17:00', 'sealer: { planned: true, done: 2026-09-22'],
+      ],
     ],
     [
       'painted on the bench before it was fitted',

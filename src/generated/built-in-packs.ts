@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:ca0e3ec3aee99e4589b8a047ec27c804c523d93b3005246c69b5240d02cfbc91":{"pack":"general","version":"1.0.0"},"sha256:86f2dc86409b6472d934cd5546f85aebfa35c2f5560a3c9358b7edadf5cfb317":{"pack":"general","version":"1.1.0"},"sha256:75e6a638ca8abc461f7d34d4efb116022f0ce4fbf2c475e6277daf9871f6eed6":{"pack":"general","version":"2.0.0"},"sha256:3060c4d549abedd50768e5db0786daff41da6bd393f268acf281346764dc5271":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2f497cc1910dc57dab2d7895c4bea70c85495da188090d8c5ab9441adffad602":{"pack":"general","version":"1.0.0"},"sha256:8991aeb67bfbfad1ecddf72febc3120e37f0a03a6b4c2e903865006603080aba":{"pack":"general","version":"1.1.0"},"sha256:e3cb1fea214fcbf41a1ddbcda24c1c675371394a8648c75b0bdae21bc4926418":{"pack":"general","version":"2.0.0"},"sha256:3ff7e5ff1e7e2502ac12d413cde23066ac3e6290c87d984b7aa642b97c04c540":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '8d2aa3edc89b0a573803d61384bcbad41ac2f94ecfa943cb358d3a2a5ead7e25');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '2dd7332cce2c806a09195a8b7dbd510a3c8bdcf95647bf0e704786317d268bf0');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '0f7bda3b54efd6e32a93f9877d566522ecd457f6d8e0e5619d99965d0f9dc8ae');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '7f56a5a5c783d16f1cd80882e692e53782fb4cbae5a6c5ec18b15d683c81fbbd');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -543,6 +543,9 @@ export interface FactNames {
     | 'point.tolerance_stated'
     | 'point.other_side'
     | 'point.asymmetry_after'
+    | 'point.dropped'
+    | 'point.part_name'
+    | 'point.part_sound'
     | 'point.excused';
   readonly 'opening':
     | 'opening.name'
@@ -612,6 +615,13 @@ export interface FactNames {
     | 'step.values_open'
     | 'step.values_short'
     | 'step.values_lacking'
+    | 'step.unfit_condition'
+    | 'step.widest_angle'
+    | 'step.widest_angle_of'
+    | 'step.widest_toe'
+    | 'step.widest_toe_of'
+    | 'step.disturbed_after_all'
+    | 'step.denied_and_made'
     | 'step.values_from'
     | 'step.calibration_short'
     | 'step.too_late_for'
@@ -1215,6 +1225,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'point.tolerance_stated': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan states a tolerance for it.' },
   'point.other_side': { kind: 'point', type: 'text', description: 'The same point on the other side.' },
   'point.asymmetry_after': { kind: 'point', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of an axis between its deviation after the repair and that of the other side, mirrored.' },
+  'point.dropped': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether it was measured before the repair and not after it, while others were, and nobody says why.' },
+  'point.part_name': { kind: 'point', type: 'text', description: 'Name of the part that it lies on.' },
+  'point.part_sound': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether that part is said to have no damage, and nothing is done to it.' },
   'point.excused': { kind: 'point', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says why it was not measured after the repair, and it kept its tolerance before it.' },
   'opening.name': { kind: 'opening', type: 'text', description: 'Its name.' },
   'opening.difference_after': { kind: 'opening', type: 'number', unit: 'mm', dimension: 'length', description: 'Largest difference of a diagonal after the repair from its nominal; where no nominal is given, from that of the other side; else of the two from each other.' },
@@ -1280,8 +1293,15 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.values': { kind: 'step', type: 'word', words: ['none', 'stated'], description: 'Whether the wheel alignment states what was measured.' },
   'step.values_out': { kind: 'step', type: 'text', description: 'Values of the wheel alignment that are out of their range after the repair, each with its range.' },
   'step.values_open': { kind: 'step', type: 'text', description: 'Values of the wheel alignment that cannot be compared, each with why: no range, no value after the repair, degrees mixed with millimetres, an angle in millimetres.' },
-  'step.values_short': { kind: 'step', type: 'text', description: 'Camber and toe that the values leave out: of no wheel at all, or of one side of an axle.' },
-  'step.values_lacking': { kind: 'step', type: 'text', description: 'What else a whole print-out holds and the values leave out: caster, thrust angle, an axle, the values before the work.' },
+  'step.values_short': { kind: 'step', type: 'text', description: 'What the values leave out: camber and toe of no wheel at all; camber, toe and caster of one side of an axle; all three of an axle at which something was hit or worked on (caster in front only).' },
+  'step.values_lacking': { kind: 'step', type: 'text', description: 'What else a whole print-out holds and the values leave out: caster where nothing in front was touched, thrust angle, an axle, the values before the work.' },
+  'step.unfit_condition': { kind: 'step', type: 'text', description: 'Of a calibration that was passed: what the plan says of load, tyre pressures or floor that no maker’s page asks for.' },
+  'step.widest_angle': { kind: 'step', type: 'number', unit: '°', dimension: 'angle', description: 'Largest half of a range of camber, caster, steering axis inclination or thrust angle that the plan gives.' },
+  'step.widest_angle_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
+  'step.widest_toe': { kind: 'step', type: 'number', unit: '°', dimension: 'angle', description: 'Largest half of a range of toe or total toe that the plan gives in degrees.' },
+  'step.widest_toe_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
+  'step.disturbed_after_all': { kind: 'step', type: 'text', description: 'Of a calibration that says the sensor was not disturbed: what befell the part that it sits on or looks through.' },
+  'step.denied_and_made': { kind: 'step', type: 'text', description: 'Of an alignment or calibration that is said to be not required, or of a sensor that is said not to be fitted: what stands beside it and tells that it was made.' },
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
   'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },

@@ -53,8 +53,9 @@ function writeAsItWas(version: string): string {
         return [key, there.map(({ until: _, replaced_by: _by, ...one }: Record<string, unknown>) => one)];
       }),
     );
-    const isEmpty = Object.keys(was).length === 2 && Array.isArray(was['rules']) && was['rules'].length === 0;
-    if (!isEmpty) writeFileSync(path.join(folder, name), stringify(was));
+    const held = Object.entries(was).filter(([, value]) => !Array.isArray(value) || value.length > 0);
+    // A topic of which nothing had begun was no file.
+    if (held.length > 1) writeFileSync(path.join(folder, name), stringify(Object.fromEntries(held)));
   }
   return folder;
 }

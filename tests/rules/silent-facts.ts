@@ -37,6 +37,8 @@ export const silentFacts: Readonly<Record<string, Standing>> = {
   'point.over_with_uncertainty': asked('point-out-of-tolerance'),
   'point.over_before': asked('datum-not-fitted-before'),
   'opening.over_with_uncertainty': asked('opening-out-of-tolerance'),
+  'step.widest_angle': asked('alignment-value-not-compared'),
+  'step.widest_toe': asked('alignment-value-not-compared'),
   'opening.over_deformation': asked('opening-out-of-tolerance'),
   'part.donor_flooded': asked('second-hand-part-unproved'),
   'exposure.tensile_left': asked('neighbour-strength-not-known'),

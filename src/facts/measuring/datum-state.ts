@@ -195,15 +195,24 @@ export function isCopied(points: readonly MeasuredPoint[]): boolean {
 }
 
 /**
- * Whether every reading is the number of the data sheet to the last digit, of four points and more besides the zero points, which a
- * system may be set on. One or two come out so by chance, a whole body does not.
+ * Whether every reading is the number of the data sheet to the last digit, or off it by one and the same way, of two points and more besides the zero points, which a
+ * system may be set on. One axis comes out so by chance, and hardly six of two points.
  */
 export function isFromSheet(points: readonly MeasuredPoint[], occasion: Occasion): boolean {
   const off = points.flatMap(({ nominal, isZero, [occasion]: measured }) =>
-    nominal === undefined || measured === undefined ? [] : [{ isZero, mm: distanceMm(nominal, measured) }],
+    nominal === undefined || measured === undefined ? [] : [{ isZero, way: between(nominal, measured) }],
   );
-  return off.filter(({ isZero }) => !isZero).length >= 4 && off.every(({ mm }) => mm === 0);
+  const [first] = off;
+  const isOneWay = off.every(({ way }) => first !== undefined && distanceMm(way, first.way) < countingMm);
+  return off.filter(({ isZero }) => !isZero).length >= 2 && isOneWay;
 }
+
+function between([x, y, z]: Place, [toX, toY, toZ]: Place): Place {
+  return [toX - x, toY - y, toZ - z];
+}
+
+/** Sums of decimals are not exact, mm. */
+const countingMm = 1e-6;
 
 /** What instruments show as nothing, mm. */
 const leastOffMm = 0.05;

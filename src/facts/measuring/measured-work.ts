@@ -73,12 +73,17 @@ function structuralDays(
     .filter((day) => day !== undefined);
 }
 
+type Point = NonNullable<PlanMeasurements['points']>[number];
+
 /**
  * Structural parts that were worked on and bear no point measured afterwards. A smaller part may have no point of its own on the data
  * sheet: then one on a part that it touches does.
  */
 function unmeasured(survey: Survey, { points, openings }: PlanMeasurements): readonly string[] {
-  const measured = new Set((points ?? []).filter(({ after }) => after !== undefined).map(({ on }) => on));
+  // One that was left out without a word is told as such.
+  const isTold = (point: Point): boolean =>
+    point.after !== undefined || (point.before !== undefined && point.dropped_because === undefined);
+  const measured = new Set((points ?? []).filter(isTold).map(({ on }) => on));
   const openingMeasured = (openings ?? []).some(({ diagonals_after: after }) => after?.length === 2);
   return workedParts(survey, openingMeasured)
     .filter((one) => {

@@ -88,8 +88,10 @@ function wholeFacts(
   const dropped = after
     ? body.points
         .filter((point) => !isUnread(survey, point, 'after'))
-        .map(({ written }) => written)
-        .filter((p) => p.before !== undefined && p.after === undefined && p.dropped_because === undefined)
+        .filter(
+          ({ written: p }) =>
+            p.before !== undefined && p.after === undefined && p.dropped_because === undefined,
+        )
     : [];
   return {
     'measurement.data_sheet_covers': dataSheetCovers(survey, measurements),
@@ -110,8 +112,8 @@ function wholeFacts(
     'measurement.calibration': calibration(measurements, survey.context.asOfDay),
     'measurement.after_stated': computed(after, at),
     'measurement.dropped': computedOr(
-      dropped.map((p) => p.name ?? 'a point without a name').join(', ') || undefined,
-      `${at}/points`,
+      dropped.map(({ written }) => written.name ?? 'a point without a name').join(', ') || undefined,
+      dropped[0]?.at ?? `${at}/points`,
       'No point was dropped.',
     ),
     'measurement.system': statedOr(

@@ -41,7 +41,7 @@ export function openingFacts(
   const isMisread = misread !== undefined && differenceMm === undefined && opening.corners !== undefined;
   const reason = isMisread
     ? `The readings after the repair ${misreadSetWords(misread)}.`
-    : 'Both diagonals after the repair are not stated.';
+    : `The two diagonals of ${opening.name ?? 'an opening'} after the repair are not both stated.`;
   const unread = unreadCorner(survey, body, opening);
   const place = unread ?? at;
   const noShape = 'Its four corners are not named, or not all measured after the repair.';

@@ -9,7 +9,9 @@ import { computed, computedOr, stated, statedOr, unknown } from '../make-fact.ts
 import type { MeasuredBody } from './measured-body.ts';
 import type { MeasuredPoint } from './measured-points.ts';
 import { misreadPointWords, misreadSetWords } from '../misread-words.ts';
+import { damageKinds } from '../part/part-damage-facts.ts';
 import type { Survey } from '../survey.ts';
+import { unreadAt } from '../unread.ts';
 
 /** One point: how far it is off before and after the repair, by axis, against its tolerance and against its other side. */
 export function pointFacts(
@@ -67,6 +69,13 @@ export function pointFacts(
         largestAxisMm(before.way) <= tolerance.provenMm,
       `${at}/dropped_because`,
     ),
+    'point.dropped': computed(isDropped(survey, body, point), at),
+    'point.part_sound': computed(isSaidSound(survey, written.on), `${at}/on`),
+    'point.part_name': computedOr(
+      survey.partById.get(written.on ?? '')?.name,
+      `${at}/on`,
+      'On which part it lies is not stated.',
+    ),
     'point.part_kind': statedOr(part?.kind, `${at}/on`, 'On what kind of part it lies is not stated.'),
     'point.other_side': computedOr(other?.called, `${at}/other_side`, 'It has no other side.'),
     'point.asymmetry_after': computedOr(
@@ -75,6 +84,28 @@ export function pointFacts(
       'It has no other side, the other stands later in the plan, or a deviation after the repair is not known.',
     ),
   };
+}
+
+/** Measured before the repair and not after it, while others were, and nobody says why. */
+function isDropped(survey: Survey, { after }: MeasuredBody, { written, at }: MeasuredPoint): boolean {
+  return (
+    after !== undefined &&
+    written.before !== undefined &&
+    written.after === undefined &&
+    written.dropped_because === undefined &&
+    unreadAt(survey, `${at}/after`) === undefined
+  );
+}
+
+/** The part has no damage by its own statement, and nothing is done to it that could bring it back. */
+function isSaidSound({ partById }: Survey, on: string | undefined): boolean {
+  const part = partById.get(on ?? '');
+  if (part === undefined) return false;
+  const kinds = damageKinds(part.part);
+  const isWorked = part.operations.some(
+    ({ works, operation }) => works !== false && operation.do !== 'leave',
+  );
+  return kinds.length > 0 && kinds.every((kind) => kind === 'none') && !isWorked;
 }
 
 interface Deviated {

@@ -59,7 +59,7 @@ function paperOf(survey: Survey, { cites, at, what, done }: Leaning): Paper | un
 }
 
 function leaningsOfSteps({ plan }: Survey): readonly Leaning[] {
-  const { make_safe: makeSafe, measurements, finish } = plan;
+  const { make_safe: makeSafe, measurements, finish, verify } = plan;
   const { restraints, high_voltage: high, fire } = makeSafe ?? {};
   const { isolation } = high ?? {};
   const at = '/make_safe';
@@ -112,6 +112,18 @@ function leaningsOfSteps({ plan }: Survey): readonly Leaning[] {
       at: '/measurements/tolerance_cite',
       what: 'the tolerance of the measuring',
     },
+    {
+      cites: verify?.alignment?.cite,
+      at: '/verify/alignment/cite',
+      what: 'the wheel alignment',
+      done: verify?.alignment?.done,
+    },
+    ...(verify?.calibrations ?? []).map(({ cite, sensor, done }, index) => ({
+      cites: cite,
+      at: `/verify/calibrations/${String(index)}/cite`,
+      what: `the calibration of ${sensor ?? 'a sensor'}`,
+      done,
+    })),
   ];
 }
 

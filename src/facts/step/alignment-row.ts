@@ -52,6 +52,21 @@ export function isCopied(rows: readonly AlignmentValue[]): boolean {
   );
 }
 
+/** The widest range of some rows, as half of it in degrees; undefined where none of them has one in degrees. */
+export function widestRange(
+  rows: readonly AlignmentValue[],
+  isMeant: (of: string) => boolean,
+): { readonly degrees: number; readonly name: string } | undefined {
+  const ranges = rows.flatMap((row) => {
+    const range = row.of !== undefined && isMeant(row.of) ? rangeOf(row) : undefined;
+    const isAngle = settings(row).every(({ unit }) => unit === '°');
+    return range === undefined || typeof range === 'string' || !isAngle
+      ? []
+      : [{ degrees: (range.to - range.from) / 2, name: `${rowName(row)} (${range.text})` }];
+  });
+  return ranges.toSorted((one, other) => other.degrees - one.degrees)[0];
+}
+
 interface Range {
   readonly from: number;
   readonly to: number;

@@ -98,6 +98,7 @@ function calibrationSteps(survey: Survey, needed: readonly CheckNeeded[]): reado
       at: `${at}/${String(index)}`,
       step: one,
       calibration: one,
+      ...disturbedBecause(survey, one, needed),
       result: isNotFitted(one) ? 'not required' : calibrationResult(one),
       neededBecause: isNotFitted(one)
         ? undefined
@@ -118,6 +119,27 @@ function calibrationSteps(survey: Survey, needed: readonly CheckNeeded[]): reado
             .join('; '),
   };
   return [...stated, check(survey, missing)];
+}
+
+/** What of the parts asks for it; of a radar also what was painted or came off before it, whether it asks for a calibration or not. */
+function disturbedBecause(
+  { parts }: Survey,
+  one: Calibration,
+  needed: readonly CheckNeeded[],
+): Pick<StepDraft, 'disturbedBecause'> {
+  const asked = needed.find(
+    (need) => need.ofPart === true && need.sensor.length > 0 && answersFor(one, need),
+  );
+  if (asked !== undefined) return { disturbedBecause: asked.because };
+  if (!/\bradar/iu.test(one.sensor ?? '')) return {};
+  const end = endNamed(one.sensor ?? '');
+  const before = parts.find(
+    ({ part, name, operations }) =>
+      part.radar_behind === true &&
+      (end === undefined || (endNamed(name) ?? end) === end) &&
+      operations.some(({ operation }) => operation.do === 'refinish' || operation.do === 'fill'),
+  );
+  return before === undefined ? {} : { disturbedBecause: `${before.name} was painted` };
 }
 
 /** What the plan itself says of the sensor asks for its calibration as much as what it says of the parts. */

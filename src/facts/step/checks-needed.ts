@@ -16,6 +16,8 @@ export interface CheckNeeded {
   /** Of a hold point: which. */
   readonly point?: string;
   readonly because: string;
+  /** Something befell a part; else the work as a whole asks for it. */
+  readonly ofPart?: true;
 }
 
 /** What the triggers of the packs ask for, in their order; of one check and one sensor the first reason counts. */
@@ -33,7 +35,7 @@ export function checksNeeded(survey: Survey): readonly CheckNeeded[] {
   return withoutLoose([...needed.values()]);
 }
 
-type Reason = Pick<CheckNeeded, 'because' | 'end'>;
+type Reason = Pick<CheckNeeded, 'because' | 'end' | 'ofPart'>;
 
 /** The first reason; of sensors the first at either end, since what aims ahead does not answer for what looks back. */
 function reasonsOf(survey: Survey, trigger: CheckTrigger): readonly Reason[] {
@@ -48,7 +50,7 @@ function reasonsOf(survey: Survey, trigger: CheckTrigger): readonly Reason[] {
     const befell = (trigger.was.length === 0 ? happenings : trigger.was).find((one) => befalls[one](part));
     if (befell === undefined) continue;
     const because = `${part.name} ${inWords[befell]}`;
-    found.set(end, end === undefined ? { because } : { because, end });
+    found.set(end, { because, ofPart: true, ...(end === undefined ? {} : { end }) });
   }
   return [...found.values()];
 }

@@ -1,5 +1,6 @@
 import type { OrderEvent } from '../../generated/pack-types.ts';
 import { isBatteryFitted } from './battery-fitted.ts';
+import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { isFitted, joined, tightened } from './dated-work.ts';
 import type { DatedEvent } from './dated-work.ts';
 import type { Calibration } from './step-draft.ts';
@@ -37,9 +38,9 @@ export const datedEvents: Readonly<Record<OrderEvent, Happened>> = {
     ),
   'painting of a joined part': ({ operations }) =>
     operations
-      .filter(({ operation, offVehicle, part }) => {
+      .filter(({ operation, part }) => {
         const isJoined = operations.some((other) => other.part === part && joined(other, '').length > 0);
-        return operation.do === 'refinish' && !offVehicle && isJoined;
+        return operation.do === 'refinish' && operation.off_vehicle !== true && isJoined;
       })
       .flatMap((work) => worked(work, 'painting', undefined)),
   'painting off the vehicle': ({ operations }) =>
@@ -49,7 +50,13 @@ export const datedEvents: Readonly<Record<OrderEvent, Happened>> = {
   // A skin that is put on a door beside the vehicle is painted with it.
   'fitting of a part': ({ operations }) =>
     operations
-      .filter((work) => isFitted(work) && !work.offVehicle)
+      .filter(
+        (work) =>
+          isFitted(work) &&
+          !work.offVehicle &&
+          work.joints.length === 0 &&
+          goesOnWithoutWelding(work.part.part.kind),
+      )
       .flatMap((work) => worked(work, 'fitting', work.part.at)),
   'structure released to the last weld': (survey) => released(survey, 'structure before the last weld'),
   'flange released to be closed': (survey) => released(survey, 'flange before closing'),

@@ -52,6 +52,8 @@ export interface StepDraft {
   readonly neededBecause?: string | undefined;
   /** The entry of the list that it is the step of. */
   readonly calibration?: Calibration;
+  /** What befell the part that the sensor of a calibration sits on or looks through, by the plan. */
+  readonly disturbedBecause?: string;
   readonly holdPoint?: HoldPoint;
 }
 
