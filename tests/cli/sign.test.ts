@@ -134,7 +134,7 @@ describe('an edit after the signature', () => {
   test('is answered by signing again', () => {
     write(ring);
     expect(sign().status).toBe(0);
-    write(read().replace('impact: Left side', 'impact: Right side'));
+    write(read().replace('at a right angle', 'at a slant'));
     const before = read();
     const refused = sign();
     expect(refused.status).toBe(2);
