@@ -101,7 +101,7 @@ describe('an edit after the signature', () => {
 
   test.each<readonly [string, string, string]>([
     ['of a value', 'count: 56', 'count: 57'],
-    ['of what nothing judges', 'impact: Left side', 'impact: Right side'],
+    ['of what nothing judges', 'at a right angle', 'at a slant'],
     ['of the signer', 'name: B. Ohm', 'name: C. Ohm'],
   ])('%s is found', (_what, from, to) => {
     write(ring);
