@@ -43,7 +43,6 @@ export interface FactNames {
     | 'plan.fluids_against_parts'
     | 'plan.fire_late'
     | 'plan.lifting_late'
-    | 'plan.belts_back_early'
     | 'plan.key_in_vehicle'
     | 'plan.units_in_the_open'
     | 'plan.impact_on_other_side'
@@ -143,6 +142,7 @@ export interface FactNames {
     | 'reference.published_after_look_up'
     | 'reference.look_up'
     | 'reference.undated_work'
+    | 'reference.sheet_with_pages'
     | 'reference.look_up_age'
     | 'reference.called_missing'
     | 'reference.revision_in_pack'
@@ -716,7 +716,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
   'plan.fire_late': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated before the fire precautions.' },
   'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
-  'plan.belts_back_early': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated after the bolts were tightened of an undeployed belt that came off beside it.' },
   'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
   'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
   'plan.impact_on_other_side': { kind: 'plan', type: 'text', description: 'The parts that were hit directly, where the words on the blow name the one side of the vehicle and all of these lie on the other.' },
@@ -814,6 +813,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.published_after_look_up': { kind: 'reference', type: 'yes-no', description: 'Whether it was published after it is said to have been looked up.' },
   'reference.look_up': { kind: 'reference', type: 'word', words: ['in time', 'before the job', 'after the work', 'after the signature', 'after the as-of date', 'for another job'], description: 'Look-up day against the job: from its first estimate or opening, whichever is earlier, to the first that rests on it, the measurement after the repair and the signature.' },
   'reference.undated_work': { kind: 'reference', type: 'text', description: 'Parts whose structural work rests on it and bears no day.' },
+  'reference.sheet_with_pages': { kind: 'reference', type: 'text', description: 'A page after the second that the plan cites from what it calls a single sheet.' },
   'reference.look_up_age': { kind: 'reference', type: 'count', description: 'Days from the look-up to the sign-off, or to the as-of date.' },
   'reference.called_missing': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether it calls for a further document that the plan does not list.' },
   'reference.revision_in_pack': { kind: 'reference', type: 'word', words: ['same', 'pack is newer', 'pack is older', 'not in the packs'], description: 'Its revision against the newest that the vehicle packs know.' },
