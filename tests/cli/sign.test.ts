@@ -101,7 +101,7 @@ describe('an edit after the signature', () => {
 
   test.each<readonly [string, string, string]>([
     ['of a value', 'count: 56', 'count: 57'],
-    ['of what nothing judges', 'impact: Left side', 'impact: Right side'],
+    ['of what nothing judges', 'at a right angle', 'at a slant'],
     ['of the signer', 'name: B. Ohm', 'name: C. Ohm'],
   ])('%s is found', (_what, from, to) => {
     write(ring);
@@ -134,7 +134,7 @@ describe('an edit after the signature', () => {
   test('is answered by signing again', () => {
     write(ring);
     expect(sign().status).toBe(0);
-    write(read().replace('impact: Left side', 'impact: Right side'));
+    write(read().replace('at a right angle', 'at a slant'));
     const before = read();
     const refused = sign();
     expect(refused.status).toBe(2);
