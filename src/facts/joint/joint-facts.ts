@@ -10,6 +10,7 @@ import { coverFacts } from './joint-cover.ts';
 import { cureFacts } from './joint-cure.ts';
 import { fastenerFacts } from './joint-fastener.ts';
 import { freshBondFact } from './joint-fresh-bond.ts';
+import { classesOf, coldWorkedSheet, hasAluminium, unlikeMetals } from './joint-metals.ts';
 import { hasAdhesive, isArc, isResistance, isWelded } from './joint-methods.ts';
 import { ownCiteFacts } from './joint-own-cites.ts';
 import { patternFacts } from './joint-pattern.ts';
@@ -23,14 +24,11 @@ import { stackFacts } from './joint-stack.ts';
 import { factGroups } from '../fact-groups.ts';
 import type { FactGroups } from '../fact-groups.ts';
 import type { JointMatter } from './joint-matter.ts';
-import { assumed, computed, computedOr, known, stated, statedOr, unknown } from '../make-fact.ts';
-import { trustedClass } from '../papers/maker-evidence.ts';
-import { coldWorked } from '../part/part-strength-facts.ts';
+import { assumed, computed, computedOr, stated, statedOr, unknown } from '../make-fact.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import type { CitationStanding, JointSurvey, PartSurvey, Survey } from '../survey.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
 import { unreadAt } from '../unread.ts';
-import { settleMaterial } from '../../steel/settling/settle-material.ts';
 
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
 
@@ -205,92 +203,9 @@ function onStructure(own: PartSurvey, stack: readonly (PartSurvey | undefined)[]
     : computed(false, at);
 }
 
-interface StackContext {
-  readonly at: string;
-  readonly own: PartSurvey;
-  /** End to end a new piece can be joined to the rest of its own part. */
-  readonly isToItself: boolean;
-  readonly insert: JointSurvey['joint']['insert'];
-}
-
-function classesOf(
-  survey: Survey,
-  stack: readonly (PartSurvey | undefined)[],
-  { at, own, isToItself, insert }: StackContext,
-): Fact {
-  if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
-  // The part itself is asked for its evidence where it is worked on.
-  const counted = stack.map((sheet) => ({
-    name: sheet?.name ?? unlistedSheet,
-    stated: sheet?.material.class,
-    class: sheet === undefined || sheet === own ? sheet?.material.class : trustedClass(survey, sheet),
-  }));
-  if (insert?.grade !== undefined) {
-    const ofInsert = settleMaterial({ grade: insert.grade }).class;
-    counted.push({ name: `the insert (${insert.grade})`, stated: ofInsert, class: ofInsert });
-  }
-  const classes = [...new Set(counted.map((sheet) => sheet.class).filter((one) => one !== undefined))];
-  const open = counted.find((sheet) => sheet.class === undefined);
-  if (open === undefined) return known(classes, 'computed', at);
-  // What is known still counts: a hardened sheet in the stack is there whatever the others are.
-  if (classes.includes('press-hardened') || classes.includes('ultra-high-strength')) {
-    return known(classes, 'computed', at, 'Not every sheet of the stack is known.');
-  }
-  return open.stated === undefined
-    ? unknown(notKnown(open.name), at)
-    : unknown(
-        `That ${open.name} is ${open.stated} steel is read in no document of the maker for this vehicle.`,
-        at,
-      );
-}
-
-const otherSheetOpen = 'What it is joined to is not stated: neither `to` nor `sheets` names another part.';
-
-/** One sheet is enough; what is open of the others does not matter then. */
-function coldWorkedSheet(stack: readonly (PartSurvey | undefined)[], at: string): Fact {
-  const all = stack.map((sheet) => sheet?.material.coldWork);
-  const counts = all.find((one) => one?.is === true) ?? all.find((one) => one?.is === 'unknown');
-  if (counts !== undefined) return coldWorked(counts, at);
-  return all.includes(undefined)
-    ? unknown('A sheet of the stack is no listed part.', at)
-    : computed(false, at);
-}
-
-/** A magnet tells aluminium from steel; that takes no document. */
-function hasAluminium(stack: readonly (PartSurvey | undefined)[], at: string): Fact {
-  if (stack.some((sheet) => sheet?.material.class === 'aluminium')) return computed(true, at);
-  const open = classNotKnown(stack);
-  return open === undefined ? computed(false, at) : unknown(open, at);
-}
-
-/** Says which sheet it is, in the words of `classesOf`, so that one missing grade is asked for once. */
-function classNotKnown(stack: readonly (PartSurvey | undefined)[]): string | undefined {
-  const index = stack.findIndex((sheet) => sheet?.material.class === undefined);
-  return index < 0 ? undefined : notKnown(stack[index]?.name ?? unlistedSheet);
-}
-
-const unlistedSheet = 'a sheet that is no listed part';
-
-function notKnown(name: string): string {
-  return `The strength class of ${name} is not known.`;
-}
-
-/** Metals are told apart by hand and magnet; that takes no document. */
-function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: boolean, at: string): Fact {
-  if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
-  const open = classNotKnown(stack);
-  if (open !== undefined) return unknown(open, at);
-  const families = new Set(stack.map((sheet) => metalFamily(sheet?.material.class ?? '')));
-  return computed(families.size > 1, at);
-}
-
 function jointCitation(survey: Survey, joint: JointSurvey['joint'], at: string): CitationStanding {
   const cites = surveyCitations(listOf(joint.cite), () => `${at}/cite`, survey.referenceById);
   return bestCitation(cites)?.standing ?? 'none';
-}
-
-function metalFamily(strengthClass: string): string {
-  return ['aluminium', 'magnesium', 'composite'].includes(strengthClass) ? strengthClass : 'steel';
 }
 
 /** A coupon tells of the joint only when it was torn before. Days alone are compared: on one day the order is not told. */
