@@ -142,6 +142,7 @@ export interface FactNames {
     | 'reference.published_after_look_up'
     | 'reference.look_up'
     | 'reference.undated_work'
+    | 'reference.sheet_with_pages'
     | 'reference.look_up_age'
     | 'reference.called_missing'
     | 'reference.revision_in_pack'
@@ -812,6 +813,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.published_after_look_up': { kind: 'reference', type: 'yes-no', description: 'Whether it was published after it is said to have been looked up.' },
   'reference.look_up': { kind: 'reference', type: 'word', words: ['in time', 'before the job', 'after the work', 'after the signature', 'after the as-of date', 'for another job'], description: 'Look-up day against the job: from its first estimate or opening, whichever is earlier, to the first that rests on it, the measurement after the repair and the signature.' },
   'reference.undated_work': { kind: 'reference', type: 'text', description: 'Parts whose structural work rests on it and bears no day.' },
+  'reference.sheet_with_pages': { kind: 'reference', type: 'text', description: 'A page after the second that the plan cites from what it calls a single sheet.' },
   'reference.look_up_age': { kind: 'reference', type: 'count', description: 'Days from the look-up to the sign-off, or to the as-of date.' },
   'reference.called_missing': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether it calls for a further document that the plan does not list.' },
   'reference.revision_in_pack': { kind: 'reference', type: 'word', words: ['same', 'pack is newer', 'pack is older', 'not in the packs'], description: 'Its revision against the newest that the vehicle packs know.' },

@@ -241,10 +241,19 @@ function afterIsolation(survey: Survey, { what, step, at }: StepDraft): Fact {
   );
 }
 
-/** A cover, a lamp or a trim that goes on again after the voltage: no heat, no load and no battery. */
-function isOnlyBoltedOn({ hot, part: { part, structural } }: OperationSurvey): boolean {
-  const isBattery = part.kind === 'traction battery' || part.kind === 'battery tray';
-  return hot === false && structural === false && !isBattery;
+/**
+ * What is only bolted on: no heat and no battery. A cover, a lamp or a trim undoes no step; a link or a beam, which is bolted on as well,
+ * none of the traction voltage and of the restraint system.
+ */
+function isOnlyBoltedOn(
+  what: StepDraft['what'],
+  { hot, part: { part, structural } }: OperationSurvey,
+): boolean {
+  const { kind } = part;
+  if (hot !== false || kind === 'traction battery' || kind === 'battery tray') return false;
+  if (structural === false) return true;
+  const isApart = what === 'high-voltage re-commissioning' || what === 'restraint completion';
+  return isApart && (kind === 'suspension part' || kind === 'bumper beam');
 }
 
 function inOrder(survey: Survey, draft: StepDraft): Fact {
@@ -255,9 +264,9 @@ function inOrder(survey: Survey, draft: StepDraft): Fact {
   const touching = survey.operations.filter(
     ({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false),
   );
-  const relying = touching.filter((one) => !isOnlyBoltedOn(one));
+  const relying = touching.filter((one) => !isOnlyBoltedOn(what, one));
   if (touching.length > 0 && relying.length === 0)
-    return computed(true, `${at}/done`, 'All that is done only bolts on what carries nothing.');
+    return computed(true, `${at}/done`, 'All that is done only bolts on what has no part in it.');
   const work = relying.flatMap(momentsOf);
   if (work.length === 0) {
     return survey.context.stage === 'release'
