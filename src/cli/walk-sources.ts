@@ -1,4 +1,5 @@
 import { complain } from './complain.ts';
+import { expectMany } from './expect-many.ts';
 import type { Interruption } from './interruption.ts';
 import type { PlanSource } from './plan-source.ts';
 import type { Progress } from './progress.ts';
@@ -23,6 +24,7 @@ export async function walkSources(
   sources: readonly PlanSource[],
   { progress, interruption, take, interrupted }: Walk,
 ): Promise<void> {
+  expectMany(sources.length);
   let skipped = 0;
   const noPlans = tellNoPlans(complain);
   for (const [done, source] of sources.entries()) {
