@@ -3,7 +3,7 @@ import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { checkCases } from '../src/judge/check-cases.ts';
 import type { PackLoading } from '../src/packs/load-pack.ts';
-import { versionsOf } from '../src/packs/pack-at.ts';
+import { versionsOf } from '../src/packs/versions/pack-at.ts';
 import type { PackPlace } from '../src/packs/pack-fault.ts';
 import type { Pack } from '../src/packs/pack.ts';
 import { header } from './generated-file.ts';

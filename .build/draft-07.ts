@@ -8,7 +8,7 @@ const notIn07 = new Set([
 ]);
 
 /** Our own keywords, which editors have no use for. */
-const own = new Set(['synonyms', 'dimension']);
+const own = new Set(['synonyms', 'dimension', 'namesSomething']);
 
 /**
  * A schema of JSON Schema 2020-12 as draft-07, which editors of YAML read: the same files fit both. In draft-07 nothing counts that

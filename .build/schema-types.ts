@@ -17,7 +17,7 @@ const withoutType = new Set([
     'exclusiveMaximum',
   ],
   ...['multipleOf', 'minItems', 'maxItems', 'uniqueItems', 'minProperties', 'maxProperties', 'propertyNames'],
-  ...['dimension', 'synonyms', 'unit', 'from', 'unknownWhen', 'standsOn'],
+  ...['dimension', 'synonyms', 'unit', 'from', 'unknownWhen', 'standsOn', 'namesSomething'],
 ]);
 const withType = new Set([
   ...[

@@ -8,7 +8,7 @@ import { header } from './generated-file.ts';
 import { readSchema, root } from './json-schema.ts';
 import type { JsonSchema } from './json-schema.ts';
 
-const annotations = ['unit', 'dimension', 'from', 'unknownWhen', 'standsOn', 'synonyms'];
+const annotations = ['unit', 'dimension', 'from', 'unknownWhen', 'standsOn', 'synonyms', 'namesSomething'];
 const annotation = new Set([...annotations, 'description', 'title', 'examples']);
 const formatsModule = '../plan/formats.ts';
 

@@ -1,5 +1,6 @@
 import type { Fault } from './fault.ts';
 import { faultsOfCovering } from './faults-of-covering.ts';
+import { faultsOfBondsLoaded } from './faults-of-bonds-loaded.ts';
 import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
 import { faultsOfClaims } from './faults-of-claims.ts';
 import { faultsOfCuring } from './faults-of-curing.ts';
@@ -7,11 +8,13 @@ import { faultsAroundSeams } from './faults-around-seams.ts';
 import { faultsOfEvasion } from './faults-of-evasion.ts';
 import { faultsOfHoursAndDays } from './faults-of-hours-and-days.ts';
 import { faultsOfJoints } from './faults-of-joints.ts';
+import { faultsOfJoining } from './faults-of-joining.ts';
 import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
+import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
 import { faultsOfRelease } from './faults-of-release.ts';
 import { faultsOfSafety } from './faults-of-safety.ts';
@@ -47,7 +50,10 @@ export const allFaults: readonly Fault[] = [
   ...faultsAroundSeams,
   ...faultsOfCuring,
   ...faultsOfCovering,
+  ...faultsOfBondsLoaded,
+  ...faultsOfJoining,
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
   ...faultsOfProcess,
+  ...faultsOfReadiness,
 ];

@@ -4,7 +4,7 @@ import type { Fact } from '../src/facts/fact.ts';
 import { lookUp } from '../src/facts/sheet.ts';
 import type { FactSheet, SheetKind } from '../src/facts/sheet.ts';
 import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/heat/strip-solver.ts';
-import { resolvePacks } from '../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../src/packs/layers/resolve-packs.ts';
 import { checkPlan } from '../src/plan/check-plan.ts';
 import { readYaml } from '../src/plan/read-yaml.ts';
 import { readDate } from '../src/quantity/iso-date.ts';
@@ -18,7 +18,7 @@ export function sheetsOf(text: string): readonly FactSheet[] {
   const packs = resolvePacks(builtInPacks(), undefined);
   const asOf = readDate('2026-10-21');
   if (!packs.ok || !asOf.ok) throw new Error('the built-in packs do not resolve');
-  const { limits, practice, windows, tolerances, triggers, makers } = packs.packs;
+  const { limits, practice, windows, tolerances, triggers, orders, makers } = packs.packs;
   const derived = deriveFacts(checked.plan, checked.faults, {
     asOfDay: asOf.day,
     stage: checked.plan.stage ?? 'release',
@@ -27,6 +27,7 @@ export function sheetsOf(text: string): readonly FactSheet[] {
     windows,
     tolerances,
     triggers,
+    orders,
     makers,
     solveStrip: rememberingStripSolver(),
     solveLap: rememberingLapSolver(),

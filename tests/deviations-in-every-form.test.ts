@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { formNames } from '../src/cli/report-forms.ts';
+import { formNames } from '../src/cli/reporting/report-forms.ts';
 import { runPlanish } from './cli/run-planish.ts';
 import { judgeText, ruleIds } from './judge-text.ts';
 import { ring } from './one-change.ts';

@@ -306,7 +306,7 @@ export const faultsOfJoints: readonly Fault[] = [
     name: 'bare rivets in aluminium',
     plan: rivetedSill,
     changes: [[', coating: zinc flake', '']],
-    rule: 'fastener-bare-in-aluminium',
+    rule: 'fastener-coating-not-named',
     severity: 'hold',
     on: 'fastener: {',
   },

@@ -188,7 +188,7 @@ export const faultsOfProcess: readonly Fault[] = [
     ...of(wholeJob, 'hold'),
     name: 'hold points: the structure released before it was measured',
     changes: [['done: 2026-10-05T08:30', 'done: 2026-10-02T08:30']],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'done: 2026-10-02T08:30',
   },
   {
@@ -197,7 +197,7 @@ export const faultsOfProcess: readonly Fault[] = [
     changes: [
       ['structural_release: { done: 2026-10-07T16:00', 'structural_release: { done: 2026-10-06T16:00'],
     ],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'structural_release:',
   },
   {

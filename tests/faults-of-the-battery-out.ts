@@ -85,14 +85,26 @@ export const faultsOfTheBatteryOut: readonly Fault[] = [
     on: 'refit_step: 10',
   },
   {
-    ...stop,
+    // Within 60 °C and 45 min a bake with the battery in is a hold for want of the page (process.md 3, practice).
+    ...hold,
     name: 'battery: back in the day before the bake that it is said to be out for',
     changes: [
       ['tightened: 2026-09-22T11:00 }', 'tightened: 2026-09-17T11:00 }'],
       ['level 3 }\n        done: 2026-09-22T11:00', 'level 3 }\n        done: 2026-09-17T11:00'],
     ],
-    rule: 'battery-fitted-before-the-work',
-    on: 'refit_step: 50',
+    rule: 'battery-back-before-bake',
+    on: 'done: 2026-09-17T11:00\n\nmeas',
+  },
+  {
+    ...stop,
+    name: 'battery: back in the day before a bake of 70 °C that it is said to be out for',
+    changes: [
+      ['tightened: 2026-09-22T11:00 }', 'tightened: 2026-09-17T11:00 }'],
+      ['level 3 }\n        done: 2026-09-22T11:00', 'level 3 }\n        done: 2026-09-17T11:00'],
+      ['temperature: 60 °C, time: 40 min', 'temperature: 70 °C, time: 40 min'],
+    ],
+    rule: 'battery-back-before-hot-bake',
+    on: 'done: 2026-09-17T11:00\n\nmeas',
   },
   {
     ...hold,
@@ -203,7 +215,7 @@ export const faultsOfTheBatteryOut: readonly Fault[] = [
     ...hold,
     name: 're-commissioning: the voltage is on before the battery is in',
     changes: [['done: 2026-09-22T15:00', 'done: 2026-09-21T15:00']],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'done: 2026-09-21T15:00',
   },
   {

@@ -138,7 +138,7 @@ export const faultsOfTheBondedRail: readonly Fault[] = [
     ...hold,
     name: 'aluminium: bare rivets',
     changes: [[', coating: zinc flake', '']],
-    rule: 'fastener-bare-in-aluminium',
+    rule: 'fastener-coating-not-named',
     on: 'fastener: {',
   },
   {
@@ -168,7 +168,7 @@ export const faultsOfTheBondedRail: readonly Fault[] = [
     ...hold,
     name: 'calibration: the steering angle before the wheels are set',
     changes: [['done: 2026-09-15T14:00', 'done: 2026-09-15T09:00']],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'done: 2026-09-15T09:00',
   },
   {

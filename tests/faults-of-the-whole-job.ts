@@ -153,7 +153,7 @@ export const faultsOfTheWholeJob: readonly Fault[] = [
     ...hold,
     name: '19 checks: the steering angle set before the wheels',
     changes: [['done: 2026-10-12T10:00', 'done: 2026-10-10T11:00']],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'done: 2026-10-10T11:00',
   },
   {

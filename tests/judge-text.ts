@@ -1,7 +1,7 @@
 import { builtInPacks } from '../src/generated/built-in-packs.ts';
 import { dictionary } from '../src/cli/dictionary.ts';
-import { judgeSource } from '../src/cli/judge-source.ts';
-import type { JudgingRun } from '../src/cli/judge-source.ts';
+import { judgeSource } from '../src/cli/judging/judge-source.ts';
+import type { JudgingRun } from '../src/cli/judging/judge-source.ts';
 import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/heat/strip-solver.ts';
 import { loadPackFolder } from '../src/packs/load-pack.ts';
 import type { Pack } from '../src/packs/pack.ts';

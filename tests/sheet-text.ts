@@ -1,8 +1,8 @@
 import { builtInPacks } from '../src/generated/built-in-packs.ts';
 import { dictionary } from '../src/cli/dictionary.ts';
-import { openPlan } from '../src/cli/judge-source.ts';
-import { runHead } from '../src/cli/run-head.ts';
-import { sheetReport } from '../src/cli/sheet.ts';
+import { openPlan } from '../src/cli/judging/judge-source.ts';
+import { runHead } from '../src/cli/judging/run-head.ts';
+import { sheetReport } from '../src/cli/sheet/sheet.ts';
 import { rememberingLapSolver, rememberingStripSolver } from '../src/facts/heat/strip-solver.ts';
 import { loadPackFolder } from '../src/packs/load-pack.ts';
 import type { Pack } from '../src/packs/pack.ts';

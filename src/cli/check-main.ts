@@ -1,4 +1,4 @@
-import { addCheckCommand } from './check-command.ts';
+import { addCheckCommand } from './check/check-command.ts';
 import { emptyProgram } from './empty-program.ts';
 import { runProgram } from './run-program.ts';
 import { today } from './today.ts';

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { addCheckCommand } from './check-command.ts';
+import { addCheckCommand } from './check/check-command.ts';
 import { addDraftCommand } from './draft/draft-command.ts';
 import { emptyProgram } from './empty-program.ts';
 import { addHeatCommand } from './heat/heat-command.ts';
@@ -7,7 +7,7 @@ import { addMarkCommand } from './mark/mark-command.ts';
 import { addMergeCommand } from './merge/merge-command.ts';
 import { addPacksCommand } from './packs/packs-command.ts';
 import { addRecheckCommand } from './recheck/recheck-command.ts';
-import { addSheetCommand } from './sheet-command.ts';
+import { addSheetCommand } from './sheet/sheet-command.ts';
 import { addRulesCommand } from './packs/rules-command.ts';
 import { addShellCommands } from './shell/shell-commands.ts';
 import { addSignCommand } from './sign/sign-command.ts';

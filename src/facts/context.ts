@@ -1,5 +1,6 @@
-import type { HeldLap, LapAnswer } from '../heat/held-lap.ts';
-import type { HeldSheet, SheetAnswer } from '../heat/held-sheet.ts';
+import type { OrderEvent } from '../generated/pack-types.ts';
+import type { HeldLap, LapAnswer } from '../heat/sheet/held-lap.ts';
+import type { HeldSheet, SheetAnswer } from '../heat/sheet/held-sheet.ts';
 import type { WeldWindow } from '../joint/weld-window.ts';
 
 /** What may be asked of a heat limit; a pack sets it. */
@@ -118,6 +119,14 @@ export interface CheckTrigger {
   )[];
 }
 
+/** What has to come before what, by the days and hours of a plan. */
+export interface DayOrder {
+  readonly first: OrderEvent;
+  readonly then: OrderEvent;
+  /** Why, in a sentence. */
+  readonly note?: string;
+}
+
 /** Usual settings of resistance spots, a list a pack, the last layer first. */
 export type WeldWindows = readonly (readonly WeldWindow[])[];
 
@@ -144,6 +153,8 @@ export interface DerivationContext {
   readonly tolerances?: ReadonlyMap<'point' | 'opening', number>;
   /** Left out: nothing asks for a check. */
   readonly triggers?: readonly CheckTrigger[];
+  /** Left out: no days are compared by rows of a pack. */
+  readonly orders?: readonly DayOrder[];
   readonly makers: readonly MakerStatements[];
   /** What the packs know of a rule id; left out, every id counts as one of a rule in force. */
   readonly ruleStanding?: (id: string) => RuleStanding;

@@ -22,6 +22,7 @@ import { referenceFacts } from './papers/reference-facts.ts';
 import type { FactSheet } from './sheet.ts';
 import { lazySheet } from './lazy-sheet.ts';
 import { daysAhead, withoutDaysAhead } from './step/days-ahead.ts';
+import { orderSheets } from './step/order-sheets.ts';
 import { stepSheets } from './step/step-sheets.ts';
 import type { OperationSurvey, ReferenceSurvey, Survey } from './survey.ts';
 import { surveyPapers } from './papers/survey-papers.ts';
@@ -83,6 +84,7 @@ export function deriveFacts(
     ...survey.parts.flatMap((one) => partSheets(survey, one, vehicle, references)),
     ...measuring.sheets,
     ...stepSheets(survey, vehicle),
+    ...orderSheets(survey, vehicle),
     ...entrySheets(survey, [...faults, ...ahead], planSheet),
   ];
   sheets.push(...bakeExposures(survey, yesNo(vehicle.facts['vehicle.high_voltage']), vehicle));

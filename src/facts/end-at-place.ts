@@ -1,7 +1,7 @@
-import type { HeatCurve } from '../heat/heat-curve.ts';
-import { heatCurve } from '../heat/heat-curve.ts';
-import type { SheetHistory } from '../heat/sheet-answer.ts';
-import type { HeatSolver, HeldHeat } from '../heat/stay-clear.ts';
+import type { HeatCurve } from '../heat/sheet/heat-curve.ts';
+import { heatCurve } from '../heat/sheet/heat-curve.ts';
+import type { SheetHistory } from '../heat/sheet/sheet-answer.ts';
+import type { HeatSolver, HeldHeat } from '../heat/sheet/stay-clear.ts';
 import { endAt } from './heat/neighbour-strip.ts';
 
 /**

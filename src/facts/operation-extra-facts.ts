@@ -6,8 +6,9 @@ import { isCutUnjoined } from './joint/joint-at-cut.ts';
 import { isWelded } from './joint/joint-methods.ts';
 import { computed, computedOr, statedOr } from './make-fact.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
+import { citedForOther, isBody } from './papers/matter-of.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
-import { wasRepaired } from './part/part-history-facts.ts';
+import { wasRepaired } from './part/earlier-repairs.ts';
 import { isNotAfter } from './step/day-order.ts';
 import { listOf, quantityOf, whenOf } from './quantity-of.ts';
 import { saysNone } from './step/step-draft.ts';
@@ -18,7 +19,7 @@ type ExtraFact = Extract<
   | `operation.${'second_cut' | 'added_metal' | 'added_metal_cited' | 'film_cited' | 'film' | 'film_limit' | 'film_over'}`
   | `operation.${'cut_unjoined' | 'painted_before_weld'}`
   | `operation.${'loosens_safety_bolts' | 'one_time_bolts' | 'torque_cited' | 'bolts_tightened'}`
-  | `operation.${'torque_cited_elsewhere' | 'tightened_before_fitted'}`
+  | `operation.${'torque_cited_elsewhere' | 'tightened_before_fitted' | 'cited_for_other_matter'}`
 >;
 
 /** What an operation adds, covers with paint, or unbolts. */
@@ -50,6 +51,11 @@ export function operationExtraFacts(survey: Survey, one: OperationSurvey): Reado
       bolts?.one_time,
       `${at}/fasteners/one_time`,
       'What becomes of bolts that are used once only is not stated.',
+    ),
+    'operation.cited_for_other_matter': computedOr(
+      isBody(one.part) ? citedForOther(survey, operation.cite, ['body structure'], one.part) : undefined,
+      `${at}/cite`,
+      'A page of body work is cited, or none, or its matter is not told.',
     ),
     'operation.torque_cited': computed(
       isCited(bolts?.cite) || boltedJoints(one).some(({ joint }) => isCited(joint.cite)),

@@ -13,12 +13,14 @@ import { jointsInAll } from './joint/row-evidence.ts';
 import { closedOver } from './part/closed-over.ts';
 import { goesOnWithoutWelding } from './part/part-kinds.ts';
 import { unjoinedTo } from './part/unjoined-to.ts';
+import { citedForOtherSide } from './papers/cited-for-other-side.ts';
 import { provisionFacts } from './papers/provision-facts.ts';
 import { quantityOf } from './quantity-of.ts';
 import { orderOfSteps } from './step/order-of-steps.ts';
 import { saysNone } from './step/step-draft.ts';
 import { currentPathFacts } from './step/current-path.ts';
 import { fittedUnitBeside } from './step/restraint-units.ts';
+import { unitAbove } from './step/units-above.ts';
 import type { OperationSurvey, Survey } from './survey.ts';
 import { weldFacts } from './joint/weld-facts.ts';
 import { anyYes } from './tri-state.ts';
@@ -51,6 +53,8 @@ export const operationFacts: FactGroups<[Survey, OperationSurvey], FactNames['op
   operationExtraFacts,
   batteryFittedFacts,
   packNotPlaced,
+  unitAbove,
+  (_survey: Survey, one: OperationSurvey) => citedForOtherSide(one),
   orderOfSteps,
   jointsInAll,
   provisionFacts,
@@ -68,6 +72,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof operationExtraFacts>
   | keyof ReturnType<typeof batteryFittedFacts>
   | keyof ReturnType<typeof packNotPlaced>
+  | keyof ReturnType<typeof unitAbove>
+  | keyof ReturnType<typeof citedForOtherSide>
   | keyof ReturnType<typeof orderOfSteps>
   | keyof ReturnType<typeof jointsInAll>
   | keyof ReturnType<typeof provisionFacts>;

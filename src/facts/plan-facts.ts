@@ -24,8 +24,10 @@ import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
 import { saysNone } from './step/step-draft.ts';
+import { preparedFacts } from './step/prepared-in-time.ts';
 import { removedUnitFacts } from './step/removed-units.ts';
 import { deployedKept, isDeployed, unitsOpen } from './step/restraint-units.ts';
+import { toldOtherwiseFacts } from './step/told-otherwise.ts';
 import type { OperationSurvey, PartSurvey, Survey } from './survey.ts';
 import { allYes, anyYes } from './tri-state.ts';
 import type { TriState } from './tri-state.ts';
@@ -46,6 +48,8 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   batteryOffByNobody,
   beltBoltFacts,
   silenceFacts,
+  preparedFacts,
+  toldOtherwiseFacts,
 );
 
 type OfOtherGroups =
@@ -56,7 +60,9 @@ type OfOtherGroups =
   | keyof ReturnType<typeof jointMakerFacts>
   | keyof ReturnType<typeof batteryOffByNobody>
   | keyof ReturnType<typeof beltBoltFacts>
-  | keyof ReturnType<typeof silenceFacts>;
+  | keyof ReturnType<typeof silenceFacts>
+  | keyof ReturnType<typeof preparedFacts>
+  | keyof ReturnType<typeof toldOtherwiseFacts>;
 
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;

@@ -1,6 +1,6 @@
 import type { Joint, Operation, Part, Plan } from '../generated/plan-types.ts';
 import type { DerivationContext } from './context.ts';
-import type { SettledMaterial } from '../steel/settle-material.ts';
+import type { SettledMaterial } from '../steel/settling/settle-material.ts';
 import { calledKind } from './part/called-kind.ts';
 import { carriesCrashLoad, carriesCrashLoadByStrength, usuallyCosmetic } from './part/part-kinds.ts';
 import { compareMaterials, completePart, packPartOf, strongerMaterial } from './part/pack-part.ts';

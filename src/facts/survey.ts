@@ -1,5 +1,5 @@
 import type { Joint, Operation, Part, PartKind, Plan, PlanReferencesItem } from '../generated/plan-types.ts';
-import type { SettledMaterial } from '../steel/settle-material.ts';
+import type { SettledMaterial } from '../steel/settling/settle-material.ts';
 import type { Coverage } from '../vehicle/coverage.ts';
 import type { DerivationContext } from './context.ts';
 import type { Completed, PackMaterial, PackPart } from './part/pack-part.ts';

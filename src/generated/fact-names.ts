@@ -14,6 +14,7 @@ export type SheetKind =
   | 'point'
   | 'opening'
   | 'step'
+  | 'order'
   | 'entry'
   | 'deviation'
   | 'sign-off';
@@ -39,6 +40,13 @@ export interface FactNames {
     | 'plan.fluids_left'
     | 'plan.refrigerant_left'
     | 'plan.fluids_contradicted'
+    | 'plan.fluids_against_parts'
+    | 'plan.fire_late'
+    | 'plan.lifting_late'
+    | 'plan.belts_back_early'
+    | 'plan.key_in_vehicle'
+    | 'plan.units_in_the_open'
+    | 'plan.impact_on_other_side'
     | 'plan.gas_unmentioned'
     | 'plan.fire_watch'
     | 'plan.lifted_beside_work'
@@ -118,6 +126,7 @@ export interface FactNames {
     | 'vehicle.serial'
     | 'vehicle.training_number'
     | 'vehicle.number_read_once'
+    | 'vehicle.number_from_paper'
     | 'vehicle.number_confirmed';
   readonly 'reference':
     | 'reference.id'
@@ -183,6 +192,7 @@ export interface FactNames {
     | 'part.twin_differs'
     | 'part.twin_difference'
     | 'part.damage_not_looked_at'
+    | 'part.damage_words'
     | 'part.damage'
     | 'part.damaged'
     | 'part.skin'
@@ -213,7 +223,10 @@ export interface FactNames {
     | 'part.drains_open'
     | 'part.inside_before_bake'
     | 'part.radar_behind'
-    | 'part.repaired_before';
+    | 'part.repaired_before'
+    | 'part.earlier_repair'
+    | 'part.earlier_repair_reached'
+    | 'part.earlier_repair_text';
   readonly 'operation':
     | 'operation.do'
     | 'operation.work'
@@ -229,6 +242,8 @@ export interface FactNames {
     | 'operation.sparks'
     | 'operation.joints_stated'
     | 'operation.unit_beside'
+    | 'operation.unit_above'
+    | 'operation.cited_for_other_side'
     | 'operation.planned'
     | 'operation.done'
     | 'operation.works'
@@ -288,7 +303,10 @@ export interface FactNames {
     | 'operation.one_time_bolts'
     | 'operation.battery_out_after'
     | 'operation.battery_fitted_before'
+    | 'operation.battery_back_before_bake'
     | 'operation.battery_by_unqualified'
+    | 'operation.battery_unqualified'
+    | 'operation.cited_for_other_matter'
     | 'operation.torque_cited'
     | 'operation.pack_not_placed'
     | 'operation.torque_cited_elsewhere'
@@ -409,6 +427,9 @@ export interface FactNames {
     | 'joint.coupon_at_pitch'
     | 'joint.coupon_sheets'
     | 'joint.coupon_other_setup'
+    | 'joint.coupon_flaw'
+    | 'joint.coupon_bond'
+    | 'joint.coupon_bond_text'
     | 'joint.coupon_recorded'
     | 'joint.spot_settings_stated'
     | 'joint.arc_settings_stated'
@@ -435,7 +456,14 @@ export interface FactNames {
     | 'joint.fastener_pitch_factor'
     | 'joint.stack_outside_grip'
     | 'joint.rivet_bearing'
+    | 'joint.gas'
+    | 'joint.gas_kind'
+    | 'joint.melt_width'
+    | 'joint.cure_temperature'
+    | 'joint.fastener_sheet_factor'
     | 'joint.fastener_coated'
+    | 'joint.fastener_bare'
+    | 'joint.fastener_coating'
     | 'joint.old_holes'
     | 'joint.edges_sealed'
     | 'joint.own_tools'
@@ -537,6 +565,8 @@ export interface FactNames {
     | 'step.done'
     | 'step.person'
     | 'step.qualified'
+    | 'step.cited_for_other_matter'
+    | 'step.person_unqualified'
     | 'step.cited'
     | 'step.cited_elsewhere'
     | 'step.complete'
@@ -552,6 +582,8 @@ export interface FactNames {
     | 'step.faults'
     | 'step.codes_left'
     | 'step.codes_of_assistance'
+    | 'step.codes_misfiled'
+    | 'step.scan_belies'
     | 'step.codes_unexplained'
     | 'step.insulation'
     | 'step.insulation_limit'
@@ -568,7 +600,6 @@ export interface FactNames {
     | 'step.wait_left'
     | 'step.checked'
     | 'step.wait_stated'
-    | 'step.before_another'
     | 'step.unchecked'
     | 'step.battery_off'
     | 'step.quarantine_distance'
@@ -585,8 +616,14 @@ export interface FactNames {
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
     | 'step.coolant'
+    | 'step.coolant_opened_by'
     | 'step.state_of_charge'
     | 'step.values_copied';
+  readonly 'order':
+    | 'order.then'
+    | 'order.then_done'
+    | 'order.first'
+    | 'order.because';
   readonly 'entry':
     | 'entry.fault'
     | 'entry.path'
@@ -651,6 +688,7 @@ export const sheetKinds: Readonly<Record<SheetKind, { readonly standsOn: readonl
   'point': { standsOn: ['measurement'] },
   'opening': { standsOn: ['measurement'] },
   'step': { standsOn: ['vehicle'] },
+  'order': { standsOn: ['vehicle'] },
   'entry': { standsOn: ['plan'] },
   'deviation': { standsOn: ['plan'] },
   'sign-off': { standsOn: ['plan'] },
@@ -672,9 +710,16 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.lifting_or_battery_work': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or worked on, or the vehicle is lifted or anchored at it.' },
   'plan.work_near_high_voltage': { kind: 'plan', type: 'yes-no', description: 'Whether anything is cut, hot, lifted or baked on the vehicle, so that its traction voltage matters.' },
   'plan.load_path_hit': { kind: 'plan', type: 'yes-no', description: 'Whether a part that carries crash load, a suspension or a steering part is damaged.' },
-  'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel and gas that the fire list leaves in place filled, and that no operation lists with its distance.' },
+  'plan.fluids_left': { kind: 'plan', type: 'text', description: 'Fuel, gas and brake fluid that the fire list leaves in place filled, and that no operation lists with its distance.' },
   'plan.refrigerant_left': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the fire list leaves a refrigerant line full and no operation lists one under `near`.' },
-  'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel or gas that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
+  'plan.fluids_contradicted': { kind: 'plan', type: 'text', description: 'Fuel, gas or brake fluid that the fire list takes out of the way and an operation\'s list leaves in it, or the other way round, without `place` to tell several of a kind apart.' },
+  'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
+  'plan.fire_late': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated before the fire precautions.' },
+  'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
+  'plan.belts_back_early': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated after the bolts were tightened of an undeployed belt that came off beside it.' },
+  'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
+  'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
+  'plan.impact_on_other_side': { kind: 'plan', type: 'text', description: 'The parts that were hit directly, where the words on the blow name the one side of the vehicle and all of these lie on the other.' },
   'plan.gas_unmentioned': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is driven by gas or hydrogen and no gas cylinder is mentioned: in the fire list, beside an operation, or in a part.' },
   'plan.fire_watch': { kind: 'plan', type: 'number', unit: 's', dimension: 'time', description: 'Fire watch of the whole job after hot work, as stated.' },
   'plan.lifted_beside_work': { kind: 'plan', type: 'text', description: 'Parts of the sill on which the vehicle is lifted or anchored while a ring or sill that is joined to them is replaced or welded.' },
@@ -705,7 +750,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
   'plan.held_for_structure': { kind: 'plan', type: 'yes-no', description: 'Whether structure is joined in, cut or pulled, so that the body is held or anchored meanwhile.' },
-  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, or words that are none of these.' },
+  'plan.cables_in_zone': { kind: 'plan', type: 'word', words: ['none', 'live', 'dealt with', 'unclear'], description: 'What is said in words of orange cables in the zone of the work: none, live, dealt with, or words that are none of these, or that say none while an operation lists one within 300 mm.' },
   'plan.earlier_repairs_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether known earlier repairs are stated, or that none are known.' },
   'plan.structure_joined': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an operation welds, bonds or rivets a structural part into the body.' },
   'plan.welded_in': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part is welded, bonded or riveted into the body, so that a seam of the factory was opened.' },
@@ -753,6 +798,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.serial': { kind: 'vehicle', type: 'word', words: ['as required', 'letter among the last characters', 'not required'], description: 'Whether the serial is numeric where the market asks for it.' },
   'vehicle.training_number': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the number begins with 0, which no region owns: it belongs to no vehicle.' },
   'vehicle.number_read_once': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the place of reading and that of confirming are one and the same. Other words for the thing that bears the number make no other place.' },
+  'vehicle.number_from_paper': { kind: 'vehicle', type: 'text', description: 'The papers that the number was taken from, where by the plan’s words nobody read it on the vehicle.' },
   'vehicle.number_confirmed': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether a second place was read and agreed.' },
   'reference.id': { kind: 'reference', type: 'text', description: 'Its id.' },
   'reference.name': { kind: 'reference', type: 'text', alwaysKnown: true, description: 'Document number and revision, or title: what the report calls it.' },
@@ -816,6 +862,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.twin_differs': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side, earlier in the plan, is stated with another material or thickness.' },
   'part.twin_difference': { kind: 'part', type: 'text', description: 'What differs from the same part of the other side.' },
   'part.damage_not_looked_at': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether damage, or that there is none, is stated and said to be found by not looking.' },
+  'part.damage_words': { kind: 'part', type: 'text', description: 'What the words for the extent of its damage say that is graver than the kinds stated: a kink, tear, crack or crease.' },
   'part.damage': { kind: 'part', type: 'words', words: ['none', 'scratch', 'dent', 'crease', 'bend', 'kink', 'tear', 'crack', 'burn', 'surface rust', 'rusted through', 'split spot welds', 'deployed', 'not yet seen'], description: 'Kinds of damage.' },
   'part.damaged': { kind: 'part', type: 'yes-no', description: 'Whether it is damaged.' },
   'part.skin': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is an outer skin that may hide structure.' },
@@ -847,6 +894,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.inside_before_bake': { kind: 'part', type: 'yes-no', description: 'Whether the inside was protected before the refinish was baked.' },
   'part.radar_behind': { kind: 'part', type: 'yes-no', description: 'Whether a radar looks through it.' },
   'part.repaired_before': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is named among the earlier repairs.' },
+  'part.earlier_repair': { kind: 'part', type: 'word', words: ['none', 'sound', 'not sound', 'comes out', 'not told'], alwaysKnown: true, description: 'How an earlier repair that may have touched the part was found: none is known; sound; not sound; comes out; not told. A sentence that names the part, or its kind and not the other side, counts.' },
+  'part.earlier_repair_reached': { kind: 'part', type: 'text', description: 'What of this job rests on the part as an earlier repair left it: what is joined to it, or the work on it. A whole replacement of the part takes the repair away; a second cut or pull is told of the operation.' },
+  'part.earlier_repair_text': { kind: 'part', type: 'text', description: 'That earlier repair in the words of the plan.' },
   'operation.do': { kind: 'operation', type: 'word', words: ['replace', 'section', 'butt weld', 'heat', 'straighten', 'weld', 'braze', 'bond', 'rivet', 'drill', 'grind', 'fill', 'cut for access', 'refinish', 'bake', 'remove and refit', 'leave'], synonyms: { 'splice': 'section', 'part replacement': 'section', 'partial replacement': 'section', 'sectioning': 'section', 'cut': 'section', 'butt-weld': 'butt weld', 'buttweld': 'butt weld', 'pull': 'straighten', 'align': 'straighten', 'heat straighten': 'heat', 'shrink': 'heat', 'renew': 'replace', 'repair': 'straighten', 'paint': 'refinish', 'respray': 'refinish', 'cure': 'bake', 'r&r': 'replace', 'remove and install': 'remove and refit', 'r&i': 'remove and refit', 'glue': 'bond', 'none': 'leave', 'keep': 'leave', 'patch': 'section', 'filler': 'fill', 'solder': 'braze' }, description: 'The operation.' },
   'operation.work': { kind: 'operation', type: 'text', description: 'The operation as a noun, for sentences: sectioning, heating.' },
   'operation.extent': { kind: 'operation', type: 'word', words: ['whole', 'part'], synonyms: { 'full': 'whole', 'complete': 'whole', 'partial': 'part', 'section': 'part' }, description: 'How much is replaced.' },
@@ -861,6 +911,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.sparks': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the vehicle is cut, ground or drilled without a flame or an arc in the same operation: sparks and chips fly, and a drill comes out at the back.' },
   'operation.joints_stated': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the joints are listed, where the operation makes any; a part that is bolted on makes none.' },
   'operation.unit_beside': { kind: 'operation', type: 'yes-no', description: 'Whether an undeployed restraint unit stays fitted at a part that this operation joins, or that lies on or under its own, and whose distance is not listed.' },
+  'operation.unit_above': { kind: 'operation', type: 'text', description: 'A belt pretensioner or seat airbag that is still fitted at the foot of a part of the same side that stands at the worked one (a pillar or seat at a sill, a sill at a pillar, a pillar at a wheelhouse), although no joint, layer or list of the plan ties the two.' },
+  'operation.cited_for_other_side': { kind: 'operation', type: 'text', description: 'The document on which work at a part that is welded into the body rests, where its title names the other side of the vehicle.' },
   'operation.planned': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is to be done, or was: false only where the plan says so.' },
   'operation.done': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it is recorded as done, itself or by each of its joints.' },
   'operation.works': { kind: 'operation', type: 'yes-no', description: 'Whether it touches what carries load: cuts, joins, heats, straightens or replaces.' },
@@ -919,8 +971,11 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'operation.loosens_safety_bolts': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether it loosens bolts of what steers, carries a wheel or the traction battery, holds a person, is a bumper beam, or carries load and is bolted by its joints.' },
   'operation.one_time_bolts': { kind: 'operation', type: 'word', words: ['renewed', 'none', 'used again'], synonyms: { 'new': 'renewed', 'replaced': 'renewed', 'reused': 'used again', 're-used': 'used again', 'old': 'used again' }, description: 'What becomes of bolts that are used once only.' },
   'operation.battery_out_after': { kind: 'operation', type: 'text', description: 'Work that the traction battery is to be out for and that comes before the step at which it is taken out, or with it.' },
-  'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, the bake.' },
+  'operation.battery_fitted_before': { kind: 'operation', type: 'text', description: 'Work that the traction battery is said to be removed for, and that comes after it was fitted again, by step or by day: hot work beside which it is listed, or that lies over it.' },
+  'operation.battery_back_before_bake': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is fitted again before a bake that it is said to be out for, by the days that are written.' },
   'operation.battery_by_unqualified': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery is taken out or fitted by someone who is named without a qualification.' },
+  'operation.battery_unqualified': { kind: 'operation', type: 'text', description: 'Who that is, with what is stated of a qualification.' },
+  'operation.cited_for_other_matter': { kind: 'operation', type: 'text', description: 'The documents cited for work on body structure, where by their stated matter or their title all of them are of another one.' },
   'operation.torque_cited': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for torque and one-time use is cited, or one at the bolted joint itself.' },
   'operation.pack_not_placed': { kind: 'operation', type: 'yes-no', alwaysKnown: true, description: 'Whether hot work on what frames the traction battery of a battery-electric vehicle (sill, floor, tunnel, crossmember, tray), or on a part joined to it, says what lies beside it and leaves the battery out, with neither a battery said to be out nor a page of the maker cited that shows where it lies.' },
   'operation.torque_cited_elsewhere': { kind: 'operation', type: 'text', description: 'The page cited for torque and one-time bolts, where it is not of this vehicle, and what it covers.' },
@@ -1038,6 +1093,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_at_pitch': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon held two welds at the pitch of the job.' },
   'joint.coupon_sheets': { kind: 'joint', type: 'word', words: ['same', 'other', 'not stated'], alwaysKnown: true, description: 'Whether the coupon was made of sheets like those of the joint, in number, thickness and class.' },
   'joint.coupon_other_setup': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon is said to be made by another machine, arm, cap or program, or without the adhesive.' },
+  'joint.coupon_flaw': { kind: 'joint', type: 'text', description: 'Why a coupon that passed tells nothing of the joint: torn after it, more than a day before it, or made of other sheets or with another setup.' },
+  'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; not asked of others.' },
+  'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
   'joint.spot_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or force, current and time are stated.' },
   'joint.arc_settings_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether machine and program, or wire and gas are stated.' },
@@ -1064,7 +1122,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.fastener_pitch_factor': { kind: 'joint', type: 'number', description: 'Distance between neighbours by the shank diameter.' },
   'joint.stack_outside_grip': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the stack lies outside the range that the fastener holds: zero inside.' },
   'joint.rivet_bearing': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'What the sheets bear at one rivet.' },
-  'joint.fastener_coated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether coating or material of the fastener are stated.' },
+  'joint.gas': { kind: 'joint', type: 'text', description: 'Shielding gas, as written.' },
+  'joint.gas_kind': { kind: 'joint', type: 'word', words: ['inert', 'active', 'unfit'], description: 'What the shielding gas does in the arc, by its name or its group of ISO 14175: inert; active (carbon dioxide or oxygen in it); unfit, such as air or nitrogen.' },
+  'joint.melt_width': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Width of the strip that a seam of an arc would melt by its settings, in steel: line source in thin sheet, no loss to air. An order of magnitude.' },
+  'joint.cure_temperature': { kind: 'joint', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the cure of the adhesive names.' },
+  'joint.fastener_sheet_factor': { kind: 'joint', type: 'number', description: 'Shank diameter over the governing thickness of the stack.' },
+  'joint.fastener_coated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a coating of the fastener, or a metal that needs none, is named.' },
+  'joint.fastener_bare': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what stands as its coating says that it has none: bare steel, none, uncoated.' },
+  'joint.fastener_coating': { kind: 'joint', type: 'text', description: 'Coating or material of the fastener, as written.' },
   'joint.old_holes': { kind: 'joint', type: 'word', words: ['none', 'beside them', 'opened for a larger one', 'used again'], description: 'What becomes of the holes of the factory’s rivets or screws.' },
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
@@ -1079,7 +1144,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.open_time_over': { kind: 'joint', type: 'number', unit: 's', dimension: 'time', description: 'Time until the joint was closed minus the open time of the adhesive.' },
   'joint.cured_before_joined': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the adhesive is said to have cured before the joint was made. False where the days or times do not tell.' },
   'joint.cured_too_soon': { kind: 'joint', type: 'text', description: 'When it was joined and when it is said to have cured, where less lies between than the shortest time that its cure names.' },
-  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint bears it: wheel alignment and pulling before it bears handling, road test and signature before it had cured. Without `cured`, the shortest time that `cure` names counts from the joining.' },
+  'joint.loaded_before_cure': { kind: 'joint', type: 'text', description: 'What is dated before the adhesive of the joint bears it: wheel alignment, pulling and what is hung on its sheets before it bears handling, road test and signature before it had cured. Without `cured`, the shortest time that `cure` names counts from the joining.' },
   'joint.cure_when_measured': { kind: 'joint', type: 'word', words: ['over', 'under way', 'not told', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive bore handling when the body was measured after the repair: by `handling_time`, else by `cured`, else by the shortest time that `cure` names. Not asked where there is no adhesive, or the day of joining or of measuring is not written.' },
   'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
@@ -1161,7 +1226,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.stated': { kind: 'step', type: 'yes-no', description: 'Whether it is planned or done.' },
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
-  'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated.' },
+  'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated; of work on the traction voltage, whether it is one for that.' },
+  'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for the isolation of the traction voltage, or for the wait of the restraints, where all of them are of another matter.' },
+  'step.person_unqualified': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage and is not shown to be qualified for it, with what is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
   'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },
   'step.complete': { kind: 'step', type: 'yes-no', description: 'Whether all that belongs to it is there: every battery; meter before, reading, meter after and time.' },
@@ -1177,13 +1244,15 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.faults': { kind: 'step', type: 'word', words: ['none', 'left', 'unclear', 'not stated'], description: 'What is said of the faults that re-commissioning leaves.' },
   'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair leaves, active or stored, whatever is said of them.' },
   'step.codes_of_assistance': { kind: 'step', type: 'text', description: 'Active codes of driver assistance that the scan after the repair leaves.' },
+  'step.codes_misfiled': { kind: 'step', type: 'text', description: 'Codes that are left and booked under a system, or under none, that their number belies: B00 are restraints, P0A to P0D the electric drive, C the running gear, U lines between control units.' },
+  'step.scan_belies': { kind: 'step', type: 'text', description: 'What a code of the first scan tells and the plan denies: a restraint unit that went off, an isolation fault of a battery that is called sound.' },
   'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Codes of other systems, or of a system that is not stated, that are left without an explanation.' },
   'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
   'step.insulation_limit': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Limit of the insulation: as stated, or 500 Ω/V where none is (UN R100, from memory).' },
   'step.insulation_margin': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Measured insulation minus the limit stated, or minus 500 Ω/V where none is (UN R100, from memory).' },
   'step.reading': { kind: 'step', type: 'number', unit: 'V', dimension: 'voltage', description: 'Voltage read when its absence was to be proved, without its sign.' },
   'step.proof_denied': { kind: 'step', type: 'text', description: 'What the proof of absence itself says was not done, such as that the meter was not proved after it.' },
-  'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for.' },
+  'step.wait_short': { kind: 'step', type: 'yes-no', description: 'Whether the wait stated is shorter than the wait that the cited page asks for: of the isolation its own, of other steps that of the restraints.' },
   'step.wait_cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the wait is stated with the maker’s page for it.' },
   'step.wait': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'The wait that counts after the current is cut off, for restraints and for traction voltage: the one the page is said to ask, else the one stated.' },
   'step.scan_contradicted': { kind: 'step', type: 'text', description: 'Why a scan is said not to be possible that bears a day or codes.' },
@@ -1193,7 +1262,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.wait_left': { kind: 'step', type: 'number', unit: 's', dimension: 'time', description: 'How much of the wait was left when the step was taken: wait asked, or stated, minus the time since the current was cut off. At or below zero it was over.' },
   'step.checked': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said to have been looked at when the traction voltage went on again.' },
   'step.wait_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the isolation of the traction voltage states how long is waited before its absence is proved, or how long the page asks. False for other steps.' },
-  'step.before_another': { kind: 'step', type: 'text', description: 'Which other step should have come before it and is dated later.' },
   'step.unchecked': { kind: 'step', type: 'text', description: 'What was not looked at when the traction voltage went on again: connectors, enclosure, mounting, coolant.' },
   'step.battery_off': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether the traction battery was taken out for the work.' },
   'step.quarantine_distance': { kind: 'step', type: 'number', unit: 'mm', dimension: 'length', description: 'Distance of the quarantine from what can burn.' },
@@ -1209,9 +1277,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
-  'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened'], synonyms: { 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
+  'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened', 'air-cooled'], synonyms: { 'air cooled': 'air-cooled', 'air': 'air-cooled', 'no coolant': 'air-cooled', 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },
+  'step.coolant_opened_by': { kind: 'step', type: 'text', description: 'What takes the traction battery out, where its cooling is said not to have been opened.' },
   'step.state_of_charge': { kind: 'step', type: 'number', unit: '%', dimension: 'percent', description: 'State of charge of the traction battery: of the isolation as the vehicle came, of re-commissioning as it goes.' },
   'step.values_copied': { kind: 'step', type: 'yes-no', description: 'Whether at least four values of the wheel alignment are stated after the repair and each is the specified one, to the last digit.' },
+  'order.then': { kind: 'order', type: 'text', alwaysKnown: true, description: 'What is dated too early, as a sentence calls it: wheel alignment.' },
+  'order.then_done': { kind: 'order', type: 'text', alwaysKnown: true, description: 'When it was done, as written.' },
+  'order.first': { kind: 'order', type: 'text', alwaysKnown: true, description: 'What has to come before it and is dated later, each with its day.' },
+  'order.because': { kind: 'order', type: 'text', description: 'Why, as the row of the pack says it.' },
   'entry.fault': { kind: 'entry', type: 'word', words: ['unknown key', 'unknown word', 'wrong kind', 'unreadable quantity', 'no such date', 'outside the range', 'too long', 'missing', 'repeated id', 'points nowhere', 'dated ahead', 'names itself', 'listed twice'], alwaysKnown: true, description: 'What is wrong with it.' },
   'entry.path': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'Where it stands: parts › ring-l › operations › 1 › do.' },
   'entry.sentence': { kind: 'entry', type: 'text', alwaysKnown: true, description: 'What was expected, and the nearest known word.' },

@@ -46,6 +46,8 @@ export interface TopicFile {
   readonly tolerances?: readonly Tolerance[];
   /** What of a plan’s work asks for which check after the repair. A later layer adds its own; none is ever taken away. */
   readonly triggers?: readonly Trigger[];
+  /** What has to come before what, by the days and hours of a plan. A later layer adds its own; none is ever taken away. */
+  readonly orders?: readonly Order[];
   /** What the maker’s document says the parts are: layer, material, thickness. */
   readonly parts?: readonly PackPart[];
   /** Documents that another one took the place of. */
@@ -483,6 +485,24 @@ export interface Trigger {
   readonly work?: readonly ('electric welding' | 'structural work' | 'restraint unit off' | 'restraint unit deployed' | 'high voltage isolated' | 'wheels aligned' | 'structure joined' | 'restraint wiring repaired')[];
   readonly source: Source;
   /** Anything worth knowing about it. */
+  readonly note?: string;
+  /** First version that holds it; the first of all when left out. */
+  readonly since?: Version;
+  /** First version that no longer holds it; it stays in the file. */
+  readonly until?: Version;
+}
+
+/** Something that a plan dates. */
+export type OrderEvent = 'scan before the repair' | 'batteries disconnected' | 'measurement of the clamped part' | 'hot work' | 'joint' | 'structural joint' | 'primer' | 'sealer' | 'underbody coating' | 'bake' | 'cavity protection' | 'painting of a joined part' | 'painting off the vehicle' | 'fitting of a part' | 'measurement after the repair' | 'structure released to the last weld' | 'flange released to be closed' | 'restraint wiring released' | 'structural release' | 'belts bolted on' | 'belts back after the work' | 'seats bolted on' | 'running gear bolted on' | 'traction battery bolted on' | 'traction battery fitted' | 'cover of a radar fitted' | 'windscreen fitted' | 'lamp fitted' | 'wheel alignment' | 'restraint completion' | 'high-voltage re-commissioning' | 'sensor calibration' | 'radar calibration' | 'camera calibration' | 'lamp setting' | 'scan after the repair' | 'road test' | 'warning lamps';
+
+/** One order: this comes before that. Where both are dated and the days and hours prove the contrary, it is found. */
+export interface Order {
+  /** What comes first. */
+  readonly first: OrderEvent;
+  /** What comes after it. */
+  readonly then: OrderEvent;
+  readonly source: Source;
+  /** Why, in a sentence that stands in the finding. */
   readonly note?: string;
   /** First version that holds it; the first of all when left out. */
   readonly since?: Version;

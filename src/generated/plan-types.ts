@@ -82,9 +82,9 @@ export interface PlanVehicle {
   readonly vin?: string;
   /** Frame number of a home market without the 17-character scheme. */
   readonly frame_number?: string;
-  /** Where the number was read. */
+  /** Where the number was read, on the vehicle: plate in the windscreen, stamp in the sill … */
   readonly read_from?: string;
-  /** Second place where it was read and agreed. */
+  /** Second place on the vehicle where it was read and agreed. */
   readonly confirmed_at?: string;
   /** Market that the vehicle was built for. */
   readonly market?: 'united-states' | 'canada' | 'north-america' | 'china' | 'european-union' | 'united-kingdom' | 'japan' | 'korea' | 'australia' | 'india' | 'mexico' | 'other';
@@ -114,6 +114,8 @@ export interface PlanReferencesItem {
   readonly revision?: string;
   /** Day of publication. */
   readonly published?: PlanDate;
+  /** What the document is about, where its title does not say so, or says less. A page of another matter cannot let a part be cut, welded or straightened. */
+  readonly about?: readonly Matter[] | Matter;
   /** Whether the document is a single sheet, so that no place needs naming. */
   readonly single_sheet?: boolean;
   readonly covers?: Covers;
@@ -357,11 +359,11 @@ export interface PlanMeasurements {
   readonly system?: 'mechanical' | 'optical' | 'ultrasonic' | 'fixture' | 'tape';
   readonly calibration_due?: PlanDate;
   /** Measuring uncertainty of a deviation, datum included, at two standard deviations, as the maker of the system or the calibration states it. */
-  readonly uncertainty?: Length;
+  readonly uncertainty?: Size;
   /** Measuring data. */
   readonly data_sheet?: PlanMeasurementsDataSheet;
   /** Tolerance where a point states none. */
-  readonly tolerance?: Length;
+  readonly tolerance?: Size;
   /** The place in a listed reference of the maker that states tolerances above 3 mm. Without it a wider tolerance is the plan’s own word. */
   readonly tolerance_cite?: Cites;
   /** Day of the measurement before the repair. */
@@ -404,7 +406,7 @@ export interface PlanMeasurementsPointsItem {
   readonly nominal?: Point;
   readonly before?: Point;
   readonly after?: Point;
-  readonly tolerance?: Length;
+  readonly tolerance?: Size;
   /** Why it was not measured again and which point replaces it. */
   readonly dropped_because?: string;
   /** Name of the same point on the other side. Without it, a point whose nominal differs in the sign of y alone. */
@@ -653,8 +655,8 @@ export interface PlanVerifyHighVoltage {
   readonly faults?: string;
   /** What else was looked at when the traction voltage went on again. */
   readonly checked?: readonly ('connectors' | 'enclosure' | 'mounting' | 'coolant')[];
-  /** How the cooling of the traction battery came out of its leak test, or that it was not opened. */
-  readonly coolant?: 'tight' | 'leaks' | 'not opened';
+  /** How the cooling of the traction battery came out of its leak test, or that it was not opened, or that air cools it. */
+  readonly coolant?: 'tight' | 'leaks' | 'not opened' | 'air-cooled';
   /** State of charge at which the vehicle goes. */
   readonly state_of_charge?: Percent;
 }
@@ -793,6 +795,9 @@ export type Temperature = string;
 /** Length with unit: 1.4 mm, 5 cm or 0.055 in. */
 export type Length = string;
 
+/** Length of something with unit, above 0: 1.4 mm. */
+export type Size = string;
+
 /** Duration with unit: 30 s, 20 min or 2 h. */
 export type Time = string;
 
@@ -837,6 +842,8 @@ export interface Person {
   readonly role?: string;
   /** Certificate or qualification for this work, with its number or date. */
   readonly qualification?: string;
+  /** What the qualification is for, where its text does not say so: high voltage, body structure. */
+  readonly for?: readonly QualifiedWork[] | QualifiedWork;
 }
 
 /** A person who makes joints of the job, and by which qualification. */
@@ -907,7 +914,7 @@ export interface Material {
   readonly strength?: Stress;
   readonly class?: StrengthClass;
   /** Sheet thickness. */
-  readonly thickness?: Length;
+  readonly thickness?: Size;
 }
 
 /** Material designation as the maker or the standard writes it, with its coating if known: by EN, VDA 239, SAE, ASTM, JIS, JFS, GB/T or as a steel number. A standard may stand before it, a state (as delivered, hardened, baked) or a thickness behind it; the sheets of a tailored blank are joined with a plus. A word of the trade (boron, mild, AHSS), a strength (1.5 GPa, 217 ksi) or a bare number is read too, and what it leaves open counts as its strongest. */
@@ -966,8 +973,12 @@ export interface CouponTest {
   readonly result?: CouponResult;
   /** Day of the test. */
   readonly date?: PlanDate;
+  /** Of a bonded coupon: day, or day and time, on which its adhesive was laid. */
+  readonly bonded?: Moment;
+  /** Of a coupon of a joint that is bonded and riveted: whether it was bonded too, or only shows how the rivets set. */
+  readonly shows?: 'bond and rivets' | 'rivets only';
   /** Measured button or nugget diameter: the mean of the largest and the smallest. */
-  readonly nugget?: Length;
+  readonly nugget?: Size;
   /** The sheets of the coupon, in order. */
   readonly sheets?: readonly Material[];
   /** Whether at least two welds were made at the pitch of the job and the second one was tested. */
@@ -1018,13 +1029,13 @@ export interface Near {
 /** How the neighbour lies on the heated sheet, for the path `joined`: a flange, a lap, a patch. Counted only when its thickness and class are known too. */
 export interface NearLap {
   /** Along the way of the heat, from the nearest edge of the neighbour to the end of the lap. */
-  readonly length?: Length;
+  readonly length?: Size;
   /** How far the neighbour goes on past the end of the lap, where the heated sheet has ended. Not stated: it ends with the lap, which errs high. */
   readonly beyond?: Length;
   /** Diameter of the spots that join both. Without spot and pitch full contact is taken. */
-  readonly spot_diameter?: Length;
+  readonly spot_diameter?: Size;
   /** Distance between neighbouring spots. */
-  readonly spot_pitch?: Length;
+  readonly spot_pitch?: Size;
 }
 
 /** What takes heat out of the metal on the way to this neighbour. Counted only when every number of it is stated and it lies across the whole way of the heat; at release only when it was done. */
@@ -1034,13 +1045,13 @@ export interface NearSink {
   /** Edge of the heated zone to the nearest edge of it, along the metal. */
   readonly distance?: Length;
   /** How much of the way of the heat it covers. */
-  readonly width?: Length;
+  readonly width?: Size;
   /** Of a wet cloth: its other side, across the way of the heat. */
-  readonly length?: Length;
+  readonly length?: Size;
   /** Water in the cloth and added to it while the heat lasts. */
   readonly water?: Mass;
   /** Of a copper bar. */
-  readonly thickness?: Length;
+  readonly thickness?: Size;
   /** How a copper bar lies on the sheet. */
   readonly held?: 'clamped' | 'laid on';
   /** Whether it lies across the whole way of the heat and beyond it at both sides; heat goes round what does not. */
@@ -1069,25 +1080,25 @@ export interface Joint {
   /** Number of joints that were made. */
   readonly count_done?: number;
   /** Nugget or button diameter that is asked for. */
-  readonly nugget?: Length;
+  readonly nugget?: Size;
   /** Distance between neighbouring joints. */
-  readonly pitch?: Length;
+  readonly pitch?: Size;
   /** Distance between neighbouring factory joints. */
-  readonly factory_pitch?: Length;
+  readonly factory_pitch?: Size;
   /** Widest distance between two neighbours of the row, where one is wider than the pitch. */
-  readonly widest_gap?: Length;
+  readonly widest_gap?: Size;
   /** Length of the flange or overlap that the row runs along. */
-  readonly length?: Length;
+  readonly length?: Size;
   /** Width over which the sheets lie on each other: of a flange its width. */
-  readonly overlap?: Length;
+  readonly overlap?: Size;
   /** Number, distance and kind of the joints as the cited page states them. It counts in place of the comparison with the factory’s row. */
   readonly pattern?: JointPattern;
   /** Whether a spot gun or riveter reaches the joint from both sides. */
   readonly access?: 'both sides' | 'one side';
   /** Centre of the joint to the sheet edge. */
-  readonly edge?: Length;
+  readonly edge?: Size;
   /** Hole diameter of a plug weld. */
-  readonly hole?: Length;
+  readonly hole?: Size;
   /** Rivet or screw. */
   readonly fastener?: JointFastener;
   /** What becomes of the holes of the factory’s rivets or screws. */
@@ -1139,12 +1150,12 @@ export interface JointPattern {
   /** Number that the page states. */
   readonly count?: number;
   /** Distance that the page states. */
-  readonly pitch?: Length;
+  readonly pitch?: Size;
   readonly method?: JointMethod;
   /** Button diameter that the page states. */
-  readonly nugget?: Length;
+  readonly nugget?: Size;
   /** Distance to the edge that the page states. */
-  readonly edge?: Length;
+  readonly edge?: Size;
   readonly cite?: Cites;
 }
 
@@ -1155,13 +1166,13 @@ export interface JointFastener {
   /** Whether it is made to carry load, by its data sheet. */
   readonly kind?: 'structural' | 'ordinary';
   /** Shank diameter. */
-  readonly diameter?: Length;
+  readonly diameter?: Size;
   /** Form of the head. */
   readonly head?: 'raised' | 'countersunk';
   /** Thinnest stack that it holds. */
   readonly grip_from?: Length;
   /** Thickest stack that it holds. */
-  readonly grip_to?: Length;
+  readonly grip_to?: Size;
   /** Coating or material that keeps it from eating the sheet: zinc flake, stainless. */
   readonly coating?: string;
 }
@@ -1169,9 +1180,9 @@ export interface JointFastener {
 /** Backing insert inside a closed member. */
 export interface JointInsert {
   /**  */
-  readonly length_each_side?: Length;
+  readonly length_each_side?: Size;
   readonly grade?: Grade;
-  readonly thickness?: Length;
+  readonly thickness?: Size;
   /** The page that draws this insert. A page cited at the joint speaks for the seam alone. */
   readonly cite?: Cites;
 }
@@ -1210,7 +1221,7 @@ export interface JointSettings {
   /** Time of the longest pulse; one cycle of a 50 Hz mains is 20 ms. */
   readonly weld_time?: Time;
   /** Diameter of the electrode face. */
-  readonly tip?: Length;
+  readonly tip?: Size;
   /** The most that the gun gives with the arm that is used. */
   readonly most_force?: Force;
   /** The most that the machine gives with the arm and cable that are used. */
@@ -1224,7 +1235,7 @@ export interface JointSettings {
   /** Highest temperature of the sheet before the next pass. Without it several passes follow each other without a pause. */
   readonly interpass?: Temperature;
   /** Length of each stitch. */
-  readonly stitch?: Length;
+  readonly stitch?: Size;
   /** From the end of one stitch to the start of the next. Without it the seam is computed in one go. */
   readonly pause?: Time;
 }
@@ -1274,7 +1285,7 @@ export interface Operation {
   /** How the heat leaves the heated spot: one way along a strip, as in a rail or a flange (taken where nothing is stated: it errs high), or all round from a disc in the middle of a panel, with its `radius`. */
   readonly shape?: 'strip' | 'disc';
   /** Radius of a heated disc, 3 to 150 mm: of all that was at the temperature, not of the flame. Without it a disc is computed as a strip. */
-  readonly radius?: Length;
+  readonly radius?: Size;
   /** Whether both faces of the heated sheet lose heat to air, or one lies on foam, a sound pad, a covering or another hot sheet. Not stated, both are taken, unless the part holds foam or a sound pad. */
   readonly cooled_faces?: 'both' | 'one';
   /** Temperature below which the sheet was let cool before this heat, or before these seams. Without it heats and seams beside one neighbour follow each other without a pause. */
@@ -1310,7 +1321,7 @@ export interface Operation {
   /** Length of the fire watch after the hot work. */
   readonly fire_watch?: Time;
   /** Thickness of the whole paint film as measured, before a radar the thickest place. */
-  readonly film?: Length;
+  readonly film?: Size;
   /** Product used. */
   readonly material?: string;
   readonly planned?: Planned;
@@ -1318,7 +1329,7 @@ export interface Operation {
   readonly by?: Person;
   readonly note?: Text;
   /** Thickest film that the cited page lets be before a radar. */
-  readonly film_limit?: Length;
+  readonly film_limit?: Size;
   /** Place in the maker’s document that sets the limit for paint or filler before a sensor. */
   readonly film_cite?: Cites;
   /** Plate, patch or sleeve that the factory did not put there; what the procedure draws is none. */
@@ -1367,7 +1378,7 @@ export interface Part {
   /** Where grade or strength was read. */
   readonly grade_from?: PartGradeFrom;
   /** Sheet thickness. */
-  readonly thickness?: Length;
+  readonly thickness?: Size;
   /** Metal coating. */
   readonly coating?: 'none' | 'zinc' | 'zinc-iron' | 'zinc-magnesium' | 'zinc-aluminium' | 'aluminium-zinc' | 'aluminium-silicon' | 'zinc-nickel';
   /** Zones of different strength in one part (tailored or soft zones). */
@@ -1442,12 +1453,12 @@ export interface Opening {
   /** Which opening. */
   readonly name?: string;
   /** Two diagonals before the repair. */
-  readonly diagonals_before?: readonly Length[];
+  readonly diagonals_before?: readonly Size[];
   /** Two diagonals after it. */
-  readonly diagonals_after?: readonly Length[];
+  readonly diagonals_after?: readonly Size[];
   /** The two diagonals by the data sheet. */
-  readonly nominal?: readonly Length[];
-  readonly tolerance?: Length;
+  readonly nominal?: readonly Size[];
+  readonly tolerance?: Size;
   readonly gaps?: Text;
   /** Names of the four points at its corners, in their order round it; from them shape, turn and diagonals are computed. */
   readonly corners?: readonly Id[];
@@ -1493,7 +1504,17 @@ export interface EarlierRepair {
   readonly what?: string;
   /** When. */
   readonly when?: string;
+  /** How that repair was found for this job. */
+  readonly state?: 'sound' | 'not sound' | 'comes out' | 'not looked at';
+  /** By what it was found so: joints counted and compared with the page, film thickness, cut back, measured. */
+  readonly found_by?: string;
 }
+
+/** Matter of a document. */
+export type Matter = 'body structure' | 'restraints' | 'high voltage' | 'running gear' | 'driver assistance' | 'paint';
+
+/** Work that somebody is qualified for. */
+export type QualifiedWork = 'high voltage' | 'body structure';
 
 /** Kind of drive. */
 export type DriveWord = 'combustion' | 'mild-hybrid' | 'hybrid' | 'plug-in-hybrid' | 'battery-electric' | 'fuel-cell' | 'natural-gas' | 'liquefied-petroleum-gas';

@@ -687,7 +687,7 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
   return validate77.errors = vErrors, errors === 0;
 }
 validate77.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, windows: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/window" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, tolerances: { type: "array", minItems: 1, maxItems: 10, items: { $ref: "#/$defs/tolerance" } }, triggers: { type: "array", minItems: 1, maxItems: 300, items: { $ref: "#/$defs/trigger" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, shows: { type: "array", minItems: 1, maxItems: 20, uniqueItems: !0, items: { type: "string", minLength: 1, maxLength: 100 } }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
+var schema32 = { type: "object", additionalProperties: !1, required: ["pack"], properties: { pack: { $ref: "#/$defs/name" }, rules: { type: "array", minItems: 1, maxItems: 500, items: { $ref: "#/$defs/rule" } }, limits: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/limit" } }, allowances: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/allowance" } }, reaches: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/reach" } }, windows: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/window" } }, provisions: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/provision" } }, tolerances: { type: "array", minItems: 1, maxItems: 10, items: { $ref: "#/$defs/tolerance" } }, triggers: { type: "array", minItems: 1, maxItems: 300, items: { $ref: "#/$defs/trigger" } }, orders: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/order" } }, parts: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/pack_part" } }, documents: { type: "array", minItems: 1, maxItems: 1e3, items: { $ref: "#/$defs/superseded" } }, raises: { type: "array", minItems: 1, maxItems: 200, items: { $ref: "#/$defs/raise" } } } }, schema33 = { type: "object", additionalProperties: !1, required: ["id", "topic", "since", "judges", "severity", "from", "when", "message", "instead", "why", "source", "cases"], properties: { id: { $ref: "#/$defs/name" }, topic: { $ref: "#/$defs/topic" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, replaced_by: { $ref: "#/$defs/name" }, judges: { type: "string", minLength: 1, maxLength: 40 }, severity: { enum: ["stop", "hold", "note"] }, from: { enum: ["draft", "start", "release"] }, place: { type: "string", minLength: 1, maxLength: 100 }, when: { $ref: "#/$defs/lines" }, shows: { type: "array", minItems: 1, maxItems: 20, uniqueItems: !0, items: { type: "string", minLength: 1, maxLength: 100 } }, unless: { type: ["object", "array"], if: { type: "array" }, then: { type: "array", minItems: 1, maxItems: 20, items: { $ref: "#/$defs/lines" } }, else: { $ref: "#/$defs/lines" } }, message: { type: "string", minLength: 1, maxLength: 600 }, instead: { type: "string", minLength: 1, maxLength: 600 }, why: { type: "string", minLength: 1, maxLength: 1e3 }, source: { $ref: "#/$defs/source" }, cases: { type: "object", additionalProperties: !1, required: ["finds", "passes"], properties: { finds: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, passes: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } }, asks: { type: "array", minItems: 1, maxItems: 50, items: { $ref: "#/$defs/case" } } } } } }, schema34 = { enum: ["entry", "identity", "citation", "provision", "damage", "material", "section", "butt-weld", "heat", "straighten", "joint", "weld-setup", "adhesive", "aluminium", "mixed-metal", "make-safe", "high-voltage", "restraints", "measure", "alignment", "corrosion", "bake", "calibration", "scan", "record", "sign-off", "deviation"] };
 function validate88(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate88.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "entry" || data === "identity" || data === "citation" || data === "provision" || data === "damage" || data === "material" || data === "section" || data === "butt-weld" || data === "heat" || data === "straighten" || data === "joint" || data === "weld-setup" || data === "adhesive" || data === "aluminium" || data === "mixed-metal" || data === "make-safe" || data === "high-voltage" || data === "restraints" || data === "measure" || data === "alignment" || data === "corrosion" || data === "bake" || data === "calibration" || data === "scan" || data === "record" || data === "sign-off" || data === "deviation")) {
@@ -2388,9 +2388,63 @@ function validate169(data, { instancePath = "", parentData, parentDataProperty, 
   return validate169.errors = vErrors, errors === 0;
 }
 validate169.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema52 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { $ref: "#/$defs/vins" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, grade: { type: "string", minLength: 1, maxLength: 100 }, strength: { type: "string", minLength: 1, maxLength: 60 }, class: { type: "string", minLength: 1, maxLength: 60 }, thickness: { type: "string", minLength: 1, maxLength: 60 }, one_piece: { type: "boolean" }, under: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 } } };
+var schema53 = { enum: ["scan before the repair", "batteries disconnected", "measurement of the clamped part", "hot work", "joint", "structural joint", "primer", "sealer", "underbody coating", "bake", "cavity protection", "painting of a joined part", "painting off the vehicle", "fitting of a part", "measurement after the repair", "structure released to the last weld", "flange released to be closed", "restraint wiring released", "structural release", "belts bolted on", "belts back after the work", "seats bolted on", "running gear bolted on", "traction battery bolted on", "traction battery fitted", "cover of a radar fitted", "windscreen fitted", "lamp fitted", "wheel alignment", "restraint completion", "high-voltage re-commissioning", "sensor calibration", "radar calibration", "camera calibration", "lamp setting", "scan after the repair", "road test", "warning lamps"] };
+function validate175(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate175.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "scan before the repair" || data === "batteries disconnected" || data === "measurement of the clamped part" || data === "hot work" || data === "joint" || data === "structural joint" || data === "primer" || data === "sealer" || data === "underbody coating" || data === "bake" || data === "cavity protection" || data === "painting of a joined part" || data === "painting off the vehicle" || data === "fitting of a part" || data === "measurement after the repair" || data === "structure released to the last weld" || data === "flange released to be closed" || data === "restraint wiring released" || data === "structural release" || data === "belts bolted on" || data === "belts back after the work" || data === "seats bolted on" || data === "running gear bolted on" || data === "traction battery bolted on" || data === "traction battery fitted" || data === "cover of a radar fitted" || data === "windscreen fitted" || data === "lamp fitted" || data === "wheel alignment" || data === "restraint completion" || data === "high-voltage re-commissioning" || data === "sensor calibration" || data === "radar calibration" || data === "camera calibration" || data === "lamp setting" || data === "scan after the repair" || data === "road test" || data === "warning lamps")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema53.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate175.errors = vErrors, errors === 0;
+}
+validate175.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate174(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate174.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.first === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "first" } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.then === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "then" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.source === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "source" } };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "first" || key0 === "then" || key0 === "source" || key0 === "note" || key0 === "since" || key0 === "until")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.first !== void 0 && (validate175(data.first, { instancePath: instancePath + "/first", parentData: data, parentDataProperty: "first", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length)), data.then !== void 0 && (validate175(data.then, { instancePath: instancePath + "/then", parentData: data, parentDataProperty: "then", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length)), data.source !== void 0 && (validate108(data.source, { instancePath: instancePath + "/source", parentData: data, parentDataProperty: "source", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate108.errors : vErrors.concat(validate108.errors), errors = vErrors.length)), data.note !== void 0) {
+      let data3 = data.note;
+      if (typeof data3 == "string") {
+        if (func2(data3) > 300) {
+          let err4 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/maxLength", keyword: "maxLength", params: { limit: 300 } };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        if (func2(data3) < 1) {
+          let err5 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/minLength", keyword: "minLength", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+      } else {
+        let err6 = { instancePath: instancePath + "/note", schemaPath: "#/properties/note/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+    data.since !== void 0 && (validate56(data.since, { instancePath: instancePath + "/since", parentData: data, parentDataProperty: "since", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.until !== void 0 && (validate56(data.until, { instancePath: instancePath + "/until", parentData: data, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length));
+  } else {
+    let err7 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+  }
+  return validate174.errors = vErrors, errors === 0;
+}
+validate174.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema54 = { type: "object", additionalProperties: !1, required: ["part", "years", "document"], properties: { part: { type: "string", minLength: 1, maxLength: 60 }, sides: { type: "array", minItems: 1, maxItems: 4, items: { type: "string", minLength: 1, maxLength: 20 } }, bodies: { type: "array", minItems: 1, maxItems: 50, items: { type: "string", minLength: 1, maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vins: { $ref: "#/$defs/vins" }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, grade: { type: "string", minLength: 1, maxLength: 100 }, strength: { type: "string", minLength: 1, maxLength: 60 }, class: { type: "string", minLength: 1, maxLength: 60 }, thickness: { type: "string", minLength: 1, maxLength: 60 }, one_piece: { type: "boolean" }, under: { type: "array", minItems: 1, maxItems: 20, items: { type: "string", minLength: 1, maxLength: 60 } }, document: { type: "string", minLength: 1, maxLength: 200 }, revision: { type: "string", minLength: 1, maxLength: 40 }, published: { type: "string", minLength: 1, maxLength: 40 }, page: { type: "string", minLength: 1, maxLength: 100 } } };
+function validate182(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate182.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.part === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "part" } };
@@ -2405,7 +2459,7 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
-      if (!func1.call(schema52.properties, key0)) {
+      if (!func1.call(schema54.properties, key0)) {
         let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
@@ -2660,11 +2714,11 @@ function validate174(data, { instancePath = "", parentData, parentDataProperty, 
     let err50 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
   }
-  return validate174.errors = vErrors, errors === 0;
+  return validate182.errors = vErrors, errors === 0;
 }
-validate174.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate180(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate180.evaluated;
+validate182.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate188(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate188.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.document === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "document" } };
@@ -2780,12 +2834,12 @@ function validate180(data, { instancePath = "", parentData, parentDataProperty, 
     let err21 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
   }
-  return validate180.errors = vErrors, errors === 0;
+  return validate188.errors = vErrors, errors === 0;
 }
-validate180.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema54 = { type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { $ref: "#/$defs/name" }, to: { enum: ["hold", "stop"] }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, why: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
-function validate184(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate184.evaluated;
+validate188.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema56 = { type: "object", additionalProperties: !1, required: ["rule", "to", "why", "source"], properties: { rule: { $ref: "#/$defs/name" }, to: { enum: ["hold", "stop"] }, since: { $ref: "#/$defs/version" }, until: { $ref: "#/$defs/version" }, why: { type: "string", minLength: 1, maxLength: 600 }, source: { $ref: "#/$defs/source" } } };
+function validate192(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate192.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
       let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" } };
@@ -2811,7 +2865,7 @@ function validate184(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.rule !== void 0 && (validate54(data.rule, { instancePath: instancePath + "/rule", parentData: data, parentDataProperty: "rule", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length)), data.to !== void 0) {
       let data1 = data.to;
       if (!(data1 === "hold" || data1 === "stop")) {
-        let err5 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/enum", keyword: "enum", params: { allowedValues: schema54.properties.to.enum } };
+        let err5 = { instancePath: instancePath + "/to", schemaPath: "#/properties/to/enum", keyword: "enum", params: { allowedValues: schema56.properties.to.enum } };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -2836,9 +2890,9 @@ function validate184(data, { instancePath = "", parentData, parentDataProperty, 
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate184.errors = vErrors, errors === 0;
+  return validate192.errors = vErrors, errors === 0;
 }
-validate184.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate192.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3003,66 +3057,85 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
-    if (data.parts !== void 0) {
-      let data17 = data.parts;
+    if (data.orders !== void 0) {
+      let data17 = data.orders;
       if (Array.isArray(data17)) {
-        if (data17.length > 1e3) {
-          let err26 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+        if (data17.length > 200) {
+          let err26 = { instancePath: instancePath + "/orders", schemaPath: "#/properties/orders/maxItems", keyword: "maxItems", params: { limit: 200 } };
           vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
         }
         if (data17.length < 1) {
-          let err27 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err27 = { instancePath: instancePath + "/orders", schemaPath: "#/properties/orders/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
         }
         let len8 = data17.length;
         for (let i8 = 0; i8 < len8; i8++)
-          validate174(data17[i8], { instancePath: instancePath + "/parts/" + i8, parentData: data17, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length);
+          validate174(data17[i8], { instancePath: instancePath + "/orders/" + i8, parentData: data17, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate174.errors : vErrors.concat(validate174.errors), errors = vErrors.length);
       } else {
-        let err28 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        let err28 = { instancePath: instancePath + "/orders", schemaPath: "#/properties/orders/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
     }
-    if (data.documents !== void 0) {
-      let data19 = data.documents;
+    if (data.parts !== void 0) {
+      let data19 = data.parts;
       if (Array.isArray(data19)) {
         if (data19.length > 1e3) {
-          let err29 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
+          let err29 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
         }
         if (data19.length < 1) {
-          let err30 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err30 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
         let len9 = data19.length;
         for (let i9 = 0; i9 < len9; i9++)
-          validate180(data19[i9], { instancePath: instancePath + "/documents/" + i9, parentData: data19, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate180.errors : vErrors.concat(validate180.errors), errors = vErrors.length);
+          validate182(data19[i9], { instancePath: instancePath + "/parts/" + i9, parentData: data19, parentDataProperty: i9, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate182.errors : vErrors.concat(validate182.errors), errors = vErrors.length);
       } else {
-        let err31 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
+        let err31 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
-    if (data.raises !== void 0) {
-      let data21 = data.raises;
+    if (data.documents !== void 0) {
+      let data21 = data.documents;
       if (Array.isArray(data21)) {
-        if (data21.length > 200) {
-          let err32 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/maxItems", keyword: "maxItems", params: { limit: 200 } };
+        if (data21.length > 1e3) {
+          let err32 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/maxItems", keyword: "maxItems", params: { limit: 1e3 } };
           vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
         }
         if (data21.length < 1) {
-          let err33 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/minItems", keyword: "minItems", params: { limit: 1 } };
+          let err33 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/minItems", keyword: "minItems", params: { limit: 1 } };
           vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
         }
         let len10 = data21.length;
         for (let i10 = 0; i10 < len10; i10++)
-          validate184(data21[i10], { instancePath: instancePath + "/raises/" + i10, parentData: data21, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length);
+          validate188(data21[i10], { instancePath: instancePath + "/documents/" + i10, parentData: data21, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate188.errors : vErrors.concat(validate188.errors), errors = vErrors.length);
       } else {
-        let err34 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
+        let err34 = { instancePath: instancePath + "/documents", schemaPath: "#/properties/documents/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
+    if (data.raises !== void 0) {
+      let data23 = data.raises;
+      if (Array.isArray(data23)) {
+        if (data23.length > 200) {
+          let err35 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+        }
+        if (data23.length < 1) {
+          let err36 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/minItems", keyword: "minItems", params: { limit: 1 } };
+          vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+        }
+        let len11 = data23.length;
+        for (let i11 = 0; i11 < len11; i11++)
+          validate192(data23[i11], { instancePath: instancePath + "/raises/" + i11, parentData: data23, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length);
+      } else {
+        let err37 = { instancePath: instancePath + "/raises", schemaPath: "#/properties/raises/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+      }
+    }
   } else {
-    let err35 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+    let err38 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
   }
   return validate84.errors = vErrors, errors === 0;
 }

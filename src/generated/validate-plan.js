@@ -26,7 +26,7 @@ var require_ucs2length = __commonJS({
 
 // src/generated/validatePlan.js
 import { formats } from "../plan/formats.ts";
-var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/length" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/length" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/length" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/length" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/length" } }, tolerance: { $ref: "#/$defs/length" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 } } }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
+var schema19 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "https://planish.example/schemas/plan.schema.json", type: "object", additionalProperties: !1, required: ["format", "vehicle", "parts"], properties: { format: { const: 1 }, stage: { enum: ["draft", "start", "release"] }, rules: { type: "array", maxItems: 20, items: { type: "string", minLength: 1, maxLength: 100 } }, job: { type: "object", additionalProperties: !1, properties: { number: { type: "string", maxLength: 100 }, opened: { $ref: "#/$defs/date" }, first_estimate: { $ref: "#/$defs/date" }, written_by: { $ref: "#/$defs/person" }, joined_by: { type: "array", maxItems: 30, items: { $ref: "#/$defs/joiner" } }, revision: { type: "string", maxLength: 40 }, as_received: { type: "object", additionalProperties: !1, properties: { mileage: { type: "string", maxLength: 40 }, warning_lamps: { type: "string", maxLength: 400 }, works: { type: "string", maxLength: 400 } } }, note: { $ref: "#/$defs/text" } } }, vehicle: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, trim: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, model_year_from: { enum: ["vin code", "maker look-up", "plate", "build date", "registration", "owner"] }, vin: { type: "string", maxLength: 60 }, frame_number: { type: "string", maxLength: 60 }, read_from: { type: "string", maxLength: 200 }, confirmed_at: { type: "string", maxLength: 200 }, market: { enum: ["united-states", "canada", "north-america", "china", "european-union", "united-kingdom", "japan", "korea", "australia", "india", "mexico", "other"] }, weight_class: { enum: ["light", "heavy"] }, build_date: { $ref: "#/$defs/date" }, plant: { type: "string", maxLength: 100 }, drive: { if: { type: "array" }, then: { type: "array", maxItems: 5, items: { $ref: "#/$defs/drive_word" } }, else: { $ref: "#/$defs/drive_word" } }, restraints: { type: "string", maxLength: 400 }, earlier_repairs: { if: { type: "string" }, then: { type: "string", maxLength: 400 }, else: { type: "array", maxItems: 100, items: { $ref: "#/$defs/earlier_repair" } } } } }, references: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, kind: { enum: ["maker procedure", "maker bulletin", "maker manual", "marking on part", "maker position statement", "public standard", "general guidance", "training", "memory", "last job"] }, title: { type: "string", maxLength: 400 }, document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, published: { $ref: "#/$defs/date" }, about: { if: { type: "array" }, then: { type: "array", maxItems: 6, items: { $ref: "#/$defs/matter" } }, else: { $ref: "#/$defs/matter" } }, single_sheet: { type: "boolean" }, covers: { $ref: "#/$defs/covers" }, looked_up: { $ref: "#/$defs/date" }, looked_up_by: { $ref: "#/$defs/person" }, for_job: { type: "string", maxLength: 100 }, calls: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, kept: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" } } } }, make_safe: { type: "object", additionalProperties: !1, properties: { low_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, batteries: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, fitted: { type: "array", maxItems: 6, items: { enum: ["12 V", "auxiliary", "48 V"] } }, key: { type: "string", maxLength: 200 }, memory_supply: { type: "boolean" } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" }, wait_cite: { $ref: "#/$defs/cites" }, units: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { unit: { enum: ["airbag", "curtain airbag", "side airbag", "knee airbag", "belt pretensioner", "battery separator", "bonnet actuator", "other"] }, name: { type: "string", maxLength: 200 }, at: { $ref: "#/$defs/id" }, state: { enum: ["undeployed", "deployed", "not yet seen"] }, treatment: { enum: ["stays", "removed", "replaced"] }, step: { type: "integer", minimum: 0, maximum: 1e4 }, cite: { $ref: "#/$defs/cites" } } } }, storage: { type: "string", maxLength: 400 }, deployed: { type: "boolean" }, replacement_list: { $ref: "#/$defs/cites" }, belts_checked: { type: "string", maxLength: 400 }, wiring: { enum: ["untouched", "section renewed", "repaired with the maker\u2019s kit", "spliced"] }, wiring_cite: { $ref: "#/$defs/cites" }, control_unit: { enum: ["replaced", "reset", "kept"] }, control_unit_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, battery_condition: { enum: ["sound", "hit", "leaking", "hot", "isolation fault", "not yet seen"] }, battery_fit_cite: { $ref: "#/$defs/cites" }, quarantine: { type: "object", additionalProperties: !1, properties: { place: { type: "string", maxLength: 200 }, distance: { $ref: "#/$defs/length" }, watch: { $ref: "#/$defs/time" } } }, person: { $ref: "#/$defs/person" }, isolation: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lock: { type: "string", maxLength: 200 }, wait: { $ref: "#/$defs/time" }, wait_asked: { $ref: "#/$defs/time" } } }, proof_of_absence: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, meter_proved_before: { type: "boolean" }, reading: { $ref: "#/$defs/signed_voltage" }, meter_proved_after: { type: "boolean" } } }, battery_removed: { type: "boolean" }, cables_in_zone: { type: "string", maxLength: 400 }, state_of_charge: { $ref: "#/$defs/percent" } } }, fire: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, extinguisher: { type: "string", maxLength: 200 }, watch: { $ref: "#/$defs/time" }, fluids: { type: "array", maxItems: 30, items: { type: "object", additionalProperties: !1, properties: { item: { $ref: "#/$defs/item" }, treatment: { $ref: "#/$defs/treatment" }, place: { type: "string", maxLength: 200 } } } } } }, lifting: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, points: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } } } } } }, damage: { type: "object", additionalProperties: !1, properties: { impact: { type: "string", maxLength: 400 }, direct: { type: "array", maxItems: 200, items: { $ref: "#/$defs/id" } }, indirect: { type: "object", additionalProperties: !1, properties: { looked_at: { type: "array", maxItems: 100, items: { type: "string", maxLength: 200 } }, found: { type: "string", maxLength: 800 } } }, note: { $ref: "#/$defs/text" } } }, parts: { type: "array", maxItems: 2e3, items: { $ref: "#/$defs/part" } }, measurements: { type: "object", additionalProperties: !1, properties: { system: { enum: ["mechanical", "optical", "ultrasonic", "fixture", "tape"] }, calibration_due: { $ref: "#/$defs/date" }, uncertainty: { $ref: "#/$defs/size" }, data_sheet: { type: "object", additionalProperties: !1, properties: { document: { type: "string", maxLength: 100 }, revision: { type: "string", maxLength: 100 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, years: { $ref: "#/$defs/years" } } }, tolerance: { $ref: "#/$defs/size" }, tolerance_cite: { $ref: "#/$defs/cites" }, before: { $ref: "#/$defs/moment" }, before_welding: { $ref: "#/$defs/moment" }, after: { $ref: "#/$defs/moment" }, zero_points: { type: "array", maxItems: 100, items: { $ref: "#/$defs/id" } }, points: { type: "array", maxItems: 5e3, items: { type: "object", additionalProperties: !1, properties: { name: { $ref: "#/$defs/id" }, on: { $ref: "#/$defs/id" }, nominal: { $ref: "#/$defs/point" }, before: { $ref: "#/$defs/point" }, after: { $ref: "#/$defs/point" }, tolerance: { $ref: "#/$defs/size" }, dropped_because: { type: "string", maxLength: 400 }, other_side: { $ref: "#/$defs/id" } } } }, openings: { type: "array", maxItems: 50, items: { $ref: "#/$defs/opening" } }, planned: { $ref: "#/$defs/planned" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" } } }, hold_points: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { point: { enum: ["flange before closing", "cavity before the skin", "structure before the last weld", "restraint wiring before the trim", "other"] }, name: { type: "string", maxLength: 200 }, part: { $ref: "#/$defs/id" }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } }, finish: { type: "object", additionalProperties: !1, properties: { cavities: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, part: { $ref: "#/$defs/id" }, primer: { type: "string", maxLength: 200 }, wax: { type: "string", maxLength: 200 }, foam: { type: "string", maxLength: 200 }, drains_open: { type: "boolean" } } } }, sealer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, places: { type: "string", maxLength: 400 } } }, primer: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, product: { type: "string", maxLength: 200 } } }, underbody: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } }, bake: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, traction_battery: { enum: ["in the vehicle", "removed"] }, battery_limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, cite: { $ref: "#/$defs/cites" } } } } } } }, verify: { type: "object", additionalProperties: !1, properties: { scan_before: { $ref: "#/$defs/scan" }, scan_after: { $ref: "#/$defs/scan" }, alignment: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["within range", "out of range", "not required"] }, values: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { of: { enum: ["camber", "caster", "toe", "total toe", "thrust angle", "steering axis inclination"] }, at: { enum: ["front left", "front right", "rear left", "rear right", "front axle", "rear axle"] }, specified: { $ref: "#/$defs/wheel_setting" }, tolerance: { $ref: "#/$defs/wheel_setting" }, from: { $ref: "#/$defs/wheel_setting" }, to: { $ref: "#/$defs/wheel_setting" }, before: { $ref: "#/$defs/wheel_setting" }, after: { $ref: "#/$defs/wheel_setting" } } } } } }, calibrations: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, sensor: { type: "string", maxLength: 200 }, kind: { enum: ["static", "dynamic", "both", "not required", "not fitted"] }, result: { enum: ["passed", "failed", "not finished"] }, disturbed: { enum: ["removed", "bracket", "glass", "bumper", "alignment", "ride height", "structural work", "not disturbed"] }, conditions: { type: "object", additionalProperties: !1, properties: { load: { type: "string", maxLength: 200 }, tyre_pressures: { type: "string", maxLength: 200 }, floor: { type: "string", maxLength: 200 } } }, report: { type: "string", maxLength: 200 } } } }, restraints: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["complete", "open"] } } }, high_voltage: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, insulation: { $ref: "#/$defs/insulation" }, limit: { $ref: "#/$defs/insulation" }, faults: { type: "string", maxLength: 400 }, checked: { type: "array", maxItems: 10, items: { enum: ["connectors", "enclosure", "mounting", "coolant"] } }, coolant: { enum: ["tight", "leaks", "not opened", "air-cooled"] }, state_of_charge: { $ref: "#/$defs/percent" } } }, road_test: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, result: { enum: ["passed", "failed"] } } }, warning_lamps: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, lit: { type: "array", maxItems: 60, items: { type: "object", additionalProperties: !1, properties: { lamp: { type: "string", maxLength: 200 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, explanation: { $ref: "#/$defs/text" } } } } } }, structural_release: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" } } } } }, deviations: { type: "array", maxItems: 200, items: { type: "object", additionalProperties: !1, properties: { rule: { type: "string", maxLength: 100 }, part: { $ref: "#/$defs/id" }, operation: { type: "string", maxLength: 80 }, by: { $ref: "#/$defs/person" }, reason: { type: "string", maxLength: 2e3 }, date: { $ref: "#/$defs/date" }, expires: { $ref: "#/$defs/date" } } } }, sign_off: { type: "object", additionalProperties: !1, properties: { by: { $ref: "#/$defs/person" }, date: { $ref: "#/$defs/date" }, plan_revision: { type: "string", maxLength: 40 }, open_holds: { type: "string", maxLength: 400 }, digests: { type: "object", additionalProperties: !1, properties: { plan: { type: "string", maxLength: 100 }, planish: { type: "string", maxLength: 40 }, facts: { type: "integer", minimum: 1 }, packs: { type: "array", maxItems: 40, items: { type: "object", additionalProperties: !1, properties: { pack: { type: "string", maxLength: 200 }, version: { type: "string", maxLength: 100 }, digest: { type: "string", maxLength: 100 } } } } } }, note: { $ref: "#/$defs/text" } } }, record: { type: "object", additionalProperties: !1, properties: { kept: { type: "array", maxItems: 200, items: { type: "string", maxLength: 200 } }, where: { type: "string", maxLength: 200 }, until: { $ref: "#/$defs/date" }, owner_gets: { type: "array", maxItems: 60, items: { type: "string", maxLength: 200 } } } } }, $defs: { text: { type: "string", maxLength: 2e3 }, id: { type: "string", minLength: 1, maxLength: 80 }, date: { type: "string", maxLength: 40, format: "calendar-date" }, moment: { type: "string", maxLength: 40, format: "moment" }, years: { type: ["string", "integer"], maxLength: 40, format: "years" }, temperature: { type: "string", maxLength: 60, format: "temperature" }, length: { type: "string", maxLength: 60, format: "length" }, size: { type: "string", maxLength: 60, format: "size" }, time: { type: "string", maxLength: 60, format: "time" }, stress: { type: "string", maxLength: 60, format: "stress" }, force: { type: "string", maxLength: 60, format: "force" }, current: { type: "string", maxLength: 60, format: "current" }, voltage: { type: "string", maxLength: 60, format: "voltage" }, speed: { type: "string", maxLength: 60, format: "speed" }, heat_input: { type: "string", maxLength: 60, format: "energy-per-length" }, insulation: { type: "string", maxLength: 60, format: "insulation" }, mass: { type: "string", maxLength: 60, format: "mass" }, power: { type: "string", maxLength: 60, format: "power" }, percent: { type: "string", maxLength: 60, format: "percent" }, planned: { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, person: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, for: { if: { type: "array" }, then: { type: "array", maxItems: 2, items: { $ref: "#/$defs/qualified_work" } }, else: { $ref: "#/$defs/qualified_work" } } } }, joiner: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, role: { type: "string", maxLength: 200 }, qualification: { type: "string", maxLength: 400 }, valid_until: { $ref: "#/$defs/date" }, methods: { type: "array", maxItems: 20, items: { $ref: "#/$defs/joint_method" } } } }, cite: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 } } }, cites: { if: { type: "array" }, then: { type: "array", maxItems: 50, items: { $ref: "#/$defs/cite" } }, else: { $ref: "#/$defs/cite" } }, covers: { type: "object", additionalProperties: !1, properties: { maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, models: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, bodies: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } }, years: { $ref: "#/$defs/years" }, vin_range: { type: "object", additionalProperties: !1, properties: { from: { type: "string", maxLength: 40 }, to: { type: "string", maxLength: 40 } } }, built: { type: "object", additionalProperties: !1, properties: { from: { $ref: "#/$defs/date" }, to: { $ref: "#/$defs/date" } } }, plants: { type: "array", maxItems: 50, items: { type: "string", maxLength: 100 } } } }, material: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 100 }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, thickness: { $ref: "#/$defs/size" } } }, grade: { type: "string", maxLength: 200 }, strength_class: { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] }, part_kind: { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] }, side: { enum: ["left", "right", "both", "centre"] }, item: { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] }, path: { enum: ["same sheet", "joined", "through air"] }, treatment: { enum: ["stays", "removed", "shielded", "renewed", "emptied"] }, joint_method: { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] }, operation_word: { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] }, damage_kind: { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] }, coupon_result: { enum: ["planned", "passed", "failed"] }, point: { type: "array", minItems: 3, maxItems: 3, items: { $ref: "#/$defs/signed_length" } }, signed_voltage: { type: "string", maxLength: 60, format: "signed-voltage" }, free_end: { type: "string", maxLength: 60, format: "free-end" }, signed_length: { type: "string", maxLength: 60, format: "signed-length" }, wheel_setting: { type: "string", maxLength: 60, format: "wheel-setting" }, coupon: { if: { type: "string" }, then: { $ref: "#/$defs/coupon_result" }, else: { $ref: "#/$defs/coupon_test" } }, coupon_test: { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, bonded: { $ref: "#/$defs/moment" }, shows: { enum: ["bond and rivets", "rivets only"] }, nugget: { $ref: "#/$defs/size" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } }, fasteners: { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } }, near: { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/size" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/size" }, spot_pitch: { $ref: "#/$defs/size" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/size" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, joint: { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/size" }, pitch: { $ref: "#/$defs/size" }, factory_pitch: { $ref: "#/$defs/size" }, widest_gap: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, overlap: { $ref: "#/$defs/size" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/size" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/size" }, edge: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/size" }, hole: { $ref: "#/$defs/size" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/size" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/size" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/size" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/size" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/size" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } }, measured_by: { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } }, operation: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/size" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/size" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/size" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, part: { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/size" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, opening: { type: "object", additionalProperties: !1, properties: { name: { type: "string", maxLength: 200 }, diagonals_before: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, diagonals_after: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, nominal: { type: "array", maxItems: 2, items: { $ref: "#/$defs/size" } }, tolerance: { $ref: "#/$defs/size" }, gaps: { $ref: "#/$defs/text" }, corners: { type: "array", minItems: 4, maxItems: 4, items: { $ref: "#/$defs/id" } }, other_side: { type: "string", maxLength: 200 } } }, scan: { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } }, earlier_repair: { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 }, state: { enum: ["sound", "not sound", "comes out", "not looked at"] }, found_by: { type: "string", maxLength: 200 } } }, matter: { enum: ["body structure", "restraints", "high voltage", "running gear", "driver assistance", "paint"] }, qualified_work: { enum: ["high voltage", "body structure"] }, drive_word: { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] } } }, func1 = Object.prototype.hasOwnProperty, func2 = require_ucs2length().default;
 var formats0 = formats["calendar-date"];
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate53.evaluated;
@@ -46,11 +46,21 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return validate53.errors = vErrors, errors === 0;
 }
 validate53.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema22 = { enum: ["high voltage", "body structure"] };
+function validate57(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate57.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "high voltage" || data === "body structure")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema22.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate57.errors = vErrors, errors === 0;
+}
+validate57.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate56.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!(key0 === "name" || key0 === "role" || key0 === "qualification")) {
+      if (!(key0 === "name" || key0 === "role" || key0 === "qualification" || key0 === "for")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
@@ -90,25 +100,61 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
+    if (data.for !== void 0) {
+      let data3 = data.for, _errs9 = errors, valid1 = !0, _errs10 = errors;
+      if (!Array.isArray(data3)) {
+        let err7 = {};
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+      var _valid0 = _errs10 === errors;
+      errors = _errs9, vErrors !== null && (_errs9 ? vErrors.length = _errs9 : vErrors = null);
+      let ifClause0;
+      if (_valid0) {
+        let _errs12 = errors;
+        if (Array.isArray(data3)) {
+          if (data3.length > 2) {
+            let err8 = { instancePath: instancePath + "/for", schemaPath: "#/properties/for/then/maxItems", keyword: "maxItems", params: { limit: 2 } };
+            vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+          }
+          let len0 = data3.length;
+          for (let i0 = 0; i0 < len0; i0++)
+            validate57(data3[i0], { instancePath: instancePath + "/for/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors), errors = vErrors.length);
+        } else {
+          let err9 = { instancePath: instancePath + "/for", schemaPath: "#/properties/for/then/type", keyword: "type", params: { type: "array" } };
+          vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+        }
+        var _valid0 = _errs12 === errors;
+        valid1 = _valid0, ifClause0 = "then";
+      } else {
+        let _errs15 = errors;
+        validate57(data3, { instancePath: instancePath + "/for", parentData: data, parentDataProperty: "for", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors), errors = vErrors.length);
+        var _valid0 = _errs15 === errors;
+        valid1 = _valid0, ifClause0 = "else";
+      }
+      if (!valid1) {
+        let err10 = { instancePath: instancePath + "/for", schemaPath: "#/properties/for/if", keyword: "if", params: { failingKeyword: ifClause0 } };
+        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+      }
+    }
   } else {
-    let err7 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+    let err11 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
   }
   return validate56.errors = vErrors, errors === 0;
 }
 validate56.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema23 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
-function validate60(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate60.evaluated;
+var schema24 = { enum: ["resistance spot", "projection weld", "plug weld", "arc seam", "arc stitch", "aluminium arc", "arc braze", "TIG seam", "laser seam", "adhesive", "adhesive and spot", "adhesive and rivet", "self-piercing rivet", "blind rivet", "solid rivet", "flow-drill screw", "clinch", "hem", "bolt"] };
+function validate63(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate63.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "resistance spot" || data === "projection weld" || data === "plug weld" || data === "arc seam" || data === "arc stitch" || data === "aluminium arc" || data === "arc braze" || data === "TIG seam" || data === "laser seam" || data === "adhesive" || data === "adhesive and spot" || data === "adhesive and rivet" || data === "self-piercing rivet" || data === "blind rivet" || data === "solid rivet" || data === "flow-drill screw" || data === "clinch" || data === "hem" || data === "bolt")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema23.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema24.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate60.errors = vErrors, errors === 0;
+  return validate63.errors = vErrors, errors === 0;
 }
-validate60.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate58.evaluated;
+validate63.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "role" || key0 === "qualification" || key0 === "valid_until" || key0 === "methods")) {
@@ -160,7 +206,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
         }
         let len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate60(data4[i0], { instancePath: instancePath + "/methods/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length);
+          validate63(data4[i0], { instancePath: instancePath + "/methods/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length);
       } else {
         let err8 = { instancePath: instancePath + "/methods", schemaPath: "#/properties/methods/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
@@ -170,11 +216,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
     let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate58.errors = vErrors, errors === 0;
+  return validate61.errors = vErrors, errors === 0;
 }
-validate58.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate63(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate63.evaluated;
+validate61.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate66(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate66.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 2e3) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
@@ -184,24 +230,25 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate63.errors = vErrors, errors === 0;
-}
-validate63.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema25 = { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] };
-function validate66(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate66.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "combustion" || data === "mild-hybrid" || data === "hybrid" || data === "plug-in-hybrid" || data === "battery-electric" || data === "fuel-cell" || data === "natural-gas" || data === "liquefied-petroleum-gas")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema25.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
   return validate66.errors = vErrors, errors === 0;
 }
 validate66.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema26 = { enum: ["combustion", "mild-hybrid", "hybrid", "plug-in-hybrid", "battery-electric", "fuel-cell", "natural-gas", "liquefied-petroleum-gas"] };
 function validate69(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate69.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "combustion" || data === "mild-hybrid" || data === "hybrid" || data === "plug-in-hybrid" || data === "battery-electric" || data === "fuel-cell" || data === "natural-gas" || data === "liquefied-petroleum-gas")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema26.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate69.errors = vErrors, errors === 0;
+}
+validate69.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema27 = { type: "object", additionalProperties: !1, properties: { part: { type: "string", maxLength: 200 }, what: { type: "string", maxLength: 400 }, when: { type: "string", maxLength: 100 }, state: { enum: ["sound", "not sound", "comes out", "not looked at"] }, found_by: { type: "string", maxLength: 200 } } };
+function validate72(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate72.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!(key0 === "part" || key0 === "what" || key0 === "when")) {
+      if (!(key0 === "part" || key0 === "what" || key0 === "when" || key0 === "state" || key0 === "found_by")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
@@ -241,15 +288,34 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
+    if (data.state !== void 0) {
+      let data3 = data.state;
+      if (!(data3 === "sound" || data3 === "not sound" || data3 === "comes out" || data3 === "not looked at")) {
+        let err7 = { instancePath: instancePath + "/state", schemaPath: "#/properties/state/enum", keyword: "enum", params: { allowedValues: schema27.properties.state.enum } };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+    }
+    if (data.found_by !== void 0) {
+      let data4 = data.found_by;
+      if (typeof data4 == "string") {
+        if (func2(data4) > 200) {
+          let err8 = { instancePath: instancePath + "/found_by", schemaPath: "#/properties/found_by/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        }
+      } else {
+        let err9 = { instancePath: instancePath + "/found_by", schemaPath: "#/properties/found_by/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
   } else {
-    let err7 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+    let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate69.errors = vErrors, errors === 0;
+  return validate72.errors = vErrors, errors === 0;
 }
-validate69.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate71(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate71.evaluated;
+validate72.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate74.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 80) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 80 } };
@@ -263,14 +329,24 @@ function validate71(data, { instancePath = "", parentData, parentDataProperty, r
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate71.errors = vErrors, errors === 0;
+  return validate74.errors = vErrors, errors === 0;
 }
-validate71.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema29 = { type: ["string", "integer"], maxLength: 40, format: "years" }, formats2 = formats.years;
-function validate75(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate75.evaluated;
+validate74.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema29 = { enum: ["body structure", "restraints", "high voltage", "running gear", "driver assistance", "paint"] };
+function validate77(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate77.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "body structure" || data === "restraints" || data === "high voltage" || data === "running gear" || data === "driver assistance" || data === "paint")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema29.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate77.errors = vErrors, errors === 0;
+}
+validate77.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema31 = { type: ["string", "integer"], maxLength: 40, format: "years" }, formats2 = formats.years;
+function validate81(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate81.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "string" && !(typeof data == "number" && !(data % 1) && !isNaN(data) && isFinite(data))) {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema29.type } };
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema31.type } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   if (typeof data == "string") {
@@ -283,11 +359,11 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
   }
-  return validate75.errors = vErrors, errors === 0;
+  return validate81.errors = vErrors, errors === 0;
 }
-validate75.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate74.evaluated;
+validate81.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate80(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate80.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "maker" || key0 === "model" || key0 === "models" || key0 === "bodies" || key0 === "years" || key0 === "vin_range" || key0 === "built" || key0 === "plants")) {
@@ -368,7 +444,7 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
-    if (data.years !== void 0 && (validate75(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length)), data.vin_range !== void 0) {
+    if (data.years !== void 0 && (validate81(data.years, { instancePath: instancePath + "/years", parentData: data, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length)), data.vin_range !== void 0) {
       let data7 = data.vin_range;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -448,14 +524,14 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
     let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
   }
-  return validate74.errors = vErrors, errors === 0;
+  return validate80.errors = vErrors, errors === 0;
 }
-validate74.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema30 = { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, formats4 = formats["step-in-words"];
-function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
+validate80.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema32 = { type: ["boolean", "string"], maxLength: 2e3, format: "step-in-words" }, formats4 = formats["step-in-words"];
+function validate90(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate90.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data != "boolean" && typeof data != "string") {
-    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema30.type } };
+    let err0 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema32.type } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
   if (typeof data == "string") {
@@ -468,12 +544,12 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
   }
-  return validate84.errors = vErrors, errors === 0;
+  return validate90.errors = vErrors, errors === 0;
 }
-validate84.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate90.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats6 = formats.moment;
-function validate86(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate86.evaluated;
+function validate92(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate92.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 40) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 40 } };
@@ -487,18 +563,18 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate86.errors = vErrors, errors === 0;
+  return validate92.errors = vErrors, errors === 0;
 }
-validate86.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate90(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate90.evaluated;
+validate92.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate96(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate96.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "reference" || key0 === "at")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.reference !== void 0 && (validate71(data.reference, { instancePath: instancePath + "/reference", parentData: data, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.at !== void 0) {
+    if (data.reference !== void 0 && (validate74(data.reference, { instancePath: instancePath + "/reference", parentData: data, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.at !== void 0) {
       let data1 = data.at;
       if (typeof data1 == "string") {
         if (func2(data1) > 200) {
@@ -514,11 +590,11 @@ function validate90(data, { instancePath = "", parentData, parentDataProperty, r
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate90.errors = vErrors, errors === 0;
+  return validate96.errors = vErrors, errors === 0;
 }
-validate90.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate89(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate89.evaluated;
+validate96.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate95(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate95.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (!Array.isArray(data)) {
@@ -537,7 +613,7 @@ function validate89(data, { instancePath = "", parentData, parentDataProperty, r
       }
       let len0 = data.length;
       for (let i0 = 0; i0 < len0; i0++)
-        validate90(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length);
+        validate96(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length);
     } else {
       let err2 = { instancePath, schemaPath: "#/then/type", keyword: "type", params: { type: "array" } };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -548,7 +624,7 @@ function validate89(data, { instancePath = "", parentData, parentDataProperty, r
     ifClause0 = "then";
   } else {
     let _errs6 = errors;
-    validate90(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length);
+    validate96(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors), errors = vErrors.length);
     var _valid0 = _errs6 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -558,12 +634,12 @@ function validate89(data, { instancePath = "", parentData, parentDataProperty, r
     let err3 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate89.errors = vErrors, evaluated0.props = props0, evaluated0.items = items0, errors === 0;
+  return validate95.errors = vErrors, evaluated0.props = props0, evaluated0.items = items0, errors === 0;
 }
-validate89.evaluated = { dynamicProps: !0, dynamicItems: !0 };
+validate95.evaluated = { dynamicProps: !0, dynamicItems: !0 };
 var formats8 = formats.time;
-function validate101(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate101.evaluated;
+function validate107(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate107.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -577,12 +653,12 @@ function validate101(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate101.errors = vErrors, errors === 0;
+  return validate107.errors = vErrors, errors === 0;
 }
-validate101.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema35 = { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } };
-function validate110(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate110.evaluated;
+validate107.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema37 = { type: "object", additionalProperties: !1, properties: { one_time: { enum: ["renewed", "none", "used again"] }, cite: { $ref: "#/$defs/cites" }, tightened: { $ref: "#/$defs/moment" } } };
+function validate116(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate116.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "one_time" || key0 === "cite" || key0 === "tightened")) {
@@ -592,21 +668,21 @@ function validate110(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.one_time !== void 0) {
       let data0 = data.one_time;
       if (!(data0 === "renewed" || data0 === "none" || data0 === "used again")) {
-        let err1 = { instancePath: instancePath + "/one_time", schemaPath: "#/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema35.properties.one_time.enum } };
+        let err1 = { instancePath: instancePath + "/one_time", schemaPath: "#/properties/one_time/enum", keyword: "enum", params: { allowedValues: schema37.properties.one_time.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
-    data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.tightened !== void 0 && (validate86(data.tightened, { instancePath: instancePath + "/tightened", parentData: data, parentDataProperty: "tightened", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length));
+    data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.tightened !== void 0 && (validate92(data.tightened, { instancePath: instancePath + "/tightened", parentData: data, parentDataProperty: "tightened", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length));
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate110.errors = vErrors, errors === 0;
+  return validate116.errors = vErrors, errors === 0;
 }
-validate110.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate116.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var formats10 = formats.length;
-function validate120(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate120.evaluated;
+function validate126(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate126.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -620,12 +696,12 @@ function validate120(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate120.errors = vErrors, errors === 0;
+  return validate126.errors = vErrors, errors === 0;
 }
-validate120.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate126.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats12 = formats["signed-voltage"];
-function validate136(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate136.evaluated;
+function validate142(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate142.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -639,12 +715,12 @@ function validate136(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate136.errors = vErrors, errors === 0;
+  return validate142.errors = vErrors, errors === 0;
 }
-validate136.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate142.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats14 = formats.percent;
-function validate138(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate138.evaluated;
+function validate144(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate144.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -658,51 +734,51 @@ function validate138(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate138.errors = vErrors, errors === 0;
+  return validate144.errors = vErrors, errors === 0;
 }
-validate138.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema39 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
-function validate146(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate146.evaluated;
+validate144.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema41 = { enum: ["structural adhesive", "sealer", "foam", "cavity wax", "sound pad", "wiring", "control unit", "sensor", "glass", "airbag", "belt pretensioner", "traction battery", "high-voltage cable", "low-voltage battery", "fuel tank", "fuel line", "gas cylinder", "brake line", "refrigerant line", "trim", "paint"] };
+function validate152(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate152.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "structural adhesive" || data === "sealer" || data === "foam" || data === "cavity wax" || data === "sound pad" || data === "wiring" || data === "control unit" || data === "sensor" || data === "glass" || data === "airbag" || data === "belt pretensioner" || data === "traction battery" || data === "high-voltage cable" || data === "low-voltage battery" || data === "fuel tank" || data === "fuel line" || data === "gas cylinder" || data === "brake line" || data === "refrigerant line" || data === "trim" || data === "paint")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema39.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema41.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate146.errors = vErrors, errors === 0;
+  return validate152.errors = vErrors, errors === 0;
 }
-validate146.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema40 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
-function validate148(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate148.evaluated;
+validate152.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema42 = { enum: ["stays", "removed", "shielded", "renewed", "emptied"] };
+function validate154(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate154.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "stays" || data === "removed" || data === "shielded" || data === "renewed" || data === "emptied")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema40.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
-  return validate148.errors = vErrors, errors === 0;
-}
-validate148.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema41 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/length" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema42 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
-function validate160(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate160.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
     let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema42.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate160.errors = vErrors, errors === 0;
+  return validate154.errors = vErrors, errors === 0;
 }
-validate160.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema43 = { enum: ["left", "right", "both", "centre"] };
-function validate162(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate162.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema43.enum } };
+validate154.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema43 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, name: { type: "string", maxLength: 200 }, kind: { $ref: "#/$defs/part_kind" }, side: { $ref: "#/$defs/side" }, structural: { type: "boolean" }, cosmetic_by: { $ref: "#/$defs/cites" }, one_piece: { type: "boolean" }, under: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over: { if: { type: "array" }, then: { type: "array", maxItems: 20, items: { $ref: "#/$defs/id" } }, else: { $ref: "#/$defs/id" } }, over_nothing: { type: "boolean" }, joined_to: { type: "array", maxItems: 50, items: { $ref: "#/$defs/id" } }, holds: { type: "array", maxItems: 30, items: { $ref: "#/$defs/item" } }, grade: { $ref: "#/$defs/grade" }, strength: { $ref: "#/$defs/stress" }, class: { $ref: "#/$defs/strength_class" }, grade_from: { type: "object", additionalProperties: !1, properties: { reference: { $ref: "#/$defs/id" }, at: { type: "string", maxLength: 200 }, by: { enum: ["maker document", "marking on part", "hardness test", "magnet", "spark", "file", "memory"] } } }, thickness: { $ref: "#/$defs/size" }, coating: { enum: ["none", "zinc", "zinc-iron", "zinc-magnesium", "zinc-aluminium", "aluminium-zinc", "aluminium-silicon", "zinc-nickel"] }, zones: { type: "array", maxItems: 10, items: { $ref: "#/$defs/material" } }, closed_section: { type: "boolean" }, condition: { enum: ["new", "recycled", "refurbished"] }, donor: { type: "object", additionalProperties: !1, properties: { vin: { type: "string", maxLength: 40 }, maker: { type: "string", maxLength: 100 }, model: { type: "string", maxLength: 100 }, body: { type: "string", maxLength: 100 }, model_year: { type: "integer", minimum: 1900, maximum: 2199 }, damage: { type: "string", maxLength: 400 }, at_this_part: { enum: ["sound", "damaged", "not yet seen"] }, cite: { $ref: "#/$defs/cites" }, taken_off: { enum: ["unbolted", "drilled out at the factory joints", "cut out beyond the factory joints", "cut out with a flame"] }, flooded: { type: "boolean" } } }, damage: { type: "object", additionalProperties: !1, properties: { kind: { $ref: "#/$defs/damage_kind" }, kinds: { type: "array", maxItems: 10, items: { $ref: "#/$defs/damage_kind" } }, found_by: { enum: ["seen", "outer panel cut back", "part removed", "probe camera", "measured", "not looked at"] }, extent: { type: "string", maxLength: 400 }, tolerable_by: { $ref: "#/$defs/cites" }, short_radius: { type: "boolean" }, line_left: { type: "boolean" } } }, operations: { type: "array", maxItems: 100, items: { $ref: "#/$defs/operation" } }, note: { $ref: "#/$defs/text" }, radar_behind: { type: "boolean" } } }, schema44 = { enum: ["door ring", "a-pillar", "b-pillar", "c-pillar", "d-pillar", "sill", "sill reinforcement", "roof rail", "roof bow", "front rail", "rear rail", "apron", "strut tower", "crossmember", "bulkhead", "floor", "tunnel", "wheelhouse", "reinforcement", "bumper beam", "door beam", "battery tray", "subframe", "radiator support", "back panel", "side panel", "quarter panel", "sill skin", "roof skin", "door", "door skin", "fender", "bonnet", "boot lid", "tailgate", "bumper cover", "bracket", "suspension part", "steering part", "wheel", "glass", "lamp", "trim", "seat", "restraint unit", "traction battery", "other"] };
+function validate166(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate166.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "door ring" || data === "a-pillar" || data === "b-pillar" || data === "c-pillar" || data === "d-pillar" || data === "sill" || data === "sill reinforcement" || data === "roof rail" || data === "roof bow" || data === "front rail" || data === "rear rail" || data === "apron" || data === "strut tower" || data === "crossmember" || data === "bulkhead" || data === "floor" || data === "tunnel" || data === "wheelhouse" || data === "reinforcement" || data === "bumper beam" || data === "door beam" || data === "battery tray" || data === "subframe" || data === "radiator support" || data === "back panel" || data === "side panel" || data === "quarter panel" || data === "sill skin" || data === "roof skin" || data === "door" || data === "door skin" || data === "fender" || data === "bonnet" || data === "boot lid" || data === "tailgate" || data === "bumper cover" || data === "bracket" || data === "suspension part" || data === "steering part" || data === "wheel" || data === "glass" || data === "lamp" || data === "trim" || data === "seat" || data === "restraint unit" || data === "traction battery" || data === "other")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema44.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate162.errors = vErrors, errors === 0;
+  return validate166.errors = vErrors, errors === 0;
 }
-validate162.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate171(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate171.evaluated;
+validate166.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema45 = { enum: ["left", "right", "both", "centre"] };
+function validate168(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate168.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "left" || data === "right" || data === "both" || data === "centre")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema45.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate168.errors = vErrors, errors === 0;
+}
+validate168.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate177(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate177.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 200) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 200 } };
@@ -712,12 +788,12 @@ function validate171(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate171.errors = vErrors, errors === 0;
+  return validate177.errors = vErrors, errors === 0;
 }
-validate171.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate177.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 var formats16 = formats.stress;
-function validate173(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate173.evaluated;
+function validate179(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate179.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
@@ -731,21 +807,40 @@ function validate173(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate173.errors = vErrors, errors === 0;
+  return validate179.errors = vErrors, errors === 0;
 }
-validate173.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema46 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
-function validate175(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate175.evaluated;
+validate179.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema48 = { enum: ["mild", "high-strength", "advanced high-strength", "ultra-high-strength", "press-hardened", "aluminium", "stainless", "magnesium", "composite"] };
+function validate181(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate181.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "mild" || data === "high-strength" || data === "advanced high-strength" || data === "ultra-high-strength" || data === "press-hardened" || data === "aluminium" || data === "stainless" || data === "magnesium" || data === "composite")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema46.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema48.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate175.errors = vErrors, errors === 0;
+  return validate181.errors = vErrors, errors === 0;
 }
-validate175.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate179(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate179.evaluated;
+validate181.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats18 = formats.size;
+function validate184(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate184.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
+    if (func2(data) > 60) {
+      let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (!formats18(data)) {
+      let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "size" } };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+  } else {
+    let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
+    vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+  }
+  return validate184.errors = vErrors, errors === 0;
+}
+validate184.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate186.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "grade" || key0 === "strength" || key0 === "class" || key0 === "thickness")) {
@@ -764,43 +859,43 @@ function validate179(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    data.grade !== void 0 && (validate171(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data.strength !== void 0 && (validate173(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate173.errors : vErrors.concat(validate173.errors), errors = vErrors.length)), data.class !== void 0 && (validate175(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate120(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length));
+    data.grade !== void 0 && (validate177(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate177.errors : vErrors.concat(validate177.errors), errors = vErrors.length)), data.strength !== void 0 && (validate179(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.class !== void 0 && (validate181(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate181.errors : vErrors.concat(validate181.errors), errors = vErrors.length)), data.thickness !== void 0 && (validate184(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length));
   } else {
     let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate179.errors = vErrors, errors === 0;
-}
-validate179.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema48 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
-function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate186.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema48.enum } };
-    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
-  }
   return validate186.errors = vErrors, errors === 0;
 }
-validate186.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema49 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/length" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/length" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/length" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema50 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
-function validate192(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate192.evaluated;
-  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema50.enum } };
+validate186.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema51 = { enum: ["none", "scratch", "dent", "crease", "bend", "kink", "tear", "crack", "burn", "surface rust", "rusted through", "split spot welds", "deployed", "not yet seen"] };
+function validate193(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate193.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "none" || data === "scratch" || data === "dent" || data === "crease" || data === "bend" || data === "kink" || data === "tear" || data === "crack" || data === "burn" || data === "surface rust" || data === "rusted through" || data === "split spot welds" || data === "deployed" || data === "not yet seen")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema51.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate192.errors = vErrors, errors === 0;
+  return validate193.errors = vErrors, errors === 0;
 }
-validate192.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats18 = formats.temperature;
-function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
+validate193.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema52 = { type: "object", additionalProperties: !1, properties: { id: { $ref: "#/$defs/id" }, do: { $ref: "#/$defs/operation_word" }, step: { type: "integer", minimum: 0, maximum: 1e4 }, refit_step: { type: "integer", minimum: 0, maximum: 1e4 }, extent: { enum: ["whole", "part"] }, at: { type: "string", maxLength: 100 }, zone: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, reason: { type: "string", maxLength: 2e3 }, conditions_met: { type: "array", maxItems: 30, items: { type: "string", maxLength: 400 } }, source: { enum: ["torch", "induction", "hot air", "infra-red panel", "oven", "other"] }, cut_with: { enum: ["saw", "drill", "chisel", "cutting disc", "grinder", "plasma", "flame"] }, temperature: { $ref: "#/$defs/temperature" }, hold: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, measured_by: { $ref: "#/$defs/measured_by" }, free_end: { $ref: "#/$defs/free_end" }, shape: { enum: ["strip", "disc"] }, radius: { $ref: "#/$defs/size" }, cooled_faces: { enum: ["both", "one"] }, starts_below: { $ref: "#/$defs/temperature" }, cooling: { enum: ["still air", "fan", "water", "wet cloth"] }, limit: { type: "object", additionalProperties: !1, properties: { temperature: { $ref: "#/$defs/temperature" }, time: { $ref: "#/$defs/time" }, times: { type: "integer", minimum: 1, maximum: 100 }, cite: { $ref: "#/$defs/cites" } } }, off_vehicle: { type: "boolean" }, near: { type: "array", maxItems: 200, items: { $ref: "#/$defs/near" } }, clear_within: { $ref: "#/$defs/length" }, clear_cite: { $ref: "#/$defs/cites" }, method: { enum: ["cold", "with heat"] }, amount: { $ref: "#/$defs/length" }, joints: { type: "array", maxItems: 200, items: { $ref: "#/$defs/joint" } }, earth_clamp: { type: "string", maxLength: 200 }, earth_clamp_on: { enum: ["same part", "joined part", "elsewhere on the body", "wheel, hub or suspension", "engine, gearbox or motor", "control unit or its bracket", "none needed"] }, earth_clamp_distance: { $ref: "#/$defs/length" }, control_units_state: { enum: ["none near", "unplugged", "removed", "left plugged in"] }, control_units: { type: "string", maxLength: 400 }, fire_watch: { $ref: "#/$defs/time" }, film: { $ref: "#/$defs/size" }, material: { type: "string", maxLength: 200 }, planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, note: { $ref: "#/$defs/text" }, film_limit: { $ref: "#/$defs/size" }, film_cite: { $ref: "#/$defs/cites" }, added_metal: { type: "string", maxLength: 400 }, added_metal_cite: { $ref: "#/$defs/cites" }, fasteners: { $ref: "#/$defs/fasteners" } } }, schema53 = { enum: ["replace", "section", "butt weld", "heat", "straighten", "weld", "braze", "bond", "rivet", "drill", "grind", "fill", "cut for access", "refinish", "bake", "remove and refit", "leave"] };
+function validate199(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate199.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "replace" || data === "section" || data === "butt weld" || data === "heat" || data === "straighten" || data === "weld" || data === "braze" || data === "bond" || data === "rivet" || data === "drill" || data === "grind" || data === "fill" || data === "cut for access" || data === "refinish" || data === "bake" || data === "remove and refit" || data === "leave")) {
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema53.enum } };
+    vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+  }
+  return validate199.errors = vErrors, errors === 0;
+}
+validate199.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats20 = formats.temperature;
+function validate202(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate202.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats18(data)) {
+    if (!formats20(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "temperature" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -808,12 +903,12 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate195.errors = vErrors, errors === 0;
+  return validate202.errors = vErrors, errors === 0;
 }
-validate195.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema52 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
-function validate198(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate198.evaluated;
+validate202.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema55 = { type: "object", additionalProperties: !1, properties: { means: { enum: ["temperature crayon", "contact probe", "infra-red on a prepared spot", "infra-red", "none"] }, place: { type: "string", maxLength: 200 }, calibration_due: { $ref: "#/$defs/date" } } };
+function validate205(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate205.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "means" || key0 === "place" || key0 === "calibration_due")) {
@@ -823,7 +918,7 @@ function validate198(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.means !== void 0) {
       let data0 = data.means;
       if (!(data0 === "temperature crayon" || data0 === "contact probe" || data0 === "infra-red on a prepared spot" || data0 === "infra-red" || data0 === "none")) {
-        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema52.properties.means.enum } };
+        let err1 = { instancePath: instancePath + "/means", schemaPath: "#/properties/means/enum", keyword: "enum", params: { allowedValues: schema55.properties.means.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -844,18 +939,18 @@ function validate198(data, { instancePath = "", parentData, parentDataProperty, 
     let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate198.errors = vErrors, errors === 0;
+  return validate205.errors = vErrors, errors === 0;
 }
-validate198.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats20 = formats["free-end"];
-function validate201(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate201.evaluated;
+validate205.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats22 = formats["free-end"];
+function validate208(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate208.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats20(data)) {
+    if (!formats22(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "free-end" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -863,28 +958,28 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate201.errors = vErrors, errors === 0;
+  return validate208.errors = vErrors, errors === 0;
 }
-validate201.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema54 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/length" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/length" }, spot_pitch: { $ref: "#/$defs/length" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/length" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema55 = { enum: ["same sheet", "joined", "through air"] };
-function validate212(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate212.evaluated;
+validate208.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema57 = { type: "object", additionalProperties: !1, properties: { part: { $ref: "#/$defs/id" }, item: { $ref: "#/$defs/item" }, distance: { $ref: "#/$defs/length" }, path: { $ref: "#/$defs/path" }, treatment: { $ref: "#/$defs/treatment" }, cite: { $ref: "#/$defs/cites" }, limit: { $ref: "#/$defs/temperature" }, lap: { type: "object", additionalProperties: !1, properties: { length: { $ref: "#/$defs/size" }, beyond: { $ref: "#/$defs/length" }, spot_diameter: { $ref: "#/$defs/size" }, spot_pitch: { $ref: "#/$defs/size" } } }, sink: { type: "object", additionalProperties: !1, properties: { kind: { enum: ["wet cloth", "copper bar"] }, distance: { $ref: "#/$defs/length" }, width: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, water: { $ref: "#/$defs/mass" }, thickness: { $ref: "#/$defs/size" }, held: { enum: ["clamped", "laid on"] }, across: { type: "boolean" }, done: { $ref: "#/$defs/moment" } } }, watched_by: { $ref: "#/$defs/measured_by" }, reading: { $ref: "#/$defs/temperature" }, name: { type: "string", maxLength: 200 } } }, schema58 = { enum: ["same sheet", "joined", "through air"] };
+function validate219(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate219.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "same sheet" || data === "joined" || data === "through air")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema55.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema58.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate212.errors = vErrors, errors === 0;
+  return validate219.errors = vErrors, errors === 0;
 }
-validate212.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats22 = formats.mass;
-function validate224(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate224.evaluated;
+validate219.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats24 = formats.mass;
+function validate231(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate231.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats22(data)) {
+    if (!formats24(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "mass" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -892,18 +987,18 @@ function validate224(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate224.errors = vErrors, errors === 0;
+  return validate231.errors = vErrors, errors === 0;
 }
-validate224.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate208(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate208.evaluated;
+validate231.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate215(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate215.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema54.properties, key0)) {
+      if (!func1.call(schema57.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.part !== void 0 && (validate71(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.item !== void 0 && (validate146(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length)), data.distance !== void 0 && (validate120(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.path !== void 0 && (validate212(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate212.errors : vErrors.concat(validate212.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate148(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length)), data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.limit !== void 0 && (validate195(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.lap !== void 0) {
+    if (data.part !== void 0 && (validate74(data.part, { instancePath: instancePath + "/part", parentData: data, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.item !== void 0 && (validate152(data.item, { instancePath: instancePath + "/item", parentData: data, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length)), data.distance !== void 0 && (validate126(data.distance, { instancePath: instancePath + "/distance", parentData: data, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.path !== void 0 && (validate219(data.path, { instancePath: instancePath + "/path", parentData: data, parentDataProperty: "path", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate219.errors : vErrors.concat(validate219.errors), errors = vErrors.length)), data.treatment !== void 0 && (validate154(data.treatment, { instancePath: instancePath + "/treatment", parentData: data, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length)), data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.limit !== void 0 && (validate202(data.limit, { instancePath: instancePath + "/limit", parentData: data, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.lap !== void 0) {
       let data7 = data.lap;
       if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
         for (let key1 in data7)
@@ -911,7 +1006,7 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
             let err1 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
-        data7.length !== void 0 && (validate120(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate120(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate120(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate120(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length));
+        data7.length !== void 0 && (validate184(data7.length, { instancePath: instancePath + "/lap/length", parentData: data7, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data7.beyond !== void 0 && (validate126(data7.beyond, { instancePath: instancePath + "/lap/beyond", parentData: data7, parentDataProperty: "beyond", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data7.spot_diameter !== void 0 && (validate184(data7.spot_diameter, { instancePath: instancePath + "/lap/spot_diameter", parentData: data7, parentDataProperty: "spot_diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data7.spot_pitch !== void 0 && (validate184(data7.spot_pitch, { instancePath: instancePath + "/lap/spot_pitch", parentData: data7, parentDataProperty: "spot_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length));
       } else {
         let err2 = { instancePath: instancePath + "/lap", schemaPath: "#/properties/lap/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
@@ -921,21 +1016,21 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
       let data12 = data.sink;
       if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
         for (let key2 in data12)
-          if (!func1.call(schema54.properties.sink.properties, key2)) {
+          if (!func1.call(schema57.properties.sink.properties, key2)) {
             let err3 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         if (data12.kind !== void 0) {
           let data13 = data12.kind;
           if (!(data13 === "wet cloth" || data13 === "copper bar")) {
-            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema54.properties.sink.properties.kind.enum } };
+            let err4 = { instancePath: instancePath + "/sink/kind", schemaPath: "#/properties/sink/properties/kind/enum", keyword: "enum", params: { allowedValues: schema57.properties.sink.properties.kind.enum } };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
-        if (data12.distance !== void 0 && (validate120(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.width !== void 0 && (validate120(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.length !== void 0 && (validate120(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.water !== void 0 && (validate224(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate224.errors : vErrors.concat(validate224.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate120(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data12.held !== void 0) {
+        if (data12.distance !== void 0 && (validate126(data12.distance, { instancePath: instancePath + "/sink/distance", parentData: data12, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data12.width !== void 0 && (validate184(data12.width, { instancePath: instancePath + "/sink/width", parentData: data12, parentDataProperty: "width", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data12.length !== void 0 && (validate184(data12.length, { instancePath: instancePath + "/sink/length", parentData: data12, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data12.water !== void 0 && (validate231(data12.water, { instancePath: instancePath + "/sink/water", parentData: data12, parentDataProperty: "water", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate231.errors : vErrors.concat(validate231.errors), errors = vErrors.length)), data12.thickness !== void 0 && (validate184(data12.thickness, { instancePath: instancePath + "/sink/thickness", parentData: data12, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data12.held !== void 0) {
           let data19 = data12.held;
           if (!(data19 === "clamped" || data19 === "laid on")) {
-            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema54.properties.sink.properties.held.enum } };
+            let err5 = { instancePath: instancePath + "/sink/held", schemaPath: "#/properties/sink/properties/held/enum", keyword: "enum", params: { allowedValues: schema57.properties.sink.properties.held.enum } };
             vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
           }
         }
@@ -943,13 +1038,13 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
           let err6 = { instancePath: instancePath + "/sink/across", schemaPath: "#/properties/sink/properties/across/type", keyword: "type", params: { type: "boolean" } };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
-        data12.done !== void 0 && (validate86(data12.done, { instancePath: instancePath + "/sink/done", parentData: data12, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length));
+        data12.done !== void 0 && (validate92(data12.done, { instancePath: instancePath + "/sink/done", parentData: data12, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length));
       } else {
         let err7 = { instancePath: instancePath + "/sink", schemaPath: "#/properties/sink/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
-    if (data.watched_by !== void 0 && (validate198(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.reading !== void 0 && (validate195(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.watched_by !== void 0 && (validate205(data.watched_by, { instancePath: instancePath + "/watched_by", parentData: data, parentDataProperty: "watched_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data.reading !== void 0 && (validate202(data.reading, { instancePath: instancePath + "/reading", parentData: data, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.name !== void 0) {
       let data24 = data.name;
       if (typeof data24 == "string") {
         if (func2(data24) > 200) {
@@ -965,19 +1060,19 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
     let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
-  return validate208.errors = vErrors, errors === 0;
+  return validate215.errors = vErrors, errors === 0;
 }
-validate208.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema57 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/length" }, pitch: { $ref: "#/$defs/length" }, factory_pitch: { $ref: "#/$defs/length" }, widest_gap: { $ref: "#/$defs/length" }, length: { $ref: "#/$defs/length" }, overlap: { $ref: "#/$defs/length" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/length" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/length" }, edge: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/length" }, hole: { $ref: "#/$defs/length" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/length" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/length" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/length" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/length" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/length" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/length" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
-var formats24 = formats.force;
-function validate267(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate267.evaluated;
+validate215.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema60 = { type: "object", additionalProperties: !1, properties: { to: { $ref: "#/$defs/id" }, method: { $ref: "#/$defs/joint_method" }, form: { enum: ["lap", "flange", "butt with insert", "open butt", "hem"] }, sheets: { type: "array", maxItems: 8, items: { $ref: "#/$defs/id" } }, factory_count: { type: "integer", minimum: 0, maximum: 1e5 }, factory_count_from: { $ref: "#/$defs/cites" }, factory_method: { $ref: "#/$defs/joint_method" }, count: { type: "integer", minimum: 1, maximum: 1e5 }, count_done: { type: "integer", minimum: 0, maximum: 1e5 }, nugget: { $ref: "#/$defs/size" }, pitch: { $ref: "#/$defs/size" }, factory_pitch: { $ref: "#/$defs/size" }, widest_gap: { $ref: "#/$defs/size" }, length: { $ref: "#/$defs/size" }, overlap: { $ref: "#/$defs/size" }, pattern: { type: "object", additionalProperties: !1, properties: { count: { type: "integer", minimum: 1, maximum: 1e5 }, pitch: { $ref: "#/$defs/size" }, method: { $ref: "#/$defs/joint_method" }, nugget: { $ref: "#/$defs/size" }, edge: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, access: { enum: ["both sides", "one side"] }, edge: { $ref: "#/$defs/size" }, hole: { $ref: "#/$defs/size" }, fastener: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, kind: { enum: ["structural", "ordinary"] }, diameter: { $ref: "#/$defs/size" }, head: { enum: ["raised", "countersunk"] }, grip_from: { $ref: "#/$defs/length" }, grip_to: { $ref: "#/$defs/size" }, coating: { type: "string", maxLength: 200 } } }, old_holes: { enum: ["none", "beside them", "opened for a larger one", "used again"] }, insert: { type: "object", additionalProperties: !1, properties: { length_each_side: { $ref: "#/$defs/size" }, grade: { $ref: "#/$defs/grade" }, thickness: { $ref: "#/$defs/size" }, cite: { $ref: "#/$defs/cites" } } }, gap: { $ref: "#/$defs/length" }, gap_cite: { $ref: "#/$defs/cites" }, backing: { type: "string", maxLength: 200 }, adhesive: { type: "object", additionalProperties: !1, properties: { product: { type: "string", maxLength: 200 }, lot: { type: "string", maxLength: 100 }, expires: { $ref: "#/$defs/date" }, cure: { type: "string", maxLength: 200 }, cured: { $ref: "#/$defs/moment" }, handling_time: { $ref: "#/$defs/time" }, open_time: { $ref: "#/$defs/time" }, closed_after: { $ref: "#/$defs/time" }, preparation: { type: "string", maxLength: 200 } } }, factory_adhesive: { type: "boolean" }, filler: { type: "string", maxLength: 200 }, gas: { type: "string", maxLength: 200 }, insulation: { type: "string", maxLength: 200 }, edges_sealed: { type: "boolean" }, own_tools: { type: "boolean" }, settings: { type: "object", additionalProperties: !1, properties: { machine: { type: "string", maxLength: 200 }, program: { type: "string", maxLength: 200 }, force: { $ref: "#/$defs/force" }, current: { $ref: "#/$defs/current" }, voltage: { $ref: "#/$defs/voltage" }, weld_time: { $ref: "#/$defs/time" }, tip: { $ref: "#/$defs/size" }, most_force: { $ref: "#/$defs/force" }, most_current: { $ref: "#/$defs/current" }, travel_speed: { $ref: "#/$defs/speed" }, heat_input: { $ref: "#/$defs/heat_input" }, power: { $ref: "#/$defs/power" }, passes: { type: "integer", minimum: 1, maximum: 20 }, interpass: { $ref: "#/$defs/temperature" }, stitch: { $ref: "#/$defs/size" }, pause: { $ref: "#/$defs/time" } } }, drawn: { type: "boolean" }, place: { type: "string", maxLength: 100 }, cite: { $ref: "#/$defs/cites" }, by: { $ref: "#/$defs/person" }, coupon: { $ref: "#/$defs/coupon" }, done: { $ref: "#/$defs/moment" }, record: { type: "string", maxLength: 200 }, note: { $ref: "#/$defs/text" }, flange_coat_cite: { $ref: "#/$defs/cites" }, flange_coat: { enum: ["weld-through primer", "factory coat left whole", "adhesive", "sealer", "bare"] } } };
+var formats26 = formats.force;
+function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate274.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats24(data)) {
+    if (!formats26(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "force" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -985,18 +1080,18 @@ function validate267(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate267.errors = vErrors, errors === 0;
+  return validate274.errors = vErrors, errors === 0;
 }
-validate267.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats26 = formats.current;
-function validate269(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate269.evaluated;
+validate274.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats28 = formats.current;
+function validate276(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats26(data)) {
+    if (!formats28(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "current" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -1004,18 +1099,18 @@ function validate269(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate269.errors = vErrors, errors === 0;
+  return validate276.errors = vErrors, errors === 0;
 }
-validate269.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats28 = formats.voltage;
-function validate271(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate271.evaluated;
+validate276.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats30 = formats.voltage;
+function validate278(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate278.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats28(data)) {
+    if (!formats30(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "voltage" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -1023,18 +1118,18 @@ function validate271(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate271.errors = vErrors, errors === 0;
+  return validate278.errors = vErrors, errors === 0;
 }
-validate271.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats30 = formats.speed;
-function validate277(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate277.evaluated;
+validate278.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats32 = formats.speed;
+function validate284(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate284.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats30(data)) {
+    if (!formats32(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "speed" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -1042,18 +1137,18 @@ function validate277(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate277.errors = vErrors, errors === 0;
+  return validate284.errors = vErrors, errors === 0;
 }
-validate277.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats32 = formats["energy-per-length"];
-function validate279(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate279.evaluated;
+validate284.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats34 = formats["energy-per-length"];
+function validate286(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate286.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats32(data)) {
+    if (!formats34(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "energy-per-length" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -1061,18 +1156,18 @@ function validate279(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate279.errors = vErrors, errors === 0;
+  return validate286.errors = vErrors, errors === 0;
 }
-validate279.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats34 = formats.power;
-function validate281(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate281.evaluated;
+validate286.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats36 = formats.power;
+function validate288(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate288.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats34(data)) {
+    if (!formats36(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "power" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -1080,79 +1175,86 @@ function validate281(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate281.errors = vErrors, errors === 0;
+  return validate288.errors = vErrors, errors === 0;
 }
-validate281.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema65 = { enum: ["planned", "passed", "failed"] };
-function validate289(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate289.evaluated;
+validate288.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema68 = { enum: ["planned", "passed", "failed"] };
+function validate296(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate296.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), !(data === "planned" || data === "passed" || data === "failed")) {
-    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema65.enum } };
+    let err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema68.enum } };
     vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
   }
-  return validate289.errors = vErrors, errors === 0;
+  return validate296.errors = vErrors, errors === 0;
 }
-validate289.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var schema66 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, nugget: { $ref: "#/$defs/length" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
-function validate291(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate291.evaluated;
+validate296.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var schema69 = { type: "object", additionalProperties: !1, properties: { result: { $ref: "#/$defs/coupon_result" }, date: { $ref: "#/$defs/date" }, bonded: { $ref: "#/$defs/moment" }, shows: { enum: ["bond and rivets", "rivets only"] }, nugget: { $ref: "#/$defs/size" }, sheets: { type: "array", maxItems: 6, items: { $ref: "#/$defs/material" } }, at_job_pitch: { type: "boolean" }, failure: { enum: ["button", "interface", "part of each"] }, same_setup: { type: "boolean" }, record: { type: "string", maxLength: 200 } } };
+function validate298(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate298.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!(key0 === "result" || key0 === "date" || key0 === "nugget" || key0 === "sheets" || key0 === "at_job_pitch" || key0 === "failure" || key0 === "same_setup" || key0 === "record")) {
+      if (!func1.call(schema69.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.result !== void 0 && (validate289(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate289.errors : vErrors.concat(validate289.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.nugget !== void 0 && (validate120(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.sheets !== void 0) {
-      let data3 = data.sheets;
-      if (Array.isArray(data3)) {
-        if (data3.length > 6) {
-          let err1 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/maxItems", keyword: "maxItems", params: { limit: 6 } };
-          vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    if (data.result !== void 0 && (validate296(data.result, { instancePath: instancePath + "/result", parentData: data, parentDataProperty: "result", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate296.errors : vErrors.concat(validate296.errors), errors = vErrors.length)), data.date !== void 0 && (validate53(data.date, { instancePath: instancePath + "/date", parentData: data, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data.bonded !== void 0 && (validate92(data.bonded, { instancePath: instancePath + "/bonded", parentData: data, parentDataProperty: "bonded", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.shows !== void 0) {
+      let data3 = data.shows;
+      if (!(data3 === "bond and rivets" || data3 === "rivets only")) {
+        let err1 = { instancePath: instancePath + "/shows", schemaPath: "#/properties/shows/enum", keyword: "enum", params: { allowedValues: schema69.properties.shows.enum } };
+        vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+      }
+    }
+    if (data.nugget !== void 0 && (validate184(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.sheets !== void 0) {
+      let data5 = data.sheets;
+      if (Array.isArray(data5)) {
+        if (data5.length > 6) {
+          let err2 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/maxItems", keyword: "maxItems", params: { limit: 6 } };
+          vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
         }
-        let len0 = data3.length;
+        let len0 = data5.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate179(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length);
+          validate186(data5[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data5, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length);
       } else {
-        let err2 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+        let err3 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
     if (data.at_job_pitch !== void 0 && typeof data.at_job_pitch != "boolean") {
-      let err3 = { instancePath: instancePath + "/at_job_pitch", schemaPath: "#/properties/at_job_pitch/type", keyword: "type", params: { type: "boolean" } };
-      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      let err4 = { instancePath: instancePath + "/at_job_pitch", schemaPath: "#/properties/at_job_pitch/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
     if (data.failure !== void 0) {
-      let data6 = data.failure;
-      if (!(data6 === "button" || data6 === "interface" || data6 === "part of each")) {
-        let err4 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema66.properties.failure.enum } };
-        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      let data8 = data.failure;
+      if (!(data8 === "button" || data8 === "interface" || data8 === "part of each")) {
+        let err5 = { instancePath: instancePath + "/failure", schemaPath: "#/properties/failure/enum", keyword: "enum", params: { allowedValues: schema69.properties.failure.enum } };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
     if (data.same_setup !== void 0 && typeof data.same_setup != "boolean") {
-      let err5 = { instancePath: instancePath + "/same_setup", schemaPath: "#/properties/same_setup/type", keyword: "type", params: { type: "boolean" } };
-      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      let err6 = { instancePath: instancePath + "/same_setup", schemaPath: "#/properties/same_setup/type", keyword: "type", params: { type: "boolean" } };
+      vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
     }
     if (data.record !== void 0) {
-      let data8 = data.record;
-      if (typeof data8 == "string") {
-        if (func2(data8) > 200) {
-          let err6 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      let data10 = data.record;
+      if (typeof data10 == "string") {
+        if (func2(data10) > 200) {
+          let err7 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/maxLength", keyword: "maxLength", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
       } else {
-        let err7 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "string" } };
-        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        let err8 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "string" } };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
   } else {
-    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+    let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate291.errors = vErrors, errors === 0;
+  return validate298.errors = vErrors, errors === 0;
 }
-validate291.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate288(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate288.evaluated;
+validate298.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate295(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate295.evaluated;
   evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0);
   let _errs0 = errors, valid0 = !0, _errs1 = errors;
   if (typeof data != "string") {
@@ -1164,12 +1266,12 @@ function validate288(data, { instancePath = "", parentData, parentDataProperty, 
   let ifClause0;
   if (_valid0) {
     let _errs3 = errors;
-    validate289(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate289.errors : vErrors.concat(validate289.errors), errors = vErrors.length);
+    validate296(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate296.errors : vErrors.concat(validate296.errors), errors = vErrors.length);
     var _valid0 = _errs3 === errors;
     valid0 = _valid0, ifClause0 = "then";
   } else {
     let _errs4 = errors;
-    validate291(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors), errors = vErrors.length);
+    validate298(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate298.errors : vErrors.concat(validate298.errors), errors = vErrors.length);
     var _valid0 = _errs4 === errors;
     if (valid0 = _valid0, valid0)
       var props0 = !0;
@@ -1179,21 +1281,21 @@ function validate288(data, { instancePath = "", parentData, parentDataProperty, 
     let err1 = { instancePath, schemaPath: "#/if", keyword: "if", params: { failingKeyword: ifClause0 } };
     vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
   }
-  return validate288.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate295.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate288.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate234(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate234.evaluated;
+validate295.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate241(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate241.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema57.properties, key0)) {
+      if (!func1.call(schema60.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.to !== void 0 && (validate71(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.method !== void 0 && (validate60(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.form !== void 0) {
+    if (data.to !== void 0 && (validate74(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.method !== void 0 && (validate63(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.form !== void 0) {
       let data2 = data.form;
       if (!(data2 === "lap" || data2 === "flange" || data2 === "butt with insert" || data2 === "open butt" || data2 === "hem")) {
-        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema57.properties.form.enum } };
+        let err1 = { instancePath: instancePath + "/form", schemaPath: "#/properties/form/enum", keyword: "enum", params: { allowedValues: schema60.properties.form.enum } };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     }
@@ -1206,7 +1308,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate71(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+          validate74(data3[i0], { instancePath: instancePath + "/sheets/" + i0, parentData: data3, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
       } else {
         let err3 = { instancePath: instancePath + "/sheets", schemaPath: "#/properties/sheets/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
@@ -1229,7 +1331,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.factory_count_from !== void 0 && (validate89(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate60(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.count !== void 0) {
+    if (data.factory_count_from !== void 0 && (validate95(data.factory_count_from, { instancePath: instancePath + "/factory_count_from", parentData: data, parentDataProperty: "factory_count_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.factory_method !== void 0 && (validate63(data.factory_method, { instancePath: instancePath + "/factory_method", parentData: data, parentDataProperty: "factory_method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.count !== void 0) {
       let data8 = data.count;
       if (!(typeof data8 == "number" && !(data8 % 1) && !isNaN(data8) && isFinite(data8))) {
         let err7 = { instancePath: instancePath + "/count", schemaPath: "#/properties/count/type", keyword: "type", params: { type: "integer" } };
@@ -1263,7 +1365,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.nugget !== void 0 && (validate120(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate120(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate120(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate120(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.length !== void 0 && (validate120(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate120(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.pattern !== void 0) {
+    if (data.nugget !== void 0 && (validate184(data.nugget, { instancePath: instancePath + "/nugget", parentData: data, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.pitch !== void 0 && (validate184(data.pitch, { instancePath: instancePath + "/pitch", parentData: data, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.factory_pitch !== void 0 && (validate184(data.factory_pitch, { instancePath: instancePath + "/factory_pitch", parentData: data, parentDataProperty: "factory_pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.widest_gap !== void 0 && (validate184(data.widest_gap, { instancePath: instancePath + "/widest_gap", parentData: data, parentDataProperty: "widest_gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.length !== void 0 && (validate184(data.length, { instancePath: instancePath + "/length", parentData: data, parentDataProperty: "length", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.overlap !== void 0 && (validate184(data.overlap, { instancePath: instancePath + "/overlap", parentData: data, parentDataProperty: "overlap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.pattern !== void 0) {
       let data16 = data.pattern;
       if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
         for (let key1 in data16)
@@ -1288,7 +1390,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data16.pitch !== void 0 && (validate120(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data16.method !== void 0 && (validate60(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate120(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate120(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate89(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+        data16.pitch !== void 0 && (validate184(data16.pitch, { instancePath: instancePath + "/pattern/pitch", parentData: data16, parentDataProperty: "pitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data16.method !== void 0 && (validate63(data16.method, { instancePath: instancePath + "/pattern/method", parentData: data16, parentDataProperty: "method", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data16.nugget !== void 0 && (validate184(data16.nugget, { instancePath: instancePath + "/pattern/nugget", parentData: data16, parentDataProperty: "nugget", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data16.edge !== void 0 && (validate184(data16.edge, { instancePath: instancePath + "/pattern/edge", parentData: data16, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data16.cite !== void 0 && (validate95(data16.cite, { instancePath: instancePath + "/pattern/cite", parentData: data16, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
       } else {
         let err17 = { instancePath: instancePath + "/pattern", schemaPath: "#/properties/pattern/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
@@ -1297,11 +1399,11 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.access !== void 0) {
       let data23 = data.access;
       if (!(data23 === "both sides" || data23 === "one side")) {
-        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema57.properties.access.enum } };
+        let err18 = { instancePath: instancePath + "/access", schemaPath: "#/properties/access/enum", keyword: "enum", params: { allowedValues: schema60.properties.access.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.edge !== void 0 && (validate120(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.hole !== void 0 && (validate120(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.fastener !== void 0) {
+    if (data.edge !== void 0 && (validate184(data.edge, { instancePath: instancePath + "/edge", parentData: data, parentDataProperty: "edge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.hole !== void 0 && (validate184(data.hole, { instancePath: instancePath + "/hole", parentData: data, parentDataProperty: "hole", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.fastener !== void 0) {
       let data26 = data.fastener;
       if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
         for (let key2 in data26)
@@ -1324,18 +1426,18 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         if (data26.kind !== void 0) {
           let data28 = data26.kind;
           if (!(data28 === "structural" || data28 === "ordinary")) {
-            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema57.properties.fastener.properties.kind.enum } };
+            let err22 = { instancePath: instancePath + "/fastener/kind", schemaPath: "#/properties/fastener/properties/kind/enum", keyword: "enum", params: { allowedValues: schema60.properties.fastener.properties.kind.enum } };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
-        if (data26.diameter !== void 0 && (validate120(data26.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data26, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data26.head !== void 0) {
+        if (data26.diameter !== void 0 && (validate184(data26.diameter, { instancePath: instancePath + "/fastener/diameter", parentData: data26, parentDataProperty: "diameter", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data26.head !== void 0) {
           let data30 = data26.head;
           if (!(data30 === "raised" || data30 === "countersunk")) {
-            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema57.properties.fastener.properties.head.enum } };
+            let err23 = { instancePath: instancePath + "/fastener/head", schemaPath: "#/properties/fastener/properties/head/enum", keyword: "enum", params: { allowedValues: schema60.properties.fastener.properties.head.enum } };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
-        if (data26.grip_from !== void 0 && (validate120(data26.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data26, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data26.grip_to !== void 0 && (validate120(data26.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data26, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data26.coating !== void 0) {
+        if (data26.grip_from !== void 0 && (validate126(data26.grip_from, { instancePath: instancePath + "/fastener/grip_from", parentData: data26, parentDataProperty: "grip_from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data26.grip_to !== void 0 && (validate184(data26.grip_to, { instancePath: instancePath + "/fastener/grip_to", parentData: data26, parentDataProperty: "grip_to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data26.coating !== void 0) {
           let data33 = data26.coating;
           if (typeof data33 == "string") {
             if (func2(data33) > 200) {
@@ -1355,7 +1457,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.old_holes !== void 0) {
       let data34 = data.old_holes;
       if (!(data34 === "none" || data34 === "beside them" || data34 === "opened for a larger one" || data34 === "used again")) {
-        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema57.properties.old_holes.enum } };
+        let err27 = { instancePath: instancePath + "/old_holes", schemaPath: "#/properties/old_holes/enum", keyword: "enum", params: { allowedValues: schema60.properties.old_holes.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
@@ -1367,13 +1469,13 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             let err28 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
-        data35.length_each_side !== void 0 && (validate120(data35.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data35, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data35.grade !== void 0 && (validate171(data35.grade, { instancePath: instancePath + "/insert/grade", parentData: data35, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data35.thickness !== void 0 && (validate120(data35.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data35, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data35.cite !== void 0 && (validate89(data35.cite, { instancePath: instancePath + "/insert/cite", parentData: data35, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+        data35.length_each_side !== void 0 && (validate184(data35.length_each_side, { instancePath: instancePath + "/insert/length_each_side", parentData: data35, parentDataProperty: "length_each_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data35.grade !== void 0 && (validate177(data35.grade, { instancePath: instancePath + "/insert/grade", parentData: data35, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate177.errors : vErrors.concat(validate177.errors), errors = vErrors.length)), data35.thickness !== void 0 && (validate184(data35.thickness, { instancePath: instancePath + "/insert/thickness", parentData: data35, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data35.cite !== void 0 && (validate95(data35.cite, { instancePath: instancePath + "/insert/cite", parentData: data35, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
       } else {
         let err29 = { instancePath: instancePath + "/insert", schemaPath: "#/properties/insert/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
-    if (data.gap !== void 0 && (validate120(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.gap_cite !== void 0 && (validate89(data.gap_cite, { instancePath: instancePath + "/gap_cite", parentData: data, parentDataProperty: "gap_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.backing !== void 0) {
+    if (data.gap !== void 0 && (validate126(data.gap, { instancePath: instancePath + "/gap", parentData: data, parentDataProperty: "gap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.gap_cite !== void 0 && (validate95(data.gap_cite, { instancePath: instancePath + "/gap_cite", parentData: data, parentDataProperty: "gap_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.backing !== void 0) {
       let data42 = data.backing;
       if (typeof data42 == "string") {
         if (func2(data42) > 200) {
@@ -1389,7 +1491,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
       let data43 = data.adhesive;
       if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
         for (let key4 in data43)
-          if (!func1.call(schema57.properties.adhesive.properties, key4)) {
+          if (!func1.call(schema60.properties.adhesive.properties, key4)) {
             let err32 = { instancePath: instancePath + "/adhesive", schemaPath: "#/properties/adhesive/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
@@ -1429,7 +1531,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         }
-        if (data43.cured !== void 0 && (validate86(data43.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data43, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data43.handling_time !== void 0 && (validate101(data43.handling_time, { instancePath: instancePath + "/adhesive/handling_time", parentData: data43, parentDataProperty: "handling_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data43.open_time !== void 0 && (validate101(data43.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data43, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data43.closed_after !== void 0 && (validate101(data43.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data43, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data43.preparation !== void 0) {
+        if (data43.cured !== void 0 && (validate92(data43.cured, { instancePath: instancePath + "/adhesive/cured", parentData: data43, parentDataProperty: "cured", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data43.handling_time !== void 0 && (validate107(data43.handling_time, { instancePath: instancePath + "/adhesive/handling_time", parentData: data43, parentDataProperty: "handling_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data43.open_time !== void 0 && (validate107(data43.open_time, { instancePath: instancePath + "/adhesive/open_time", parentData: data43, parentDataProperty: "open_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data43.closed_after !== void 0 && (validate107(data43.closed_after, { instancePath: instancePath + "/adhesive/closed_after", parentData: data43, parentDataProperty: "closed_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data43.preparation !== void 0) {
           let data52 = data43.preparation;
           if (typeof data52 == "string") {
             if (func2(data52) > 200) {
@@ -1498,7 +1600,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
       let data59 = data.settings;
       if (data59 && typeof data59 == "object" && !Array.isArray(data59)) {
         for (let key5 in data59)
-          if (!func1.call(schema57.properties.settings.properties, key5)) {
+          if (!func1.call(schema60.properties.settings.properties, key5)) {
             let err51 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
@@ -1526,7 +1628,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
-        if (data59.force !== void 0 && (validate267(data59.force, { instancePath: instancePath + "/settings/force", parentData: data59, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate267.errors : vErrors.concat(validate267.errors), errors = vErrors.length)), data59.current !== void 0 && (validate269(data59.current, { instancePath: instancePath + "/settings/current", parentData: data59, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate269.errors : vErrors.concat(validate269.errors), errors = vErrors.length)), data59.voltage !== void 0 && (validate271(data59.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data59, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate271.errors : vErrors.concat(validate271.errors), errors = vErrors.length)), data59.weld_time !== void 0 && (validate101(data59.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data59, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data59.tip !== void 0 && (validate120(data59.tip, { instancePath: instancePath + "/settings/tip", parentData: data59, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data59.most_force !== void 0 && (validate267(data59.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data59, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate267.errors : vErrors.concat(validate267.errors), errors = vErrors.length)), data59.most_current !== void 0 && (validate269(data59.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data59, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate269.errors : vErrors.concat(validate269.errors), errors = vErrors.length)), data59.travel_speed !== void 0 && (validate277(data59.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data59, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate277.errors : vErrors.concat(validate277.errors), errors = vErrors.length)), data59.heat_input !== void 0 && (validate279(data59.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data59, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate279.errors : vErrors.concat(validate279.errors), errors = vErrors.length)), data59.power !== void 0 && (validate281(data59.power, { instancePath: instancePath + "/settings/power", parentData: data59, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate281.errors : vErrors.concat(validate281.errors), errors = vErrors.length)), data59.passes !== void 0) {
+        if (data59.force !== void 0 && (validate274(data59.force, { instancePath: instancePath + "/settings/force", parentData: data59, parentDataProperty: "force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data59.current !== void 0 && (validate276(data59.current, { instancePath: instancePath + "/settings/current", parentData: data59, parentDataProperty: "current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length)), data59.voltage !== void 0 && (validate278(data59.voltage, { instancePath: instancePath + "/settings/voltage", parentData: data59, parentDataProperty: "voltage", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate278.errors : vErrors.concat(validate278.errors), errors = vErrors.length)), data59.weld_time !== void 0 && (validate107(data59.weld_time, { instancePath: instancePath + "/settings/weld_time", parentData: data59, parentDataProperty: "weld_time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data59.tip !== void 0 && (validate184(data59.tip, { instancePath: instancePath + "/settings/tip", parentData: data59, parentDataProperty: "tip", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data59.most_force !== void 0 && (validate274(data59.most_force, { instancePath: instancePath + "/settings/most_force", parentData: data59, parentDataProperty: "most_force", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors), errors = vErrors.length)), data59.most_current !== void 0 && (validate276(data59.most_current, { instancePath: instancePath + "/settings/most_current", parentData: data59, parentDataProperty: "most_current", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate276.errors : vErrors.concat(validate276.errors), errors = vErrors.length)), data59.travel_speed !== void 0 && (validate284(data59.travel_speed, { instancePath: instancePath + "/settings/travel_speed", parentData: data59, parentDataProperty: "travel_speed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors), errors = vErrors.length)), data59.heat_input !== void 0 && (validate286(data59.heat_input, { instancePath: instancePath + "/settings/heat_input", parentData: data59, parentDataProperty: "heat_input", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate286.errors : vErrors.concat(validate286.errors), errors = vErrors.length)), data59.power !== void 0 && (validate288(data59.power, { instancePath: instancePath + "/settings/power", parentData: data59, parentDataProperty: "power", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate288.errors : vErrors.concat(validate288.errors), errors = vErrors.length)), data59.passes !== void 0) {
           let data72 = data59.passes;
           if (!(typeof data72 == "number" && !(data72 % 1) && !isNaN(data72) && isFinite(data72))) {
             let err56 = { instancePath: instancePath + "/settings/passes", schemaPath: "#/properties/settings/properties/passes/type", keyword: "type", params: { type: "integer" } };
@@ -1543,7 +1645,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data59.interpass !== void 0 && (validate195(data59.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data59, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data59.stitch !== void 0 && (validate120(data59.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data59, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data59.pause !== void 0 && (validate101(data59.pause, { instancePath: instancePath + "/settings/pause", parentData: data59, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+        data59.interpass !== void 0 && (validate202(data59.interpass, { instancePath: instancePath + "/settings/interpass", parentData: data59, parentDataProperty: "interpass", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data59.stitch !== void 0 && (validate184(data59.stitch, { instancePath: instancePath + "/settings/stitch", parentData: data59, parentDataProperty: "stitch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data59.pause !== void 0 && (validate107(data59.pause, { instancePath: instancePath + "/settings/pause", parentData: data59, parentDataProperty: "pause", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length));
       } else {
         let err59 = { instancePath: instancePath + "/settings", schemaPath: "#/properties/settings/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
@@ -1565,7 +1667,7 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate288(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate288.errors : vErrors.concat(validate288.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.record !== void 0) {
+    if (data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.coupon !== void 0 && (validate295(data.coupon, { instancePath: instancePath + "/coupon", parentData: data, parentDataProperty: "coupon", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate295.errors : vErrors.concat(validate295.errors), errors = vErrors.length)), data.done !== void 0 && (validate92(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.record !== void 0) {
       let data82 = data.record;
       if (typeof data82 == "string") {
         if (func2(data82) > 200) {
@@ -1577,10 +1679,10 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
-    if (data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.flange_coat_cite !== void 0 && (validate89(data.flange_coat_cite, { instancePath: instancePath + "/flange_coat_cite", parentData: data, parentDataProperty: "flange_coat_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
+    if (data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.flange_coat_cite !== void 0 && (validate95(data.flange_coat_cite, { instancePath: instancePath + "/flange_coat_cite", parentData: data, parentDataProperty: "flange_coat_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.flange_coat !== void 0) {
       let data85 = data.flange_coat;
       if (!(data85 === "weld-through primer" || data85 === "factory coat left whole" || data85 === "adhesive" || data85 === "sealer" || data85 === "bare")) {
-        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema57.properties.flange_coat.enum } };
+        let err65 = { instancePath: instancePath + "/flange_coat", schemaPath: "#/properties/flange_coat/enum", keyword: "enum", params: { allowedValues: schema60.properties.flange_coat.enum } };
         vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
       }
     }
@@ -1588,18 +1690,18 @@ function validate234(data, { instancePath = "", parentData, parentDataProperty, 
     let err66 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
   }
-  return validate234.errors = vErrors, errors === 0;
+  return validate241.errors = vErrors, errors === 0;
 }
-validate234.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate190(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate190.evaluated;
+validate241.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate197(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate197.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema49.properties, key0)) {
+      if (!func1.call(schema52.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate71(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.do !== void 0 && (validate192(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors), errors = vErrors.length)), data.step !== void 0) {
+    if (data.id !== void 0 && (validate74(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.do !== void 0 && (validate199(data.do, { instancePath: instancePath + "/do", parentData: data, parentDataProperty: "do", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate199.errors : vErrors.concat(validate199.errors), errors = vErrors.length)), data.step !== void 0) {
       let data2 = data.step;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
         let err1 = { instancePath: instancePath + "/step", schemaPath: "#/properties/step/type", keyword: "type", params: { type: "integer" } };
@@ -1636,7 +1738,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.extent !== void 0) {
       let data4 = data.extent;
       if (!(data4 === "whole" || data4 === "part")) {
-        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema49.properties.extent.enum } };
+        let err7 = { instancePath: instancePath + "/extent", schemaPath: "#/properties/extent/enum", keyword: "enum", params: { allowedValues: schema52.properties.extent.enum } };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
@@ -1664,7 +1766,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
-    if (data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.reason !== void 0) {
+    if (data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.reason !== void 0) {
       let data8 = data.reason;
       if (typeof data8 == "string") {
         if (func2(data8) > 2e3) {
@@ -1704,18 +1806,18 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.source !== void 0) {
       let data11 = data.source;
       if (!(data11 === "torch" || data11 === "induction" || data11 === "hot air" || data11 === "infra-red panel" || data11 === "oven" || data11 === "other")) {
-        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema49.properties.source.enum } };
+        let err18 = { instancePath: instancePath + "/source", schemaPath: "#/properties/source/enum", keyword: "enum", params: { allowedValues: schema52.properties.source.enum } };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
     if (data.cut_with !== void 0) {
       let data12 = data.cut_with;
       if (!(data12 === "saw" || data12 === "drill" || data12 === "chisel" || data12 === "cutting disc" || data12 === "grinder" || data12 === "plasma" || data12 === "flame")) {
-        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema49.properties.cut_with.enum } };
+        let err19 = { instancePath: instancePath + "/cut_with", schemaPath: "#/properties/cut_with/enum", keyword: "enum", params: { allowedValues: schema52.properties.cut_with.enum } };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
-    if (data.temperature !== void 0 && (validate195(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.hold !== void 0 && (validate101(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.times !== void 0) {
+    if (data.temperature !== void 0 && (validate202(data.temperature, { instancePath: instancePath + "/temperature", parentData: data, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.hold !== void 0 && (validate107(data.hold, { instancePath: instancePath + "/hold", parentData: data, parentDataProperty: "hold", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data.times !== void 0) {
       let data15 = data.times;
       if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
         let err20 = { instancePath: instancePath + "/times", schemaPath: "#/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1732,24 +1834,24 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     }
-    if (data.measured_by !== void 0 && (validate198(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate198.errors : vErrors.concat(validate198.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate201(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate201.errors : vErrors.concat(validate201.errors), errors = vErrors.length)), data.shape !== void 0) {
+    if (data.measured_by !== void 0 && (validate205(data.measured_by, { instancePath: instancePath + "/measured_by", parentData: data, parentDataProperty: "measured_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate205.errors : vErrors.concat(validate205.errors), errors = vErrors.length)), data.free_end !== void 0 && (validate208(data.free_end, { instancePath: instancePath + "/free_end", parentData: data, parentDataProperty: "free_end", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors), errors = vErrors.length)), data.shape !== void 0) {
       let data18 = data.shape;
       if (!(data18 === "strip" || data18 === "disc")) {
-        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema49.properties.shape.enum } };
+        let err23 = { instancePath: instancePath + "/shape", schemaPath: "#/properties/shape/enum", keyword: "enum", params: { allowedValues: schema52.properties.shape.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
-    if (data.radius !== void 0 && (validate120(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
+    if (data.radius !== void 0 && (validate184(data.radius, { instancePath: instancePath + "/radius", parentData: data, parentDataProperty: "radius", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.cooled_faces !== void 0) {
       let data20 = data.cooled_faces;
       if (!(data20 === "both" || data20 === "one")) {
-        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema49.properties.cooled_faces.enum } };
+        let err24 = { instancePath: instancePath + "/cooled_faces", schemaPath: "#/properties/cooled_faces/enum", keyword: "enum", params: { allowedValues: schema52.properties.cooled_faces.enum } };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
-    if (data.starts_below !== void 0 && (validate195(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data.cooling !== void 0) {
+    if (data.starts_below !== void 0 && (validate202(data.starts_below, { instancePath: instancePath + "/starts_below", parentData: data, parentDataProperty: "starts_below", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data.cooling !== void 0) {
       let data22 = data.cooling;
       if (!(data22 === "still air" || data22 === "fan" || data22 === "water" || data22 === "wet cloth")) {
-        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema49.properties.cooling.enum } };
+        let err25 = { instancePath: instancePath + "/cooling", schemaPath: "#/properties/cooling/enum", keyword: "enum", params: { allowedValues: schema52.properties.cooling.enum } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
@@ -1761,7 +1863,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
             let err26 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
           }
-        if (data23.temperature !== void 0 && (validate195(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data23.time !== void 0 && (validate101(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data23.times !== void 0) {
+        if (data23.temperature !== void 0 && (validate202(data23.temperature, { instancePath: instancePath + "/limit/temperature", parentData: data23, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data23.time !== void 0 && (validate107(data23.time, { instancePath: instancePath + "/limit/time", parentData: data23, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data23.times !== void 0) {
           let data26 = data23.times;
           if (!(typeof data26 == "number" && !(data26 % 1) && !isNaN(data26) && isFinite(data26))) {
             let err27 = { instancePath: instancePath + "/limit/times", schemaPath: "#/properties/limit/properties/times/type", keyword: "type", params: { type: "integer" } };
@@ -1778,7 +1880,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         }
-        data23.cite !== void 0 && (validate89(data23.cite, { instancePath: instancePath + "/limit/cite", parentData: data23, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+        data23.cite !== void 0 && (validate95(data23.cite, { instancePath: instancePath + "/limit/cite", parentData: data23, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
       } else {
         let err30 = { instancePath: instancePath + "/limit", schemaPath: "#/properties/limit/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
@@ -1797,20 +1899,20 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data29.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate208(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors), errors = vErrors.length);
+          validate215(data29[i1], { instancePath: instancePath + "/near/" + i1, parentData: data29, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate215.errors : vErrors.concat(validate215.errors), errors = vErrors.length);
       } else {
         let err33 = { instancePath: instancePath + "/near", schemaPath: "#/properties/near/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
-    if (data.clear_within !== void 0 && (validate120(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.clear_cite !== void 0 && (validate89(data.clear_cite, { instancePath: instancePath + "/clear_cite", parentData: data, parentDataProperty: "clear_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.method !== void 0) {
+    if (data.clear_within !== void 0 && (validate126(data.clear_within, { instancePath: instancePath + "/clear_within", parentData: data, parentDataProperty: "clear_within", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.clear_cite !== void 0 && (validate95(data.clear_cite, { instancePath: instancePath + "/clear_cite", parentData: data, parentDataProperty: "clear_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.method !== void 0) {
       let data33 = data.method;
       if (!(data33 === "cold" || data33 === "with heat")) {
-        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema49.properties.method.enum } };
+        let err34 = { instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema52.properties.method.enum } };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
-    if (data.amount !== void 0 && (validate120(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.joints !== void 0) {
+    if (data.amount !== void 0 && (validate126(data.amount, { instancePath: instancePath + "/amount", parentData: data, parentDataProperty: "amount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.joints !== void 0) {
       let data35 = data.joints;
       if (Array.isArray(data35)) {
         if (data35.length > 200) {
@@ -1819,7 +1921,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data35.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate234(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate234.errors : vErrors.concat(validate234.errors), errors = vErrors.length);
+          validate241(data35[i2], { instancePath: instancePath + "/joints/" + i2, parentData: data35, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate241.errors : vErrors.concat(validate241.errors), errors = vErrors.length);
       } else {
         let err36 = { instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
@@ -1840,14 +1942,14 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.earth_clamp_on !== void 0) {
       let data38 = data.earth_clamp_on;
       if (!(data38 === "same part" || data38 === "joined part" || data38 === "elsewhere on the body" || data38 === "wheel, hub or suspension" || data38 === "engine, gearbox or motor" || data38 === "control unit or its bracket" || data38 === "none needed")) {
-        let err39 = { instancePath: instancePath + "/earth_clamp_on", schemaPath: "#/properties/earth_clamp_on/enum", keyword: "enum", params: { allowedValues: schema49.properties.earth_clamp_on.enum } };
+        let err39 = { instancePath: instancePath + "/earth_clamp_on", schemaPath: "#/properties/earth_clamp_on/enum", keyword: "enum", params: { allowedValues: schema52.properties.earth_clamp_on.enum } };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
       }
     }
-    if (data.earth_clamp_distance !== void 0 && (validate120(data.earth_clamp_distance, { instancePath: instancePath + "/earth_clamp_distance", parentData: data, parentDataProperty: "earth_clamp_distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.control_units_state !== void 0) {
+    if (data.earth_clamp_distance !== void 0 && (validate126(data.earth_clamp_distance, { instancePath: instancePath + "/earth_clamp_distance", parentData: data, parentDataProperty: "earth_clamp_distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data.control_units_state !== void 0) {
       let data40 = data.control_units_state;
       if (!(data40 === "none near" || data40 === "unplugged" || data40 === "removed" || data40 === "left plugged in")) {
-        let err40 = { instancePath: instancePath + "/control_units_state", schemaPath: "#/properties/control_units_state/enum", keyword: "enum", params: { allowedValues: schema49.properties.control_units_state.enum } };
+        let err40 = { instancePath: instancePath + "/control_units_state", schemaPath: "#/properties/control_units_state/enum", keyword: "enum", params: { allowedValues: schema52.properties.control_units_state.enum } };
         vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
@@ -1863,7 +1965,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
       }
     }
-    if (data.fire_watch !== void 0 && (validate101(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data.film !== void 0 && (validate120(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.material !== void 0) {
+    if (data.fire_watch !== void 0 && (validate107(data.fire_watch, { instancePath: instancePath + "/fire_watch", parentData: data, parentDataProperty: "fire_watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data.film !== void 0 && (validate184(data.film, { instancePath: instancePath + "/film", parentData: data, parentDataProperty: "film", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.material !== void 0) {
       let data44 = data.material;
       if (typeof data44 == "string") {
         if (func2(data44) > 200) {
@@ -1875,7 +1977,7 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
       }
     }
-    if (data.planned !== void 0 && (validate84(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate120(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate89(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.added_metal !== void 0) {
+    if (data.planned !== void 0 && (validate90(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data.done !== void 0 && (validate92(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.film_limit !== void 0 && (validate184(data.film_limit, { instancePath: instancePath + "/film_limit", parentData: data, parentDataProperty: "film_limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.film_cite !== void 0 && (validate95(data.film_cite, { instancePath: instancePath + "/film_cite", parentData: data, parentDataProperty: "film_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.added_metal !== void 0) {
       let data51 = data.added_metal;
       if (typeof data51 == "string") {
         if (func2(data51) > 400) {
@@ -1887,23 +1989,23 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
       }
     }
-    data.added_metal_cite !== void 0 && (validate89(data.added_metal_cite, { instancePath: instancePath + "/added_metal_cite", parentData: data, parentDataProperty: "added_metal_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.fasteners !== void 0 && (validate110(data.fasteners, { instancePath: instancePath + "/fasteners", parentData: data, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
+    data.added_metal_cite !== void 0 && (validate95(data.added_metal_cite, { instancePath: instancePath + "/added_metal_cite", parentData: data, parentDataProperty: "added_metal_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.fasteners !== void 0 && (validate116(data.fasteners, { instancePath: instancePath + "/fasteners", parentData: data, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate116.errors : vErrors.concat(validate116.errors), errors = vErrors.length));
   } else {
     let err47 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
   }
-  return validate190.errors = vErrors, errors === 0;
+  return validate197.errors = vErrors, errors === 0;
 }
-validate190.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate158(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate158.evaluated;
+validate197.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate164(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate164.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!func1.call(schema41.properties, key0)) {
+      if (!func1.call(schema43.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.id !== void 0 && (validate71(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.name !== void 0) {
+    if (data.id !== void 0 && (validate74(data.id, { instancePath: instancePath + "/id", parentData: data, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data.name !== void 0) {
       let data1 = data.name;
       if (typeof data1 == "string") {
         if (func2(data1) > 200) {
@@ -1915,11 +2017,11 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
-    if (data.kind !== void 0 && (validate160(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate160.errors : vErrors.concat(validate160.errors), errors = vErrors.length)), data.side !== void 0 && (validate162(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
+    if (data.kind !== void 0 && (validate166(data.kind, { instancePath: instancePath + "/kind", parentData: data, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data.side !== void 0 && (validate168(data.side, { instancePath: instancePath + "/side", parentData: data, parentDataProperty: "side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.structural !== void 0 && typeof data.structural != "boolean") {
       let err3 = { instancePath: instancePath + "/structural", schemaPath: "#/properties/structural/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
-    if (data.cosmetic_by !== void 0 && (validate89(data.cosmetic_by, { instancePath: instancePath + "/cosmetic_by", parentData: data, parentDataProperty: "cosmetic_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.one_piece !== void 0 && typeof data.one_piece != "boolean") {
+    if (data.cosmetic_by !== void 0 && (validate95(data.cosmetic_by, { instancePath: instancePath + "/cosmetic_by", parentData: data, parentDataProperty: "cosmetic_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.one_piece !== void 0 && typeof data.one_piece != "boolean") {
       let err4 = { instancePath: instancePath + "/one_piece", schemaPath: "#/properties/one_piece/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
@@ -1941,7 +2043,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
           }
           let len0 = data7.length;
           for (let i0 = 0; i0 < len0; i0++)
-            validate71(data7[i0], { instancePath: instancePath + "/under/" + i0, parentData: data7, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+            validate74(data7[i0], { instancePath: instancePath + "/under/" + i0, parentData: data7, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
         } else {
           let err7 = { instancePath: instancePath + "/under", schemaPath: "#/properties/under/then/type", keyword: "type", params: { type: "array" } };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
@@ -1950,7 +2052,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         valid1 = _valid0, ifClause0 = "then";
       } else {
         let _errs19 = errors;
-        validate71(data7, { instancePath: instancePath + "/under", parentData: data, parentDataProperty: "under", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+        validate74(data7, { instancePath: instancePath + "/under", parentData: data, parentDataProperty: "under", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
         var _valid0 = _errs19 === errors;
         valid1 = _valid0, ifClause0 = "else";
       }
@@ -1977,7 +2079,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
           }
           let len1 = data9.length;
           for (let i1 = 0; i1 < len1; i1++)
-            validate71(data9[i1], { instancePath: instancePath + "/over/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+            validate74(data9[i1], { instancePath: instancePath + "/over/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
         } else {
           let err11 = { instancePath: instancePath + "/over", schemaPath: "#/properties/over/then/type", keyword: "type", params: { type: "array" } };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
@@ -1986,7 +2088,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         valid4 = _valid1, ifClause1 = "then";
       } else {
         let _errs27 = errors;
-        validate71(data9, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+        validate74(data9, { instancePath: instancePath + "/over", parentData: data, parentDataProperty: "over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
         var _valid1 = _errs27 === errors;
         valid4 = _valid1, ifClause1 = "else";
       }
@@ -2008,7 +2110,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data12.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate71(data12[i2], { instancePath: instancePath + "/joined_to/" + i2, parentData: data12, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+          validate74(data12[i2], { instancePath: instancePath + "/joined_to/" + i2, parentData: data12, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
       } else {
         let err15 = { instancePath: instancePath + "/joined_to", schemaPath: "#/properties/joined_to/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
@@ -2023,13 +2125,13 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data14.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate146(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length);
+          validate152(data14[i3], { instancePath: instancePath + "/holds/" + i3, parentData: data14, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length);
       } else {
         let err17 = { instancePath: instancePath + "/holds", schemaPath: "#/properties/holds/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
-    if (data.grade !== void 0 && (validate171(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate171.errors : vErrors.concat(validate171.errors), errors = vErrors.length)), data.strength !== void 0 && (validate173(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate173.errors : vErrors.concat(validate173.errors), errors = vErrors.length)), data.class !== void 0 && (validate175(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors), errors = vErrors.length)), data.grade_from !== void 0) {
+    if (data.grade !== void 0 && (validate177(data.grade, { instancePath: instancePath + "/grade", parentData: data, parentDataProperty: "grade", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate177.errors : vErrors.concat(validate177.errors), errors = vErrors.length)), data.strength !== void 0 && (validate179(data.strength, { instancePath: instancePath + "/strength", parentData: data, parentDataProperty: "strength", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length)), data.class !== void 0 && (validate181(data.class, { instancePath: instancePath + "/class", parentData: data, parentDataProperty: "class", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate181.errors : vErrors.concat(validate181.errors), errors = vErrors.length)), data.grade_from !== void 0) {
       let data19 = data.grade_from;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         for (let key1 in data19)
@@ -2037,7 +2139,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
             let err18 = { instancePath: instancePath + "/grade_from", schemaPath: "#/properties/grade_from/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 } };
             vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
           }
-        if (data19.reference !== void 0 && (validate71(data19.reference, { instancePath: instancePath + "/grade_from/reference", parentData: data19, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data19.at !== void 0) {
+        if (data19.reference !== void 0 && (validate74(data19.reference, { instancePath: instancePath + "/grade_from/reference", parentData: data19, parentDataProperty: "reference", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data19.at !== void 0) {
           let data21 = data19.at;
           if (typeof data21 == "string") {
             if (func2(data21) > 200) {
@@ -2052,7 +2154,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         if (data19.by !== void 0) {
           let data22 = data19.by;
           if (!(data22 === "maker document" || data22 === "marking on part" || data22 === "hardness test" || data22 === "magnet" || data22 === "spark" || data22 === "file" || data22 === "memory")) {
-            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema41.properties.grade_from.properties.by.enum } };
+            let err21 = { instancePath: instancePath + "/grade_from/by", schemaPath: "#/properties/grade_from/properties/by/enum", keyword: "enum", params: { allowedValues: schema43.properties.grade_from.properties.by.enum } };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
@@ -2061,10 +2163,10 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.thickness !== void 0 && (validate120(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.coating !== void 0) {
+    if (data.thickness !== void 0 && (validate184(data.thickness, { instancePath: instancePath + "/thickness", parentData: data, parentDataProperty: "thickness", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.coating !== void 0) {
       let data24 = data.coating;
       if (!(data24 === "none" || data24 === "zinc" || data24 === "zinc-iron" || data24 === "zinc-magnesium" || data24 === "zinc-aluminium" || data24 === "aluminium-zinc" || data24 === "aluminium-silicon" || data24 === "zinc-nickel")) {
-        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema41.properties.coating.enum } };
+        let err23 = { instancePath: instancePath + "/coating", schemaPath: "#/properties/coating/enum", keyword: "enum", params: { allowedValues: schema43.properties.coating.enum } };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
@@ -2077,7 +2179,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len4 = data25.length;
         for (let i4 = 0; i4 < len4; i4++)
-          validate179(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors), errors = vErrors.length);
+          validate186(data25[i4], { instancePath: instancePath + "/zones/" + i4, parentData: data25, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length);
       } else {
         let err25 = { instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
@@ -2090,7 +2192,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.condition !== void 0) {
       let data28 = data.condition;
       if (!(data28 === "new" || data28 === "recycled" || data28 === "refurbished")) {
-        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema41.properties.condition.enum } };
+        let err27 = { instancePath: instancePath + "/condition", schemaPath: "#/properties/condition/enum", keyword: "enum", params: { allowedValues: schema43.properties.condition.enum } };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
@@ -2098,7 +2200,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
       let data29 = data.donor;
       if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
         for (let key2 in data29)
-          if (!func1.call(schema41.properties.donor.properties, key2)) {
+          if (!func1.call(schema43.properties.donor.properties, key2)) {
             let err28 = { instancePath: instancePath + "/donor", schemaPath: "#/properties/donor/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 } };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
@@ -2182,14 +2284,14 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         if (data29.at_this_part !== void 0) {
           let data36 = data29.at_this_part;
           if (!(data36 === "sound" || data36 === "damaged" || data36 === "not yet seen")) {
-            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema41.properties.donor.properties.at_this_part.enum } };
+            let err42 = { instancePath: instancePath + "/donor/at_this_part", schemaPath: "#/properties/donor/properties/at_this_part/enum", keyword: "enum", params: { allowedValues: schema43.properties.donor.properties.at_this_part.enum } };
             vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
           }
         }
-        if (data29.cite !== void 0 && (validate89(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data29.taken_off !== void 0) {
+        if (data29.cite !== void 0 && (validate95(data29.cite, { instancePath: instancePath + "/donor/cite", parentData: data29, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data29.taken_off !== void 0) {
           let data38 = data29.taken_off;
           if (!(data38 === "unbolted" || data38 === "drilled out at the factory joints" || data38 === "cut out beyond the factory joints" || data38 === "cut out with a flame")) {
-            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema41.properties.donor.properties.taken_off.enum } };
+            let err43 = { instancePath: instancePath + "/donor/taken_off", schemaPath: "#/properties/donor/properties/taken_off/enum", keyword: "enum", params: { allowedValues: schema43.properties.donor.properties.taken_off.enum } };
             vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
         }
@@ -2210,7 +2312,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
             let err46 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 } };
             vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
           }
-        if (data40.kind !== void 0 && (validate186(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length)), data40.kinds !== void 0) {
+        if (data40.kind !== void 0 && (validate193(data40.kind, { instancePath: instancePath + "/damage/kind", parentData: data40, parentDataProperty: "kind", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate193.errors : vErrors.concat(validate193.errors), errors = vErrors.length)), data40.kinds !== void 0) {
           let data42 = data40.kinds;
           if (Array.isArray(data42)) {
             if (data42.length > 10) {
@@ -2219,7 +2321,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
             }
             let len5 = data42.length;
             for (let i5 = 0; i5 < len5; i5++)
-              validate186(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors), errors = vErrors.length);
+              validate193(data42[i5], { instancePath: instancePath + "/damage/kinds/" + i5, parentData: data42, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate193.errors : vErrors.concat(validate193.errors), errors = vErrors.length);
           } else {
             let err48 = { instancePath: instancePath + "/damage/kinds", schemaPath: "#/properties/damage/properties/kinds/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
@@ -2228,7 +2330,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         if (data40.found_by !== void 0) {
           let data44 = data40.found_by;
           if (!(data44 === "seen" || data44 === "outer panel cut back" || data44 === "part removed" || data44 === "probe camera" || data44 === "measured" || data44 === "not looked at")) {
-            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema41.properties.damage.properties.found_by.enum } };
+            let err49 = { instancePath: instancePath + "/damage/found_by", schemaPath: "#/properties/damage/properties/found_by/enum", keyword: "enum", params: { allowedValues: schema43.properties.damage.properties.found_by.enum } };
             vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
           }
         }
@@ -2244,7 +2346,7 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
         }
-        if (data40.tolerable_by !== void 0 && (validate89(data40.tolerable_by, { instancePath: instancePath + "/damage/tolerable_by", parentData: data40, parentDataProperty: "tolerable_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data40.short_radius !== void 0 && typeof data40.short_radius != "boolean") {
+        if (data40.tolerable_by !== void 0 && (validate95(data40.tolerable_by, { instancePath: instancePath + "/damage/tolerable_by", parentData: data40, parentDataProperty: "tolerable_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data40.short_radius !== void 0 && typeof data40.short_radius != "boolean") {
           let err52 = { instancePath: instancePath + "/damage/short_radius", schemaPath: "#/properties/damage/properties/short_radius/type", keyword: "type", params: { type: "boolean" } };
           vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
         }
@@ -2266,13 +2368,13 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len6 = data49.length;
         for (let i6 = 0; i6 < len6; i6++)
-          validate190(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate190.errors : vErrors.concat(validate190.errors), errors = vErrors.length);
+          validate197(data49[i6], { instancePath: instancePath + "/operations/" + i6, parentData: data49, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate197.errors : vErrors.concat(validate197.errors), errors = vErrors.length);
       } else {
         let err56 = { instancePath: instancePath + "/operations", schemaPath: "#/properties/operations/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
-    if (data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.radar_behind !== void 0 && typeof data.radar_behind != "boolean") {
+    if (data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.radar_behind !== void 0 && typeof data.radar_behind != "boolean") {
       let err57 = { instancePath: instancePath + "/radar_behind", schemaPath: "#/properties/radar_behind/type", keyword: "type", params: { type: "boolean" } };
       vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
     }
@@ -2280,18 +2382,18 @@ function validate158(data, { instancePath = "", parentData, parentDataProperty, 
     let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
-  return validate158.errors = vErrors, errors === 0;
+  return validate164.errors = vErrors, errors === 0;
 }
-validate158.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats36 = formats["signed-length"];
-function validate328(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate328.evaluated;
+validate164.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats38 = formats["signed-length"];
+function validate336(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate336.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats36(data)) {
+    if (!formats38(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "signed-length" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -2299,11 +2401,11 @@ function validate328(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate328.errors = vErrors, errors === 0;
+  return validate336.errors = vErrors, errors === 0;
 }
-validate328.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-function validate327(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate327.evaluated;
+validate336.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+function validate335(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate335.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length > 3) {
       let err0 = { instancePath, schemaPath: "#/maxItems", keyword: "maxItems", params: { limit: 3 } };
@@ -2315,16 +2417,16 @@ function validate327(data, { instancePath = "", parentData, parentDataProperty, 
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++)
-      validate328(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors), errors = vErrors.length);
+      validate336(data[i0], { instancePath: instancePath + "/" + i0, parentData: data, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate336.errors : vErrors.concat(validate336.errors), errors = vErrors.length);
   } else {
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate327.errors = vErrors, errors === 0;
+  return validate335.errors = vErrors, errors === 0;
 }
-validate327.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate335(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate335.evaluated;
+validate335.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate343(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate343.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "diagonals_before" || key0 === "diagonals_after" || key0 === "nominal" || key0 === "tolerance" || key0 === "gaps" || key0 === "corners" || key0 === "other_side")) {
@@ -2352,7 +2454,7 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++)
-          validate120(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length);
+          validate184(data1[i0], { instancePath: instancePath + "/diagonals_before/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length);
       } else {
         let err4 = { instancePath: instancePath + "/diagonals_before", schemaPath: "#/properties/diagonals_before/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
@@ -2367,7 +2469,7 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate120(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length);
+          validate184(data3[i1], { instancePath: instancePath + "/diagonals_after/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length);
       } else {
         let err6 = { instancePath: instancePath + "/diagonals_after", schemaPath: "#/properties/diagonals_after/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
@@ -2382,13 +2484,13 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len2 = data5.length;
         for (let i2 = 0; i2 < len2; i2++)
-          validate120(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length);
+          validate184(data5[i2], { instancePath: instancePath + "/nominal/" + i2, parentData: data5, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length);
       } else {
         let err8 = { instancePath: instancePath + "/nominal", schemaPath: "#/properties/nominal/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
-    if (data.tolerance !== void 0 && (validate120(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate63(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.corners !== void 0) {
+    if (data.tolerance !== void 0 && (validate184(data.tolerance, { instancePath: instancePath + "/tolerance", parentData: data, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data.gaps !== void 0 && (validate66(data.gaps, { instancePath: instancePath + "/gaps", parentData: data, parentDataProperty: "gaps", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.corners !== void 0) {
       let data9 = data.corners;
       if (Array.isArray(data9)) {
         if (data9.length > 4) {
@@ -2401,7 +2503,7 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
         }
         let len3 = data9.length;
         for (let i3 = 0; i3 < len3; i3++)
-          validate71(data9[i3], { instancePath: instancePath + "/corners/" + i3, parentData: data9, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+          validate74(data9[i3], { instancePath: instancePath + "/corners/" + i3, parentData: data9, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
       } else {
         let err11 = { instancePath: instancePath + "/corners", schemaPath: "#/properties/corners/type", keyword: "type", params: { type: "array" } };
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
@@ -2423,19 +2525,19 @@ function validate335(data, { instancePath = "", parentData, parentDataProperty, 
     let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
   }
-  return validate335.errors = vErrors, errors === 0;
+  return validate343.errors = vErrors, errors === 0;
 }
-validate335.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema70 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
-function validate383(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate383.evaluated;
+validate343.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema73 = { type: "object", additionalProperties: !1, properties: { planned: { $ref: "#/$defs/planned" }, done: { $ref: "#/$defs/moment" }, by: { $ref: "#/$defs/person" }, cite: { $ref: "#/$defs/cites" }, note: { $ref: "#/$defs/text" }, tool: { type: "string", maxLength: 200 }, codes: { type: "array", maxItems: 500, items: { type: "object", additionalProperties: !1, properties: { code: { type: "string", maxLength: 40 }, system: { enum: ["restraint", "brake", "steering", "traction battery", "engine", "body", "driver assistance", "other"] }, state: { enum: ["active", "stored", "cleared"] }, explanation: { $ref: "#/$defs/text" } } } }, not_possible: { type: "string", maxLength: 400 } } };
+function validate391(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate391.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "planned" || key0 === "done" || key0 === "by" || key0 === "cite" || key0 === "note" || key0 === "tool" || key0 === "codes" || key0 === "not_possible")) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 } };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.planned !== void 0 && (validate84(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data.done !== void 0 && (validate86(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.cite !== void 0 && (validate89(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data.note !== void 0 && (validate63(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.tool !== void 0) {
+    if (data.planned !== void 0 && (validate90(data.planned, { instancePath: instancePath + "/planned", parentData: data, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data.done !== void 0 && (validate92(data.done, { instancePath: instancePath + "/done", parentData: data, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data.by !== void 0 && (validate56(data.by, { instancePath: instancePath + "/by", parentData: data, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data.cite !== void 0 && (validate95(data.cite, { instancePath: instancePath + "/cite", parentData: data, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data.note !== void 0 && (validate66(data.note, { instancePath: instancePath + "/note", parentData: data, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data.tool !== void 0) {
       let data5 = data.tool;
       if (typeof data5 == "string") {
         if (func2(data5) > 200) {
@@ -2478,18 +2580,18 @@ function validate383(data, { instancePath = "", parentData, parentDataProperty, 
             if (data7.system !== void 0) {
               let data9 = data7.system;
               if (!(data9 === "restraint" || data9 === "brake" || data9 === "steering" || data9 === "traction battery" || data9 === "engine" || data9 === "body" || data9 === "driver assistance" || data9 === "other")) {
-                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema70.properties.codes.items.properties.system.enum } };
+                let err7 = { instancePath: instancePath + "/codes/" + i0 + "/system", schemaPath: "#/properties/codes/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema73.properties.codes.items.properties.system.enum } };
                 vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
               }
             }
             if (data7.state !== void 0) {
               let data10 = data7.state;
               if (!(data10 === "active" || data10 === "stored" || data10 === "cleared")) {
-                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema70.properties.codes.items.properties.state.enum } };
+                let err8 = { instancePath: instancePath + "/codes/" + i0 + "/state", schemaPath: "#/properties/codes/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema73.properties.codes.items.properties.state.enum } };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             }
-            data7.explanation !== void 0 && (validate63(data7.explanation, { instancePath: instancePath + "/codes/" + i0 + "/explanation", parentData: data7, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data7.explanation !== void 0 && (validate66(data7.explanation, { instancePath: instancePath + "/codes/" + i0 + "/explanation", parentData: data7, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
             let err9 = { instancePath: instancePath + "/codes/" + i0, schemaPath: "#/properties/codes/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
@@ -2516,18 +2618,18 @@ function validate383(data, { instancePath = "", parentData, parentDataProperty, 
     let err13 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
     vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
   }
-  return validate383.errors = vErrors, errors === 0;
+  return validate391.errors = vErrors, errors === 0;
 }
-validate383.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var formats38 = formats["wheel-setting"];
-function validate397(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate397.evaluated;
+validate391.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var formats40 = formats["wheel-setting"];
+function validate405(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate405.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats38(data)) {
+    if (!formats40(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "wheel-setting" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -2535,18 +2637,18 @@ function validate397(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate397.errors = vErrors, errors === 0;
+  return validate405.errors = vErrors, errors === 0;
 }
-validate397.evaluated = { dynamicProps: !1, dynamicItems: !1 };
-var formats40 = formats.insulation;
-function validate419(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate419.evaluated;
+validate405.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+var formats42 = formats.insulation;
+function validate427(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate427.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), typeof data == "string") {
     if (func2(data) > 60) {
       let err0 = { instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 60 } };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (!formats40(data)) {
+    if (!formats42(data)) {
       let err1 = { instancePath, schemaPath: "#/format", keyword: "format", params: { format: "insulation" } };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
@@ -2554,9 +2656,9 @@ function validate419(data, { instancePath = "", parentData, parentDataProperty, 
     let err2 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" } };
     vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
   }
-  return validate419.errors = vErrors, errors === 0;
+  return validate427.errors = vErrors, errors === 0;
 }
-validate419.evaluated = { dynamicProps: !1, dynamicItems: !1 };
+validate427.evaluated = { dynamicProps: !1, dynamicItems: !1 };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2646,7 +2748,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             }
             let len1 = data9.length;
             for (let i1 = 0; i1 < len1; i1++)
-              validate58(data9[i1], { instancePath: instancePath + "/job/joined_by/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length);
+              validate61(data9[i1], { instancePath: instancePath + "/job/joined_by/" + i1, parentData: data9, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length);
           } else {
             let err15 = { instancePath: instancePath + "/job/joined_by", schemaPath: "#/properties/job/properties/joined_by/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
@@ -2713,7 +2815,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
           }
         }
-        data4.note !== void 0 && (validate63(data4.note, { instancePath: instancePath + "/job/note", parentData: data4, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data4.note !== void 0 && (validate66(data4.note, { instancePath: instancePath + "/job/note", parentData: data4, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
         let err26 = { instancePath: instancePath + "/job", schemaPath: "#/properties/job/type", keyword: "type", params: { type: "object" } };
         vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
@@ -2891,7 +2993,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               }
               let len2 = data32.length;
               for (let i2 = 0; i2 < len2; i2++)
-                validate66(data32[i2], { instancePath: instancePath + "/vehicle/drive/" + i2, parentData: data32, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+                validate69(data32[i2], { instancePath: instancePath + "/vehicle/drive/" + i2, parentData: data32, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
             } else {
               let err54 = { instancePath: instancePath + "/vehicle/drive", schemaPath: "#/properties/vehicle/properties/drive/then/type", keyword: "type", params: { type: "array" } };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
@@ -2900,7 +3002,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
             valid8 = _valid0, ifClause0 = "then";
           } else {
             let _errs65 = errors;
-            validate66(data32, { instancePath: instancePath + "/vehicle/drive", parentData: data17, parentDataProperty: "drive", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length);
+            validate69(data32, { instancePath: instancePath + "/vehicle/drive", parentData: data17, parentDataProperty: "drive", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
             var _valid0 = _errs65 === errors;
             valid8 = _valid0, ifClause0 = "else";
           }
@@ -2952,7 +3054,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
               }
               let len3 = data35.length;
               for (let i3 = 0; i3 < len3; i3++)
-                validate69(data35[i3], { instancePath: instancePath + "/vehicle/earlier_repairs/" + i3, parentData: data35, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors), errors = vErrors.length);
+                validate72(data35[i3], { instancePath: instancePath + "/vehicle/earlier_repairs/" + i3, parentData: data35, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors), errors = vErrors.length);
             } else {
               let err62 = { instancePath: instancePath + "/vehicle/earlier_repairs", schemaPath: "#/properties/vehicle/properties/earlier_repairs/else/type", keyword: "type", params: { type: "array" } };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
@@ -2986,7 +3088,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 let err66 = { instancePath: instancePath + "/references/" + i4, schemaPath: "#/properties/references/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 } };
                 vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
-            if (data38.id !== void 0 && (validate71(data38.id, { instancePath: instancePath + "/references/" + i4 + "/id", parentData: data38, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data38.kind !== void 0) {
+            if (data38.id !== void 0 && (validate74(data38.id, { instancePath: instancePath + "/references/" + i4 + "/id", parentData: data38, parentDataProperty: "id", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data38.kind !== void 0) {
               let data40 = data38.kind;
               if (!(data40 === "maker procedure" || data40 === "maker bulletin" || data40 === "maker manual" || data40 === "marking on part" || data40 === "maker position statement" || data40 === "public standard" || data40 === "general guidance" || data40 === "training" || data40 === "memory" || data40 === "last job")) {
                 let err67 = { instancePath: instancePath + "/references/" + i4 + "/kind", schemaPath: "#/properties/references/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.references.items.properties.kind.enum } };
@@ -3029,1618 +3131,1654 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
               }
             }
-            if (data38.published !== void 0 && (validate53(data38.published, { instancePath: instancePath + "/references/" + i4 + "/published", parentData: data38, parentDataProperty: "published", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data38.single_sheet !== void 0 && typeof data38.single_sheet != "boolean") {
-              let err74 = { instancePath: instancePath + "/references/" + i4 + "/single_sheet", schemaPath: "#/properties/references/items/properties/single_sheet/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
-            }
-            if (data38.covers !== void 0 && (validate74(data38.covers, { instancePath: instancePath + "/references/" + i4 + "/covers", parentData: data38, parentDataProperty: "covers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data38.looked_up !== void 0 && (validate53(data38.looked_up, { instancePath: instancePath + "/references/" + i4 + "/looked_up", parentData: data38, parentDataProperty: "looked_up", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data38.looked_up_by !== void 0 && (validate56(data38.looked_up_by, { instancePath: instancePath + "/references/" + i4 + "/looked_up_by", parentData: data38, parentDataProperty: "looked_up_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data38.for_job !== void 0) {
-              let data49 = data38.for_job;
-              if (typeof data49 == "string") {
-                if (func2(data49) > 100) {
-                  let err75 = { instancePath: instancePath + "/references/" + i4 + "/for_job", schemaPath: "#/properties/references/items/properties/for_job/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
+            if (data38.published !== void 0 && (validate53(data38.published, { instancePath: instancePath + "/references/" + i4 + "/published", parentData: data38, parentDataProperty: "published", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data38.about !== void 0) {
+              let data45 = data38.about, _errs92 = errors, valid17 = !0, _errs93 = errors;
+              if (!Array.isArray(data45)) {
+                let err74 = {};
+                vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
+              }
+              var _valid2 = _errs93 === errors;
+              errors = _errs92, vErrors !== null && (_errs92 ? vErrors.length = _errs92 : vErrors = null);
+              let ifClause2;
+              if (_valid2) {
+                let _errs95 = errors;
+                if (Array.isArray(data45)) {
+                  if (data45.length > 6) {
+                    let err75 = { instancePath: instancePath + "/references/" + i4 + "/about", schemaPath: "#/properties/references/items/properties/about/then/maxItems", keyword: "maxItems", params: { limit: 6 } };
+                    vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
+                  }
+                  let len5 = data45.length;
+                  for (let i5 = 0; i5 < len5; i5++)
+                    validate77(data45[i5], { instancePath: instancePath + "/references/" + i4 + "/about/" + i5, parentData: data45, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length);
+                } else {
+                  let err76 = { instancePath: instancePath + "/references/" + i4 + "/about", schemaPath: "#/properties/references/items/properties/about/then/type", keyword: "type", params: { type: "array" } };
+                  vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
                 }
+                var _valid2 = _errs95 === errors;
+                valid17 = _valid2, ifClause2 = "then";
               } else {
-                let err76 = { instancePath: instancePath + "/references/" + i4 + "/for_job", schemaPath: "#/properties/references/items/properties/for_job/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
+                let _errs98 = errors;
+                validate77(data45, { instancePath: instancePath + "/references/" + i4 + "/about", parentData: data38, parentDataProperty: "about", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length);
+                var _valid2 = _errs98 === errors;
+                valid17 = _valid2, ifClause2 = "else";
+              }
+              if (!valid17) {
+                let err77 = { instancePath: instancePath + "/references/" + i4 + "/about", schemaPath: "#/properties/references/items/properties/about/if", keyword: "if", params: { failingKeyword: ifClause2 } };
+                vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
               }
             }
-            if (data38.calls !== void 0) {
-              let data50 = data38.calls;
-              if (Array.isArray(data50)) {
-                if (data50.length > 50) {
-                  let err77 = { instancePath: instancePath + "/references/" + i4 + "/calls", schemaPath: "#/properties/references/items/properties/calls/maxItems", keyword: "maxItems", params: { limit: 50 } };
-                  vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
-                }
-                let len5 = data50.length;
-                for (let i5 = 0; i5 < len5; i5++)
-                  validate71(data50[i5], { instancePath: instancePath + "/references/" + i4 + "/calls/" + i5, parentData: data50, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
-              } else {
-                let err78 = { instancePath: instancePath + "/references/" + i4 + "/calls", schemaPath: "#/properties/references/items/properties/calls/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
-              }
+            if (data38.single_sheet !== void 0 && typeof data38.single_sheet != "boolean") {
+              let err78 = { instancePath: instancePath + "/references/" + i4 + "/single_sheet", schemaPath: "#/properties/references/items/properties/single_sheet/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
             }
-            if (data38.kept !== void 0) {
-              let data52 = data38.kept;
-              if (typeof data52 == "string") {
-                if (func2(data52) > 200) {
-                  let err79 = { instancePath: instancePath + "/references/" + i4 + "/kept", schemaPath: "#/properties/references/items/properties/kept/maxLength", keyword: "maxLength", params: { limit: 200 } };
+            if (data38.covers !== void 0 && (validate80(data38.covers, { instancePath: instancePath + "/references/" + i4 + "/covers", parentData: data38, parentDataProperty: "covers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate80.errors : vErrors.concat(validate80.errors), errors = vErrors.length)), data38.looked_up !== void 0 && (validate53(data38.looked_up, { instancePath: instancePath + "/references/" + i4 + "/looked_up", parentData: data38, parentDataProperty: "looked_up", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data38.looked_up_by !== void 0 && (validate56(data38.looked_up_by, { instancePath: instancePath + "/references/" + i4 + "/looked_up_by", parentData: data38, parentDataProperty: "looked_up_by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data38.for_job !== void 0) {
+              let data51 = data38.for_job;
+              if (typeof data51 == "string") {
+                if (func2(data51) > 100) {
+                  let err79 = { instancePath: instancePath + "/references/" + i4 + "/for_job", schemaPath: "#/properties/references/items/properties/for_job/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
                 }
               } else {
-                let err80 = { instancePath: instancePath + "/references/" + i4 + "/kept", schemaPath: "#/properties/references/items/properties/kept/type", keyword: "type", params: { type: "string" } };
+                let err80 = { instancePath: instancePath + "/references/" + i4 + "/for_job", schemaPath: "#/properties/references/items/properties/for_job/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
-            data38.note !== void 0 && (validate63(data38.note, { instancePath: instancePath + "/references/" + i4 + "/note", parentData: data38, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            if (data38.calls !== void 0) {
+              let data52 = data38.calls;
+              if (Array.isArray(data52)) {
+                if (data52.length > 50) {
+                  let err81 = { instancePath: instancePath + "/references/" + i4 + "/calls", schemaPath: "#/properties/references/items/properties/calls/maxItems", keyword: "maxItems", params: { limit: 50 } };
+                  vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+                }
+                let len6 = data52.length;
+                for (let i6 = 0; i6 < len6; i6++)
+                  validate74(data52[i6], { instancePath: instancePath + "/references/" + i4 + "/calls/" + i6, parentData: data52, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+              } else {
+                let err82 = { instancePath: instancePath + "/references/" + i4 + "/calls", schemaPath: "#/properties/references/items/properties/calls/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
+              }
+            }
+            if (data38.kept !== void 0) {
+              let data54 = data38.kept;
+              if (typeof data54 == "string") {
+                if (func2(data54) > 200) {
+                  let err83 = { instancePath: instancePath + "/references/" + i4 + "/kept", schemaPath: "#/properties/references/items/properties/kept/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
+                }
+              } else {
+                let err84 = { instancePath: instancePath + "/references/" + i4 + "/kept", schemaPath: "#/properties/references/items/properties/kept/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
+              }
+            }
+            data38.note !== void 0 && (validate66(data38.note, { instancePath: instancePath + "/references/" + i4 + "/note", parentData: data38, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
-            let err81 = { instancePath: instancePath + "/references/" + i4, schemaPath: "#/properties/references/items/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+            let err85 = { instancePath: instancePath + "/references/" + i4, schemaPath: "#/properties/references/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
           }
         }
       } else {
-        let err82 = { instancePath: instancePath + "/references", schemaPath: "#/properties/references/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
+        let err86 = { instancePath: instancePath + "/references", schemaPath: "#/properties/references/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
       }
     }
     if (data.make_safe !== void 0) {
-      let data54 = data.make_safe;
-      if (data54 && typeof data54 == "object" && !Array.isArray(data54)) {
-        for (let key5 in data54)
+      let data56 = data.make_safe;
+      if (data56 && typeof data56 == "object" && !Array.isArray(data56)) {
+        for (let key5 in data56)
           if (!(key5 === "low_voltage" || key5 === "restraints" || key5 === "high_voltage" || key5 === "fire" || key5 === "lifting")) {
-            let err83 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
-            vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
+            let err87 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 } };
+            vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
           }
-        if (data54.low_voltage !== void 0) {
-          let data55 = data54.low_voltage;
-          if (data55 && typeof data55 == "object" && !Array.isArray(data55)) {
-            for (let key6 in data55)
+        if (data56.low_voltage !== void 0) {
+          let data57 = data56.low_voltage;
+          if (data57 && typeof data57 == "object" && !Array.isArray(data57)) {
+            for (let key6 in data57)
               if (!func1.call(schema19.properties.make_safe.properties.low_voltage.properties, key6)) {
-                let err84 = { instancePath: instancePath + "/make_safe/low_voltage", schemaPath: "#/properties/make_safe/properties/low_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 } };
-                vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
+                let err88 = { instancePath: instancePath + "/make_safe/low_voltage", schemaPath: "#/properties/make_safe/properties/low_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 } };
+                vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
               }
-            if (data55.planned !== void 0 && (validate84(data55.planned, { instancePath: instancePath + "/make_safe/low_voltage/planned", parentData: data55, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data55.done !== void 0 && (validate86(data55.done, { instancePath: instancePath + "/make_safe/low_voltage/done", parentData: data55, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data55.by !== void 0 && (validate56(data55.by, { instancePath: instancePath + "/make_safe/low_voltage/by", parentData: data55, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data55.cite !== void 0 && (validate89(data55.cite, { instancePath: instancePath + "/make_safe/low_voltage/cite", parentData: data55, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data55.note !== void 0 && (validate63(data55.note, { instancePath: instancePath + "/make_safe/low_voltage/note", parentData: data55, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data55.batteries !== void 0) {
-              let data61 = data55.batteries;
-              if (Array.isArray(data61)) {
-                if (data61.length > 6) {
-                  let err85 = { instancePath: instancePath + "/make_safe/low_voltage/batteries", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/maxItems", keyword: "maxItems", params: { limit: 6 } };
-                  vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
-                }
-                let len6 = data61.length;
-                for (let i6 = 0; i6 < len6; i6++) {
-                  let data62 = data61[i6];
-                  if (!(data62 === "12 V" || data62 === "auxiliary" || data62 === "48 V")) {
-                    let err86 = { instancePath: instancePath + "/make_safe/low_voltage/batteries/" + i6, schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.low_voltage.properties.batteries.items.enum } };
-                    vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
-                  }
-                }
-              } else {
-                let err87 = { instancePath: instancePath + "/make_safe/low_voltage/batteries", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
-              }
-            }
-            if (data55.fitted !== void 0) {
-              let data63 = data55.fitted;
+            if (data57.planned !== void 0 && (validate90(data57.planned, { instancePath: instancePath + "/make_safe/low_voltage/planned", parentData: data57, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data57.done !== void 0 && (validate92(data57.done, { instancePath: instancePath + "/make_safe/low_voltage/done", parentData: data57, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data57.by !== void 0 && (validate56(data57.by, { instancePath: instancePath + "/make_safe/low_voltage/by", parentData: data57, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data57.cite !== void 0 && (validate95(data57.cite, { instancePath: instancePath + "/make_safe/low_voltage/cite", parentData: data57, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data57.note !== void 0 && (validate66(data57.note, { instancePath: instancePath + "/make_safe/low_voltage/note", parentData: data57, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data57.batteries !== void 0) {
+              let data63 = data57.batteries;
               if (Array.isArray(data63)) {
                 if (data63.length > 6) {
-                  let err88 = { instancePath: instancePath + "/make_safe/low_voltage/fitted", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/maxItems", keyword: "maxItems", params: { limit: 6 } };
-                  vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
+                  let err89 = { instancePath: instancePath + "/make_safe/low_voltage/batteries", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/maxItems", keyword: "maxItems", params: { limit: 6 } };
+                  vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
                 }
                 let len7 = data63.length;
                 for (let i7 = 0; i7 < len7; i7++) {
                   let data64 = data63[i7];
                   if (!(data64 === "12 V" || data64 === "auxiliary" || data64 === "48 V")) {
-                    let err89 = { instancePath: instancePath + "/make_safe/low_voltage/fitted/" + i7, schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.low_voltage.properties.fitted.items.enum } };
-                    vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
+                    let err90 = { instancePath: instancePath + "/make_safe/low_voltage/batteries/" + i7, schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.low_voltage.properties.batteries.items.enum } };
+                    vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                   }
                 }
               } else {
-                let err90 = { instancePath: instancePath + "/make_safe/low_voltage/fitted", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
+                let err91 = { instancePath: instancePath + "/make_safe/low_voltage/batteries", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/batteries/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
               }
             }
-            if (data55.key !== void 0) {
-              let data65 = data55.key;
-              if (typeof data65 == "string") {
-                if (func2(data65) > 200) {
-                  let err91 = { instancePath: instancePath + "/make_safe/low_voltage/key", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/key/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+            if (data57.fitted !== void 0) {
+              let data65 = data57.fitted;
+              if (Array.isArray(data65)) {
+                if (data65.length > 6) {
+                  let err92 = { instancePath: instancePath + "/make_safe/low_voltage/fitted", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/maxItems", keyword: "maxItems", params: { limit: 6 } };
+                  vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+                }
+                let len8 = data65.length;
+                for (let i8 = 0; i8 < len8; i8++) {
+                  let data66 = data65[i8];
+                  if (!(data66 === "12 V" || data66 === "auxiliary" || data66 === "48 V")) {
+                    let err93 = { instancePath: instancePath + "/make_safe/low_voltage/fitted/" + i8, schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.low_voltage.properties.fitted.items.enum } };
+                    vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                  }
                 }
               } else {
-                let err92 = { instancePath: instancePath + "/make_safe/low_voltage/key", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/key/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+                let err94 = { instancePath: instancePath + "/make_safe/low_voltage/fitted", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/fitted/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
               }
             }
-            if (data55.memory_supply !== void 0 && typeof data55.memory_supply != "boolean") {
-              let err93 = { instancePath: instancePath + "/make_safe/low_voltage/memory_supply", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/memory_supply/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+            if (data57.key !== void 0) {
+              let data67 = data57.key;
+              if (typeof data67 == "string") {
+                if (func2(data67) > 200) {
+                  let err95 = { instancePath: instancePath + "/make_safe/low_voltage/key", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/key/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+                }
+              } else {
+                let err96 = { instancePath: instancePath + "/make_safe/low_voltage/key", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/key/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+              }
+            }
+            if (data57.memory_supply !== void 0 && typeof data57.memory_supply != "boolean") {
+              let err97 = { instancePath: instancePath + "/make_safe/low_voltage/memory_supply", schemaPath: "#/properties/make_safe/properties/low_voltage/properties/memory_supply/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
           } else {
-            let err94 = { instancePath: instancePath + "/make_safe/low_voltage", schemaPath: "#/properties/make_safe/properties/low_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+            let err98 = { instancePath: instancePath + "/make_safe/low_voltage", schemaPath: "#/properties/make_safe/properties/low_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
           }
         }
-        if (data54.restraints !== void 0) {
-          let data67 = data54.restraints;
-          if (data67 && typeof data67 == "object" && !Array.isArray(data67)) {
-            for (let key7 in data67)
+        if (data56.restraints !== void 0) {
+          let data69 = data56.restraints;
+          if (data69 && typeof data69 == "object" && !Array.isArray(data69)) {
+            for (let key7 in data69)
               if (!func1.call(schema19.properties.make_safe.properties.restraints.properties, key7)) {
-                let err95 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 } };
-                vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+                let err99 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 } };
+                vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
               }
-            if (data67.planned !== void 0 && (validate84(data67.planned, { instancePath: instancePath + "/make_safe/restraints/planned", parentData: data67, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data67.done !== void 0 && (validate86(data67.done, { instancePath: instancePath + "/make_safe/restraints/done", parentData: data67, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data67.by !== void 0 && (validate56(data67.by, { instancePath: instancePath + "/make_safe/restraints/by", parentData: data67, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data67.cite !== void 0 && (validate89(data67.cite, { instancePath: instancePath + "/make_safe/restraints/cite", parentData: data67, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.note !== void 0 && (validate63(data67.note, { instancePath: instancePath + "/make_safe/restraints/note", parentData: data67, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data67.wait !== void 0 && (validate101(data67.wait, { instancePath: instancePath + "/make_safe/restraints/wait", parentData: data67, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data67.wait_asked !== void 0 && (validate101(data67.wait_asked, { instancePath: instancePath + "/make_safe/restraints/wait_asked", parentData: data67, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data67.wait_cite !== void 0 && (validate89(data67.wait_cite, { instancePath: instancePath + "/make_safe/restraints/wait_cite", parentData: data67, parentDataProperty: "wait_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.units !== void 0) {
-              let data76 = data67.units;
-              if (Array.isArray(data76)) {
-                if (data76.length > 60) {
-                  let err96 = { instancePath: instancePath + "/make_safe/restraints/units", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/maxItems", keyword: "maxItems", params: { limit: 60 } };
-                  vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+            if (data69.planned !== void 0 && (validate90(data69.planned, { instancePath: instancePath + "/make_safe/restraints/planned", parentData: data69, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data69.done !== void 0 && (validate92(data69.done, { instancePath: instancePath + "/make_safe/restraints/done", parentData: data69, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data69.by !== void 0 && (validate56(data69.by, { instancePath: instancePath + "/make_safe/restraints/by", parentData: data69, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data69.cite !== void 0 && (validate95(data69.cite, { instancePath: instancePath + "/make_safe/restraints/cite", parentData: data69, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.note !== void 0 && (validate66(data69.note, { instancePath: instancePath + "/make_safe/restraints/note", parentData: data69, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data69.wait !== void 0 && (validate107(data69.wait, { instancePath: instancePath + "/make_safe/restraints/wait", parentData: data69, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data69.wait_asked !== void 0 && (validate107(data69.wait_asked, { instancePath: instancePath + "/make_safe/restraints/wait_asked", parentData: data69, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data69.wait_cite !== void 0 && (validate95(data69.wait_cite, { instancePath: instancePath + "/make_safe/restraints/wait_cite", parentData: data69, parentDataProperty: "wait_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.units !== void 0) {
+              let data78 = data69.units;
+              if (Array.isArray(data78)) {
+                if (data78.length > 60) {
+                  let err100 = { instancePath: instancePath + "/make_safe/restraints/units", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
                 }
-                let len8 = data76.length;
-                for (let i8 = 0; i8 < len8; i8++) {
-                  let data77 = data76[i8];
-                  if (data77 && typeof data77 == "object" && !Array.isArray(data77)) {
-                    for (let key8 in data77)
+                let len9 = data78.length;
+                for (let i9 = 0; i9 < len9; i9++) {
+                  let data79 = data78[i9];
+                  if (data79 && typeof data79 == "object" && !Array.isArray(data79)) {
+                    for (let key8 in data79)
                       if (!(key8 === "unit" || key8 === "name" || key8 === "at" || key8 === "state" || key8 === "treatment" || key8 === "step" || key8 === "cite")) {
-                        let err97 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8, schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 } };
-                        vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
-                      }
-                    if (data77.unit !== void 0) {
-                      let data78 = data77.unit;
-                      if (!(data78 === "airbag" || data78 === "curtain airbag" || data78 === "side airbag" || data78 === "knee airbag" || data78 === "belt pretensioner" || data78 === "battery separator" || data78 === "bonnet actuator" || data78 === "other")) {
-                        let err98 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.unit.enum } };
-                        vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
-                      }
-                    }
-                    if (data77.name !== void 0) {
-                      let data79 = data77.name;
-                      if (typeof data79 == "string") {
-                        if (func2(data79) > 200) {
-                          let err99 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/name", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
-                        }
-                      } else {
-                        let err100 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/name", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/name/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
-                      }
-                    }
-                    if (data77.at !== void 0 && (validate71(data77.at, { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/at", parentData: data77, parentDataProperty: "at", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data77.state !== void 0) {
-                      let data81 = data77.state;
-                      if (!(data81 === "undeployed" || data81 === "deployed" || data81 === "not yet seen")) {
-                        let err101 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/state", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.state.enum } };
+                        let err101 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9, schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 } };
                         vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
                       }
-                    }
-                    if (data77.treatment !== void 0) {
-                      let data82 = data77.treatment;
-                      if (!(data82 === "stays" || data82 === "removed" || data82 === "replaced")) {
-                        let err102 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/treatment", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/treatment/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.treatment.enum } };
+                    if (data79.unit !== void 0) {
+                      let data80 = data79.unit;
+                      if (!(data80 === "airbag" || data80 === "curtain airbag" || data80 === "side airbag" || data80 === "knee airbag" || data80 === "belt pretensioner" || data80 === "battery separator" || data80 === "bonnet actuator" || data80 === "other")) {
+                        let err102 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.unit.enum } };
                         vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                       }
                     }
-                    if (data77.step !== void 0) {
-                      let data83 = data77.step;
-                      if (!(typeof data83 == "number" && !(data83 % 1) && !isNaN(data83) && isFinite(data83))) {
-                        let err103 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/type", keyword: "type", params: { type: "integer" } };
-                        vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
-                      }
-                      if (typeof data83 == "number" && isFinite(data83)) {
-                        if (data83 > 1e4 || isNaN(data83)) {
-                          let err104 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e4 } };
-                          vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+                    if (data79.name !== void 0) {
+                      let data81 = data79.name;
+                      if (typeof data81 == "string") {
+                        if (func2(data81) > 200) {
+                          let err103 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/name", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
                         }
-                        if (data83 < 0 || isNaN(data83)) {
-                          let err105 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 } };
-                          vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+                      } else {
+                        let err104 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/name", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/name/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+                      }
+                    }
+                    if (data79.at !== void 0 && (validate74(data79.at, { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/at", parentData: data79, parentDataProperty: "at", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data79.state !== void 0) {
+                      let data83 = data79.state;
+                      if (!(data83 === "undeployed" || data83 === "deployed" || data83 === "not yet seen")) {
+                        let err105 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/state", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/state/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.state.enum } };
+                        vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+                      }
+                    }
+                    if (data79.treatment !== void 0) {
+                      let data84 = data79.treatment;
+                      if (!(data84 === "stays" || data84 === "removed" || data84 === "replaced")) {
+                        let err106 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/treatment", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/treatment/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.units.items.properties.treatment.enum } };
+                        vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+                      }
+                    }
+                    if (data79.step !== void 0) {
+                      let data85 = data79.step;
+                      if (!(typeof data85 == "number" && !(data85 % 1) && !isNaN(data85) && isFinite(data85))) {
+                        let err107 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/type", keyword: "type", params: { type: "integer" } };
+                        vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+                      }
+                      if (typeof data85 == "number" && isFinite(data85)) {
+                        if (data85 > 1e4 || isNaN(data85)) {
+                          let err108 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e4 } };
+                          vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+                        }
+                        if (data85 < 0 || isNaN(data85)) {
+                          let err109 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/step", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/properties/step/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 } };
+                          vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
                         }
                       }
                     }
-                    data77.cite !== void 0 && (validate89(data77.cite, { instancePath: instancePath + "/make_safe/restraints/units/" + i8 + "/cite", parentData: data77, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+                    data79.cite !== void 0 && (validate95(data79.cite, { instancePath: instancePath + "/make_safe/restraints/units/" + i9 + "/cite", parentData: data79, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
                   } else {
-                    let err106 = { instancePath: instancePath + "/make_safe/restraints/units/" + i8, schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+                    let err110 = { instancePath: instancePath + "/make_safe/restraints/units/" + i9, schemaPath: "#/properties/make_safe/properties/restraints/properties/units/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
                   }
                 }
               } else {
-                let err107 = { instancePath: instancePath + "/make_safe/restraints/units", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+                let err111 = { instancePath: instancePath + "/make_safe/restraints/units", schemaPath: "#/properties/make_safe/properties/restraints/properties/units/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
               }
             }
-            if (data67.storage !== void 0) {
-              let data85 = data67.storage;
-              if (typeof data85 == "string") {
-                if (func2(data85) > 400) {
-                  let err108 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+            if (data69.storage !== void 0) {
+              let data87 = data69.storage;
+              if (typeof data87 == "string") {
+                if (func2(data87) > 400) {
+                  let err112 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
                 }
               } else {
-                let err109 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
-              }
-            }
-            if (data67.deployed !== void 0 && typeof data67.deployed != "boolean") {
-              let err110 = { instancePath: instancePath + "/make_safe/restraints/deployed", schemaPath: "#/properties/make_safe/properties/restraints/properties/deployed/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
-            }
-            if (data67.replacement_list !== void 0 && (validate89(data67.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data67, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.belts_checked !== void 0) {
-              let data88 = data67.belts_checked;
-              if (typeof data88 == "string") {
-                if (func2(data88) > 400) {
-                  let err111 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
-                }
-              } else {
-                let err112 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
-              }
-            }
-            if (data67.wiring !== void 0) {
-              let data89 = data67.wiring;
-              if (!(data89 === "untouched" || data89 === "section renewed" || data89 === "repaired with the maker\u2019s kit" || data89 === "spliced")) {
-                let err113 = { instancePath: instancePath + "/make_safe/restraints/wiring", schemaPath: "#/properties/make_safe/properties/restraints/properties/wiring/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.wiring.enum } };
+                let err113 = { instancePath: instancePath + "/make_safe/restraints/storage", schemaPath: "#/properties/make_safe/properties/restraints/properties/storage/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
               }
             }
-            if (data67.wiring_cite !== void 0 && (validate89(data67.wiring_cite, { instancePath: instancePath + "/make_safe/restraints/wiring_cite", parentData: data67, parentDataProperty: "wiring_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.control_unit !== void 0) {
-              let data91 = data67.control_unit;
-              if (!(data91 === "replaced" || data91 === "reset" || data91 === "kept")) {
-                let err114 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
-                vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
-              }
+            if (data69.deployed !== void 0 && typeof data69.deployed != "boolean") {
+              let err114 = { instancePath: instancePath + "/make_safe/restraints/deployed", schemaPath: "#/properties/make_safe/properties/restraints/properties/deployed/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
             }
-            data67.control_unit_cite !== void 0 && (validate89(data67.control_unit_cite, { instancePath: instancePath + "/make_safe/restraints/control_unit_cite", parentData: data67, parentDataProperty: "control_unit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data67.fasteners !== void 0 && (validate110(data67.fasteners, { instancePath: instancePath + "/make_safe/restraints/fasteners", parentData: data67, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate110.errors : vErrors.concat(validate110.errors), errors = vErrors.length));
-          } else {
-            let err115 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
-          }
-        }
-        if (data54.high_voltage !== void 0) {
-          let data94 = data54.high_voltage;
-          if (data94 && typeof data94 == "object" && !Array.isArray(data94)) {
-            for (let key9 in data94)
-              if (!func1.call(schema19.properties.make_safe.properties.high_voltage.properties, key9)) {
-                let err116 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
+            if (data69.replacement_list !== void 0 && (validate95(data69.replacement_list, { instancePath: instancePath + "/make_safe/restraints/replacement_list", parentData: data69, parentDataProperty: "replacement_list", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.belts_checked !== void 0) {
+              let data90 = data69.belts_checked;
+              if (typeof data90 == "string") {
+                if (func2(data90) > 400) {
+                  let err115 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
+                }
+              } else {
+                let err116 = { instancePath: instancePath + "/make_safe/restraints/belts_checked", schemaPath: "#/properties/make_safe/properties/restraints/properties/belts_checked/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
               }
-            if (data94.planned !== void 0 && (validate84(data94.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data94, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data94.done !== void 0 && (validate86(data94.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data94, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data94.by !== void 0 && (validate56(data94.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data94, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data94.cite !== void 0 && (validate89(data94.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data94, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data94.note !== void 0 && (validate63(data94.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data94, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data94.battery_condition !== void 0) {
-              let data100 = data94.battery_condition;
-              if (!(data100 === "sound" || data100 === "hit" || data100 === "leaking" || data100 === "hot" || data100 === "isolation fault" || data100 === "not yet seen")) {
-                let err117 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
+            }
+            if (data69.wiring !== void 0) {
+              let data91 = data69.wiring;
+              if (!(data91 === "untouched" || data91 === "section renewed" || data91 === "repaired with the maker\u2019s kit" || data91 === "spliced")) {
+                let err117 = { instancePath: instancePath + "/make_safe/restraints/wiring", schemaPath: "#/properties/make_safe/properties/restraints/properties/wiring/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.wiring.enum } };
                 vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
               }
             }
-            if (data94.battery_fit_cite !== void 0 && (validate89(data94.battery_fit_cite, { instancePath: instancePath + "/make_safe/high_voltage/battery_fit_cite", parentData: data94, parentDataProperty: "battery_fit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data94.quarantine !== void 0) {
-              let data102 = data94.quarantine;
-              if (data102 && typeof data102 == "object" && !Array.isArray(data102)) {
-                for (let key10 in data102)
-                  if (!(key10 === "place" || key10 === "distance" || key10 === "watch")) {
-                    let err118 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
-                    vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
-                  }
-                if (data102.place !== void 0) {
-                  let data103 = data102.place;
-                  if (typeof data103 == "string") {
-                    if (func2(data103) > 200) {
-                      let err119 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
-                    }
-                  } else {
-                    let err120 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
-                  }
-                }
-                data102.distance !== void 0 && (validate120(data102.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data102, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data102.watch !== void 0 && (validate101(data102.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data102, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
-              } else {
-                let err121 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
+            if (data69.wiring_cite !== void 0 && (validate95(data69.wiring_cite, { instancePath: instancePath + "/make_safe/restraints/wiring_cite", parentData: data69, parentDataProperty: "wiring_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.control_unit !== void 0) {
+              let data93 = data69.control_unit;
+              if (!(data93 === "replaced" || data93 === "reset" || data93 === "kept")) {
+                let err118 = { instancePath: instancePath + "/make_safe/restraints/control_unit", schemaPath: "#/properties/make_safe/properties/restraints/properties/control_unit/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.restraints.properties.control_unit.enum } };
+                vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
+              }
+            }
+            data69.control_unit_cite !== void 0 && (validate95(data69.control_unit_cite, { instancePath: instancePath + "/make_safe/restraints/control_unit_cite", parentData: data69, parentDataProperty: "control_unit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data69.fasteners !== void 0 && (validate116(data69.fasteners, { instancePath: instancePath + "/make_safe/restraints/fasteners", parentData: data69, parentDataProperty: "fasteners", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate116.errors : vErrors.concat(validate116.errors), errors = vErrors.length));
+          } else {
+            let err119 = { instancePath: instancePath + "/make_safe/restraints", schemaPath: "#/properties/make_safe/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+          }
+        }
+        if (data56.high_voltage !== void 0) {
+          let data96 = data56.high_voltage;
+          if (data96 && typeof data96 == "object" && !Array.isArray(data96)) {
+            for (let key9 in data96)
+              if (!func1.call(schema19.properties.make_safe.properties.high_voltage.properties, key9)) {
+                let err120 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 } };
+                vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+              }
+            if (data96.planned !== void 0 && (validate90(data96.planned, { instancePath: instancePath + "/make_safe/high_voltage/planned", parentData: data96, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data96.done !== void 0 && (validate92(data96.done, { instancePath: instancePath + "/make_safe/high_voltage/done", parentData: data96, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data96.by !== void 0 && (validate56(data96.by, { instancePath: instancePath + "/make_safe/high_voltage/by", parentData: data96, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data96.cite !== void 0 && (validate95(data96.cite, { instancePath: instancePath + "/make_safe/high_voltage/cite", parentData: data96, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data96.note !== void 0 && (validate66(data96.note, { instancePath: instancePath + "/make_safe/high_voltage/note", parentData: data96, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data96.battery_condition !== void 0) {
+              let data102 = data96.battery_condition;
+              if (!(data102 === "sound" || data102 === "hit" || data102 === "leaking" || data102 === "hot" || data102 === "isolation fault" || data102 === "not yet seen")) {
+                let err121 = { instancePath: instancePath + "/make_safe/high_voltage/battery_condition", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_condition/enum", keyword: "enum", params: { allowedValues: schema19.properties.make_safe.properties.high_voltage.properties.battery_condition.enum } };
                 vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
               }
             }
-            if (data94.person !== void 0 && (validate56(data94.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data94, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data94.isolation !== void 0) {
-              let data107 = data94.isolation;
-              if (data107 && typeof data107 == "object" && !Array.isArray(data107)) {
-                for (let key11 in data107)
-                  if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
-                    let err122 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
+            if (data96.battery_fit_cite !== void 0 && (validate95(data96.battery_fit_cite, { instancePath: instancePath + "/make_safe/high_voltage/battery_fit_cite", parentData: data96, parentDataProperty: "battery_fit_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data96.quarantine !== void 0) {
+              let data104 = data96.quarantine;
+              if (data104 && typeof data104 == "object" && !Array.isArray(data104)) {
+                for (let key10 in data104)
+                  if (!(key10 === "place" || key10 === "distance" || key10 === "watch")) {
+                    let err122 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 } };
                     vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
                   }
-                if (data107.planned !== void 0 && (validate84(data107.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data107, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data107.done !== void 0 && (validate86(data107.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data107, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data107.by !== void 0 && (validate56(data107.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data107, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data107.cite !== void 0 && (validate89(data107.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data107, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data107.note !== void 0 && (validate63(data107.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data107, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data107.lock !== void 0) {
-                  let data113 = data107.lock;
-                  if (typeof data113 == "string") {
-                    if (func2(data113) > 200) {
-                      let err123 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                if (data104.place !== void 0) {
+                  let data105 = data104.place;
+                  if (typeof data105 == "string") {
+                    if (func2(data105) > 200) {
+                      let err123 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
                     }
                   } else {
-                    let err124 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
+                    let err124 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine/place", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/properties/place/type", keyword: "type", params: { type: "string" } };
                     vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
                   }
                 }
-                data107.wait !== void 0 && (validate101(data107.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data107, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data107.wait_asked !== void 0 && (validate101(data107.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data107, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length));
+                data104.distance !== void 0 && (validate126(data104.distance, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/distance", parentData: data104, parentDataProperty: "distance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors), errors = vErrors.length)), data104.watch !== void 0 && (validate107(data104.watch, { instancePath: instancePath + "/make_safe/high_voltage/quarantine/watch", parentData: data104, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length));
               } else {
-                let err125 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
+                let err125 = { instancePath: instancePath + "/make_safe/high_voltage/quarantine", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/quarantine/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
               }
             }
-            if (data94.proof_of_absence !== void 0) {
-              let data116 = data94.proof_of_absence;
-              if (data116 && typeof data116 == "object" && !Array.isArray(data116)) {
-                for (let key12 in data116)
-                  if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
-                    let err126 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
+            if (data96.person !== void 0 && (validate56(data96.person, { instancePath: instancePath + "/make_safe/high_voltage/person", parentData: data96, parentDataProperty: "person", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data96.isolation !== void 0) {
+              let data109 = data96.isolation;
+              if (data109 && typeof data109 == "object" && !Array.isArray(data109)) {
+                for (let key11 in data109)
+                  if (!(key11 === "planned" || key11 === "done" || key11 === "by" || key11 === "cite" || key11 === "note" || key11 === "lock" || key11 === "wait" || key11 === "wait_asked")) {
+                    let err126 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 } };
                     vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
                   }
-                if (data116.planned !== void 0 && (validate84(data116.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data116, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data116.done !== void 0 && (validate86(data116.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data116, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data116.by !== void 0 && (validate56(data116.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data116, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data116.cite !== void 0 && (validate89(data116.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data116, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data116.note !== void 0 && (validate63(data116.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data116, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data116.meter_proved_before !== void 0 && typeof data116.meter_proved_before != "boolean") {
-                  let err127 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+                if (data109.planned !== void 0 && (validate90(data109.planned, { instancePath: instancePath + "/make_safe/high_voltage/isolation/planned", parentData: data109, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data109.done !== void 0 && (validate92(data109.done, { instancePath: instancePath + "/make_safe/high_voltage/isolation/done", parentData: data109, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data109.by !== void 0 && (validate56(data109.by, { instancePath: instancePath + "/make_safe/high_voltage/isolation/by", parentData: data109, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data109.cite !== void 0 && (validate95(data109.cite, { instancePath: instancePath + "/make_safe/high_voltage/isolation/cite", parentData: data109, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data109.note !== void 0 && (validate66(data109.note, { instancePath: instancePath + "/make_safe/high_voltage/isolation/note", parentData: data109, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data109.lock !== void 0) {
+                  let data115 = data109.lock;
+                  if (typeof data115 == "string") {
+                    if (func2(data115) > 200) {
+                      let err127 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+                    }
+                  } else {
+                    let err128 = { instancePath: instancePath + "/make_safe/high_voltage/isolation/lock", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/properties/lock/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
+                  }
                 }
-                if (data116.reading !== void 0 && (validate136(data116.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data116, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate136.errors : vErrors.concat(validate136.errors), errors = vErrors.length)), data116.meter_proved_after !== void 0 && typeof data116.meter_proved_after != "boolean") {
-                  let err128 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
-                }
+                data109.wait !== void 0 && (validate107(data109.wait, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait", parentData: data109, parentDataProperty: "wait", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data109.wait_asked !== void 0 && (validate107(data109.wait_asked, { instancePath: instancePath + "/make_safe/high_voltage/isolation/wait_asked", parentData: data109, parentDataProperty: "wait_asked", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length));
               } else {
-                let err129 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
+                let err129 = { instancePath: instancePath + "/make_safe/high_voltage/isolation", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/isolation/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
               }
             }
-            if (data94.battery_removed !== void 0 && typeof data94.battery_removed != "boolean") {
-              let err130 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
-              vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
-            }
-            if (data94.cables_in_zone !== void 0) {
-              let data126 = data94.cables_in_zone;
-              if (typeof data126 == "string") {
-                if (func2(data126) > 400) {
-                  let err131 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
+            if (data96.proof_of_absence !== void 0) {
+              let data118 = data96.proof_of_absence;
+              if (data118 && typeof data118 == "object" && !Array.isArray(data118)) {
+                for (let key12 in data118)
+                  if (!(key12 === "planned" || key12 === "done" || key12 === "by" || key12 === "cite" || key12 === "note" || key12 === "meter_proved_before" || key12 === "reading" || key12 === "meter_proved_after")) {
+                    let err130 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 } };
+                    vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
+                  }
+                if (data118.planned !== void 0 && (validate90(data118.planned, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/planned", parentData: data118, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data118.done !== void 0 && (validate92(data118.done, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/done", parentData: data118, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data118.by !== void 0 && (validate56(data118.by, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/by", parentData: data118, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data118.cite !== void 0 && (validate95(data118.cite, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/cite", parentData: data118, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data118.note !== void 0 && (validate66(data118.note, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/note", parentData: data118, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data118.meter_proved_before !== void 0 && typeof data118.meter_proved_before != "boolean") {
+                  let err131 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_before", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_before/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
                 }
+                if (data118.reading !== void 0 && (validate142(data118.reading, { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/reading", parentData: data118, parentDataProperty: "reading", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate142.errors : vErrors.concat(validate142.errors), errors = vErrors.length)), data118.meter_proved_after !== void 0 && typeof data118.meter_proved_after != "boolean") {
+                  let err132 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence/meter_proved_after", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/properties/meter_proved_after/type", keyword: "type", params: { type: "boolean" } };
+                  vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
+                }
               } else {
-                let err132 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
+                let err133 = { instancePath: instancePath + "/make_safe/high_voltage/proof_of_absence", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/proof_of_absence/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
               }
             }
-            data94.state_of_charge !== void 0 && (validate138(data94.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data94, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length));
-          } else {
-            let err133 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
-          }
-        }
-        if (data54.fire !== void 0) {
-          let data128 = data54.fire;
-          if (data128 && typeof data128 == "object" && !Array.isArray(data128)) {
-            for (let key13 in data128)
-              if (!(key13 === "planned" || key13 === "done" || key13 === "by" || key13 === "cite" || key13 === "note" || key13 === "extinguisher" || key13 === "watch" || key13 === "fluids")) {
-                let err134 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
-                vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
-              }
-            if (data128.planned !== void 0 && (validate84(data128.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data128, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data128.done !== void 0 && (validate86(data128.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data128, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data128.by !== void 0 && (validate56(data128.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data128, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data128.cite !== void 0 && (validate89(data128.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data128, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data128.note !== void 0 && (validate63(data128.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data128, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data128.extinguisher !== void 0) {
-              let data134 = data128.extinguisher;
-              if (typeof data134 == "string") {
-                if (func2(data134) > 200) {
-                  let err135 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
+            if (data96.battery_removed !== void 0 && typeof data96.battery_removed != "boolean") {
+              let err134 = { instancePath: instancePath + "/make_safe/high_voltage/battery_removed", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/battery_removed/type", keyword: "type", params: { type: "boolean" } };
+              vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
+            }
+            if (data96.cables_in_zone !== void 0) {
+              let data128 = data96.cables_in_zone;
+              if (typeof data128 == "string") {
+                if (func2(data128) > 400) {
+                  let err135 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
                 }
               } else {
-                let err136 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
+                let err136 = { instancePath: instancePath + "/make_safe/high_voltage/cables_in_zone", schemaPath: "#/properties/make_safe/properties/high_voltage/properties/cables_in_zone/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
               }
             }
-            if (data128.watch !== void 0 && (validate101(data128.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data128, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data128.fluids !== void 0) {
-              let data136 = data128.fluids;
-              if (Array.isArray(data136)) {
-                if (data136.length > 30) {
-                  let err137 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
-                  vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
+            data96.state_of_charge !== void 0 && (validate144(data96.state_of_charge, { instancePath: instancePath + "/make_safe/high_voltage/state_of_charge", parentData: data96, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate144.errors : vErrors.concat(validate144.errors), errors = vErrors.length));
+          } else {
+            let err137 = { instancePath: instancePath + "/make_safe/high_voltage", schemaPath: "#/properties/make_safe/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
+          }
+        }
+        if (data56.fire !== void 0) {
+          let data130 = data56.fire;
+          if (data130 && typeof data130 == "object" && !Array.isArray(data130)) {
+            for (let key13 in data130)
+              if (!(key13 === "planned" || key13 === "done" || key13 === "by" || key13 === "cite" || key13 === "note" || key13 === "extinguisher" || key13 === "watch" || key13 === "fluids")) {
+                let err138 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 } };
+                vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
+              }
+            if (data130.planned !== void 0 && (validate90(data130.planned, { instancePath: instancePath + "/make_safe/fire/planned", parentData: data130, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data130.done !== void 0 && (validate92(data130.done, { instancePath: instancePath + "/make_safe/fire/done", parentData: data130, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data130.by !== void 0 && (validate56(data130.by, { instancePath: instancePath + "/make_safe/fire/by", parentData: data130, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data130.cite !== void 0 && (validate95(data130.cite, { instancePath: instancePath + "/make_safe/fire/cite", parentData: data130, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data130.note !== void 0 && (validate66(data130.note, { instancePath: instancePath + "/make_safe/fire/note", parentData: data130, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data130.extinguisher !== void 0) {
+              let data136 = data130.extinguisher;
+              if (typeof data136 == "string") {
+                if (func2(data136) > 200) {
+                  let err139 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
                 }
-                let len9 = data136.length;
-                for (let i9 = 0; i9 < len9; i9++) {
-                  let data137 = data136[i9];
-                  if (data137 && typeof data137 == "object" && !Array.isArray(data137)) {
-                    for (let key14 in data137)
+              } else {
+                let err140 = { instancePath: instancePath + "/make_safe/fire/extinguisher", schemaPath: "#/properties/make_safe/properties/fire/properties/extinguisher/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
+              }
+            }
+            if (data130.watch !== void 0 && (validate107(data130.watch, { instancePath: instancePath + "/make_safe/fire/watch", parentData: data130, parentDataProperty: "watch", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data130.fluids !== void 0) {
+              let data138 = data130.fluids;
+              if (Array.isArray(data138)) {
+                if (data138.length > 30) {
+                  let err141 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/maxItems", keyword: "maxItems", params: { limit: 30 } };
+                  vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
+                }
+                let len10 = data138.length;
+                for (let i10 = 0; i10 < len10; i10++) {
+                  let data139 = data138[i10];
+                  if (data139 && typeof data139 == "object" && !Array.isArray(data139)) {
+                    for (let key14 in data139)
                       if (!(key14 === "item" || key14 === "treatment" || key14 === "place")) {
-                        let err138 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
-                        vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
+                        let err142 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 } };
+                        vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
                       }
-                    if (data137.item !== void 0 && (validate146(data137.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/item", parentData: data137, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate146.errors : vErrors.concat(validate146.errors), errors = vErrors.length)), data137.treatment !== void 0 && (validate148(data137.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/treatment", parentData: data137, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate148.errors : vErrors.concat(validate148.errors), errors = vErrors.length)), data137.place !== void 0) {
-                      let data140 = data137.place;
-                      if (typeof data140 == "string") {
-                        if (func2(data140) > 200) {
-                          let err139 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
+                    if (data139.item !== void 0 && (validate152(data139.item, { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/item", parentData: data139, parentDataProperty: "item", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate152.errors : vErrors.concat(validate152.errors), errors = vErrors.length)), data139.treatment !== void 0 && (validate154(data139.treatment, { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/treatment", parentData: data139, parentDataProperty: "treatment", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate154.errors : vErrors.concat(validate154.errors), errors = vErrors.length)), data139.place !== void 0) {
+                      let data142 = data139.place;
+                      if (typeof data142 == "string") {
+                        if (func2(data142) > 200) {
+                          let err143 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
                         }
                       } else {
-                        let err140 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
+                        let err144 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10 + "/place", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/properties/place/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
                       }
                     }
                   } else {
-                    let err141 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i9, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
+                    let err145 = { instancePath: instancePath + "/make_safe/fire/fluids/" + i10, schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
                   }
                 }
               } else {
-                let err142 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
-              }
-            }
-          } else {
-            let err143 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
-          }
-        }
-        if (data54.lifting !== void 0) {
-          let data141 = data54.lifting;
-          if (data141 && typeof data141 == "object" && !Array.isArray(data141)) {
-            for (let key15 in data141)
-              if (!(key15 === "planned" || key15 === "done" || key15 === "by" || key15 === "cite" || key15 === "note" || key15 === "points")) {
-                let err144 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
-                vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
-              }
-            if (data141.planned !== void 0 && (validate84(data141.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data141, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data141.done !== void 0 && (validate86(data141.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data141, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data141.by !== void 0 && (validate56(data141.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data141, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data141.cite !== void 0 && (validate89(data141.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data141, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data141.note !== void 0 && (validate63(data141.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data141, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data141.points !== void 0) {
-              let data147 = data141.points;
-              if (Array.isArray(data147)) {
-                if (data147.length > 20) {
-                  let err145 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
-                  vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
-                }
-                let len10 = data147.length;
-                for (let i10 = 0; i10 < len10; i10++)
-                  validate71(data147[i10], { instancePath: instancePath + "/make_safe/lifting/points/" + i10, parentData: data147, parentDataProperty: i10, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
-              } else {
-                let err146 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
+                let err146 = { instancePath: instancePath + "/make_safe/fire/fluids", schemaPath: "#/properties/make_safe/properties/fire/properties/fluids/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
               }
             }
           } else {
-            let err147 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
+            let err147 = { instancePath: instancePath + "/make_safe/fire", schemaPath: "#/properties/make_safe/properties/fire/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
           }
         }
-      } else {
-        let err148 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
-      }
-    }
-    if (data.damage !== void 0) {
-      let data149 = data.damage;
-      if (data149 && typeof data149 == "object" && !Array.isArray(data149)) {
-        for (let key16 in data149)
-          if (!(key16 === "impact" || key16 === "direct" || key16 === "indirect" || key16 === "note")) {
-            let err149 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
-            vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
-          }
-        if (data149.impact !== void 0) {
-          let data150 = data149.impact;
-          if (typeof data150 == "string") {
-            if (func2(data150) > 400) {
-              let err150 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
+        if (data56.lifting !== void 0) {
+          let data143 = data56.lifting;
+          if (data143 && typeof data143 == "object" && !Array.isArray(data143)) {
+            for (let key15 in data143)
+              if (!(key15 === "planned" || key15 === "done" || key15 === "by" || key15 === "cite" || key15 === "note" || key15 === "points")) {
+                let err148 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 } };
+                vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
+              }
+            if (data143.planned !== void 0 && (validate90(data143.planned, { instancePath: instancePath + "/make_safe/lifting/planned", parentData: data143, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data143.done !== void 0 && (validate92(data143.done, { instancePath: instancePath + "/make_safe/lifting/done", parentData: data143, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data143.by !== void 0 && (validate56(data143.by, { instancePath: instancePath + "/make_safe/lifting/by", parentData: data143, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data143.cite !== void 0 && (validate95(data143.cite, { instancePath: instancePath + "/make_safe/lifting/cite", parentData: data143, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data143.note !== void 0 && (validate66(data143.note, { instancePath: instancePath + "/make_safe/lifting/note", parentData: data143, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data143.points !== void 0) {
+              let data149 = data143.points;
+              if (Array.isArray(data149)) {
+                if (data149.length > 20) {
+                  let err149 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/maxItems", keyword: "maxItems", params: { limit: 20 } };
+                  vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
+                }
+                let len11 = data149.length;
+                for (let i11 = 0; i11 < len11; i11++)
+                  validate74(data149[i11], { instancePath: instancePath + "/make_safe/lifting/points/" + i11, parentData: data149, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+              } else {
+                let err150 = { instancePath: instancePath + "/make_safe/lifting/points", schemaPath: "#/properties/make_safe/properties/lifting/properties/points/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
+              }
             }
           } else {
-            let err151 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
+            let err151 = { instancePath: instancePath + "/make_safe/lifting", schemaPath: "#/properties/make_safe/properties/lifting/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
         }
-        if (data149.direct !== void 0) {
-          let data151 = data149.direct;
-          if (Array.isArray(data151)) {
-            if (data151.length > 200) {
-              let err152 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
-            }
-            let len11 = data151.length;
-            for (let i11 = 0; i11 < len11; i11++)
-              validate71(data151[i11], { instancePath: instancePath + "/damage/direct/" + i11, parentData: data151, parentDataProperty: i11, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
-          } else {
-            let err153 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
+      } else {
+        let err152 = { instancePath: instancePath + "/make_safe", schemaPath: "#/properties/make_safe/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
+      }
+    }
+    if (data.damage !== void 0) {
+      let data151 = data.damage;
+      if (data151 && typeof data151 == "object" && !Array.isArray(data151)) {
+        for (let key16 in data151)
+          if (!(key16 === "impact" || key16 === "direct" || key16 === "indirect" || key16 === "note")) {
+            let err153 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 } };
             vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
           }
+        if (data151.impact !== void 0) {
+          let data152 = data151.impact;
+          if (typeof data152 == "string") {
+            if (func2(data152) > 400) {
+              let err154 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
+            }
+          } else {
+            let err155 = { instancePath: instancePath + "/damage/impact", schemaPath: "#/properties/damage/properties/impact/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
+          }
         }
-        if (data149.indirect !== void 0) {
-          let data153 = data149.indirect;
-          if (data153 && typeof data153 == "object" && !Array.isArray(data153)) {
-            for (let key17 in data153)
+        if (data151.direct !== void 0) {
+          let data153 = data151.direct;
+          if (Array.isArray(data153)) {
+            if (data153.length > 200) {
+              let err156 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
+            }
+            let len12 = data153.length;
+            for (let i12 = 0; i12 < len12; i12++)
+              validate74(data153[i12], { instancePath: instancePath + "/damage/direct/" + i12, parentData: data153, parentDataProperty: i12, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+          } else {
+            let err157 = { instancePath: instancePath + "/damage/direct", schemaPath: "#/properties/damage/properties/direct/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
+          }
+        }
+        if (data151.indirect !== void 0) {
+          let data155 = data151.indirect;
+          if (data155 && typeof data155 == "object" && !Array.isArray(data155)) {
+            for (let key17 in data155)
               if (!(key17 === "looked_at" || key17 === "found")) {
-                let err154 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
-                vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
+                let err158 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 } };
+                vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
               }
-            if (data153.looked_at !== void 0) {
-              let data154 = data153.looked_at;
-              if (Array.isArray(data154)) {
-                if (data154.length > 100) {
-                  let err155 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
+            if (data155.looked_at !== void 0) {
+              let data156 = data155.looked_at;
+              if (Array.isArray(data156)) {
+                if (data156.length > 100) {
+                  let err159 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/maxItems", keyword: "maxItems", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
                 }
-                let len12 = data154.length;
-                for (let i12 = 0; i12 < len12; i12++) {
-                  let data155 = data154[i12];
-                  if (typeof data155 == "string") {
-                    if (func2(data155) > 200) {
-                      let err156 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i12, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
+                let len13 = data156.length;
+                for (let i13 = 0; i13 < len13; i13++) {
+                  let data157 = data156[i13];
+                  if (typeof data157 == "string") {
+                    if (func2(data157) > 200) {
+                      let err160 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i13, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
                     }
                   } else {
-                    let err157 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i12, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
+                    let err161 = { instancePath: instancePath + "/damage/indirect/looked_at/" + i13, schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/items/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
                   }
                 }
               } else {
-                let err158 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
+                let err162 = { instancePath: instancePath + "/damage/indirect/looked_at", schemaPath: "#/properties/damage/properties/indirect/properties/looked_at/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
               }
             }
-            if (data153.found !== void 0) {
-              let data156 = data153.found;
-              if (typeof data156 == "string") {
-                if (func2(data156) > 800) {
-                  let err159 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
-                  vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
+            if (data155.found !== void 0) {
+              let data158 = data155.found;
+              if (typeof data158 == "string") {
+                if (func2(data158) > 800) {
+                  let err163 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/maxLength", keyword: "maxLength", params: { limit: 800 } };
+                  vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
                 }
               } else {
-                let err160 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
+                let err164 = { instancePath: instancePath + "/damage/indirect/found", schemaPath: "#/properties/damage/properties/indirect/properties/found/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
               }
             }
           } else {
-            let err161 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
+            let err165 = { instancePath: instancePath + "/damage/indirect", schemaPath: "#/properties/damage/properties/indirect/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
           }
         }
-        data149.note !== void 0 && (validate63(data149.note, { instancePath: instancePath + "/damage/note", parentData: data149, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data151.note !== void 0 && (validate66(data151.note, { instancePath: instancePath + "/damage/note", parentData: data151, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
-        let err162 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
+        let err166 = { instancePath: instancePath + "/damage", schemaPath: "#/properties/damage/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
       }
     }
     if (data.parts !== void 0) {
-      let data158 = data.parts;
-      if (Array.isArray(data158)) {
-        if (data158.length > 2e3) {
-          let err163 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
-          vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
+      let data160 = data.parts;
+      if (Array.isArray(data160)) {
+        if (data160.length > 2e3) {
+          let err167 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/maxItems", keyword: "maxItems", params: { limit: 2e3 } };
+          vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
         }
-        let len13 = data158.length;
-        for (let i13 = 0; i13 < len13; i13++)
-          validate158(data158[i13], { instancePath: instancePath + "/parts/" + i13, parentData: data158, parentDataProperty: i13, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate158.errors : vErrors.concat(validate158.errors), errors = vErrors.length);
+        let len14 = data160.length;
+        for (let i14 = 0; i14 < len14; i14++)
+          validate164(data160[i14], { instancePath: instancePath + "/parts/" + i14, parentData: data160, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate164.errors : vErrors.concat(validate164.errors), errors = vErrors.length);
       } else {
-        let err164 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
+        let err168 = { instancePath: instancePath + "/parts", schemaPath: "#/properties/parts/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
       }
     }
     if (data.measurements !== void 0) {
-      let data160 = data.measurements;
-      if (data160 && typeof data160 == "object" && !Array.isArray(data160)) {
-        for (let key18 in data160)
+      let data162 = data.measurements;
+      if (data162 && typeof data162 == "object" && !Array.isArray(data162)) {
+        for (let key18 in data162)
           if (!func1.call(schema19.properties.measurements.properties, key18)) {
-            let err165 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
-            vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
+            let err169 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 } };
+            vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
           }
-        if (data160.system !== void 0) {
-          let data161 = data160.system;
-          if (!(data161 === "mechanical" || data161 === "optical" || data161 === "ultrasonic" || data161 === "fixture" || data161 === "tape")) {
-            let err166 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
-            vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
+        if (data162.system !== void 0) {
+          let data163 = data162.system;
+          if (!(data163 === "mechanical" || data163 === "optical" || data163 === "ultrasonic" || data163 === "fixture" || data163 === "tape")) {
+            let err170 = { instancePath: instancePath + "/measurements/system", schemaPath: "#/properties/measurements/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.measurements.properties.system.enum } };
+            vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
           }
         }
-        if (data160.calibration_due !== void 0 && (validate53(data160.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data160, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data160.uncertainty !== void 0 && (validate120(data160.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data160, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data160.data_sheet !== void 0) {
-          let data164 = data160.data_sheet;
-          if (data164 && typeof data164 == "object" && !Array.isArray(data164)) {
-            for (let key19 in data164)
+        if (data162.calibration_due !== void 0 && (validate53(data162.calibration_due, { instancePath: instancePath + "/measurements/calibration_due", parentData: data162, parentDataProperty: "calibration_due", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data162.uncertainty !== void 0 && (validate184(data162.uncertainty, { instancePath: instancePath + "/measurements/uncertainty", parentData: data162, parentDataProperty: "uncertainty", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data162.data_sheet !== void 0) {
+          let data166 = data162.data_sheet;
+          if (data166 && typeof data166 == "object" && !Array.isArray(data166)) {
+            for (let key19 in data166)
               if (!(key19 === "document" || key19 === "revision" || key19 === "maker" || key19 === "model" || key19 === "body" || key19 === "years")) {
-                let err167 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
-                vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
-              }
-            if (data164.document !== void 0) {
-              let data165 = data164.document;
-              if (typeof data165 == "string") {
-                if (func2(data165) > 100) {
-                  let err168 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
-                }
-              } else {
-                let err169 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
-              }
-            }
-            if (data164.revision !== void 0) {
-              let data166 = data164.revision;
-              if (typeof data166 == "string") {
-                if (func2(data166) > 100) {
-                  let err170 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
-                }
-              } else {
-                let err171 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
+                let err171 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 } };
                 vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
               }
-            }
-            if (data164.maker !== void 0) {
-              let data167 = data164.maker;
+            if (data166.document !== void 0) {
+              let data167 = data166.document;
               if (typeof data167 == "string") {
                 if (func2(data167) > 100) {
-                  let err172 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  let err172 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
                 }
               } else {
-                let err173 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
+                let err173 = { instancePath: instancePath + "/measurements/data_sheet/document", schemaPath: "#/properties/measurements/properties/data_sheet/properties/document/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
               }
             }
-            if (data164.model !== void 0) {
-              let data168 = data164.model;
+            if (data166.revision !== void 0) {
+              let data168 = data166.revision;
               if (typeof data168 == "string") {
                 if (func2(data168) > 100) {
-                  let err174 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  let err174 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
                 }
               } else {
-                let err175 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
+                let err175 = { instancePath: instancePath + "/measurements/data_sheet/revision", schemaPath: "#/properties/measurements/properties/data_sheet/properties/revision/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
               }
             }
-            if (data164.body !== void 0) {
-              let data169 = data164.body;
+            if (data166.maker !== void 0) {
+              let data169 = data166.maker;
               if (typeof data169 == "string") {
                 if (func2(data169) > 100) {
-                  let err176 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  let err176 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
                 }
               } else {
-                let err177 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
+                let err177 = { instancePath: instancePath + "/measurements/data_sheet/maker", schemaPath: "#/properties/measurements/properties/data_sheet/properties/maker/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
               }
             }
-            data164.years !== void 0 && (validate75(data164.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data164, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length));
-          } else {
-            let err178 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
-          }
-        }
-        if (data160.tolerance !== void 0 && (validate120(data160.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data160, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data160.tolerance_cite !== void 0 && (validate89(data160.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data160, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data160.before !== void 0 && (validate86(data160.before, { instancePath: instancePath + "/measurements/before", parentData: data160, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data160.before_welding !== void 0 && (validate86(data160.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data160, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data160.after !== void 0 && (validate86(data160.after, { instancePath: instancePath + "/measurements/after", parentData: data160, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data160.zero_points !== void 0) {
-          let data176 = data160.zero_points;
-          if (Array.isArray(data176)) {
-            if (data176.length > 100) {
-              let err179 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
-              vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
+            if (data166.model !== void 0) {
+              let data170 = data166.model;
+              if (typeof data170 == "string") {
+                if (func2(data170) > 100) {
+                  let err178 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
+                }
+              } else {
+                let err179 = { instancePath: instancePath + "/measurements/data_sheet/model", schemaPath: "#/properties/measurements/properties/data_sheet/properties/model/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
+              }
             }
-            let len14 = data176.length;
-            for (let i14 = 0; i14 < len14; i14++)
-              validate71(data176[i14], { instancePath: instancePath + "/measurements/zero_points/" + i14, parentData: data176, parentDataProperty: i14, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length);
+            if (data166.body !== void 0) {
+              let data171 = data166.body;
+              if (typeof data171 == "string") {
+                if (func2(data171) > 100) {
+                  let err180 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
+                }
+              } else {
+                let err181 = { instancePath: instancePath + "/measurements/data_sheet/body", schemaPath: "#/properties/measurements/properties/data_sheet/properties/body/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
+              }
+            }
+            data166.years !== void 0 && (validate81(data166.years, { instancePath: instancePath + "/measurements/data_sheet/years", parentData: data166, parentDataProperty: "years", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate81.errors : vErrors.concat(validate81.errors), errors = vErrors.length));
           } else {
-            let err180 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
+            let err182 = { instancePath: instancePath + "/measurements/data_sheet", schemaPath: "#/properties/measurements/properties/data_sheet/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
           }
         }
-        if (data160.points !== void 0) {
-          let data178 = data160.points;
+        if (data162.tolerance !== void 0 && (validate184(data162.tolerance, { instancePath: instancePath + "/measurements/tolerance", parentData: data162, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data162.tolerance_cite !== void 0 && (validate95(data162.tolerance_cite, { instancePath: instancePath + "/measurements/tolerance_cite", parentData: data162, parentDataProperty: "tolerance_cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data162.before !== void 0 && (validate92(data162.before, { instancePath: instancePath + "/measurements/before", parentData: data162, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data162.before_welding !== void 0 && (validate92(data162.before_welding, { instancePath: instancePath + "/measurements/before_welding", parentData: data162, parentDataProperty: "before_welding", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data162.after !== void 0 && (validate92(data162.after, { instancePath: instancePath + "/measurements/after", parentData: data162, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data162.zero_points !== void 0) {
+          let data178 = data162.zero_points;
           if (Array.isArray(data178)) {
-            if (data178.length > 5e3) {
-              let err181 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
-              vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
+            if (data178.length > 100) {
+              let err183 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/maxItems", keyword: "maxItems", params: { limit: 100 } };
+              vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
             }
             let len15 = data178.length;
-            for (let i15 = 0; i15 < len15; i15++) {
-              let data179 = data178[i15];
-              if (data179 && typeof data179 == "object" && !Array.isArray(data179)) {
-                for (let key20 in data179)
+            for (let i15 = 0; i15 < len15; i15++)
+              validate74(data178[i15], { instancePath: instancePath + "/measurements/zero_points/" + i15, parentData: data178, parentDataProperty: i15, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length);
+          } else {
+            let err184 = { instancePath: instancePath + "/measurements/zero_points", schemaPath: "#/properties/measurements/properties/zero_points/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
+          }
+        }
+        if (data162.points !== void 0) {
+          let data180 = data162.points;
+          if (Array.isArray(data180)) {
+            if (data180.length > 5e3) {
+              let err185 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/maxItems", keyword: "maxItems", params: { limit: 5e3 } };
+              vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
+            }
+            let len16 = data180.length;
+            for (let i16 = 0; i16 < len16; i16++) {
+              let data181 = data180[i16];
+              if (data181 && typeof data181 == "object" && !Array.isArray(data181)) {
+                for (let key20 in data181)
                   if (!(key20 === "name" || key20 === "on" || key20 === "nominal" || key20 === "before" || key20 === "after" || key20 === "tolerance" || key20 === "dropped_because" || key20 === "other_side")) {
-                    let err182 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
-                    vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
+                    let err186 = { instancePath: instancePath + "/measurements/points/" + i16, schemaPath: "#/properties/measurements/properties/points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 } };
+                    vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
                   }
-                if (data179.name !== void 0 && (validate71(data179.name, { instancePath: instancePath + "/measurements/points/" + i15 + "/name", parentData: data179, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data179.on !== void 0 && (validate71(data179.on, { instancePath: instancePath + "/measurements/points/" + i15 + "/on", parentData: data179, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data179.nominal !== void 0 && (validate327(data179.nominal, { instancePath: instancePath + "/measurements/points/" + i15 + "/nominal", parentData: data179, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors), errors = vErrors.length)), data179.before !== void 0 && (validate327(data179.before, { instancePath: instancePath + "/measurements/points/" + i15 + "/before", parentData: data179, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors), errors = vErrors.length)), data179.after !== void 0 && (validate327(data179.after, { instancePath: instancePath + "/measurements/points/" + i15 + "/after", parentData: data179, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors), errors = vErrors.length)), data179.tolerance !== void 0 && (validate120(data179.tolerance, { instancePath: instancePath + "/measurements/points/" + i15 + "/tolerance", parentData: data179, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate120.errors : vErrors.concat(validate120.errors), errors = vErrors.length)), data179.dropped_because !== void 0) {
-                  let data186 = data179.dropped_because;
-                  if (typeof data186 == "string") {
-                    if (func2(data186) > 400) {
-                      let err183 = { instancePath: instancePath + "/measurements/points/" + i15 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                      vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
+                if (data181.name !== void 0 && (validate74(data181.name, { instancePath: instancePath + "/measurements/points/" + i16 + "/name", parentData: data181, parentDataProperty: "name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data181.on !== void 0 && (validate74(data181.on, { instancePath: instancePath + "/measurements/points/" + i16 + "/on", parentData: data181, parentDataProperty: "on", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data181.nominal !== void 0 && (validate335(data181.nominal, { instancePath: instancePath + "/measurements/points/" + i16 + "/nominal", parentData: data181, parentDataProperty: "nominal", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate335.errors : vErrors.concat(validate335.errors), errors = vErrors.length)), data181.before !== void 0 && (validate335(data181.before, { instancePath: instancePath + "/measurements/points/" + i16 + "/before", parentData: data181, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate335.errors : vErrors.concat(validate335.errors), errors = vErrors.length)), data181.after !== void 0 && (validate335(data181.after, { instancePath: instancePath + "/measurements/points/" + i16 + "/after", parentData: data181, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate335.errors : vErrors.concat(validate335.errors), errors = vErrors.length)), data181.tolerance !== void 0 && (validate184(data181.tolerance, { instancePath: instancePath + "/measurements/points/" + i16 + "/tolerance", parentData: data181, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate184.errors : vErrors.concat(validate184.errors), errors = vErrors.length)), data181.dropped_because !== void 0) {
+                  let data188 = data181.dropped_because;
+                  if (typeof data188 == "string") {
+                    if (func2(data188) > 400) {
+                      let err187 = { instancePath: instancePath + "/measurements/points/" + i16 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                      vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
                     }
                   } else {
-                    let err184 = { instancePath: instancePath + "/measurements/points/" + i15 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
+                    let err188 = { instancePath: instancePath + "/measurements/points/" + i16 + "/dropped_because", schemaPath: "#/properties/measurements/properties/points/items/properties/dropped_because/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
                   }
                 }
-                data179.other_side !== void 0 && (validate71(data179.other_side, { instancePath: instancePath + "/measurements/points/" + i15 + "/other_side", parentData: data179, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
+                data181.other_side !== void 0 && (validate74(data181.other_side, { instancePath: instancePath + "/measurements/points/" + i16 + "/other_side", parentData: data181, parentDataProperty: "other_side", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length));
               } else {
-                let err185 = { instancePath: instancePath + "/measurements/points/" + i15, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
+                let err189 = { instancePath: instancePath + "/measurements/points/" + i16, schemaPath: "#/properties/measurements/properties/points/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
               }
             }
           } else {
-            let err186 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
+            let err190 = { instancePath: instancePath + "/measurements/points", schemaPath: "#/properties/measurements/properties/points/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
           }
         }
-        if (data160.openings !== void 0) {
-          let data188 = data160.openings;
-          if (Array.isArray(data188)) {
-            if (data188.length > 50) {
-              let err187 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
-              vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
+        if (data162.openings !== void 0) {
+          let data190 = data162.openings;
+          if (Array.isArray(data190)) {
+            if (data190.length > 50) {
+              let err191 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/maxItems", keyword: "maxItems", params: { limit: 50 } };
+              vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
             }
-            let len16 = data188.length;
-            for (let i16 = 0; i16 < len16; i16++)
-              validate335(data188[i16], { instancePath: instancePath + "/measurements/openings/" + i16, parentData: data188, parentDataProperty: i16, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate335.errors : vErrors.concat(validate335.errors), errors = vErrors.length);
+            let len17 = data190.length;
+            for (let i17 = 0; i17 < len17; i17++)
+              validate343(data190[i17], { instancePath: instancePath + "/measurements/openings/" + i17, parentData: data190, parentDataProperty: i17, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate343.errors : vErrors.concat(validate343.errors), errors = vErrors.length);
           } else {
-            let err188 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
+            let err192 = { instancePath: instancePath + "/measurements/openings", schemaPath: "#/properties/measurements/properties/openings/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
           }
         }
-        data160.planned !== void 0 && (validate84(data160.planned, { instancePath: instancePath + "/measurements/planned", parentData: data160, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data160.by !== void 0 && (validate56(data160.by, { instancePath: instancePath + "/measurements/by", parentData: data160, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data160.note !== void 0 && (validate63(data160.note, { instancePath: instancePath + "/measurements/note", parentData: data160, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data162.planned !== void 0 && (validate90(data162.planned, { instancePath: instancePath + "/measurements/planned", parentData: data162, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data162.by !== void 0 && (validate56(data162.by, { instancePath: instancePath + "/measurements/by", parentData: data162, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data162.note !== void 0 && (validate66(data162.note, { instancePath: instancePath + "/measurements/note", parentData: data162, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
-        let err189 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
+        let err193 = { instancePath: instancePath + "/measurements", schemaPath: "#/properties/measurements/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
       }
     }
     if (data.hold_points !== void 0) {
-      let data193 = data.hold_points;
-      if (Array.isArray(data193)) {
-        if (data193.length > 60) {
-          let err190 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/maxItems", keyword: "maxItems", params: { limit: 60 } };
-          vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
+      let data195 = data.hold_points;
+      if (Array.isArray(data195)) {
+        if (data195.length > 60) {
+          let err194 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/maxItems", keyword: "maxItems", params: { limit: 60 } };
+          vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
         }
-        let len17 = data193.length;
-        for (let i17 = 0; i17 < len17; i17++) {
-          let data194 = data193[i17];
-          if (data194 && typeof data194 == "object" && !Array.isArray(data194)) {
-            for (let key21 in data194)
+        let len18 = data195.length;
+        for (let i18 = 0; i18 < len18; i18++) {
+          let data196 = data195[i18];
+          if (data196 && typeof data196 == "object" && !Array.isArray(data196)) {
+            for (let key21 in data196)
               if (!(key21 === "point" || key21 === "name" || key21 === "part" || key21 === "planned" || key21 === "done" || key21 === "by" || key21 === "cite" || key21 === "note")) {
-                let err191 = { instancePath: instancePath + "/hold_points/" + i17, schemaPath: "#/properties/hold_points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
-                vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
+                let err195 = { instancePath: instancePath + "/hold_points/" + i18, schemaPath: "#/properties/hold_points/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key21 } };
+                vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
               }
-            if (data194.point !== void 0) {
-              let data195 = data194.point;
-              if (!(data195 === "flange before closing" || data195 === "cavity before the skin" || data195 === "structure before the last weld" || data195 === "restraint wiring before the trim" || data195 === "other")) {
-                let err192 = { instancePath: instancePath + "/hold_points/" + i17 + "/point", schemaPath: "#/properties/hold_points/items/properties/point/enum", keyword: "enum", params: { allowedValues: schema19.properties.hold_points.items.properties.point.enum } };
-                vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
+            if (data196.point !== void 0) {
+              let data197 = data196.point;
+              if (!(data197 === "flange before closing" || data197 === "cavity before the skin" || data197 === "structure before the last weld" || data197 === "restraint wiring before the trim" || data197 === "other")) {
+                let err196 = { instancePath: instancePath + "/hold_points/" + i18 + "/point", schemaPath: "#/properties/hold_points/items/properties/point/enum", keyword: "enum", params: { allowedValues: schema19.properties.hold_points.items.properties.point.enum } };
+                vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
               }
             }
-            if (data194.name !== void 0) {
-              let data196 = data194.name;
-              if (typeof data196 == "string") {
-                if (func2(data196) > 200) {
-                  let err193 = { instancePath: instancePath + "/hold_points/" + i17 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+            if (data196.name !== void 0) {
+              let data198 = data196.name;
+              if (typeof data198 == "string") {
+                if (func2(data198) > 200) {
+                  let err197 = { instancePath: instancePath + "/hold_points/" + i18 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
                 }
               } else {
-                let err194 = { instancePath: instancePath + "/hold_points/" + i17 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+                let err198 = { instancePath: instancePath + "/hold_points/" + i18 + "/name", schemaPath: "#/properties/hold_points/items/properties/name/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
               }
             }
-            data194.part !== void 0 && (validate71(data194.part, { instancePath: instancePath + "/hold_points/" + i17 + "/part", parentData: data194, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data194.planned !== void 0 && (validate84(data194.planned, { instancePath: instancePath + "/hold_points/" + i17 + "/planned", parentData: data194, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data194.done !== void 0 && (validate86(data194.done, { instancePath: instancePath + "/hold_points/" + i17 + "/done", parentData: data194, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data194.by !== void 0 && (validate56(data194.by, { instancePath: instancePath + "/hold_points/" + i17 + "/by", parentData: data194, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data194.cite !== void 0 && (validate89(data194.cite, { instancePath: instancePath + "/hold_points/" + i17 + "/cite", parentData: data194, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data194.note !== void 0 && (validate63(data194.note, { instancePath: instancePath + "/hold_points/" + i17 + "/note", parentData: data194, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            data196.part !== void 0 && (validate74(data196.part, { instancePath: instancePath + "/hold_points/" + i18 + "/part", parentData: data196, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data196.planned !== void 0 && (validate90(data196.planned, { instancePath: instancePath + "/hold_points/" + i18 + "/planned", parentData: data196, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data196.done !== void 0 && (validate92(data196.done, { instancePath: instancePath + "/hold_points/" + i18 + "/done", parentData: data196, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data196.by !== void 0 && (validate56(data196.by, { instancePath: instancePath + "/hold_points/" + i18 + "/by", parentData: data196, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data196.cite !== void 0 && (validate95(data196.cite, { instancePath: instancePath + "/hold_points/" + i18 + "/cite", parentData: data196, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data196.note !== void 0 && (validate66(data196.note, { instancePath: instancePath + "/hold_points/" + i18 + "/note", parentData: data196, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
           } else {
-            let err195 = { instancePath: instancePath + "/hold_points/" + i17, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
+            let err199 = { instancePath: instancePath + "/hold_points/" + i18, schemaPath: "#/properties/hold_points/items/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
           }
         }
       } else {
-        let err196 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
+        let err200 = { instancePath: instancePath + "/hold_points", schemaPath: "#/properties/hold_points/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
       }
     }
     if (data.finish !== void 0) {
-      let data203 = data.finish;
-      if (data203 && typeof data203 == "object" && !Array.isArray(data203)) {
-        for (let key22 in data203)
+      let data205 = data.finish;
+      if (data205 && typeof data205 == "object" && !Array.isArray(data205)) {
+        for (let key22 in data205)
           if (!(key22 === "cavities" || key22 === "sealer" || key22 === "primer" || key22 === "underbody" || key22 === "bake")) {
-            let err197 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
-            vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
+            let err201 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key22 } };
+            vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
           }
-        if (data203.cavities !== void 0) {
-          let data204 = data203.cavities;
-          if (Array.isArray(data204)) {
-            if (data204.length > 200) {
-              let err198 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
+        if (data205.cavities !== void 0) {
+          let data206 = data205.cavities;
+          if (Array.isArray(data206)) {
+            if (data206.length > 200) {
+              let err202 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/maxItems", keyword: "maxItems", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
             }
-            let len18 = data204.length;
-            for (let i18 = 0; i18 < len18; i18++) {
-              let data205 = data204[i18];
-              if (data205 && typeof data205 == "object" && !Array.isArray(data205)) {
-                for (let key23 in data205)
+            let len19 = data206.length;
+            for (let i19 = 0; i19 < len19; i19++) {
+              let data207 = data206[i19];
+              if (data207 && typeof data207 == "object" && !Array.isArray(data207)) {
+                for (let key23 in data207)
                   if (!func1.call(schema19.properties.finish.properties.cavities.items.properties, key23)) {
-                    let err199 = { instancePath: instancePath + "/finish/cavities/" + i18, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
-                    vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
-                  }
-                if (data205.planned !== void 0 && (validate84(data205.planned, { instancePath: instancePath + "/finish/cavities/" + i18 + "/planned", parentData: data205, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data205.done !== void 0 && (validate86(data205.done, { instancePath: instancePath + "/finish/cavities/" + i18 + "/done", parentData: data205, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data205.by !== void 0 && (validate56(data205.by, { instancePath: instancePath + "/finish/cavities/" + i18 + "/by", parentData: data205, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data205.cite !== void 0 && (validate89(data205.cite, { instancePath: instancePath + "/finish/cavities/" + i18 + "/cite", parentData: data205, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data205.note !== void 0 && (validate63(data205.note, { instancePath: instancePath + "/finish/cavities/" + i18 + "/note", parentData: data205, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data205.part !== void 0 && (validate71(data205.part, { instancePath: instancePath + "/finish/cavities/" + i18 + "/part", parentData: data205, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data205.primer !== void 0) {
-                  let data212 = data205.primer;
-                  if (typeof data212 == "string") {
-                    if (func2(data212) > 200) {
-                      let err200 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
-                    }
-                  } else {
-                    let err201 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
-                  }
-                }
-                if (data205.wax !== void 0) {
-                  let data213 = data205.wax;
-                  if (typeof data213 == "string") {
-                    if (func2(data213) > 200) {
-                      let err202 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
-                    }
-                  } else {
-                    let err203 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
+                    let err203 = { instancePath: instancePath + "/finish/cavities/" + i19, schemaPath: "#/properties/finish/properties/cavities/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key23 } };
                     vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
                   }
-                }
-                if (data205.foam !== void 0) {
-                  let data214 = data205.foam;
+                if (data207.planned !== void 0 && (validate90(data207.planned, { instancePath: instancePath + "/finish/cavities/" + i19 + "/planned", parentData: data207, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data207.done !== void 0 && (validate92(data207.done, { instancePath: instancePath + "/finish/cavities/" + i19 + "/done", parentData: data207, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data207.by !== void 0 && (validate56(data207.by, { instancePath: instancePath + "/finish/cavities/" + i19 + "/by", parentData: data207, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data207.cite !== void 0 && (validate95(data207.cite, { instancePath: instancePath + "/finish/cavities/" + i19 + "/cite", parentData: data207, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data207.note !== void 0 && (validate66(data207.note, { instancePath: instancePath + "/finish/cavities/" + i19 + "/note", parentData: data207, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data207.part !== void 0 && (validate74(data207.part, { instancePath: instancePath + "/finish/cavities/" + i19 + "/part", parentData: data207, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data207.primer !== void 0) {
+                  let data214 = data207.primer;
                   if (typeof data214 == "string") {
                     if (func2(data214) > 200) {
-                      let err204 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      let err204 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/maxLength", keyword: "maxLength", params: { limit: 200 } };
                       vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                     }
                   } else {
-                    let err205 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
+                    let err205 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/primer", schemaPath: "#/properties/finish/properties/cavities/items/properties/primer/type", keyword: "type", params: { type: "string" } };
                     vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
                   }
                 }
-                if (data205.drains_open !== void 0 && typeof data205.drains_open != "boolean") {
-                  let err206 = { instancePath: instancePath + "/finish/cavities/" + i18 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
-                  vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
+                if (data207.wax !== void 0) {
+                  let data215 = data207.wax;
+                  if (typeof data215 == "string") {
+                    if (func2(data215) > 200) {
+                      let err206 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
+                    }
+                  } else {
+                    let err207 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/wax", schemaPath: "#/properties/finish/properties/cavities/items/properties/wax/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
+                  }
                 }
-              } else {
-                let err207 = { instancePath: instancePath + "/finish/cavities/" + i18, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
-              }
-            }
-          } else {
-            let err208 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
-          }
-        }
-        if (data203.sealer !== void 0) {
-          let data216 = data203.sealer;
-          if (data216 && typeof data216 == "object" && !Array.isArray(data216)) {
-            for (let key24 in data216)
-              if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "places")) {
-                let err209 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
-                vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
-              }
-            if (data216.planned !== void 0 && (validate84(data216.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data216, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data216.done !== void 0 && (validate86(data216.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data216, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data216.by !== void 0 && (validate56(data216.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data216, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data216.cite !== void 0 && (validate89(data216.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data216, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data216.note !== void 0 && (validate63(data216.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data216, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data216.places !== void 0) {
-              let data222 = data216.places;
-              if (typeof data222 == "string") {
-                if (func2(data222) > 400) {
-                  let err210 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                if (data207.foam !== void 0) {
+                  let data216 = data207.foam;
+                  if (typeof data216 == "string") {
+                    if (func2(data216) > 200) {
+                      let err208 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
+                    }
+                  } else {
+                    let err209 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/foam", schemaPath: "#/properties/finish/properties/cavities/items/properties/foam/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
+                  }
+                }
+                if (data207.drains_open !== void 0 && typeof data207.drains_open != "boolean") {
+                  let err210 = { instancePath: instancePath + "/finish/cavities/" + i19 + "/drains_open", schemaPath: "#/properties/finish/properties/cavities/items/properties/drains_open/type", keyword: "type", params: { type: "boolean" } };
                   vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
                 }
               } else {
-                let err211 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
+                let err211 = { instancePath: instancePath + "/finish/cavities/" + i19, schemaPath: "#/properties/finish/properties/cavities/items/type", keyword: "type", params: { type: "object" } };
                 vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
               }
             }
           } else {
-            let err212 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
+            let err212 = { instancePath: instancePath + "/finish/cavities", schemaPath: "#/properties/finish/properties/cavities/type", keyword: "type", params: { type: "array" } };
             vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
           }
         }
-        if (data203.primer !== void 0) {
-          let data223 = data203.primer;
-          if (data223 && typeof data223 == "object" && !Array.isArray(data223)) {
-            for (let key25 in data223)
-              if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note" || key25 === "product")) {
-                let err213 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
+        if (data205.sealer !== void 0) {
+          let data218 = data205.sealer;
+          if (data218 && typeof data218 == "object" && !Array.isArray(data218)) {
+            for (let key24 in data218)
+              if (!(key24 === "planned" || key24 === "done" || key24 === "by" || key24 === "cite" || key24 === "note" || key24 === "places")) {
+                let err213 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key24 } };
                 vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
               }
-            if (data223.planned !== void 0 && (validate84(data223.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data223, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data223.done !== void 0 && (validate86(data223.done, { instancePath: instancePath + "/finish/primer/done", parentData: data223, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data223.by !== void 0 && (validate56(data223.by, { instancePath: instancePath + "/finish/primer/by", parentData: data223, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data223.cite !== void 0 && (validate89(data223.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data223, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data223.note !== void 0 && (validate63(data223.note, { instancePath: instancePath + "/finish/primer/note", parentData: data223, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data223.product !== void 0) {
-              let data229 = data223.product;
-              if (typeof data229 == "string") {
-                if (func2(data229) > 200) {
-                  let err214 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
+            if (data218.planned !== void 0 && (validate90(data218.planned, { instancePath: instancePath + "/finish/sealer/planned", parentData: data218, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data218.done !== void 0 && (validate92(data218.done, { instancePath: instancePath + "/finish/sealer/done", parentData: data218, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data218.by !== void 0 && (validate56(data218.by, { instancePath: instancePath + "/finish/sealer/by", parentData: data218, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data218.cite !== void 0 && (validate95(data218.cite, { instancePath: instancePath + "/finish/sealer/cite", parentData: data218, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data218.note !== void 0 && (validate66(data218.note, { instancePath: instancePath + "/finish/sealer/note", parentData: data218, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data218.places !== void 0) {
+              let data224 = data218.places;
+              if (typeof data224 == "string") {
+                if (func2(data224) > 400) {
+                  let err214 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/maxLength", keyword: "maxLength", params: { limit: 400 } };
                   vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
                 }
               } else {
-                let err215 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
+                let err215 = { instancePath: instancePath + "/finish/sealer/places", schemaPath: "#/properties/finish/properties/sealer/properties/places/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
               }
             }
           } else {
-            let err216 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
+            let err216 = { instancePath: instancePath + "/finish/sealer", schemaPath: "#/properties/finish/properties/sealer/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
           }
         }
-        if (data203.underbody !== void 0) {
-          let data230 = data203.underbody;
-          if (data230 && typeof data230 == "object" && !Array.isArray(data230)) {
-            for (let key26 in data230)
-              if (!(key26 === "planned" || key26 === "done" || key26 === "by" || key26 === "cite" || key26 === "note")) {
-                let err217 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
+        if (data205.primer !== void 0) {
+          let data225 = data205.primer;
+          if (data225 && typeof data225 == "object" && !Array.isArray(data225)) {
+            for (let key25 in data225)
+              if (!(key25 === "planned" || key25 === "done" || key25 === "by" || key25 === "cite" || key25 === "note" || key25 === "product")) {
+                let err217 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key25 } };
                 vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
               }
-            data230.planned !== void 0 && (validate84(data230.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data230, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data230.done !== void 0 && (validate86(data230.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data230, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data230.by !== void 0 && (validate56(data230.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data230, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data230.cite !== void 0 && (validate89(data230.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data230, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data230.note !== void 0 && (validate63(data230.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data230, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
-          } else {
-            let err218 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
-          }
-        }
-        if (data203.bake !== void 0) {
-          let data236 = data203.bake;
-          if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
-            for (let key27 in data236)
-              if (!func1.call(schema19.properties.finish.properties.bake.properties, key27)) {
-                let err219 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
+            if (data225.planned !== void 0 && (validate90(data225.planned, { instancePath: instancePath + "/finish/primer/planned", parentData: data225, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data225.done !== void 0 && (validate92(data225.done, { instancePath: instancePath + "/finish/primer/done", parentData: data225, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data225.by !== void 0 && (validate56(data225.by, { instancePath: instancePath + "/finish/primer/by", parentData: data225, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data225.cite !== void 0 && (validate95(data225.cite, { instancePath: instancePath + "/finish/primer/cite", parentData: data225, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data225.note !== void 0 && (validate66(data225.note, { instancePath: instancePath + "/finish/primer/note", parentData: data225, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data225.product !== void 0) {
+              let data231 = data225.product;
+              if (typeof data231 == "string") {
+                if (func2(data231) > 200) {
+                  let err218 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
+                }
+              } else {
+                let err219 = { instancePath: instancePath + "/finish/primer/product", schemaPath: "#/properties/finish/properties/primer/properties/product/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
               }
-            if (data236.planned !== void 0 && (validate84(data236.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data236, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data236.done !== void 0 && (validate86(data236.done, { instancePath: instancePath + "/finish/bake/done", parentData: data236, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data236.by !== void 0 && (validate56(data236.by, { instancePath: instancePath + "/finish/bake/by", parentData: data236, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data236.cite !== void 0 && (validate89(data236.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data236, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data236.note !== void 0 && (validate63(data236.note, { instancePath: instancePath + "/finish/bake/note", parentData: data236, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data236.temperature !== void 0 && (validate195(data236.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data236, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data236.time !== void 0 && (validate101(data236.time, { instancePath: instancePath + "/finish/bake/time", parentData: data236, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data236.traction_battery !== void 0) {
-              let data244 = data236.traction_battery;
-              if (!(data244 === "in the vehicle" || data244 === "removed")) {
-                let err220 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
-                vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
+            }
+          } else {
+            let err220 = { instancePath: instancePath + "/finish/primer", schemaPath: "#/properties/finish/properties/primer/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
+          }
+        }
+        if (data205.underbody !== void 0) {
+          let data232 = data205.underbody;
+          if (data232 && typeof data232 == "object" && !Array.isArray(data232)) {
+            for (let key26 in data232)
+              if (!(key26 === "planned" || key26 === "done" || key26 === "by" || key26 === "cite" || key26 === "note")) {
+                let err221 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key26 } };
+                vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
+              }
+            data232.planned !== void 0 && (validate90(data232.planned, { instancePath: instancePath + "/finish/underbody/planned", parentData: data232, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data232.done !== void 0 && (validate92(data232.done, { instancePath: instancePath + "/finish/underbody/done", parentData: data232, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data232.by !== void 0 && (validate56(data232.by, { instancePath: instancePath + "/finish/underbody/by", parentData: data232, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data232.cite !== void 0 && (validate95(data232.cite, { instancePath: instancePath + "/finish/underbody/cite", parentData: data232, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data232.note !== void 0 && (validate66(data232.note, { instancePath: instancePath + "/finish/underbody/note", parentData: data232, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+          } else {
+            let err222 = { instancePath: instancePath + "/finish/underbody", schemaPath: "#/properties/finish/properties/underbody/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
+          }
+        }
+        if (data205.bake !== void 0) {
+          let data238 = data205.bake;
+          if (data238 && typeof data238 == "object" && !Array.isArray(data238)) {
+            for (let key27 in data238)
+              if (!func1.call(schema19.properties.finish.properties.bake.properties, key27)) {
+                let err223 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key27 } };
+                vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
+              }
+            if (data238.planned !== void 0 && (validate90(data238.planned, { instancePath: instancePath + "/finish/bake/planned", parentData: data238, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data238.done !== void 0 && (validate92(data238.done, { instancePath: instancePath + "/finish/bake/done", parentData: data238, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data238.by !== void 0 && (validate56(data238.by, { instancePath: instancePath + "/finish/bake/by", parentData: data238, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data238.cite !== void 0 && (validate95(data238.cite, { instancePath: instancePath + "/finish/bake/cite", parentData: data238, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data238.note !== void 0 && (validate66(data238.note, { instancePath: instancePath + "/finish/bake/note", parentData: data238, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data238.temperature !== void 0 && (validate202(data238.temperature, { instancePath: instancePath + "/finish/bake/temperature", parentData: data238, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data238.time !== void 0 && (validate107(data238.time, { instancePath: instancePath + "/finish/bake/time", parentData: data238, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data238.traction_battery !== void 0) {
+              let data246 = data238.traction_battery;
+              if (!(data246 === "in the vehicle" || data246 === "removed")) {
+                let err224 = { instancePath: instancePath + "/finish/bake/traction_battery", schemaPath: "#/properties/finish/properties/bake/properties/traction_battery/enum", keyword: "enum", params: { allowedValues: schema19.properties.finish.properties.bake.properties.traction_battery.enum } };
+                vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
               }
             }
-            if (data236.battery_limit !== void 0) {
-              let data245 = data236.battery_limit;
-              if (data245 && typeof data245 == "object" && !Array.isArray(data245)) {
-                for (let key28 in data245)
+            if (data238.battery_limit !== void 0) {
+              let data247 = data238.battery_limit;
+              if (data247 && typeof data247 == "object" && !Array.isArray(data247)) {
+                for (let key28 in data247)
                   if (!(key28 === "temperature" || key28 === "time" || key28 === "cite")) {
-                    let err221 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
-                    vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
+                    let err225 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key28 } };
+                    vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
                   }
-                data245.temperature !== void 0 && (validate195(data245.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data245, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors), errors = vErrors.length)), data245.time !== void 0 && (validate101(data245.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data245, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors), errors = vErrors.length)), data245.cite !== void 0 && (validate89(data245.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data245, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length));
+                data247.temperature !== void 0 && (validate202(data247.temperature, { instancePath: instancePath + "/finish/bake/battery_limit/temperature", parentData: data247, parentDataProperty: "temperature", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors), errors = vErrors.length)), data247.time !== void 0 && (validate107(data247.time, { instancePath: instancePath + "/finish/bake/battery_limit/time", parentData: data247, parentDataProperty: "time", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors), errors = vErrors.length)), data247.cite !== void 0 && (validate95(data247.cite, { instancePath: instancePath + "/finish/bake/battery_limit/cite", parentData: data247, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length));
               } else {
-                let err222 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
+                let err226 = { instancePath: instancePath + "/finish/bake/battery_limit", schemaPath: "#/properties/finish/properties/bake/properties/battery_limit/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
               }
             }
           } else {
-            let err223 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
+            let err227 = { instancePath: instancePath + "/finish/bake", schemaPath: "#/properties/finish/properties/bake/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
           }
         }
       } else {
-        let err224 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
+        let err228 = { instancePath: instancePath + "/finish", schemaPath: "#/properties/finish/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
       }
     }
     if (data.verify !== void 0) {
-      let data249 = data.verify;
-      if (data249 && typeof data249 == "object" && !Array.isArray(data249)) {
-        for (let key29 in data249)
+      let data251 = data.verify;
+      if (data251 && typeof data251 == "object" && !Array.isArray(data251)) {
+        for (let key29 in data251)
           if (!func1.call(schema19.properties.verify.properties, key29)) {
-            let err225 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
-            vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
+            let err229 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key29 } };
+            vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
           }
-        if (data249.scan_before !== void 0 && (validate383(data249.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data249, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data249.scan_after !== void 0 && (validate383(data249.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data249, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors), errors = vErrors.length)), data249.alignment !== void 0) {
-          let data252 = data249.alignment;
-          if (data252 && typeof data252 == "object" && !Array.isArray(data252)) {
-            for (let key30 in data252)
+        if (data251.scan_before !== void 0 && (validate391(data251.scan_before, { instancePath: instancePath + "/verify/scan_before", parentData: data251, parentDataProperty: "scan_before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate391.errors : vErrors.concat(validate391.errors), errors = vErrors.length)), data251.scan_after !== void 0 && (validate391(data251.scan_after, { instancePath: instancePath + "/verify/scan_after", parentData: data251, parentDataProperty: "scan_after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate391.errors : vErrors.concat(validate391.errors), errors = vErrors.length)), data251.alignment !== void 0) {
+          let data254 = data251.alignment;
+          if (data254 && typeof data254 == "object" && !Array.isArray(data254)) {
+            for (let key30 in data254)
               if (!(key30 === "planned" || key30 === "done" || key30 === "by" || key30 === "cite" || key30 === "note" || key30 === "result" || key30 === "values")) {
-                let err226 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
-                vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
+                let err230 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 } };
+                vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
               }
-            if (data252.planned !== void 0 && (validate84(data252.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data252, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data252.done !== void 0 && (validate86(data252.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data252, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data252.by !== void 0 && (validate56(data252.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data252, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data252.cite !== void 0 && (validate89(data252.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data252, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data252.note !== void 0 && (validate63(data252.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data252, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data252.result !== void 0) {
-              let data258 = data252.result;
-              if (!(data258 === "within range" || data258 === "out of range" || data258 === "not required")) {
-                let err227 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
-                vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
+            if (data254.planned !== void 0 && (validate90(data254.planned, { instancePath: instancePath + "/verify/alignment/planned", parentData: data254, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data254.done !== void 0 && (validate92(data254.done, { instancePath: instancePath + "/verify/alignment/done", parentData: data254, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data254.by !== void 0 && (validate56(data254.by, { instancePath: instancePath + "/verify/alignment/by", parentData: data254, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data254.cite !== void 0 && (validate95(data254.cite, { instancePath: instancePath + "/verify/alignment/cite", parentData: data254, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data254.note !== void 0 && (validate66(data254.note, { instancePath: instancePath + "/verify/alignment/note", parentData: data254, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data254.result !== void 0) {
+              let data260 = data254.result;
+              if (!(data260 === "within range" || data260 === "out of range" || data260 === "not required")) {
+                let err231 = { instancePath: instancePath + "/verify/alignment/result", schemaPath: "#/properties/verify/properties/alignment/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.result.enum } };
+                vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
               }
             }
-            if (data252.values !== void 0) {
-              let data259 = data252.values;
-              if (Array.isArray(data259)) {
-                if (data259.length > 60) {
-                  let err228 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/maxItems", keyword: "maxItems", params: { limit: 60 } };
-                  vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
+            if (data254.values !== void 0) {
+              let data261 = data254.values;
+              if (Array.isArray(data261)) {
+                if (data261.length > 60) {
+                  let err232 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
                 }
-                let len19 = data259.length;
-                for (let i19 = 0; i19 < len19; i19++) {
-                  let data260 = data259[i19];
-                  if (data260 && typeof data260 == "object" && !Array.isArray(data260)) {
-                    for (let key31 in data260)
+                let len20 = data261.length;
+                for (let i20 = 0; i20 < len20; i20++) {
+                  let data262 = data261[i20];
+                  if (data262 && typeof data262 == "object" && !Array.isArray(data262)) {
+                    for (let key31 in data262)
                       if (!(key31 === "of" || key31 === "at" || key31 === "specified" || key31 === "tolerance" || key31 === "from" || key31 === "to" || key31 === "before" || key31 === "after")) {
-                        let err229 = { instancePath: instancePath + "/verify/alignment/values/" + i19, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
-                        vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+                        let err233 = { instancePath: instancePath + "/verify/alignment/values/" + i20, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 } };
+                        vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
                       }
-                    if (data260.of !== void 0) {
-                      let data261 = data260.of;
-                      if (!(data261 === "camber" || data261 === "caster" || data261 === "toe" || data261 === "total toe" || data261 === "thrust angle" || data261 === "steering axis inclination")) {
-                        let err230 = { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/of", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/of/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.of.enum } };
-                        vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
-                      }
-                    }
-                    if (data260.at !== void 0) {
-                      let data262 = data260.at;
-                      if (!(data262 === "front left" || data262 === "front right" || data262 === "rear left" || data262 === "rear right" || data262 === "front axle" || data262 === "rear axle")) {
-                        let err231 = { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/at", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/at/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.at.enum } };
-                        vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
+                    if (data262.of !== void 0) {
+                      let data263 = data262.of;
+                      if (!(data263 === "camber" || data263 === "caster" || data263 === "toe" || data263 === "total toe" || data263 === "thrust angle" || data263 === "steering axis inclination")) {
+                        let err234 = { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/of", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/of/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.of.enum } };
+                        vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
                       }
                     }
-                    data260.specified !== void 0 && (validate397(data260.specified, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/specified", parentData: data260, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.tolerance !== void 0 && (validate397(data260.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/tolerance", parentData: data260, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.from !== void 0 && (validate397(data260.from, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/from", parentData: data260, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.to !== void 0 && (validate397(data260.to, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/to", parentData: data260, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.before !== void 0 && (validate397(data260.before, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/before", parentData: data260, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length)), data260.after !== void 0 && (validate397(data260.after, { instancePath: instancePath + "/verify/alignment/values/" + i19 + "/after", parentData: data260, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate397.errors : vErrors.concat(validate397.errors), errors = vErrors.length));
+                    if (data262.at !== void 0) {
+                      let data264 = data262.at;
+                      if (!(data264 === "front left" || data264 === "front right" || data264 === "rear left" || data264 === "rear right" || data264 === "front axle" || data264 === "rear axle")) {
+                        let err235 = { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/at", schemaPath: "#/properties/verify/properties/alignment/properties/values/items/properties/at/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.alignment.properties.values.items.properties.at.enum } };
+                        vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
+                      }
+                    }
+                    data262.specified !== void 0 && (validate405(data262.specified, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/specified", parentData: data262, parentDataProperty: "specified", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.tolerance !== void 0 && (validate405(data262.tolerance, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/tolerance", parentData: data262, parentDataProperty: "tolerance", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.from !== void 0 && (validate405(data262.from, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/from", parentData: data262, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.to !== void 0 && (validate405(data262.to, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/to", parentData: data262, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.before !== void 0 && (validate405(data262.before, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/before", parentData: data262, parentDataProperty: "before", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length)), data262.after !== void 0 && (validate405(data262.after, { instancePath: instancePath + "/verify/alignment/values/" + i20 + "/after", parentData: data262, parentDataProperty: "after", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors), errors = vErrors.length));
                   } else {
-                    let err232 = { instancePath: instancePath + "/verify/alignment/values/" + i19, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
+                    let err236 = { instancePath: instancePath + "/verify/alignment/values/" + i20, schemaPath: "#/properties/verify/properties/alignment/properties/values/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
                   }
                 }
               } else {
-                let err233 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
+                let err237 = { instancePath: instancePath + "/verify/alignment/values", schemaPath: "#/properties/verify/properties/alignment/properties/values/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
               }
             }
           } else {
-            let err234 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
+            let err238 = { instancePath: instancePath + "/verify/alignment", schemaPath: "#/properties/verify/properties/alignment/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
           }
         }
-        if (data249.calibrations !== void 0) {
-          let data269 = data249.calibrations;
-          if (Array.isArray(data269)) {
-            if (data269.length > 60) {
-              let err235 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
+        if (data251.calibrations !== void 0) {
+          let data271 = data251.calibrations;
+          if (Array.isArray(data271)) {
+            if (data271.length > 60) {
+              let err239 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/maxItems", keyword: "maxItems", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
             }
-            let len20 = data269.length;
-            for (let i20 = 0; i20 < len20; i20++) {
-              let data270 = data269[i20];
-              if (data270 && typeof data270 == "object" && !Array.isArray(data270)) {
-                for (let key32 in data270)
+            let len21 = data271.length;
+            for (let i21 = 0; i21 < len21; i21++) {
+              let data272 = data271[i21];
+              if (data272 && typeof data272 == "object" && !Array.isArray(data272)) {
+                for (let key32 in data272)
                   if (!func1.call(schema19.properties.verify.properties.calibrations.items.properties, key32)) {
-                    let err236 = { instancePath: instancePath + "/verify/calibrations/" + i20, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
-                    vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
-                  }
-                if (data270.planned !== void 0 && (validate84(data270.planned, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/planned", parentData: data270, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data270.done !== void 0 && (validate86(data270.done, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/done", parentData: data270, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data270.by !== void 0 && (validate56(data270.by, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/by", parentData: data270, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data270.cite !== void 0 && (validate89(data270.cite, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/cite", parentData: data270, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data270.note !== void 0 && (validate63(data270.note, { instancePath: instancePath + "/verify/calibrations/" + i20 + "/note", parentData: data270, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data270.sensor !== void 0) {
-                  let data276 = data270.sensor;
-                  if (typeof data276 == "string") {
-                    if (func2(data276) > 200) {
-                      let err237 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
-                    }
-                  } else {
-                    let err238 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
-                  }
-                }
-                if (data270.kind !== void 0) {
-                  let data277 = data270.kind;
-                  if (!(data277 === "static" || data277 === "dynamic" || data277 === "both" || data277 === "not required" || data277 === "not fitted")) {
-                    let err239 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
-                    vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
-                  }
-                }
-                if (data270.result !== void 0) {
-                  let data278 = data270.result;
-                  if (!(data278 === "passed" || data278 === "failed" || data278 === "not finished")) {
-                    let err240 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
+                    let err240 = { instancePath: instancePath + "/verify/calibrations/" + i21, schemaPath: "#/properties/verify/properties/calibrations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 } };
                     vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
                   }
-                }
-                if (data270.disturbed !== void 0) {
-                  let data279 = data270.disturbed;
-                  if (!(data279 === "removed" || data279 === "bracket" || data279 === "glass" || data279 === "bumper" || data279 === "alignment" || data279 === "ride height" || data279 === "structural work" || data279 === "not disturbed")) {
-                    let err241 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/disturbed", schemaPath: "#/properties/verify/properties/calibrations/items/properties/disturbed/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.disturbed.enum } };
-                    vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
+                if (data272.planned !== void 0 && (validate90(data272.planned, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/planned", parentData: data272, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data272.done !== void 0 && (validate92(data272.done, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/done", parentData: data272, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data272.by !== void 0 && (validate56(data272.by, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/by", parentData: data272, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data272.cite !== void 0 && (validate95(data272.cite, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/cite", parentData: data272, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data272.note !== void 0 && (validate66(data272.note, { instancePath: instancePath + "/verify/calibrations/" + i21 + "/note", parentData: data272, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data272.sensor !== void 0) {
+                  let data278 = data272.sensor;
+                  if (typeof data278 == "string") {
+                    if (func2(data278) > 200) {
+                      let err241 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
+                    }
+                  } else {
+                    let err242 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/sensor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/sensor/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
                   }
                 }
-                if (data270.conditions !== void 0) {
-                  let data280 = data270.conditions;
-                  if (data280 && typeof data280 == "object" && !Array.isArray(data280)) {
-                    for (let key33 in data280)
+                if (data272.kind !== void 0) {
+                  let data279 = data272.kind;
+                  if (!(data279 === "static" || data279 === "dynamic" || data279 === "both" || data279 === "not required" || data279 === "not fitted")) {
+                    let err243 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/kind", schemaPath: "#/properties/verify/properties/calibrations/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.kind.enum } };
+                    vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
+                  }
+                }
+                if (data272.result !== void 0) {
+                  let data280 = data272.result;
+                  if (!(data280 === "passed" || data280 === "failed" || data280 === "not finished")) {
+                    let err244 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/result", schemaPath: "#/properties/verify/properties/calibrations/items/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.result.enum } };
+                    vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
+                  }
+                }
+                if (data272.disturbed !== void 0) {
+                  let data281 = data272.disturbed;
+                  if (!(data281 === "removed" || data281 === "bracket" || data281 === "glass" || data281 === "bumper" || data281 === "alignment" || data281 === "ride height" || data281 === "structural work" || data281 === "not disturbed")) {
+                    let err245 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/disturbed", schemaPath: "#/properties/verify/properties/calibrations/items/properties/disturbed/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.calibrations.items.properties.disturbed.enum } };
+                    vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
+                  }
+                }
+                if (data272.conditions !== void 0) {
+                  let data282 = data272.conditions;
+                  if (data282 && typeof data282 == "object" && !Array.isArray(data282)) {
+                    for (let key33 in data282)
                       if (!(key33 === "load" || key33 === "tyre_pressures" || key33 === "floor")) {
-                        let err242 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
-                        vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
-                      }
-                    if (data280.load !== void 0) {
-                      let data281 = data280.load;
-                      if (typeof data281 == "string") {
-                        if (func2(data281) > 200) {
-                          let err243 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
-                        }
-                      } else {
-                        let err244 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
-                      }
-                    }
-                    if (data280.tyre_pressures !== void 0) {
-                      let data282 = data280.tyre_pressures;
-                      if (typeof data282 == "string") {
-                        if (func2(data282) > 200) {
-                          let err245 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
-                        }
-                      } else {
-                        let err246 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/type", keyword: "type", params: { type: "string" } };
+                        let err246 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 } };
                         vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
                       }
-                    }
-                    if (data280.floor !== void 0) {
-                      let data283 = data280.floor;
+                    if (data282.load !== void 0) {
+                      let data283 = data282.load;
                       if (typeof data283 == "string") {
                         if (func2(data283) > 200) {
-                          let err247 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          let err247 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
                         }
                       } else {
-                        let err248 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/type", keyword: "type", params: { type: "string" } };
+                        let err248 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/load", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/load/type", keyword: "type", params: { type: "string" } };
                         vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
                       }
                     }
-                  } else {
-                    let err249 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
-                  }
-                }
-                if (data270.report !== void 0) {
-                  let data284 = data270.report;
-                  if (typeof data284 == "string") {
-                    if (func2(data284) > 200) {
-                      let err250 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                      vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
+                    if (data282.tyre_pressures !== void 0) {
+                      let data284 = data282.tyre_pressures;
+                      if (typeof data284 == "string") {
+                        if (func2(data284) > 200) {
+                          let err249 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
+                        }
+                      } else {
+                        let err250 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/tyre_pressures", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/tyre_pressures/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
+                      }
+                    }
+                    if (data282.floor !== void 0) {
+                      let data285 = data282.floor;
+                      if (typeof data285 == "string") {
+                        if (func2(data285) > 200) {
+                          let err251 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
+                        }
+                      } else {
+                        let err252 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions/floor", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/properties/floor/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
+                      }
                     }
                   } else {
-                    let err251 = { instancePath: instancePath + "/verify/calibrations/" + i20 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/type", keyword: "type", params: { type: "string" } };
-                    vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
+                    let err253 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/conditions", schemaPath: "#/properties/verify/properties/calibrations/items/properties/conditions/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
+                  }
+                }
+                if (data272.report !== void 0) {
+                  let data286 = data272.report;
+                  if (typeof data286 == "string") {
+                    if (func2(data286) > 200) {
+                      let err254 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                      vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
+                    }
+                  } else {
+                    let err255 = { instancePath: instancePath + "/verify/calibrations/" + i21 + "/report", schemaPath: "#/properties/verify/properties/calibrations/items/properties/report/type", keyword: "type", params: { type: "string" } };
+                    vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
                   }
                 }
               } else {
-                let err252 = { instancePath: instancePath + "/verify/calibrations/" + i20, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
-                vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
+                let err256 = { instancePath: instancePath + "/verify/calibrations/" + i21, schemaPath: "#/properties/verify/properties/calibrations/items/type", keyword: "type", params: { type: "object" } };
+                vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
               }
             }
           } else {
-            let err253 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
-            vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
+            let err257 = { instancePath: instancePath + "/verify/calibrations", schemaPath: "#/properties/verify/properties/calibrations/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
           }
         }
-        if (data249.restraints !== void 0) {
-          let data285 = data249.restraints;
-          if (data285 && typeof data285 == "object" && !Array.isArray(data285)) {
-            for (let key34 in data285)
+        if (data251.restraints !== void 0) {
+          let data287 = data251.restraints;
+          if (data287 && typeof data287 == "object" && !Array.isArray(data287)) {
+            for (let key34 in data287)
               if (!(key34 === "planned" || key34 === "done" || key34 === "by" || key34 === "cite" || key34 === "note" || key34 === "result")) {
-                let err254 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
-                vErrors === null ? vErrors = [err254] : vErrors.push(err254), errors++;
+                let err258 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 } };
+                vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
               }
-            if (data285.planned !== void 0 && (validate84(data285.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data285, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data285.done !== void 0 && (validate86(data285.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data285, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data285.by !== void 0 && (validate56(data285.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data285, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data285.cite !== void 0 && (validate89(data285.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data285, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data285.note !== void 0 && (validate63(data285.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data285, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data285.result !== void 0) {
-              let data291 = data285.result;
-              if (!(data291 === "complete" || data291 === "open")) {
-                let err255 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
-                vErrors === null ? vErrors = [err255] : vErrors.push(err255), errors++;
-              }
-            }
-          } else {
-            let err256 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
-          }
-        }
-        if (data249.high_voltage !== void 0) {
-          let data292 = data249.high_voltage;
-          if (data292 && typeof data292 == "object" && !Array.isArray(data292)) {
-            for (let key35 in data292)
-              if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key35)) {
-                let err257 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
-                vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
-              }
-            if (data292.planned !== void 0 && (validate84(data292.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data292, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data292.done !== void 0 && (validate86(data292.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data292, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data292.by !== void 0 && (validate56(data292.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data292, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data292.cite !== void 0 && (validate89(data292.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data292, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data292.note !== void 0 && (validate63(data292.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data292, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data292.insulation !== void 0 && (validate419(data292.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data292, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate419.errors : vErrors.concat(validate419.errors), errors = vErrors.length)), data292.limit !== void 0 && (validate419(data292.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data292, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate419.errors : vErrors.concat(validate419.errors), errors = vErrors.length)), data292.faults !== void 0) {
-              let data300 = data292.faults;
-              if (typeof data300 == "string") {
-                if (func2(data300) > 400) {
-                  let err258 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
-                  vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
-                }
-              } else {
-                let err259 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
+            if (data287.planned !== void 0 && (validate90(data287.planned, { instancePath: instancePath + "/verify/restraints/planned", parentData: data287, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data287.done !== void 0 && (validate92(data287.done, { instancePath: instancePath + "/verify/restraints/done", parentData: data287, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data287.by !== void 0 && (validate56(data287.by, { instancePath: instancePath + "/verify/restraints/by", parentData: data287, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data287.cite !== void 0 && (validate95(data287.cite, { instancePath: instancePath + "/verify/restraints/cite", parentData: data287, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data287.note !== void 0 && (validate66(data287.note, { instancePath: instancePath + "/verify/restraints/note", parentData: data287, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data287.result !== void 0) {
+              let data293 = data287.result;
+              if (!(data293 === "complete" || data293 === "open")) {
+                let err259 = { instancePath: instancePath + "/verify/restraints/result", schemaPath: "#/properties/verify/properties/restraints/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.restraints.properties.result.enum } };
                 vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
               }
             }
-            if (data292.checked !== void 0) {
-              let data301 = data292.checked;
-              if (Array.isArray(data301)) {
-                if (data301.length > 10) {
-                  let err260 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
-                  vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
-                }
-                let len21 = data301.length;
-                for (let i21 = 0; i21 < len21; i21++) {
-                  let data302 = data301[i21];
-                  if (!(data302 === "connectors" || data302 === "enclosure" || data302 === "mounting" || data302 === "coolant")) {
-                    let err261 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i21, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
-                    vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
-                  }
+          } else {
+            let err260 = { instancePath: instancePath + "/verify/restraints", schemaPath: "#/properties/verify/properties/restraints/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
+          }
+        }
+        if (data251.high_voltage !== void 0) {
+          let data294 = data251.high_voltage;
+          if (data294 && typeof data294 == "object" && !Array.isArray(data294)) {
+            for (let key35 in data294)
+              if (!func1.call(schema19.properties.verify.properties.high_voltage.properties, key35)) {
+                let err261 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 } };
+                vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
+              }
+            if (data294.planned !== void 0 && (validate90(data294.planned, { instancePath: instancePath + "/verify/high_voltage/planned", parentData: data294, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data294.done !== void 0 && (validate92(data294.done, { instancePath: instancePath + "/verify/high_voltage/done", parentData: data294, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data294.by !== void 0 && (validate56(data294.by, { instancePath: instancePath + "/verify/high_voltage/by", parentData: data294, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data294.cite !== void 0 && (validate95(data294.cite, { instancePath: instancePath + "/verify/high_voltage/cite", parentData: data294, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data294.note !== void 0 && (validate66(data294.note, { instancePath: instancePath + "/verify/high_voltage/note", parentData: data294, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data294.insulation !== void 0 && (validate427(data294.insulation, { instancePath: instancePath + "/verify/high_voltage/insulation", parentData: data294, parentDataProperty: "insulation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate427.errors : vErrors.concat(validate427.errors), errors = vErrors.length)), data294.limit !== void 0 && (validate427(data294.limit, { instancePath: instancePath + "/verify/high_voltage/limit", parentData: data294, parentDataProperty: "limit", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate427.errors : vErrors.concat(validate427.errors), errors = vErrors.length)), data294.faults !== void 0) {
+              let data302 = data294.faults;
+              if (typeof data302 == "string") {
+                if (func2(data302) > 400) {
+                  let err262 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/maxLength", keyword: "maxLength", params: { limit: 400 } };
+                  vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
                 }
               } else {
-                let err262 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
-              }
-            }
-            if (data292.coolant !== void 0) {
-              let data303 = data292.coolant;
-              if (!(data303 === "tight" || data303 === "leaks" || data303 === "not opened")) {
-                let err263 = { instancePath: instancePath + "/verify/high_voltage/coolant", schemaPath: "#/properties/verify/properties/high_voltage/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.coolant.enum } };
+                let err263 = { instancePath: instancePath + "/verify/high_voltage/faults", schemaPath: "#/properties/verify/properties/high_voltage/properties/faults/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
               }
             }
-            data292.state_of_charge !== void 0 && (validate138(data292.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data292, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors), errors = vErrors.length));
-          } else {
-            let err264 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
-          }
-        }
-        if (data249.road_test !== void 0) {
-          let data305 = data249.road_test;
-          if (data305 && typeof data305 == "object" && !Array.isArray(data305)) {
-            for (let key36 in data305)
-              if (!(key36 === "planned" || key36 === "done" || key36 === "by" || key36 === "cite" || key36 === "note" || key36 === "result")) {
-                let err265 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
-                vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
-              }
-            if (data305.planned !== void 0 && (validate84(data305.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data305, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data305.done !== void 0 && (validate86(data305.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data305, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data305.by !== void 0 && (validate56(data305.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data305, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data305.cite !== void 0 && (validate89(data305.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data305, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data305.note !== void 0 && (validate63(data305.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data305, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data305.result !== void 0) {
-              let data311 = data305.result;
-              if (!(data311 === "passed" || data311 === "failed")) {
-                let err266 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
+            if (data294.checked !== void 0) {
+              let data303 = data294.checked;
+              if (Array.isArray(data303)) {
+                if (data303.length > 10) {
+                  let err264 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/maxItems", keyword: "maxItems", params: { limit: 10 } };
+                  vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
+                }
+                let len22 = data303.length;
+                for (let i22 = 0; i22 < len22; i22++) {
+                  let data304 = data303[i22];
+                  if (!(data304 === "connectors" || data304 === "enclosure" || data304 === "mounting" || data304 === "coolant")) {
+                    let err265 = { instancePath: instancePath + "/verify/high_voltage/checked/" + i22, schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/items/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.checked.items.enum } };
+                    vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+                  }
+                }
+              } else {
+                let err266 = { instancePath: instancePath + "/verify/high_voltage/checked", schemaPath: "#/properties/verify/properties/high_voltage/properties/checked/type", keyword: "type", params: { type: "array" } };
                 vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
               }
             }
+            if (data294.coolant !== void 0) {
+              let data305 = data294.coolant;
+              if (!(data305 === "tight" || data305 === "leaks" || data305 === "not opened" || data305 === "air-cooled")) {
+                let err267 = { instancePath: instancePath + "/verify/high_voltage/coolant", schemaPath: "#/properties/verify/properties/high_voltage/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.high_voltage.properties.coolant.enum } };
+                vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
+              }
+            }
+            data294.state_of_charge !== void 0 && (validate144(data294.state_of_charge, { instancePath: instancePath + "/verify/high_voltage/state_of_charge", parentData: data294, parentDataProperty: "state_of_charge", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate144.errors : vErrors.concat(validate144.errors), errors = vErrors.length));
           } else {
-            let err267 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
+            let err268 = { instancePath: instancePath + "/verify/high_voltage", schemaPath: "#/properties/verify/properties/high_voltage/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
           }
         }
-        if (data249.warning_lamps !== void 0) {
-          let data312 = data249.warning_lamps;
-          if (data312 && typeof data312 == "object" && !Array.isArray(data312)) {
-            for (let key37 in data312)
-              if (!(key37 === "planned" || key37 === "done" || key37 === "by" || key37 === "cite" || key37 === "note" || key37 === "lit")) {
-                let err268 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
-                vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+        if (data251.road_test !== void 0) {
+          let data307 = data251.road_test;
+          if (data307 && typeof data307 == "object" && !Array.isArray(data307)) {
+            for (let key36 in data307)
+              if (!(key36 === "planned" || key36 === "done" || key36 === "by" || key36 === "cite" || key36 === "note" || key36 === "result")) {
+                let err269 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 } };
+                vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
               }
-            if (data312.planned !== void 0 && (validate84(data312.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data312, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data312.done !== void 0 && (validate86(data312.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data312, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data312.by !== void 0 && (validate56(data312.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data312, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data312.cite !== void 0 && (validate89(data312.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data312, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data312.note !== void 0 && (validate63(data312.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data312, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data312.lit !== void 0) {
-              let data318 = data312.lit;
-              if (Array.isArray(data318)) {
-                if (data318.length > 60) {
-                  let err269 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/maxItems", keyword: "maxItems", params: { limit: 60 } };
-                  vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
-                }
-                let len22 = data318.length;
-                for (let i22 = 0; i22 < len22; i22++) {
-                  let data319 = data318[i22];
-                  if (data319 && typeof data319 == "object" && !Array.isArray(data319)) {
-                    for (let key38 in data319)
-                      if (!(key38 === "lamp" || key38 === "system" || key38 === "explanation")) {
-                        let err270 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
-                        vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
-                      }
-                    if (data319.lamp !== void 0) {
-                      let data320 = data319.lamp;
-                      if (typeof data320 == "string") {
-                        if (func2(data320) > 200) {
-                          let err271 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
-                        }
-                      } else {
-                        let err272 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
-                      }
-                    }
-                    if (data319.system !== void 0) {
-                      let data321 = data319.system;
-                      if (!(data321 === "restraint" || data321 === "brake" || data321 === "steering" || data321 === "traction battery" || data321 === "engine" || data321 === "body" || data321 === "driver assistance" || data321 === "other")) {
-                        let err273 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/system", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.warning_lamps.properties.lit.items.properties.system.enum } };
-                        vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
-                      }
-                    }
-                    data319.explanation !== void 0 && (validate63(data319.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22 + "/explanation", parentData: data319, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
-                  } else {
-                    let err274 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i22, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
-                  }
-                }
-              } else {
-                let err275 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
+            if (data307.planned !== void 0 && (validate90(data307.planned, { instancePath: instancePath + "/verify/road_test/planned", parentData: data307, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data307.done !== void 0 && (validate92(data307.done, { instancePath: instancePath + "/verify/road_test/done", parentData: data307, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data307.by !== void 0 && (validate56(data307.by, { instancePath: instancePath + "/verify/road_test/by", parentData: data307, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data307.cite !== void 0 && (validate95(data307.cite, { instancePath: instancePath + "/verify/road_test/cite", parentData: data307, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data307.note !== void 0 && (validate66(data307.note, { instancePath: instancePath + "/verify/road_test/note", parentData: data307, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data307.result !== void 0) {
+              let data313 = data307.result;
+              if (!(data313 === "passed" || data313 === "failed")) {
+                let err270 = { instancePath: instancePath + "/verify/road_test/result", schemaPath: "#/properties/verify/properties/road_test/properties/result/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.road_test.properties.result.enum } };
+                vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
               }
             }
           } else {
-            let err276 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
+            let err271 = { instancePath: instancePath + "/verify/road_test", schemaPath: "#/properties/verify/properties/road_test/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
           }
         }
-        if (data249.structural_release !== void 0) {
-          let data323 = data249.structural_release;
-          if (data323 && typeof data323 == "object" && !Array.isArray(data323)) {
-            for (let key39 in data323)
-              if (!(key39 === "planned" || key39 === "done" || key39 === "by" || key39 === "cite" || key39 === "note")) {
-                let err277 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
-                vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
+        if (data251.warning_lamps !== void 0) {
+          let data314 = data251.warning_lamps;
+          if (data314 && typeof data314 == "object" && !Array.isArray(data314)) {
+            for (let key37 in data314)
+              if (!(key37 === "planned" || key37 === "done" || key37 === "by" || key37 === "cite" || key37 === "note" || key37 === "lit")) {
+                let err272 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 } };
+                vErrors === null ? vErrors = [err272] : vErrors.push(err272), errors++;
               }
-            data323.planned !== void 0 && (validate84(data323.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data323, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors), errors = vErrors.length)), data323.done !== void 0 && (validate86(data323.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data323, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors), errors = vErrors.length)), data323.by !== void 0 && (validate56(data323.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data323, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data323.cite !== void 0 && (validate89(data323.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data323, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors), errors = vErrors.length)), data323.note !== void 0 && (validate63(data323.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data323, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+            if (data314.planned !== void 0 && (validate90(data314.planned, { instancePath: instancePath + "/verify/warning_lamps/planned", parentData: data314, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data314.done !== void 0 && (validate92(data314.done, { instancePath: instancePath + "/verify/warning_lamps/done", parentData: data314, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data314.by !== void 0 && (validate56(data314.by, { instancePath: instancePath + "/verify/warning_lamps/by", parentData: data314, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data314.cite !== void 0 && (validate95(data314.cite, { instancePath: instancePath + "/verify/warning_lamps/cite", parentData: data314, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data314.note !== void 0 && (validate66(data314.note, { instancePath: instancePath + "/verify/warning_lamps/note", parentData: data314, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length)), data314.lit !== void 0) {
+              let data320 = data314.lit;
+              if (Array.isArray(data320)) {
+                if (data320.length > 60) {
+                  let err273 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/maxItems", keyword: "maxItems", params: { limit: 60 } };
+                  vErrors === null ? vErrors = [err273] : vErrors.push(err273), errors++;
+                }
+                let len23 = data320.length;
+                for (let i23 = 0; i23 < len23; i23++) {
+                  let data321 = data320[i23];
+                  if (data321 && typeof data321 == "object" && !Array.isArray(data321)) {
+                    for (let key38 in data321)
+                      if (!(key38 === "lamp" || key38 === "system" || key38 === "explanation")) {
+                        let err274 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 } };
+                        vErrors === null ? vErrors = [err274] : vErrors.push(err274), errors++;
+                      }
+                    if (data321.lamp !== void 0) {
+                      let data322 = data321.lamp;
+                      if (typeof data322 == "string") {
+                        if (func2(data322) > 200) {
+                          let err275 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                          vErrors === null ? vErrors = [err275] : vErrors.push(err275), errors++;
+                        }
+                      } else {
+                        let err276 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/lamp", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/lamp/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err276] : vErrors.push(err276), errors++;
+                      }
+                    }
+                    if (data321.system !== void 0) {
+                      let data323 = data321.system;
+                      if (!(data323 === "restraint" || data323 === "brake" || data323 === "steering" || data323 === "traction battery" || data323 === "engine" || data323 === "body" || data323 === "driver assistance" || data323 === "other")) {
+                        let err277 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/system", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/properties/system/enum", keyword: "enum", params: { allowedValues: schema19.properties.verify.properties.warning_lamps.properties.lit.items.properties.system.enum } };
+                        vErrors === null ? vErrors = [err277] : vErrors.push(err277), errors++;
+                      }
+                    }
+                    data321.explanation !== void 0 && (validate66(data321.explanation, { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23 + "/explanation", parentData: data321, parentDataProperty: "explanation", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+                  } else {
+                    let err278 = { instancePath: instancePath + "/verify/warning_lamps/lit/" + i23, schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
+                  }
+                }
+              } else {
+                let err279 = { instancePath: instancePath + "/verify/warning_lamps/lit", schemaPath: "#/properties/verify/properties/warning_lamps/properties/lit/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
+              }
+            }
           } else {
-            let err278 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err278] : vErrors.push(err278), errors++;
+            let err280 = { instancePath: instancePath + "/verify/warning_lamps", schemaPath: "#/properties/verify/properties/warning_lamps/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
+          }
+        }
+        if (data251.structural_release !== void 0) {
+          let data325 = data251.structural_release;
+          if (data325 && typeof data325 == "object" && !Array.isArray(data325)) {
+            for (let key39 in data325)
+              if (!(key39 === "planned" || key39 === "done" || key39 === "by" || key39 === "cite" || key39 === "note")) {
+                let err281 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 } };
+                vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
+              }
+            data325.planned !== void 0 && (validate90(data325.planned, { instancePath: instancePath + "/verify/structural_release/planned", parentData: data325, parentDataProperty: "planned", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors), errors = vErrors.length)), data325.done !== void 0 && (validate92(data325.done, { instancePath: instancePath + "/verify/structural_release/done", parentData: data325, parentDataProperty: "done", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate92.errors : vErrors.concat(validate92.errors), errors = vErrors.length)), data325.by !== void 0 && (validate56(data325.by, { instancePath: instancePath + "/verify/structural_release/by", parentData: data325, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data325.cite !== void 0 && (validate95(data325.cite, { instancePath: instancePath + "/verify/structural_release/cite", parentData: data325, parentDataProperty: "cite", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors), errors = vErrors.length)), data325.note !== void 0 && (validate66(data325.note, { instancePath: instancePath + "/verify/structural_release/note", parentData: data325, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
+          } else {
+            let err282 = { instancePath: instancePath + "/verify/structural_release", schemaPath: "#/properties/verify/properties/structural_release/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
           }
         }
       } else {
-        let err279 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err279] : vErrors.push(err279), errors++;
+        let err283 = { instancePath: instancePath + "/verify", schemaPath: "#/properties/verify/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
       }
     }
     if (data.deviations !== void 0) {
-      let data329 = data.deviations;
-      if (Array.isArray(data329)) {
-        if (data329.length > 200) {
-          let err280 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
-          vErrors === null ? vErrors = [err280] : vErrors.push(err280), errors++;
+      let data331 = data.deviations;
+      if (Array.isArray(data331)) {
+        if (data331.length > 200) {
+          let err284 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/maxItems", keyword: "maxItems", params: { limit: 200 } };
+          vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
         }
-        let len23 = data329.length;
-        for (let i23 = 0; i23 < len23; i23++) {
-          let data330 = data329[i23];
-          if (data330 && typeof data330 == "object" && !Array.isArray(data330)) {
-            for (let key40 in data330)
+        let len24 = data331.length;
+        for (let i24 = 0; i24 < len24; i24++) {
+          let data332 = data331[i24];
+          if (data332 && typeof data332 == "object" && !Array.isArray(data332)) {
+            for (let key40 in data332)
               if (!(key40 === "rule" || key40 === "part" || key40 === "operation" || key40 === "by" || key40 === "reason" || key40 === "date" || key40 === "expires")) {
-                let err281 = { instancePath: instancePath + "/deviations/" + i23, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 } };
-                vErrors === null ? vErrors = [err281] : vErrors.push(err281), errors++;
-              }
-            if (data330.rule !== void 0) {
-              let data331 = data330.rule;
-              if (typeof data331 == "string") {
-                if (func2(data331) > 100) {
-                  let err282 = { instancePath: instancePath + "/deviations/" + i23 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err282] : vErrors.push(err282), errors++;
-                }
-              } else {
-                let err283 = { instancePath: instancePath + "/deviations/" + i23 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err283] : vErrors.push(err283), errors++;
-              }
-            }
-            if (data330.part !== void 0 && (validate71(data330.part, { instancePath: instancePath + "/deviations/" + i23 + "/part", parentData: data330, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data330.operation !== void 0) {
-              let data333 = data330.operation;
-              if (typeof data333 == "string") {
-                if (func2(data333) > 80) {
-                  let err284 = { instancePath: instancePath + "/deviations/" + i23 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
-                  vErrors === null ? vErrors = [err284] : vErrors.push(err284), errors++;
-                }
-              } else {
-                let err285 = { instancePath: instancePath + "/deviations/" + i23 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
+                let err285 = { instancePath: instancePath + "/deviations/" + i24, schemaPath: "#/properties/deviations/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 } };
                 vErrors === null ? vErrors = [err285] : vErrors.push(err285), errors++;
               }
-            }
-            if (data330.by !== void 0 && (validate56(data330.by, { instancePath: instancePath + "/deviations/" + i23 + "/by", parentData: data330, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data330.reason !== void 0) {
-              let data335 = data330.reason;
-              if (typeof data335 == "string") {
-                if (func2(data335) > 2e3) {
-                  let err286 = { instancePath: instancePath + "/deviations/" + i23 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
+            if (data332.rule !== void 0) {
+              let data333 = data332.rule;
+              if (typeof data333 == "string") {
+                if (func2(data333) > 100) {
+                  let err286 = { instancePath: instancePath + "/deviations/" + i24 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/maxLength", keyword: "maxLength", params: { limit: 100 } };
                   vErrors === null ? vErrors = [err286] : vErrors.push(err286), errors++;
                 }
               } else {
-                let err287 = { instancePath: instancePath + "/deviations/" + i23 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
+                let err287 = { instancePath: instancePath + "/deviations/" + i24 + "/rule", schemaPath: "#/properties/deviations/items/properties/rule/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err287] : vErrors.push(err287), errors++;
               }
             }
-            data330.date !== void 0 && (validate53(data330.date, { instancePath: instancePath + "/deviations/" + i23 + "/date", parentData: data330, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data330.expires !== void 0 && (validate53(data330.expires, { instancePath: instancePath + "/deviations/" + i23 + "/expires", parentData: data330, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
-          } else {
-            let err288 = { instancePath: instancePath + "/deviations/" + i23, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err288] : vErrors.push(err288), errors++;
-          }
-        }
-      } else {
-        let err289 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
-        vErrors === null ? vErrors = [err289] : vErrors.push(err289), errors++;
-      }
-    }
-    if (data.sign_off !== void 0) {
-      let data338 = data.sign_off;
-      if (data338 && typeof data338 == "object" && !Array.isArray(data338)) {
-        for (let key41 in data338)
-          if (!(key41 === "by" || key41 === "date" || key41 === "plan_revision" || key41 === "open_holds" || key41 === "digests" || key41 === "note")) {
-            let err290 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 } };
-            vErrors === null ? vErrors = [err290] : vErrors.push(err290), errors++;
-          }
-        if (data338.by !== void 0 && (validate56(data338.by, { instancePath: instancePath + "/sign_off/by", parentData: data338, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data338.date !== void 0 && (validate53(data338.date, { instancePath: instancePath + "/sign_off/date", parentData: data338, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data338.plan_revision !== void 0) {
-          let data341 = data338.plan_revision;
-          if (typeof data341 == "string") {
-            if (func2(data341) > 40) {
-              let err291 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
-              vErrors === null ? vErrors = [err291] : vErrors.push(err291), errors++;
+            if (data332.part !== void 0 && (validate74(data332.part, { instancePath: instancePath + "/deviations/" + i24 + "/part", parentData: data332, parentDataProperty: "part", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data332.operation !== void 0) {
+              let data335 = data332.operation;
+              if (typeof data335 == "string") {
+                if (func2(data335) > 80) {
+                  let err288 = { instancePath: instancePath + "/deviations/" + i24 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/maxLength", keyword: "maxLength", params: { limit: 80 } };
+                  vErrors === null ? vErrors = [err288] : vErrors.push(err288), errors++;
+                }
+              } else {
+                let err289 = { instancePath: instancePath + "/deviations/" + i24 + "/operation", schemaPath: "#/properties/deviations/items/properties/operation/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err289] : vErrors.push(err289), errors++;
+              }
             }
+            if (data332.by !== void 0 && (validate56(data332.by, { instancePath: instancePath + "/deviations/" + i24 + "/by", parentData: data332, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data332.reason !== void 0) {
+              let data337 = data332.reason;
+              if (typeof data337 == "string") {
+                if (func2(data337) > 2e3) {
+                  let err290 = { instancePath: instancePath + "/deviations/" + i24 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/maxLength", keyword: "maxLength", params: { limit: 2e3 } };
+                  vErrors === null ? vErrors = [err290] : vErrors.push(err290), errors++;
+                }
+              } else {
+                let err291 = { instancePath: instancePath + "/deviations/" + i24 + "/reason", schemaPath: "#/properties/deviations/items/properties/reason/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err291] : vErrors.push(err291), errors++;
+              }
+            }
+            data332.date !== void 0 && (validate53(data332.date, { instancePath: instancePath + "/deviations/" + i24 + "/date", parentData: data332, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data332.expires !== void 0 && (validate53(data332.expires, { instancePath: instancePath + "/deviations/" + i24 + "/expires", parentData: data332, parentDataProperty: "expires", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length));
           } else {
-            let err292 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
+            let err292 = { instancePath: instancePath + "/deviations/" + i24, schemaPath: "#/properties/deviations/items/type", keyword: "type", params: { type: "object" } };
             vErrors === null ? vErrors = [err292] : vErrors.push(err292), errors++;
           }
         }
-        if (data338.open_holds !== void 0) {
-          let data342 = data338.open_holds;
-          if (typeof data342 == "string") {
-            if (func2(data342) > 400) {
-              let err293 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
-              vErrors === null ? vErrors = [err293] : vErrors.push(err293), errors++;
-            }
-          } else {
-            let err294 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
+      } else {
+        let err293 = { instancePath: instancePath + "/deviations", schemaPath: "#/properties/deviations/type", keyword: "type", params: { type: "array" } };
+        vErrors === null ? vErrors = [err293] : vErrors.push(err293), errors++;
+      }
+    }
+    if (data.sign_off !== void 0) {
+      let data340 = data.sign_off;
+      if (data340 && typeof data340 == "object" && !Array.isArray(data340)) {
+        for (let key41 in data340)
+          if (!(key41 === "by" || key41 === "date" || key41 === "plan_revision" || key41 === "open_holds" || key41 === "digests" || key41 === "note")) {
+            let err294 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 } };
             vErrors === null ? vErrors = [err294] : vErrors.push(err294), errors++;
           }
-        }
-        if (data338.digests !== void 0) {
-          let data343 = data338.digests;
-          if (data343 && typeof data343 == "object" && !Array.isArray(data343)) {
-            for (let key42 in data343)
-              if (!(key42 === "plan" || key42 === "planish" || key42 === "facts" || key42 === "packs")) {
-                let err295 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 } };
-                vErrors === null ? vErrors = [err295] : vErrors.push(err295), errors++;
-              }
-            if (data343.plan !== void 0) {
-              let data344 = data343.plan;
-              if (typeof data344 == "string") {
-                if (func2(data344) > 100) {
-                  let err296 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                  vErrors === null ? vErrors = [err296] : vErrors.push(err296), errors++;
-                }
-              } else {
-                let err297 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err297] : vErrors.push(err297), errors++;
-              }
+        if (data340.by !== void 0 && (validate56(data340.by, { instancePath: instancePath + "/sign_off/by", parentData: data340, parentDataProperty: "by", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors), errors = vErrors.length)), data340.date !== void 0 && (validate53(data340.date, { instancePath: instancePath + "/sign_off/date", parentData: data340, parentDataProperty: "date", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data340.plan_revision !== void 0) {
+          let data343 = data340.plan_revision;
+          if (typeof data343 == "string") {
+            if (func2(data343) > 40) {
+              let err295 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/maxLength", keyword: "maxLength", params: { limit: 40 } };
+              vErrors === null ? vErrors = [err295] : vErrors.push(err295), errors++;
             }
-            if (data343.planish !== void 0) {
-              let data345 = data343.planish;
-              if (typeof data345 == "string") {
-                if (func2(data345) > 40) {
-                  let err298 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
-                  vErrors === null ? vErrors = [err298] : vErrors.push(err298), errors++;
-                }
-              } else {
-                let err299 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/type", keyword: "type", params: { type: "string" } };
+          } else {
+            let err296 = { instancePath: instancePath + "/sign_off/plan_revision", schemaPath: "#/properties/sign_off/properties/plan_revision/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err296] : vErrors.push(err296), errors++;
+          }
+        }
+        if (data340.open_holds !== void 0) {
+          let data344 = data340.open_holds;
+          if (typeof data344 == "string") {
+            if (func2(data344) > 400) {
+              let err297 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/maxLength", keyword: "maxLength", params: { limit: 400 } };
+              vErrors === null ? vErrors = [err297] : vErrors.push(err297), errors++;
+            }
+          } else {
+            let err298 = { instancePath: instancePath + "/sign_off/open_holds", schemaPath: "#/properties/sign_off/properties/open_holds/type", keyword: "type", params: { type: "string" } };
+            vErrors === null ? vErrors = [err298] : vErrors.push(err298), errors++;
+          }
+        }
+        if (data340.digests !== void 0) {
+          let data345 = data340.digests;
+          if (data345 && typeof data345 == "object" && !Array.isArray(data345)) {
+            for (let key42 in data345)
+              if (!(key42 === "plan" || key42 === "planish" || key42 === "facts" || key42 === "packs")) {
+                let err299 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 } };
                 vErrors === null ? vErrors = [err299] : vErrors.push(err299), errors++;
               }
-            }
-            if (data343.facts !== void 0) {
-              let data346 = data343.facts;
-              if (!(typeof data346 == "number" && !(data346 % 1) && !isNaN(data346) && isFinite(data346))) {
-                let err300 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
-                vErrors === null ? vErrors = [err300] : vErrors.push(err300), errors++;
-              }
-              if (typeof data346 == "number" && isFinite(data346) && (data346 < 1 || isNaN(data346))) {
-                let err301 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+            if (data345.plan !== void 0) {
+              let data346 = data345.plan;
+              if (typeof data346 == "string") {
+                if (func2(data346) > 100) {
+                  let err300 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                  vErrors === null ? vErrors = [err300] : vErrors.push(err300), errors++;
+                }
+              } else {
+                let err301 = { instancePath: instancePath + "/sign_off/digests/plan", schemaPath: "#/properties/sign_off/properties/digests/properties/plan/type", keyword: "type", params: { type: "string" } };
                 vErrors === null ? vErrors = [err301] : vErrors.push(err301), errors++;
               }
             }
-            if (data343.packs !== void 0) {
-              let data347 = data343.packs;
-              if (Array.isArray(data347)) {
-                if (data347.length > 40) {
-                  let err302 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
+            if (data345.planish !== void 0) {
+              let data347 = data345.planish;
+              if (typeof data347 == "string") {
+                if (func2(data347) > 40) {
+                  let err302 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/maxLength", keyword: "maxLength", params: { limit: 40 } };
                   vErrors === null ? vErrors = [err302] : vErrors.push(err302), errors++;
                 }
-                let len24 = data347.length;
-                for (let i24 = 0; i24 < len24; i24++) {
-                  let data348 = data347[i24];
-                  if (data348 && typeof data348 == "object" && !Array.isArray(data348)) {
-                    for (let key43 in data348)
+              } else {
+                let err303 = { instancePath: instancePath + "/sign_off/digests/planish", schemaPath: "#/properties/sign_off/properties/digests/properties/planish/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err303] : vErrors.push(err303), errors++;
+              }
+            }
+            if (data345.facts !== void 0) {
+              let data348 = data345.facts;
+              if (!(typeof data348 == "number" && !(data348 % 1) && !isNaN(data348) && isFinite(data348))) {
+                let err304 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/type", keyword: "type", params: { type: "integer" } };
+                vErrors === null ? vErrors = [err304] : vErrors.push(err304), errors++;
+              }
+              if (typeof data348 == "number" && isFinite(data348) && (data348 < 1 || isNaN(data348))) {
+                let err305 = { instancePath: instancePath + "/sign_off/digests/facts", schemaPath: "#/properties/sign_off/properties/digests/properties/facts/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 } };
+                vErrors === null ? vErrors = [err305] : vErrors.push(err305), errors++;
+              }
+            }
+            if (data345.packs !== void 0) {
+              let data349 = data345.packs;
+              if (Array.isArray(data349)) {
+                if (data349.length > 40) {
+                  let err306 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/maxItems", keyword: "maxItems", params: { limit: 40 } };
+                  vErrors === null ? vErrors = [err306] : vErrors.push(err306), errors++;
+                }
+                let len25 = data349.length;
+                for (let i25 = 0; i25 < len25; i25++) {
+                  let data350 = data349[i25];
+                  if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
+                    for (let key43 in data350)
                       if (!(key43 === "pack" || key43 === "version" || key43 === "digest")) {
-                        let err303 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 } };
-                        vErrors === null ? vErrors = [err303] : vErrors.push(err303), errors++;
-                      }
-                    if (data348.pack !== void 0) {
-                      let data349 = data348.pack;
-                      if (typeof data349 == "string") {
-                        if (func2(data349) > 200) {
-                          let err304 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                          vErrors === null ? vErrors = [err304] : vErrors.push(err304), errors++;
-                        }
-                      } else {
-                        let err305 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/type", keyword: "type", params: { type: "string" } };
-                        vErrors === null ? vErrors = [err305] : vErrors.push(err305), errors++;
-                      }
-                    }
-                    if (data348.version !== void 0) {
-                      let data350 = data348.version;
-                      if (typeof data350 == "string") {
-                        if (func2(data350) > 100) {
-                          let err306 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
-                          vErrors === null ? vErrors = [err306] : vErrors.push(err306), errors++;
-                        }
-                      } else {
-                        let err307 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/type", keyword: "type", params: { type: "string" } };
+                        let err307 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 } };
                         vErrors === null ? vErrors = [err307] : vErrors.push(err307), errors++;
                       }
-                    }
-                    if (data348.digest !== void 0) {
-                      let data351 = data348.digest;
+                    if (data350.pack !== void 0) {
+                      let data351 = data350.pack;
                       if (typeof data351 == "string") {
-                        if (func2(data351) > 100) {
-                          let err308 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                        if (func2(data351) > 200) {
+                          let err308 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/maxLength", keyword: "maxLength", params: { limit: 200 } };
                           vErrors === null ? vErrors = [err308] : vErrors.push(err308), errors++;
                         }
                       } else {
-                        let err309 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/type", keyword: "type", params: { type: "string" } };
+                        let err309 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/pack", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/pack/type", keyword: "type", params: { type: "string" } };
                         vErrors === null ? vErrors = [err309] : vErrors.push(err309), errors++;
                       }
                     }
+                    if (data350.version !== void 0) {
+                      let data352 = data350.version;
+                      if (typeof data352 == "string") {
+                        if (func2(data352) > 100) {
+                          let err310 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err310] : vErrors.push(err310), errors++;
+                        }
+                      } else {
+                        let err311 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/version", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/version/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err311] : vErrors.push(err311), errors++;
+                      }
+                    }
+                    if (data350.digest !== void 0) {
+                      let data353 = data350.digest;
+                      if (typeof data353 == "string") {
+                        if (func2(data353) > 100) {
+                          let err312 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/maxLength", keyword: "maxLength", params: { limit: 100 } };
+                          vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
+                        }
+                      } else {
+                        let err313 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25 + "/digest", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/properties/digest/type", keyword: "type", params: { type: "string" } };
+                        vErrors === null ? vErrors = [err313] : vErrors.push(err313), errors++;
+                      }
+                    }
                   } else {
-                    let err310 = { instancePath: instancePath + "/sign_off/digests/packs/" + i24, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/type", keyword: "type", params: { type: "object" } };
-                    vErrors === null ? vErrors = [err310] : vErrors.push(err310), errors++;
+                    let err314 = { instancePath: instancePath + "/sign_off/digests/packs/" + i25, schemaPath: "#/properties/sign_off/properties/digests/properties/packs/items/type", keyword: "type", params: { type: "object" } };
+                    vErrors === null ? vErrors = [err314] : vErrors.push(err314), errors++;
                   }
                 }
               } else {
-                let err311 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/type", keyword: "type", params: { type: "array" } };
-                vErrors === null ? vErrors = [err311] : vErrors.push(err311), errors++;
+                let err315 = { instancePath: instancePath + "/sign_off/digests/packs", schemaPath: "#/properties/sign_off/properties/digests/properties/packs/type", keyword: "type", params: { type: "array" } };
+                vErrors === null ? vErrors = [err315] : vErrors.push(err315), errors++;
               }
             }
           } else {
-            let err312 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/type", keyword: "type", params: { type: "object" } };
-            vErrors === null ? vErrors = [err312] : vErrors.push(err312), errors++;
+            let err316 = { instancePath: instancePath + "/sign_off/digests", schemaPath: "#/properties/sign_off/properties/digests/type", keyword: "type", params: { type: "object" } };
+            vErrors === null ? vErrors = [err316] : vErrors.push(err316), errors++;
           }
         }
-        data338.note !== void 0 && (validate63(data338.note, { instancePath: instancePath + "/sign_off/note", parentData: data338, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length));
+        data340.note !== void 0 && (validate66(data340.note, { instancePath: instancePath + "/sign_off/note", parentData: data340, parentDataProperty: "note", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors), errors = vErrors.length));
       } else {
-        let err313 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err313] : vErrors.push(err313), errors++;
+        let err317 = { instancePath: instancePath + "/sign_off", schemaPath: "#/properties/sign_off/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err317] : vErrors.push(err317), errors++;
       }
     }
     if (data.record !== void 0) {
-      let data353 = data.record;
-      if (data353 && typeof data353 == "object" && !Array.isArray(data353)) {
-        for (let key44 in data353)
+      let data355 = data.record;
+      if (data355 && typeof data355 == "object" && !Array.isArray(data355)) {
+        for (let key44 in data355)
           if (!(key44 === "kept" || key44 === "where" || key44 === "until" || key44 === "owner_gets")) {
-            let err314 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 } };
-            vErrors === null ? vErrors = [err314] : vErrors.push(err314), errors++;
-          }
-        if (data353.kept !== void 0) {
-          let data354 = data353.kept;
-          if (Array.isArray(data354)) {
-            if (data354.length > 200) {
-              let err315 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
-              vErrors === null ? vErrors = [err315] : vErrors.push(err315), errors++;
-            }
-            let len25 = data354.length;
-            for (let i25 = 0; i25 < len25; i25++) {
-              let data355 = data354[i25];
-              if (typeof data355 == "string") {
-                if (func2(data355) > 200) {
-                  let err316 = { instancePath: instancePath + "/record/kept/" + i25, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err316] : vErrors.push(err316), errors++;
-                }
-              } else {
-                let err317 = { instancePath: instancePath + "/record/kept/" + i25, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err317] : vErrors.push(err317), errors++;
-              }
-            }
-          } else {
-            let err318 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
+            let err318 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 } };
             vErrors === null ? vErrors = [err318] : vErrors.push(err318), errors++;
           }
-        }
-        if (data353.where !== void 0) {
-          let data356 = data353.where;
-          if (typeof data356 == "string") {
-            if (func2(data356) > 200) {
-              let err319 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
+        if (data355.kept !== void 0) {
+          let data356 = data355.kept;
+          if (Array.isArray(data356)) {
+            if (data356.length > 200) {
+              let err319 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/maxItems", keyword: "maxItems", params: { limit: 200 } };
               vErrors === null ? vErrors = [err319] : vErrors.push(err319), errors++;
             }
-          } else {
-            let err320 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
-            vErrors === null ? vErrors = [err320] : vErrors.push(err320), errors++;
-          }
-        }
-        if (data353.until !== void 0 && (validate53(data353.until, { instancePath: instancePath + "/record/until", parentData: data353, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data353.owner_gets !== void 0) {
-          let data358 = data353.owner_gets;
-          if (Array.isArray(data358)) {
-            if (data358.length > 60) {
-              let err321 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/maxItems", keyword: "maxItems", params: { limit: 60 } };
-              vErrors === null ? vErrors = [err321] : vErrors.push(err321), errors++;
-            }
-            let len26 = data358.length;
+            let len26 = data356.length;
             for (let i26 = 0; i26 < len26; i26++) {
-              let data359 = data358[i26];
-              if (typeof data359 == "string") {
-                if (func2(data359) > 200) {
-                  let err322 = { instancePath: instancePath + "/record/owner_gets/" + i26, schemaPath: "#/properties/record/properties/owner_gets/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
-                  vErrors === null ? vErrors = [err322] : vErrors.push(err322), errors++;
+              let data357 = data356[i26];
+              if (typeof data357 == "string") {
+                if (func2(data357) > 200) {
+                  let err320 = { instancePath: instancePath + "/record/kept/" + i26, schemaPath: "#/properties/record/properties/kept/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err320] : vErrors.push(err320), errors++;
                 }
               } else {
-                let err323 = { instancePath: instancePath + "/record/owner_gets/" + i26, schemaPath: "#/properties/record/properties/owner_gets/items/type", keyword: "type", params: { type: "string" } };
-                vErrors === null ? vErrors = [err323] : vErrors.push(err323), errors++;
+                let err321 = { instancePath: instancePath + "/record/kept/" + i26, schemaPath: "#/properties/record/properties/kept/items/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err321] : vErrors.push(err321), errors++;
               }
             }
           } else {
-            let err324 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/type", keyword: "type", params: { type: "array" } };
+            let err322 = { instancePath: instancePath + "/record/kept", schemaPath: "#/properties/record/properties/kept/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err322] : vErrors.push(err322), errors++;
+          }
+        }
+        if (data355.where !== void 0) {
+          let data358 = data355.where;
+          if (typeof data358 == "string") {
+            if (func2(data358) > 200) {
+              let err323 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/maxLength", keyword: "maxLength", params: { limit: 200 } };
+              vErrors === null ? vErrors = [err323] : vErrors.push(err323), errors++;
+            }
+          } else {
+            let err324 = { instancePath: instancePath + "/record/where", schemaPath: "#/properties/record/properties/where/type", keyword: "type", params: { type: "string" } };
             vErrors === null ? vErrors = [err324] : vErrors.push(err324), errors++;
           }
         }
+        if (data355.until !== void 0 && (validate53(data355.until, { instancePath: instancePath + "/record/until", parentData: data355, parentDataProperty: "until", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors), errors = vErrors.length)), data355.owner_gets !== void 0) {
+          let data360 = data355.owner_gets;
+          if (Array.isArray(data360)) {
+            if (data360.length > 60) {
+              let err325 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/maxItems", keyword: "maxItems", params: { limit: 60 } };
+              vErrors === null ? vErrors = [err325] : vErrors.push(err325), errors++;
+            }
+            let len27 = data360.length;
+            for (let i27 = 0; i27 < len27; i27++) {
+              let data361 = data360[i27];
+              if (typeof data361 == "string") {
+                if (func2(data361) > 200) {
+                  let err326 = { instancePath: instancePath + "/record/owner_gets/" + i27, schemaPath: "#/properties/record/properties/owner_gets/items/maxLength", keyword: "maxLength", params: { limit: 200 } };
+                  vErrors === null ? vErrors = [err326] : vErrors.push(err326), errors++;
+                }
+              } else {
+                let err327 = { instancePath: instancePath + "/record/owner_gets/" + i27, schemaPath: "#/properties/record/properties/owner_gets/items/type", keyword: "type", params: { type: "string" } };
+                vErrors === null ? vErrors = [err327] : vErrors.push(err327), errors++;
+              }
+            }
+          } else {
+            let err328 = { instancePath: instancePath + "/record/owner_gets", schemaPath: "#/properties/record/properties/owner_gets/type", keyword: "type", params: { type: "array" } };
+            vErrors === null ? vErrors = [err328] : vErrors.push(err328), errors++;
+          }
+        }
       } else {
-        let err325 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
-        vErrors === null ? vErrors = [err325] : vErrors.push(err325), errors++;
+        let err329 = { instancePath: instancePath + "/record", schemaPath: "#/properties/record/type", keyword: "type", params: { type: "object" } };
+        vErrors === null ? vErrors = [err329] : vErrors.push(err329), errors++;
       }
     }
   } else {
-    let err326 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
-    vErrors === null ? vErrors = [err326] : vErrors.push(err326), errors++;
+    let err330 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" } };
+    vErrors === null ? vErrors = [err330] : vErrors.push(err330), errors++;
   }
   return validate52.errors = vErrors, errors === 0;
 }

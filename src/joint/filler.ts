@@ -15,7 +15,7 @@ const others: readonly (readonly [FillerMetal, RegExp])[] = [
   ],
   [
     'steel',
-    /\bg ?[2-4] ?si ?[12]\b|\bg ?4 ?mo\b|\ber ?(?:70|80|90|100|110|120)s|\bsg ?[23]\b|\bg ?\d{2} \d/iu,
+    /\bg ?[2-4] ?si ?[12]\b|\bg ?4 ?mo\b|\ber ?(?:70|80|90|100|110|120)s|\bsg ?[23]\b|\bg ?[3-9]\d \d/iu,
   ],
 ];
 

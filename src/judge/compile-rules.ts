@@ -1,7 +1,7 @@
 import type { FactDictionary } from '../packs/fact-dictionary.ts';
 import type { Stage } from '../packs/pack.ts';
 import type { CompiledRule } from './compiled-rule.ts';
-import type { ResolvedPacks } from '../packs/resolve-packs.ts';
+import type { ResolvedPacks } from '../packs/layers/resolve-packs.ts';
 import { ruleTree } from './rule-tree.ts';
 import type { RuleTree } from './rule-tree.ts';
 

@@ -55,7 +55,7 @@ export function draftFinding(
     severity: rule.severity,
     ...whereabouts(sheet),
     pointer: place ?? sheet.at,
-    message: fillMessage(message, texts),
+    message: sentenceOf(message, texts, order),
     instead: fillMessage(instead, texts),
     why: rule.why,
     source: sourceSentence(rule.source),
@@ -65,6 +65,21 @@ export function draftFinding(
     standsForStop: false,
     identity: [pack, rule.id, ...sheetIdentity(sheet, order)],
   };
+}
+
+/** A sentence begins with a capital letter; a key of the plan and the id of a part without a name stay as the author writes them. */
+function sentenceOf(
+  message: readonly Segment[],
+  texts: ReadonlyMap<string, string>,
+  order: PlanOrder,
+): string {
+  const filled = fillMessage(message, texts);
+  const [first] = message;
+  const isWord = first?.kind === 'fact' && first.name !== 'entry.path';
+  const begins = isWord ? texts.get(first.name) : undefined;
+  return begins === undefined || order.parts.includes(begins)
+    ? filled
+    : filled.slice(0, 1).toUpperCase() + filled.slice(1);
 }
 
 const provision = 'provision.to_type_in';

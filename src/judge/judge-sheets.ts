@@ -21,6 +21,7 @@ import type { Truth } from './truth.ts';
 import { speakingForStops, unknownHolds } from './unknown-holds.ts';
 import type { Question } from './unknown-holds.ts';
 import { withFingerprints } from './with-fingerprints.ts';
+import { withoutAlike } from './without-alike.ts';
 
 /** A rule that failed while it was asked. Whatever it would have found is unknown, so the plan is not judged. */
 export interface NotJudged {
@@ -103,7 +104,7 @@ export function judgeSheets(
   });
   const { asked, found, lifted, couldNotTell, failed } = run.counts;
   return {
-    findings: withFingerprints(orderFindings([...drafts, ...holds], order.parts)),
+    findings: withFingerprints(withoutAlike(orderFindings([...drafts, ...holds], order.parts))),
     lifts: orderLifts(run.lifts),
     notJudged: [...run.failures].sort(([a], [b]) => a.order - b.order).map(([, failure]) => failure),
     counts: {

@@ -1,4 +1,4 @@
-import type { Step } from '../packs/semantic-promise.ts';
+import type { Step } from '../packs/versions/semantic-promise.ts';
 import { verdicts } from './verdict.ts';
 import type { Verdict } from './verdict.ts';
 

@@ -1,7 +1,7 @@
 import type { FactDictionary } from '../packs/fact-dictionary.ts';
 import type { Pack } from '../packs/pack.ts';
-import { rulesInForce } from '../packs/rules-in-force.ts';
-import type { DesignationAnswer } from '../steel/designation-answer.ts';
+import { rulesInForce } from '../packs/versions/rules-in-force.ts';
+import type { DesignationAnswer } from '../steel/answer/designation-answer.ts';
 import { steelFamily } from '../steel/steel-family.ts';
 import type { StrengthClass } from '../steel/strength-class.ts';
 import { classLimits, isOnHotWork } from './class-limits.ts';

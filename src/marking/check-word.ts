@@ -1,4 +1,4 @@
-import type { FaultList } from '../packs/fault-list.ts';
+import type { FaultList } from '../packs/reading/fault-list.ts';
 import { planWords } from '../plan/plan-words.ts';
 
 /** Tells of a word that the plan does not have there. */

@@ -1,5 +1,5 @@
 import type { KeyFile, KeyPart } from '../generated/key-types.ts';
-import type { FaultList } from '../packs/fault-list.ts';
+import type { FaultList } from '../packs/reading/fault-list.ts';
 import { bareName } from './bare-name.ts';
 
 /** Tells where a key says two things that cannot both hold; marks made by it would be anybody's. */

@@ -1,5 +1,5 @@
 import type { KeyEntry, KeyTopic } from '../generated/key-types.ts';
-import type { FaultList } from '../packs/fault-list.ts';
+import type { FaultList } from '../packs/reading/fault-list.ts';
 import { schemaPartAt } from '../plan/schema-part.ts';
 
 /** Tells of an entry that no plan has. */

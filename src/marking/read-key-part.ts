@@ -1,5 +1,5 @@
 import type { Asked, Decision, KeyPart as StatedPart } from '../generated/key-types.ts';
-import type { FaultList } from '../packs/fault-list.ts';
+import type { FaultList } from '../packs/reading/fault-list.ts';
 import { checkWord } from './check-word.ts';
 import { readKeyQuestion } from './read-key-question.ts';
 import type { KeyPart, KeyQuestion } from './key.ts';

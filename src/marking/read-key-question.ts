@@ -1,5 +1,5 @@
 import type { Asked } from '../generated/key-types.ts';
-import type { FaultList } from '../packs/fault-list.ts';
+import type { FaultList } from '../packs/reading/fault-list.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { askedNames, askedOf, isAskedName } from './asked-names.ts';

@@ -1,6 +1,6 @@
 import { validateKey } from '../generated/validate-key.js';
 import type { KeyFile } from '../generated/key-types.ts';
-import { FaultList } from '../packs/fault-list.ts';
+import { FaultList } from '../packs/reading/fault-list.ts';
 import type { PackFault } from '../packs/pack-fault.ts';
 import { decodeText } from '../plan/decode-text.ts';
 import type { LocatedNode } from '../plan/node.ts';

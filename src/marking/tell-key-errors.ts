@@ -1,4 +1,4 @@
-import type { FaultList } from '../packs/fault-list.ts';
+import type { FaultList } from '../packs/reading/fault-list.ts';
 import { pointerTo } from '../plan/pointer.ts';
 import type { SchemaError } from '../plan/schema-error.ts';
 

@@ -1,4 +1,4 @@
-import type { Layer } from './resolve-packs.ts';
+import type { Layer } from './layers/resolve-packs.ts';
 import type { Pack, Rule } from './pack.ts';
 import { sourceSentence } from './source-sentence.ts';
 

@@ -1,23 +1,23 @@
 import path from 'node:path';
 import { validatePack } from '../generated/validate-pack.js';
-import { canonicalForm } from './canonical-form.ts';
-import type { StatedPack } from './canonical-form.ts';
-import { checkWhole } from './check-whole.ts';
+import { canonicalForm } from './versions/canonical-form.ts';
+import type { StatedPack } from './versions/canonical-form.ts';
+import { checkWhole } from './reading/check-whole.ts';
 import { textDigest } from './digest.ts';
 import type { FactDictionary } from './fact-dictionary.ts';
-import { mostFaults } from './fault-list.ts';
-import { emptyGathered, gatherTopic } from './gather-topic.ts';
-import type { Gathered } from './gather-topic.ts';
+import { mostFaults } from './reading/fault-list.ts';
+import { emptyGathered, gatherTopic } from './reading/gather-topic.ts';
+import type { Gathered } from './reading/gather-topic.ts';
 import type { PackFault, PackPlace } from './pack-fault.ts';
 import type { Cases, Pack, Rule } from './pack.ts';
-import { readManifest } from './read-manifest.ts';
-import type { PackHead } from './read-manifest.ts';
-import { readPackFile } from './read-pack-file.ts';
-import type { FileRead } from './read-pack-file.ts';
-import { readPackFiles } from './read-pack-files.ts';
-import type { PackFiles } from './read-pack-files.ts';
-import { checkDigests, readReleases, releasesName } from './read-releases.ts';
-import { tellSchemaErrors } from './tell-schema-errors.ts';
+import { readManifest } from './reading/read-manifest.ts';
+import type { PackHead } from './reading/read-manifest.ts';
+import { readPackFile } from './reading/read-pack-file.ts';
+import type { FileRead } from './reading/read-pack-file.ts';
+import { readPackFiles } from './sources/read-pack-files.ts';
+import type { PackFiles } from './sources/read-pack-files.ts';
+import { checkDigests, readReleases, releasesName } from './reading/read-releases.ts';
+import { tellSchemaErrors } from './reading/tell-schema-errors.ts';
 
 /** Where a case of a rule stands; undefined for a rule that the pack does not hold. */
 export type CasePlaces = (rule: string, list: keyof Cases, index: number) => PackPlace | undefined;

@@ -1,4 +1,4 @@
-import type { CheckTrigger } from '../facts/context.ts';
+import type { CheckTrigger, DayOrder } from '../facts/context.ts';
 import type { WeldWindow } from '../joint/weld-window.ts';
 import type { PackPlace } from './pack-fault.ts';
 
@@ -125,6 +125,11 @@ export interface Tolerance extends History {
 export interface Trigger extends CheckTrigger, History {
   readonly source: Source;
   readonly note?: string;
+}
+
+/** What has to come before what. A later layer adds its own. */
+export interface Order extends DayOrder, History {
+  readonly source: Source;
 }
 
 export interface TimeAbove {
@@ -273,6 +278,7 @@ export interface Pack {
   readonly tolerances?: readonly Tolerance[];
   /** Left out when the pack states none. */
   readonly triggers?: readonly Trigger[];
+  readonly orders?: readonly Order[];
   readonly provisions: readonly Provision[];
   /** Left out when every statement is filled in. */
   readonly open?: readonly OpenProvision[];

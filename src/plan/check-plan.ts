@@ -1,7 +1,9 @@
 import type { Plan } from '../generated/plan-types.ts';
 import { validatePlan } from '../generated/validate-plan.js';
 import type { EntryFault } from './entry-fault.ts';
+import { cutByComma, explainCutText } from './cut-by-comma.ts';
 import { explainEntry, explainUnknownKey } from './explain-entry.ts';
+import type { EntryExplanation } from './explain-entry.ts';
 import type { ReadFault } from './fault.ts';
 import { dropLeftBlank } from './left-blank.ts';
 import { nodeAt } from './node-at.ts';
@@ -115,13 +117,27 @@ function mend(
       }
     }
     if (!faults.has(pointer) && !isKnockOn(error, pointer, faults)) {
-      const explained = key === undefined ? explainEntry(error, part, given) : explainUnknownKey(key, part);
-      faults.set(pointer, { ...explained, pointer });
+      const explained =
+        key === undefined ? explainEntry(error, part, given) : explainKey(key, part, nodes, steps);
+      if (explained !== undefined) faults.set(pointer, { ...explained, pointer });
     }
     change(takesBlock(part) && key === undefined ? { with: {} } : 'nothing');
   }
   // From the back, so that the indexes of what is still to be taken out stay right.
   for (const { list, index } of emptied.toSorted((a, b) => b.index - a.index)) list.splice(index, 1);
+}
+
+/** Undefined for what is left of a text of which the comma before has been told. */
+function explainKey(
+  key: string,
+  part: SchemaPart | undefined,
+  nodes: LocatedNode,
+  steps: readonly string[],
+): EntryExplanation | undefined {
+  const map = nodeAt(nodes, steps.slice(0, -1));
+  const cut = map?.kind === 'map' ? cutByComma(map, key) : 'nowhere';
+  if (cut === 'nowhere') return explainUnknownKey(key, part);
+  return cut === 'before' ? undefined : explainCutText(cut.of, key);
 }
 
 /** A list that is too short only since an entry, told already, was taken out of it. */

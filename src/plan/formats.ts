@@ -3,6 +3,7 @@ import type { Dimension } from '../quantity/dimension.ts';
 import { readDate, readMoment } from '../quantity/iso-date.ts';
 import { readFreeEnd } from '../quantity/read-free-end.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
+import { readSize } from '../quantity/read-size.ts';
 import { readSignedLength } from '../quantity/read-signed-length.ts';
 import { readSignedVoltage } from '../quantity/read-signed-voltage.ts';
 import { readWheelSetting } from '../quantity/read-wheel-setting.ts';
@@ -14,11 +15,12 @@ export type FormatFault = (text: string) => string | undefined;
 
 /**
  * The formats that the plan's schema names: one a dimension (`energy per length` is written `energy-per-length`), and the
- * forms of dates, years, coordinates and planned steps. The validator asks whether, the findings ask why: both ask here.
+ * forms of sizes, dates, years, coordinates and planned steps. The validator asks whether, the findings ask why: both ask here.
  */
 export const formatFaults: Readonly<Record<string, FormatFault>> = {
   ...Object.fromEntries(dimensions.map((dimension) => [formatOf(dimension), faultOf(dimension)])),
   'free-end': (text) => reasonOf(readFreeEnd(text)),
+  size: (text) => reasonOf(readSize(text)),
   'signed-length': (text) => reasonOf(readSignedLength(text)),
   'signed-voltage': (text) => reasonOf(readSignedVoltage(text)),
   'wheel-setting': (text) => reasonOf(readWheelSetting(text)),

@@ -1,3 +1,4 @@
+import { saysRefused } from './names-nothing.ts';
 import { saysNotLooked } from './not-looked.ts';
 import { schemaPartAt } from './schema-part.ts';
 
@@ -12,8 +13,9 @@ const nothingWritten =
 const noWord = /^[\s\p{P}\p{S}]*$/u;
 
 /**
- * Takes out of a plan, as plain objects, every free text that says nothing: a revision `-`, a place `?`. It counts as left out,
- * like a key with nothing behind it. Words and quantities stay: what is wrong with those is told.
+ * Takes out of a plan, as plain objects, every free text that says nothing: a revision `-`, a place `?`, and where the schema says that
+ * the text names something, a word that refuses to: a page `none`. It counts as left out, like a key with nothing behind it. Words and
+ * quantities stay: what is wrong with those is told.
  */
 export function dropLeftBlank(root: unknown): void {
   const blanks: Blank[] = [];
@@ -27,7 +29,7 @@ export function dropLeftBlank(root: unknown): void {
 
 interface Blank {
   readonly steps: readonly string[];
-  readonly says: 'nothing' | 'not looked';
+  readonly says: 'nothing' | 'not looked' | 'refused';
 }
 
 /** One walk over every value of every plan: steps are copied only where something is found. */
@@ -52,7 +54,8 @@ function saysNothing(text: string): Blank['says'] | undefined {
     ? beginnings.some((beginning) => small.startsWith(beginning)) && nothingWritten.test(small)
     : noWord.test(small);
   if (isNothing) return 'nothing';
-  return saysNotLooked(text.trim()) ? 'not looked' : undefined;
+  if (saysNotLooked(text.trim())) return 'not looked';
+  return saysRefused(text) ? 'refused' : undefined;
 }
 
 /** How what is in `nothingWritten` begins: most texts begin otherwise, and the pattern is slow. */
@@ -78,6 +81,7 @@ function takesFreeText(root: unknown, steps: readonly string[], says: Blank['say
   // An id that says nothing is a fault to be told.
   return (
     isFreeOrStep &&
+    (says !== 'refused' || part?.namesSomething === true) &&
     part?.minLength === undefined &&
     !isGrade(steps) &&
     part?.enum === undefined &&

@@ -8,6 +8,8 @@ export interface SchemaPart {
   readonly synonyms?: Readonly<Record<string, string>>;
   readonly format?: string;
   readonly dimension?: string;
+  /** The text names a thing, a place or a person: words that refuse to say nothing here. */
+  readonly namesSomething?: boolean;
   readonly minimum?: number;
   readonly maximum?: number;
   readonly properties?: Readonly<Record<string, SchemaPart>>;

@@ -1,5 +1,6 @@
 import { cautions } from '../report/cautions.ts';
 import { countOf } from '../report/count-words.ts';
+import { packWords } from '../report/judged-by.ts';
 import { paintWith } from '../report/paint.ts';
 import type { Paint } from '../report/paint.ts';
 import type { UsedPack } from '../report/plan-report.ts';
@@ -61,12 +62,7 @@ function headText({ plans, from, to, asOf, today, earlier, planish, factSchema }
 }
 
 function packsText(packs: readonly UsedPack[]): string {
-  return packs
-    .map(
-      ({ pack, version, released, digest }) =>
-        `${pack} ${version}${released ? '' : ' (not released)'}, ${digest.slice(0, 'sha256:'.length + 12)}`,
-    )
-    .join(' and ');
+  return packs.map(packWords).join(' and ');
 }
 
 function countLines({ counts }: RecheckReport): readonly string[] {

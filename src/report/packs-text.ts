@@ -1,6 +1,6 @@
-import type { PackChange } from '../packs/pack-change.ts';
+import type { PackChange } from '../packs/versions/pack-change.ts';
 import type { Pack, PackVehicle } from '../packs/pack.ts';
-import { versionsOf } from '../packs/pack-at.ts';
+import { versionsOf } from '../packs/versions/pack-at.ts';
 import { countOf } from './count-words.ts';
 import { visibleText } from './visible-text.ts';
 import { wrapText } from './wrap-text.ts';

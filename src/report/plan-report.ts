@@ -1,6 +1,6 @@
 import type { MeasuringShown } from '../facts/measuring/measuring-shown.ts';
 import type { Stage } from '../packs/pack.ts';
-import type { SetAside } from '../packs/resolve-packs.ts';
+import type { SetAside } from '../packs/layers/resolve-packs.ts';
 import type { Counts } from '../judge/judge-sheets.ts';
 import type { Finding, Lift, Severity } from '../judge/finding.ts';
 import type { Verdict } from '../judge/verdict.ts';

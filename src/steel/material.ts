@@ -1,6 +1,6 @@
-import type { Coating } from './coating.ts';
-import type { CoatingMass } from './coating-mass.ts';
-import type { GradeMark, GradeRow, GradeState } from './grade-row.ts';
+import type { Coating } from './coating/coating.ts';
+import type { CoatingMass } from './coating/coating-mass.ts';
+import type { GradeMark, GradeRow, GradeState } from './table/grade-row.ts';
 import { classInFamily, steelFamily } from './steel-family.ts';
 import type { StrengthClass } from './strength-class.ts';
 

@@ -6,11 +6,11 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { rememberingStripSolver } from '../../src/facts/heat/strip-solver.ts';
-import { solveHeldLap } from '../../src/heat/held-lap.ts';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
-import type { HeldSheet } from '../../src/heat/held-sheet.ts';
-import { highestTemperature, longestHold, stayClear } from '../../src/heat/stay-clear.ts';
-import type { HeatSolver } from '../../src/heat/stay-clear.ts';
+import { solveHeldLap } from '../../src/heat/sheet/held-lap.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
+import type { HeldSheet } from '../../src/heat/sheet/held-sheet.ts';
+import { highestTemperature, longestHold, stayClear } from '../../src/heat/sheet/stay-clear.ts';
+import type { HeatSolver } from '../../src/heat/sheet/stay-clear.ts';
 import { tell } from './tell.ts';
 
 const usual: HeldSheet = { sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { wantsColour } from '../../src/cli/colour-choice.ts';
+import { wantsColour } from '../../src/cli/reporting/colour-choice.ts';
 
 // no-color.org: a NO_COLOR that is set and not empty means no colour. force-color.org: the same for FORCE_COLOR and colour.
 test.each<readonly [Record<string, string>, boolean, boolean]>([

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
-import { rulesInForce } from '../../src/packs/rules-in-force.ts';
+import { rulesInForce } from '../../src/packs/versions/rules-in-force.ts';
 import { runPlanish } from './run-planish.ts';
 
 const plan = 'examples/plans/ring-sectioned-by-old-document.yaml';
@@ -99,6 +99,19 @@ describe('planish check --explain', () => {
     );
     for (const { rule } of stops) expect(found).toContain(rule);
     expect(stops.length).toBeGreaterThan(0);
+  });
+
+  test('a margin over a limit that nobody sets is no unknown one', () => {
+    const { stdout } = explain('ring-l');
+    expect(stdout).toContain('exposure.over_limit: no limit is set (computed)');
+    expect(stdout).not.toContain('unknown (computed)');
+    const margins = sheetsOf('ring-l', '--format', 'json').flatMap(({ rules }) =>
+      rules.flatMap(({ when }) =>
+        when.filter(({ fact, value }) => fact === 'exposure.over_limit' && value === null),
+      ),
+    );
+    expect(margins.length).toBeGreaterThan(0);
+    for (const margin of margins) expect(margin.holds).not.toBe('unknown');
   });
 
   test('leaves the status of the plan, fits 80 columns, and takes the number of the operation or the name of the part', () => {

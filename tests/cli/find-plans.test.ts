@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { findPlans } from '../../src/cli/find-plans.ts';
+import { findPlans } from '../../src/cli/plans/find-plans.ts';
 
 let folder = '';
 beforeAll(() => {

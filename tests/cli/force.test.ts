@@ -14,7 +14,7 @@ import {
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { openOutputFile, whyNotWritable } from '../../src/cli/output-file.ts';
+import { openOutputFile, whyNotWritable } from '../../src/cli/writing/output-file.ts';
 import { runPlanish } from './run-planish.ts';
 import type { RunResult } from './run-planish.ts';
 

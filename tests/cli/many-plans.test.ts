@@ -3,8 +3,8 @@ import { chmodSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, wr
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
-import { progressOf } from '../../src/cli/progress.ts';
-import { fallsTo, readShard } from '../../src/cli/shard.ts';
+import { progressOf } from '../../src/cli/reporting/progress.ts';
+import { fallsTo, readShard } from '../../src/cli/check/shard.ts';
 import { runPlanish } from './run-planish.ts';
 import type { RunResult } from './run-planish.ts';
 

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { formNames } from '../../src/cli/report-forms.ts';
+import { formNames } from '../../src/cli/reporting/report-forms.ts';
 import { runPlanish } from './run-planish.ts';
 import type { RunResult } from './run-planish.ts';
 

@@ -13,7 +13,7 @@ import {
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
-import { openOutputFile } from '../../src/cli/output-file.ts';
+import { openOutputFile } from '../../src/cli/writing/output-file.ts';
 import { runPlanish } from './run-planish.ts';
 import type { RunResult } from './run-planish.ts';
 

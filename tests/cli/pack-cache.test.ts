@@ -16,11 +16,11 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { loadFound } from '../../src/cli/given-packs.ts';
-import { packCache } from '../../src/cli/pack-cache.ts';
+import { loadFound } from '../../src/cli/judging/given-packs.ts';
+import { packCache } from '../../src/cli/judging/pack-cache.ts';
 import type { Pack } from '../../src/packs/pack.ts';
-import type { FoundPack } from '../../src/packs/read-packed.ts';
-import { readPackSources } from '../../src/packs/read-pack-sources.ts';
+import type { FoundPack } from '../../src/packs/sources/read-packed.ts';
+import { readPackSources } from '../../src/packs/sources/read-pack-sources.ts';
 import { runPlanish } from './run-planish.ts';
 import type { RunResult } from './run-planish.ts';
 

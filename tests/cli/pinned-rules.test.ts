@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { dictionary } from '../../src/cli/dictionary.ts';
-import { pinnedRules } from '../../src/cli/pinned-rules.ts';
-import type { JudgingRun } from '../../src/cli/pinned-rules.ts';
+import { pinnedRules } from '../../src/cli/judging/pinned-rules.ts';
+import type { JudgingRun } from '../../src/cli/judging/pinned-rules.ts';
 import { rememberingLapSolver, rememberingStripSolver } from '../../src/facts/heat/strip-solver.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';

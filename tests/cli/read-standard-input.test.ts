@@ -1,6 +1,6 @@
 import { readSync } from 'node:fs';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { readStandardInput } from '../../src/cli/read-standard-input.ts';
+import { readStandardInput } from '../../src/cli/plans/read-standard-input.ts';
 
 vi.mock('node:fs', () => ({ readSync: vi.fn() }));
 const read = vi.mocked(readSync as (fd: number, bytes: Uint8Array) => number);

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';
 import { dictionary } from '../../src/cli/dictionary.ts';
-import { rulesInForce } from '../../src/packs/rules-in-force.ts';
+import { rulesInForce } from '../../src/packs/versions/rules-in-force.ts';
 import { runPlanish } from './run-planish.ts';
 
 const rules = (...args: readonly string[]) => runPlanish(['rules', ...args]);

@@ -4,7 +4,7 @@ import { cpSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } fro
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { watchPlaces } from '../../src/cli/watch-places.ts';
+import { watchPlaces } from '../../src/cli/check/watch-places.ts';
 import { ring } from '../one-change.ts';
 import { runPlanish } from './run-planish.ts';
 

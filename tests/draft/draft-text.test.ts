@@ -7,7 +7,7 @@ import { readAnswers } from '../../src/draft/read-answers.ts';
 import type { MakerStatements } from '../../src/facts/context.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
 import { checkPlan } from '../../src/plan/check-plan.ts';
 import { readYaml } from '../../src/plan/read-yaml.ts';
 import { judgeText, ruleIds } from '../judge-text.ts';

@@ -43,16 +43,6 @@ describe('the wait after the current was cut off', () => {
   });
 });
 
-test.each([
-  ['alignment: { done: 2026-10-12, result: within range }', 'the wheel alignment'],
-  ['alignment: { done: 2026-10-10, result: within range }', '?'],
-  ['alignment: { done: 2026-10-11, result: within range }', '?'],
-  ['alignment: { done: 2026-10-12, result: not required }', '?'],
-])('a sensor calibrated on the 11th, %s', (alignment, expected) => {
-  const text = `verify: { ${alignment}, calibrations: [{ sensor: front radar, done: 2026-10-11 }] }`;
-  expect(value('step.before_another', text, '/verify/calibrations/0')).toContain(expected);
-});
-
 describe('what is dated before the job', () => {
   const early = (job: string, done: string): unknown =>
     value('plan.dated_before_job', `job: { ${job} }\nmake_safe: { low_voltage: { done: ${done} } }`);

@@ -31,13 +31,13 @@ describe('what the traction battery is fitted before, though it was to be out fo
   });
 
   test.each([
-    ['removed', '2026-10-03', 'the bake'],
-    ['removed', '2026-10-02', undefined],
-    ['in the vehicle', '2026-10-03', undefined],
+    ['removed', '2026-10-03', true],
+    ['removed', '2026-10-02', false],
+    ['in the vehicle', '2026-10-03', false],
   ])('baked with it %s on %s', (where, day, expected) => {
     const finish = `finish: { bake: { done: ${day}, traction_battery: ${where} } }`;
     const text = plan('do: remove and refit, done: 2026-10-02', 'done: 2026-10-01', finish);
-    const fact = factsOf(text).fact('operation.battery_fitted_before', at);
+    const fact = factsOf(text).fact('operation.battery_back_before_bake', at);
     expect(fact.known ? fact.value : undefined).toBe(expected);
   });
 });

@@ -1,5 +1,5 @@
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
 import type {
   DerivationContext,
   HeatLimit,
@@ -95,6 +95,7 @@ const tolerances: NonNullable<DerivationContext['tolerances']> = new Map([
 
 const general = resolvePacks(builtInPacks(), undefined);
 const triggers = general.ok ? general.packs.triggers : [];
+const orders = general.ok ? general.packs.orders : [];
 
 const solveStrip = rememberingStripSolver();
 const solveLap = rememberingLapSolver();
@@ -150,6 +151,7 @@ function contextOf(plan: Plan, given: Deriving): DerivationContext {
     windows,
     tolerances: given.tolerances ?? tolerances,
     triggers: given.triggers ?? triggers,
+    orders,
     makers:
       given.statements === undefined && given.parts === undefined && given.documents === undefined
         ? []

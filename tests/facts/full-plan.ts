@@ -26,7 +26,7 @@ make_safe:
   high_voltage:
     planned: true
     battery_condition: sound
-    person: { name: L, qualification: level 2 }
+    person: { name: L, qualification: "high voltage, level 2" }
     cables_in_zone: unplugged and laid aside
     isolation: { planned: true, done: 2026-10-07T08:30, lock: K-7, wait: 5 min }
     quarantine: { place: yard, distance: 20 m, watch: 48 h }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
 import { factsOf } from './facts-of.ts';
 
 const heat = (shape: string, more = ''): string =>

@@ -79,13 +79,15 @@ describe('a zero point that moved', () => {
 describe('uncertainty', () => {
   const a = '{ name: A, nominal: [900 mm, 560 mm, 100 mm], after: [902.8 mm, 560 mm, 100 mm] }';
 
-  test('is added to the deviation; as nothing it is not stated', () => {
+  test('is added to the deviation; nothing is without one', () => {
     expect(
       measured(`${zero()}, ${a}`, 'uncertainty: 0.5 mm, ').value('point.over_with_uncertainty', at(4)),
     ).toBeCloseTo(0.3, 6);
     for (const more of ['', 'uncertainty: 0 mm, ']) {
       expect(measured(`${zero()}, ${a}`, more).value('point.over_with_uncertainty', at(4))).toBe(
-        '? The measuring uncertainty is not stated.',
+        more === ''
+          ? '? The measuring uncertainty is not stated.'
+          : '? What the plan writes there cannot be read.',
       );
     }
   });

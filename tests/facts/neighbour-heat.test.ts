@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
-import type { HeldSheet } from '../../src/heat/held-sheet.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
+import type { HeldSheet } from '../../src/heat/sheet/held-sheet.ts';
 import type { Fact } from '../../src/facts/fact.ts';
 import { factsOf } from './facts-of.ts';
 

@@ -1,9 +1,9 @@
 import { expect, test, vi } from 'vitest';
 import { rememberingStripSolver } from '../../src/facts/heat/strip-solver.ts';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
-import type { HeldSheet } from '../../src/heat/held-sheet.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
+import type { HeldSheet } from '../../src/heat/sheet/held-sheet.ts';
 
-vi.mock('../../src/heat/held-sheet.ts', () => ({ solveHeldSheet: vi.fn() }));
+vi.mock('../../src/heat/sheet/held-sheet.ts', () => ({ solveHeldSheet: vi.fn() }));
 const solve = vi.mocked(solveHeldSheet);
 
 const strip: HeldSheet = { sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { adamsPeakCelsius, adamsWidthMm } from '../../src/heat/adams.ts';
-import type { AdamsCase } from '../../src/heat/adams.ts';
-import { assumedHeatInput } from '../../src/heat/arc.ts';
+import { adamsPeakCelsius, adamsWidthMm } from '../../src/heat/weld/adams.ts';
+import type { AdamsCase } from '../../src/heat/weld/adams.ts';
+import { assumedHeatInput } from '../../src/heat/weld/arc.ts';
 
 const seam: AdamsCase = { heatInputJPerMm: 153, thicknessMm: 1.2, distanceMm: 10, metal: 'steel' };
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { aluminium } from '../../src/heat/aluminium.ts';
-import { carbonSteel } from '../../src/heat/carbon-steel.ts';
+import { aluminium } from '../../src/heat/metal/aluminium.ts';
+import { carbonSteel } from '../../src/heat/metal/carbon-steel.ts';
 import { cell } from '../../src/heat/cell.ts';
-import type { SheetTask } from '../../src/heat/conduct-sheet.ts';
-import { mildSteel } from '../../src/heat/mild-steel.ts';
-import { usualSteps } from '../../src/heat/held-sheet.ts';
-import { sheetGrid } from '../../src/heat/sheet-grid.ts';
-import { stainlessSteel } from '../../src/heat/stainless-steel.ts';
+import type { SheetTask } from '../../src/heat/sheet/conduct-sheet.ts';
+import { mildSteel } from '../../src/heat/metal/mild-steel.ts';
+import { usualSteps } from '../../src/heat/sheet/held-sheet.ts';
+import { sheetGrid } from '../../src/heat/sheet/sheet-grid.ts';
+import { stainlessSteel } from '../../src/heat/metal/stainless-steel.ts';
 import { constantSteel, solved, stripTask } from './sheet-case.ts';
 
 describe('heat balance', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { heatCurve } from '../../src/heat/heat-curve.ts';
-import type { HeatCurve } from '../../src/heat/heat-curve.ts';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
-import type { HeldHeat } from '../../src/heat/stay-clear.ts';
+import { heatCurve } from '../../src/heat/sheet/heat-curve.ts';
+import type { HeatCurve } from '../../src/heat/sheet/heat-curve.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
+import type { HeldHeat } from '../../src/heat/sheet/stay-clear.ts';
 
 function curveOf(changed: Partial<HeldHeat>, reachMm: number, holdSeconds: number, gaps?: number): HeatCurve {
   const answer = solveHeldSheet({

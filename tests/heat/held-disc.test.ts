@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
-import type { HeldSheet } from '../../src/heat/held-sheet.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
+import type { HeldSheet } from '../../src/heat/sheet/held-sheet.ts';
 import type { PointHistory } from '../../src/heat/point-history.ts';
 
 const disc: HeldSheet = {

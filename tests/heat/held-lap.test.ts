@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cell } from '../../src/heat/cell.ts';
-import { conductLap } from '../../src/heat/conduct-lap.ts';
-import type { LapTask } from '../../src/heat/conduct-lap.ts';
-import { carbonSteel } from '../../src/heat/carbon-steel.ts';
-import { copper } from '../../src/heat/copper.ts';
-import { solveHeldLap } from '../../src/heat/held-lap.ts';
-import type { HeldLap } from '../../src/heat/held-lap.ts';
-import { solveHeldSheet, usualSteps } from '../../src/heat/held-sheet.ts';
-import { lapGrid } from '../../src/heat/lap-grid.ts';
-import type { SheetHistory } from '../../src/heat/sheet-answer.ts';
+import { conductLap } from '../../src/heat/sheet/conduct-lap.ts';
+import type { LapTask } from '../../src/heat/sheet/conduct-lap.ts';
+import { carbonSteel } from '../../src/heat/metal/carbon-steel.ts';
+import { copper } from '../../src/heat/metal/copper.ts';
+import { solveHeldLap } from '../../src/heat/sheet/held-lap.ts';
+import type { HeldLap } from '../../src/heat/sheet/held-lap.ts';
+import { solveHeldSheet, usualSteps } from '../../src/heat/sheet/held-sheet.ts';
+import { lapGrid } from '../../src/heat/sheet/lap-grid.ts';
+import type { SheetHistory } from '../../src/heat/sheet/sheet-answer.ts';
 
 function peakOf(history: SheetHistory, distanceMm: number): number {
   const at = history.at(distanceMm);

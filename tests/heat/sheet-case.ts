@@ -1,9 +1,9 @@
-import { conductSheet } from '../../src/heat/conduct-sheet.ts';
-import type { SheetField, SheetTask } from '../../src/heat/conduct-sheet.ts';
+import { conductSheet } from '../../src/heat/sheet/conduct-sheet.ts';
+import type { SheetField, SheetTask } from '../../src/heat/sheet/conduct-sheet.ts';
 import { cell } from '../../src/heat/cell.ts';
-import type { SheetProperties } from '../../src/heat/sheet-properties.ts';
-import { sheetGrid } from '../../src/heat/sheet-grid.ts';
-import type { SheetGrid } from '../../src/heat/sheet-grid.ts';
+import type { SheetProperties } from '../../src/heat/metal/sheet-properties.ts';
+import { sheetGrid } from '../../src/heat/sheet/sheet-grid.ts';
+import type { SheetGrid } from '../../src/heat/sheet/sheet-grid.ts';
 
 export const constantSteel: SheetProperties = {
   density: 7850,

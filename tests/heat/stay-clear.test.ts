@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
 import type { PointHistory } from '../../src/heat/point-history.ts';
 import {
   distanceToleranceMm,
@@ -10,8 +10,8 @@ import {
   nearestKept,
   stayClear,
   stayClearAtEnd,
-} from '../../src/heat/stay-clear.ts';
-import type { HeatSolver, HeldHeat, KeptLimit, Sought } from '../../src/heat/stay-clear.ts';
+} from '../../src/heat/sheet/stay-clear.ts';
+import type { HeatSolver, HeldHeat, KeptLimit, Sought } from '../../src/heat/sheet/stay-clear.ts';
 import { tensileLeft } from './tensile-left.ts';
 
 const upTo = (celsius: number): KeptLimit => ({ celsius, isKept: (point) => point.peakCelsius <= celsius });

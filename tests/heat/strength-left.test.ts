@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { oneAfterAnother } from '../../src/heat/heating-sequence.ts';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
 import type { TemperatureHistory } from '../../src/heat/point-history.ts';
-import { softenedWidthMm } from '../../src/heat/softened-width.ts';
-import type { StrengthKind, StrengthLeft } from '../../src/heat/strength-answer.ts';
-import { strengthLeft } from '../../src/heat/strength-left.ts';
-import { temperingParameterHours } from '../../src/heat/tempering.ts';
+import { softenedWidthMm } from '../../src/heat/strength/softened-width.ts';
+import type { StrengthKind, StrengthLeft } from '../../src/heat/strength/strength-answer.ts';
+import { strengthLeft } from '../../src/heat/strength/strength-left.ts';
+import { temperingParameterHours } from '../../src/heat/strength/tempering.ts';
 
 const kinds: readonly StrengthKind[] = [
   'press-hardened',

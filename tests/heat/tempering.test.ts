@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { tensileOfHardness } from '../../src/heat/hardness-to-tensile.ts';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
-import { temperedHardness } from '../../src/heat/tempering.ts';
+import { tensileOfHardness } from '../../src/heat/strength/hardness-to-tensile.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
+import { temperedHardness } from '../../src/heat/strength/tempering.ts';
 import { tensileLeft } from './tensile-left.ts';
 
 /*

@@ -1,7 +1,7 @@
-import { tensileOfHardness } from '../../src/heat/hardness-to-tensile.ts';
+import { tensileOfHardness } from '../../src/heat/strength/hardness-to-tensile.ts';
 import type { TemperatureHistory } from '../../src/heat/point-history.ts';
-import { bakedHv, temperedHardness } from '../../src/heat/tempering.ts';
-import type { TemperedHardness } from '../../src/heat/tempering.ts';
+import { bakedHv, temperedHardness } from '../../src/heat/strength/tempering.ts';
+import type { TemperedHardness } from '../../src/heat/strength/tempering.ts';
 
 export type TensileLeft =
   | { readonly state: 'tempered'; readonly percent: number; readonly hv: number; readonly tensileMpa: number }

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { adamsPeakCelsius } from '../../src/heat/adams.ts';
-import type { AdamsCase } from '../../src/heat/adams.ts';
-import { passesPeakCelsius, shareOfEndless, stitchesPeakCelsius } from '../../src/heat/weld-passes.ts';
-import type { PassesPeak } from '../../src/heat/weld-passes.ts';
+import { adamsPeakCelsius } from '../../src/heat/weld/adams.ts';
+import type { AdamsCase } from '../../src/heat/weld/adams.ts';
+import { passesPeakCelsius, shareOfEndless, stitchesPeakCelsius } from '../../src/heat/weld/weld-passes.ts';
+import type { PassesPeak } from '../../src/heat/weld/weld-passes.ts';
 
 const seam: AdamsCase = { heatInputJPerMm: 153, thicknessMm: 1.2, distanceMm: 10, metal: 'steel' };
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { carbonSteel } from '../../src/heat/carbon-steel.ts';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
-import type { HeldSheet } from '../../src/heat/held-sheet.ts';
+import { carbonSteel } from '../../src/heat/metal/carbon-steel.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
+import type { HeldSheet } from '../../src/heat/sheet/held-sheet.ts';
 import { solved, stripTask } from './sheet-case.ts';
 
 const bare: HeldSheet = { sourceCelsius: 600, holdSeconds: 60, times: 1, thicknessMm: 1.2, metal: 'steel' };

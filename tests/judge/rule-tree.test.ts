@@ -9,7 +9,7 @@ import { askRule } from '../../src/judge/ask-rule.ts';
 import { compileRules, rankOfStage } from '../../src/judge/compile-rules.ts';
 import { judgeSheets } from '../../src/judge/judge-sheets.ts';
 import { ruleTree, rulesIn } from '../../src/judge/rule-tree.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
 import { sheetsOf } from '../derive-text.ts';
 
 const resolved = resolvePacks(builtInPacks(), undefined);

@@ -6,7 +6,7 @@ import { dictionary } from '../../src/cli/dictionary.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';
 import type { Pack } from '../../src/packs/pack.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
 
 const folders: string[] = [];
 afterEach(() => {

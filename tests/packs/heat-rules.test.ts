@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
 import { keepOffRule, leastTensileLeft, limitSource } from '../../src/packs/heat-rules.ts';
 import type { Pack, Rule } from '../../src/packs/pack.ts';
-import type { Layer } from '../../src/packs/resolve-packs.ts';
+import type { Layer } from '../../src/packs/layers/resolve-packs.ts';
 
 const rule = (id: string, lines: Partial<Rule>): Rule => ({
   id,

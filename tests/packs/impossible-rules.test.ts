@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { truthOfAll } from '../../src/judge/truth.ts';
-import { implies } from '../../src/packs/implies.ts';
+import { implies } from '../../src/packs/reading/implies.ts';
 import type { Line } from '../../src/packs/pack.ts';
 import { dictionary } from '../../src/cli/dictionary.ts';
-import { FaultList } from '../../src/packs/fault-list.ts';
+import { FaultList } from '../../src/packs/reading/fault-list.ts';
 import type { Rule as StatedRule } from '../../src/generated/pack-types.ts';
-import { readRule } from '../../src/packs/read-rule.ts';
+import { readRule } from '../../src/packs/reading/read-rule.ts';
 
 function faultsOf(when: StatedRule['when'], unless?: StatedRule['unless']): readonly string[] {
   const list = new FaultList({ path: 'a.yaml', text: '' }, undefined);

@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { dictionary } from '../../src/cli/dictionary.ts';
-import { loadGivenPacks } from '../../src/cli/given-packs.ts';
+import { loadGivenPacks } from '../../src/cli/judging/given-packs.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
-import type { Resolution } from '../../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
+import type { Resolution } from '../../src/packs/layers/resolve-packs.ts';
 
 const folders: string[] = [];
 afterEach(() => {

@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { loadFound } from '../../src/cli/given-packs.ts';
-import { readPackSources } from '../../src/packs/read-pack-sources.ts';
+import { loadFound } from '../../src/cli/judging/given-packs.ts';
+import { readPackSources } from '../../src/packs/sources/read-pack-sources.ts';
 
 let work = '';
 beforeEach(() => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { FaultList } from '../../src/packs/fault-list.ts';
+import { FaultList } from '../../src/packs/reading/fault-list.ts';
 import type { FactEntry } from '../../src/packs/fact-dictionary.ts';
-import { readTest } from '../../src/packs/read-line.ts';
+import { readTest } from '../../src/packs/reading/read-line.ts';
 
 const thickness: FactEntry = {
   kind: 'part',

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Rule as StatedRule } from '../../src/generated/pack-types.ts';
-import { FaultList } from '../../src/packs/fault-list.ts';
-import { readRule } from '../../src/packs/read-rule.ts';
+import { FaultList } from '../../src/packs/reading/fault-list.ts';
+import { readRule } from '../../src/packs/reading/read-rule.ts';
 import { dictionary } from '../judge/invented-pack.ts';
 
 function faultsOf(id: string): readonly string[] {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { FaultList } from '../../src/packs/fault-list.ts';
-import { readTolerance } from '../../src/packs/read-tolerance.ts';
+import { FaultList } from '../../src/packs/reading/fault-list.ts';
+import { readTolerance } from '../../src/packs/reading/read-tolerance.ts';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';
 import { dictionary } from '../../src/cli/dictionary.ts';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';

@@ -6,7 +6,7 @@ import { dictionary } from '../../src/cli/dictionary.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';
 import type { PackLoading } from '../../src/packs/load-pack.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
 import { ruleIds, judgeText } from '../judge-text.ts';
 import { wholeJob } from '../faults-of-the-whole-job.ts';
 import { changed } from '../one-change.ts';

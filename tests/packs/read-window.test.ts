@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { FaultList } from '../../src/packs/fault-list.ts';
-import { readWindow } from '../../src/packs/read-window.ts';
+import { FaultList } from '../../src/packs/reading/fault-list.ts';
+import { readWindow } from '../../src/packs/reading/read-window.ts';
 
 type Stated = Parameters<typeof readWindow>[0];
 

@@ -8,8 +8,8 @@ import { checkCases } from '../../src/judge/check-cases.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
 import { loadPackFolder } from '../../src/packs/load-pack.ts';
 import type { PackLoading } from '../../src/packs/load-pack.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
-import { brokenPromises } from '../../src/packs/semantic-promise.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
+import { brokenPromises } from '../../src/packs/versions/semantic-promise.ts';
 
 const readme = readFileSync('rules/README.md', 'utf8');
 const blocks = [...readme.matchAll(/```yaml\n([^]*?)```/gu)].map(([, text = '']) => text);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Limit, Pack, PackVehicle } from '../../src/packs/pack.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
 import type { CoveredVehicle } from '../../src/vehicle/coverage.ts';
 import { rule } from '../judge/invented-pack.ts';
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Limit, Pack, Provision } from '../../src/packs/pack.ts';
-import { readProvidedOperation } from '../../src/packs/read-provision.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
-import { rulesInForce } from '../../src/packs/rules-in-force.ts';
-import { compareVersions, readVersion } from '../../src/packs/semantic-version.ts';
-import { fitsRange } from '../../src/packs/version-range.ts';
+import { readProvidedOperation } from '../../src/packs/reading/read-provision.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
+import { rulesInForce } from '../../src/packs/versions/rules-in-force.ts';
+import { compareVersions, readVersion } from '../../src/packs/versions/semantic-version.ts';
+import { fitsRange } from '../../src/packs/versions/version-range.ts';
 import { rule } from '../judge/invented-pack.ts';
 
 function pack(name: string, given: Partial<Pack> = {}): Pack {

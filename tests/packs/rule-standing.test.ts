@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { factsOf } from '../facts/facts-of.ts';
 import { judgeText } from '../judge-text.ts';
 import { builtInPacks } from '../../src/generated/built-in-packs.ts';
-import { resolvePacks } from '../../src/packs/resolve-packs.ts';
-import type { ResolvedPacks } from '../../src/packs/resolve-packs.ts';
+import { resolvePacks } from '../../src/packs/layers/resolve-packs.ts';
+import type { ResolvedPacks } from '../../src/packs/layers/resolve-packs.ts';
 import { skin } from '../one-change.ts';
 
 function packs(pin: string): ResolvedPacks {

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import semver from 'semver';
 import { describe, expect, test } from 'vitest';
-import { readVersion } from '../../src/packs/semantic-version.ts';
-import { fitsRange } from '../../src/packs/version-range.ts';
+import { readVersion } from '../../src/packs/versions/semantic-version.ts';
+import { fitsRange } from '../../src/packs/versions/version-range.ts';
 
 function fits(version: string, range: string): boolean | undefined {
   const read = readVersion(version);

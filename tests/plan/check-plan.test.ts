@@ -32,6 +32,24 @@ describe('a plan that cannot be judged', () => {
   });
 });
 
+describe('a text between braces that a comma cut', () => {
+  test('is told once, at the first stray key', () => {
+    expect(faultsIn('parts: [{ id: a, note: no, it stays, cable on }]')).toEqual([
+      'unknown key /parts/0/it stays A comma ended the text of `note` before `it stays`: between braces, put the whole text in quotes.',
+    ]);
+  });
+  test.each([
+    ['a key of a block with nothing behind it', 'parts:\n  - note: no\n    it stays:\n'],
+    ['a key with its colon', 'parts: [{ note: no, it stays: }]'],
+    ['a text in quotes before it', 'parts: [{ note: "no", it stays }]'],
+    ['nothing before it', 'parts: [{ it stays, id: a }]'],
+  ])('%s is an unknown key', (_name, body) => {
+    expect(faultsIn(body)).toEqual([
+      expect.stringContaining('`it stays` is not a key that a plan has here.'),
+    ]);
+  });
+});
+
 describe('an entry that cannot be read is told, and is unknown from then on', () => {
   test.each([
     [

@@ -24,6 +24,7 @@ describe('the formats of the plan’s schema', () => {
     ['energy-per-length', '0.2 kJ/mm', '0.2 kJ'],
     ['insulation', '500 Ω/V', '500 V'],
     ['percent', '65 %', '65'],
+    ['size', '0.1 mm', '0 mm'],
     ['signed-length', '-702 mm', '-702'],
     ['calendar-date', '2024-02-29', '2023-02-29'],
     ['moment', '2026-10-05T10:30', '2026-10-05T24:30'],
@@ -35,6 +36,11 @@ describe('the formats of the plan’s schema', () => {
     expect(formatFaults[name]?.(good)).toBeUndefined();
     expect(formats[name]?.(bad)).toBe(false);
     expect(formatFaults[name]?.(bad)).toMatch(/\S.*[.:]/u);
+  });
+
+  test('a size cannot be nothing, a distance can', () => {
+    expect(formats['size']?.('0.0 in')).toBe(false);
+    expect(formats['length']?.('0 mm')).toBe(true);
   });
 
   test('a length cannot be negative, a coordinate can', () => {

@@ -49,3 +49,30 @@ test.each([
   dropLeftBlank(plan);
   expect(plan).toEqual({ damage: { impact: text } });
 });
+
+// Where the schema says that a text names something, a refusal leaves it out; where "none" is an answer it stays. Common practice, no source.
+test.each(['none', 'None needed', 'not done', 'no access', 'skipped', 'to follow'])(
+  '"%s" names no page, no product and no person',
+  (text) => {
+    const plan = {
+      references: [{ id: 'a', revision: text }],
+      finish: { primer: { product: text } },
+      sign_off: { by: { name: text } },
+      damage: { indirect: { found: 'none' } },
+    };
+    dropLeftBlank(plan);
+    expect(plan).toEqual({
+      references: [{ id: 'a' }],
+      finish: { primer: {} },
+      sign_off: { by: {} },
+      damage: { indirect: { found: 'none' } },
+    });
+  },
+);
+
+test('"No. 3" and a name that begins like a refusal stay', () => {
+  const plan = { references: [{ id: 'a', revision: 'No. 3' }], sign_off: { by: { name: 'Noel Lateron' } } };
+  const before = structuredClone(plan);
+  dropLeftBlank(plan);
+  expect(plan).toEqual(before);
+});

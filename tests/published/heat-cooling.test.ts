@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { scaledK0, scaledK1 } from '../../src/heat/bessel.ts';
-import { coolingRate } from '../../src/heat/cooling-rate.ts';
-import type { CoolingCase } from '../../src/heat/cooling-rate.ts';
-import { coolingTime } from '../../src/heat/cooling-time.ts';
-import type { CoolingPass } from '../../src/heat/cooling-time.ts';
-import { fieldCelsius, fieldPeakCelsius } from '../../src/heat/rosenthal.ts';
-import type { MovingSource } from '../../src/heat/rosenthal.ts';
+import { scaledK0, scaledK1 } from '../../src/heat/weld/bessel.ts';
+import { coolingRate } from '../../src/heat/weld/cooling-rate.ts';
+import type { CoolingCase } from '../../src/heat/weld/cooling-rate.ts';
+import { coolingTime } from '../../src/heat/weld/cooling-time.ts';
+import type { CoolingPass } from '../../src/heat/weld/cooling-time.ts';
+import { fieldCelsius, fieldPeakCelsius } from '../../src/heat/weld/rosenthal.ts';
+import type { MovingSource } from '../../src/heat/weld/rosenthal.ts';
 
 function answered<A extends { readonly ok: boolean }>(answer: A): Extract<A, { readonly ok: true }> {
   if (!answer.ok) throw new Error(JSON.stringify(answer));

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { aluminium } from '../../src/heat/aluminium.ts';
-import { carbonSteel } from '../../src/heat/carbon-steel.ts';
-import { solveHeldSheet } from '../../src/heat/held-sheet.ts';
-import type { HeldSheet } from '../../src/heat/held-sheet.ts';
+import { aluminium } from '../../src/heat/metal/aluminium.ts';
+import { carbonSteel } from '../../src/heat/metal/carbon-steel.ts';
+import { solveHeldSheet } from '../../src/heat/sheet/held-sheet.ts';
+import type { HeldSheet } from '../../src/heat/sheet/held-sheet.ts';
 import type { PointHistory } from '../../src/heat/point-history.ts';
-import { sheetGrid } from '../../src/heat/sheet-grid.ts';
+import { sheetGrid } from '../../src/heat/sheet/sheet-grid.ts';
 import { between, solved, stripTask } from '../heat/sheet-case.ts';
 
 /*

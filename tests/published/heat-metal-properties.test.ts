@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { aluminium } from '../../src/heat/aluminium.ts';
-import { carbonSteel } from '../../src/heat/carbon-steel.ts';
-import { mildSteel } from '../../src/heat/mild-steel.ts';
-import { stainlessSteel } from '../../src/heat/stainless-steel.ts';
+import { aluminium } from '../../src/heat/metal/aluminium.ts';
+import { carbonSteel } from '../../src/heat/metal/carbon-steel.ts';
+import { mildSteel } from '../../src/heat/metal/mild-steel.ts';
+import { stainlessSteel } from '../../src/heat/metal/stainless-steel.ts';
 
 describe('carbon steel, EN 1993-1-2:2005, 3.4.1', () => {
   test.each([

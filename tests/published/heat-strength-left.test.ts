@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { hardnessOfTensile, tensileOfHardness } from '../../src/heat/hardness-to-tensile.ts';
-import type { StrengthKind, StrengthLeft, StrengthRange } from '../../src/heat/strength-answer.ts';
-import { strengthLeft } from '../../src/heat/strength-left.ts';
-import { temperedRange } from '../../src/heat/tempered-range.ts';
-import { temperingParameterHours } from '../../src/heat/tempering.ts';
-import { weldSoftening } from '../../src/heat/weld-softening.ts';
+import { hardnessOfTensile, tensileOfHardness } from '../../src/heat/strength/hardness-to-tensile.ts';
+import type { StrengthKind, StrengthLeft, StrengthRange } from '../../src/heat/strength/strength-answer.ts';
+import { strengthLeft } from '../../src/heat/strength/strength-left.ts';
+import { temperedRange } from '../../src/heat/strength/tempered-range.ts';
+import { temperingParameterHours } from '../../src/heat/strength/tempering.ts';
+import { weldSoftening } from '../../src/heat/strength/weld-softening.ts';
 import { heldOut, scatterOf } from './tempering-holdout.ts';
 
 const held = (celsius: number, seconds: number) => ({ seconds: [0, seconds], celsius: [celsius, celsius] });

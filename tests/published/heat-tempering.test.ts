@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { tensileOfHardness } from '../../src/heat/hardness-to-tensile.ts';
-import { temperedHardness, temperingParameterHours } from '../../src/heat/tempering.ts';
+import { tensileOfHardness } from '../../src/heat/strength/hardness-to-tensile.ts';
+import { temperedHardness, temperingParameterHours } from '../../src/heat/strength/tempering.ts';
 import { tensileLeft } from '../heat/tensile-left.ts';
 import type { TemperatureHistory } from '../../src/heat/point-history.ts';
 

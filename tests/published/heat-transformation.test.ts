@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { martensiteHardness, martensiteOf22MnB5, martensiteShare } from '../../src/heat/martensite.ts';
-import { ac1Celsius, ac3Celsius } from '../../src/heat/transformation.ts';
-import type { Temperature } from '../../src/heat/transformation.ts';
+import { martensiteHardness, martensiteOf22MnB5, martensiteShare } from '../../src/heat/weld/martensite.ts';
+import { ac1Celsius, ac3Celsius } from '../../src/heat/weld/transformation.ts';
+import type { Temperature } from '../../src/heat/weld/transformation.ts';
 
 const boron = { c: 0.23, mn: 1.18, cr: 0.16, si: 0.22 };
 const celsius = (answer: Temperature): number => (answer.ok ? answer.celsius : Number.NaN);

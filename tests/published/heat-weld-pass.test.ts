@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { adamsPeakCelsius, adamsWidthMm } from '../../src/heat/adams.ts';
-import type { AdamsCase, AdamsPass } from '../../src/heat/adams.ts';
-import { arcEnergy, assumedHeatInput, heatInput, powerHeatInput } from '../../src/heat/arc.ts';
-import type { HeatInput } from '../../src/heat/arc.ts';
+import { adamsPeakCelsius, adamsWidthMm } from '../../src/heat/weld/adams.ts';
+import type { AdamsCase, AdamsPass } from '../../src/heat/weld/adams.ts';
+import { arcEnergy, assumedHeatInput, heatInput, powerHeatInput } from '../../src/heat/weld/arc.ts';
+import type { HeatInput } from '../../src/heat/weld/arc.ts';
 
 const joules = (answer: HeatInput): number => (answer.ok ? answer.joulePerMm : Number.NaN);
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { carbonEquivalents } from '../../src/steel/carbon-equivalent.ts';
-import { compositionOf } from '../../src/steel/composition.ts';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
-import { thicknessRange } from '../../src/steel/thickness-range.ts';
+import { carbonEquivalents } from '../../src/steel/answer/carbon-equivalent.ts';
+import { compositionOf } from '../../src/steel/answer/composition.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
+import { thicknessRange } from '../../src/steel/answer/thickness-range.ts';
 
 // Formulas: CE of the International Institute of Welding and CET by EN 1011-2, Pcm by Ito and Bessyo (1968). Expected values
 // were worked out by hand from the published compositions.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readDesignation } from '../../src/steel/read-designation.ts';
+import { readDesignation } from '../../src/steel/reading/read-designation.ts';
 import { classOfTensile } from '../../src/steel/strength-class.ts';
 
 // Common practice, no source: no standard says where the classes begin, and bodies disagree. The bounds are steps of the

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { strengthEquivalents } from '../../src/steel/equivalents.ts';
-import { hardnessOfTensile } from '../../src/steel/hardness.ts';
+import { strengthEquivalents } from '../../src/steel/answer/equivalents.ts';
+import { hardnessOfTensile } from '../../src/steel/strength/hardness.ts';
 
 // ISO 18265:2013, table A.1: tensile strength in MPa, HV, HBW, HRC; read in a public copy of its predecessor DIN 50150,
 // the rows from 500 HV on from memory.

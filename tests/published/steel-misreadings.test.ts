@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
 
 // Twenty-four ways in which designations are misread. What is right comes from the standard named in each line (partly from
 // memory); that it is misread is common practice of drawings, mill pages and part lists.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readDesignation } from '../../src/steel/read-designation.ts';
+import { readDesignation } from '../../src/steel/reading/read-designation.ts';
 
 /**
  * Names as EN 10027-1, EN 10346, VDA 239-100 and -500, JIS, JFS, SAE J2340 and J2745, GB/T 20564 and ASTM form them,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
-import type { StrengthRange } from '../../src/steel/designation-answer.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
+import type { StrengthRange } from '../../src/steel/answer/designation-answer.ts';
 
 const tell = (text: string) => describeDesignation(text, { find: false });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readDesignation } from '../../src/steel/read-designation.ts';
+import { readDesignation } from '../../src/steel/reading/read-designation.ts';
 
 /**
  * Strengths in MPa as the named standard's table of mechanical properties gives them.

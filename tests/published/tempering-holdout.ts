@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { temperedRange } from '../../src/heat/tempered-range.ts';
+import { temperedRange } from '../../src/heat/strength/tempered-range.ts';
 
 /** One measured point and what the curve says of it. */
 export interface HeldOut {

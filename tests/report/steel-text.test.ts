@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { SteelAnswer, SteelRules } from '../../src/report/steel/steel-report.ts';
 import { steelText } from '../../src/report/steel/steel-text.ts';
 import { textWidth } from '../../src/report/text-width.ts';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
 
 const answer = (text: string): SteelAnswer => ({
   ...describeDesignation(text, { find: true }),

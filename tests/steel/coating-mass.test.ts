@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
 
 const tell = (text: string) => describeDesignation(text, { find: false });
 const both = 'both sides together';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { settleMaterial } from '../../src/steel/settle-material.ts';
+import { settleMaterial } from '../../src/steel/settling/settle-material.ts';
 
 // EN 10088-2 (from memory): +C700 to +C1300 tensile, +CP350 to +CP1100 proof strength; annealed 1.4310 600–950 MPa, 1.4318 650–850,
 // 1.4301 540–750. EN 10139: DC01+C390 390–540 MPa (grades.csv, seen).

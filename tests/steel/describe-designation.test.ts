@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { csvRows } from '../../.build/steel-table.ts';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
 import { steelRank } from '../../src/steel/strength-class.ts';
 
 const grades = csvRows(readFileSync(new URL('../../src/steel/data/grades.csv', import.meta.url), 'utf8'));

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { csvRows } from '../../.build/steel-table.ts';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
 
 const tell = (text: string) => describeDesignation(text, { find: false });
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { csvRows } from '../../.build/steel-table.ts';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
-import { outsideFamily } from '../../src/steel/family-window.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
+import { outsideFamily } from '../../src/steel/table/family-window.ts';
 
 const tell = (text: string) => describeDesignation(text, { find: false });
 const grades = csvRows(readFileSync(new URL('../../src/steel/data/grades.csv', import.meta.url), 'utf8'));

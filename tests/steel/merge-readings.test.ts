@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Material } from '../../src/steel/material.ts';
-import { mergeReadings } from '../../src/steel/merge-readings.ts';
+import { mergeReadings } from '../../src/steel/reading/merge-readings.ts';
 
 /** Every key of a reading: one that Material gains is missed here by the compiler. */
 const one: Required<Material> = {

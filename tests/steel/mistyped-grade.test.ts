@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { csvRows } from '../../.build/steel-table.ts';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
 import { steelRank } from '../../src/steel/strength-class.ts';
-import { isTradeStep } from '../../src/steel/trade-grade.ts';
+import { isTradeStep } from '../../src/steel/table/trade-grade.ts';
 
 const tell = (text: string) => describeDesignation(text, { find: false });
 const grades = csvRows(readFileSync(new URL('../../src/steel/data/grades.csv', import.meta.url), 'utf8'));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
 
 const tell = (text: string) => describeDesignation(text, { find: false });
 

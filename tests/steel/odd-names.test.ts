@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { aluminiumKind } from '../../src/steel/aluminium-kind.ts';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
-import { readDesignation } from '../../src/steel/read-designation.ts';
-import { settleMaterial } from '../../src/steel/settle-material.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
+import { readDesignation } from '../../src/steel/reading/read-designation.ts';
+import { settleMaterial } from '../../src/steel/settling/settle-material.ts';
 
 const tell = (text: string): ReturnType<typeof describeDesignation> =>
   describeDesignation(text, { find: false });

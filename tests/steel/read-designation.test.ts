@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { csvRows } from '../../.build/steel-table.ts';
-import type { DesignationReading, Material } from '../../src/steel/read-designation.ts';
-import { readDesignation } from '../../src/steel/read-designation.ts';
+import type { DesignationReading, Material } from '../../src/steel/reading/read-designation.ts';
+import { readDesignation } from '../../src/steel/reading/read-designation.ts';
 import { steelRank } from '../../src/steel/strength-class.ts';
 
 const grades = csvRows(readFileSync(new URL('../../src/steel/data/grades.csv', import.meta.url), 'utf8'));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { StatedMaterial } from '../../src/steel/settle-material.ts';
-import { settleMaterial } from '../../src/steel/settle-material.ts';
+import type { StatedMaterial } from '../../src/steel/settling/settle-material.ts';
+import { settleMaterial } from '../../src/steel/settling/settle-material.ts';
 import { steelRank, strengthClasses } from '../../src/steel/strength-class.ts';
 
 function between(stated: StatedMaterial): readonly string[] {

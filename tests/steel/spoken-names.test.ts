@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
-import { settleMaterial } from '../../src/steel/settle-material.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
+import { settleMaterial } from '../../src/steel/settling/settle-material.ts';
 
 const tell = (text: string): ReturnType<typeof describeDesignation> =>
   describeDesignation(text, { find: false });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readDesignation } from '../../src/steel/read-designation.ts';
-import { settleMaterial } from '../../src/steel/settle-material.ts';
+import { readDesignation } from '../../src/steel/reading/read-designation.ts';
+import { settleMaterial } from '../../src/steel/settling/settle-material.ts';
 
 // EN 10268 and EN 10130 sheet is cold-rolled for forming and never hardened; EN 10083-3 boron steel and martensitic sheet are.
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { csvRows, steelTableSource } from '../../.build/steel-table.ts';
-import { describeDesignation } from '../../src/steel/describe-designation.ts';
-import { gradeTable } from '../../src/steel/grade-table.ts';
+import { describeDesignation } from '../../src/steel/answer/describe-designation.ts';
+import { gradeTable } from '../../src/steel/table/grade-table.ts';
 import { steelFamily } from '../../src/steel/steel-family.ts';
 
 const file = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');

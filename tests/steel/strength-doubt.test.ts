@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { settleMaterial } from '../../src/steel/settle-material.ts';
+import { settleMaterial } from '../../src/steel/settling/settle-material.ts';
 
 // Limits: HC340LA 410–510 and HC420LA 470–590 MPa (EN 10268); S550MC 600–760 (EN 10149-2); 22MnB5 1300–1650; SPFC440 at least 440
 // (JIS G 3135, no maximum); HCT590X 590 (EN 10338). The tolerance of a tenth and the usual spread of a quarter are practice.

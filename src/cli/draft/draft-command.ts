@@ -2,7 +2,7 @@ import { Option } from 'commander';
 import type { Command } from 'commander';
 import { draftQuestions } from '../../draft/questions.ts';
 import { askAtTerminal } from '../ask.ts';
-import { isTerminal } from '../is-terminal.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { draft } from './draft.ts';
 
 interface DraftFlags {

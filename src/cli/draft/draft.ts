@@ -3,17 +3,17 @@ import { builtInPacks } from '../../generated/built-in-packs.ts';
 import { draftText } from '../../draft/draft-text.ts';
 import { readAnswers } from '../../draft/read-answers.ts';
 import type { AnswersReading, DraftAnswers } from '../../draft/read-answers.ts';
-import { resolvePacks } from '../../packs/resolve-packs.ts';
+import { resolvePacks } from '../../packs/layers/resolve-packs.ts';
 import { decodeText } from '../../plan/decode-text.ts';
 import type { Asker } from '../ask.ts';
 import { complain, refuse } from '../complain.ts';
 import { askedAnswers, typedAnswers } from './draft-answers.ts';
 import type { TypedAnswers } from './draft-answers.ts';
-import { faultLine, loadGivenPacks } from '../given-packs.ts';
-import { whyNotWritable } from '../output-file.ts';
-import { readStandardInput } from '../read-standard-input.ts';
+import { faultLine, loadGivenPacks } from '../judging/given-packs.ts';
+import { whyNotWritable } from '../writing/output-file.ts';
+import { readStandardInput } from '../plans/read-standard-input.ts';
 import { schemaForEditors } from '../schema-for-editors.ts';
-import { writeNewFile } from '../write-new-file.ts';
+import { writeNewFile } from '../writing/write-new-file.ts';
 import { writeOut } from '../write-out.ts';
 
 export interface DraftOptions {

@@ -1,8 +1,8 @@
 import { Option } from 'commander';
 import type { Command } from 'commander';
 import { timesIfUnstated } from '../../facts/heat/heats-of-place.ts';
-import { wantsColour } from '../colour-choice.ts';
-import { isTerminal } from '../is-terminal.ts';
+import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { heat } from './heat.ts';
 import type { SeamArguments } from './seam-options.ts';
 

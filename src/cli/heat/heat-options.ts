@@ -4,7 +4,7 @@ import { readMetal, readNear, readPlanWord } from '../../facts/heat/read-heat-wo
 import type { Fault } from '../../facts/heat/read-heat-words.ts';
 import type { MeasuredBy, Operation } from '../../generated/plan-types.ts';
 import { runsOn } from '../../quantity/read-free-end.ts';
-import { sheetRanges } from '../../heat/sheet-range.ts';
+import { sheetRanges } from '../../heat/sheet/sheet-range.ts';
 import { planWords } from '../../plan/plan-words.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
 import { askedRanges, readOptionNumber, readOptionQuantity } from './option-numbers.ts';

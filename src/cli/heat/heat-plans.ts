@@ -1,21 +1,20 @@
 import path from 'node:path';
 import type { HeatBounds } from '../../facts/heat/heat-limits.ts';
 import { plannedHeats } from '../../facts/heat/plan-heat.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import type { Pack } from '../../packs/pack.ts';
-import type { Layer } from '../../packs/resolve-packs.ts';
+import type { Layer } from '../../packs/layers/resolve-packs.ts';
 import { nodeAt } from '../../plan/node-at.ts';
 import { pointerSteps } from '../../plan/pointer.ts';
 import { readPlanFile } from '../../plan/read-file.ts';
 import { placeOf } from '../../plan/source-text.ts';
 import type { HeatPlanReport } from '../../report/heat/heat-report.ts';
-import { dictionary } from '../dictionary.ts';
-import { findPlans } from '../find-plans.ts';
-import { openPlan } from '../judge-source.ts';
-import type { JudgingRun, OpenedPlan } from '../judge-source.ts';
-import { lockFinder } from '../lock-finder.ts';
-import type { PlanSource } from '../plan-source.ts';
-import { readStandardInput } from '../read-standard-input.ts';
+import { findPlans } from '../plans/find-plans.ts';
+import { openPlan } from '../judging/judge-source.ts';
+import type { JudgingRun, OpenedPlan } from '../judging/judge-source.ts';
+import { judgingRun } from '../judging/judging-run.ts';
+import { lockFinder } from '../judging/lock-finder.ts';
+import type { PlanSource } from '../plans/plan-source.ts';
+import { readStandardInput } from '../plans/read-standard-input.ts';
 
 export interface HeatsOfPlans {
   readonly plans: readonly HeatPlanReport[];
@@ -29,15 +28,7 @@ export function heatsOfPlans(
   asOfDay: number,
   boundsOf: (layers: readonly Layer[]) => HeatBounds,
 ): HeatsOfPlans {
-  const run: JudgingRun = {
-    packs,
-    dictionary,
-    asOfDay,
-    solveStrip: rememberingStripSolver(),
-    lockFor: lockFinder(),
-    solveLap: rememberingLapSolver(),
-    resolved: new Map(),
-  };
+  const run = judgingRun(packs, asOfDay, { lockFor: lockFinder() });
   const plans: HeatPlanReport[] = [];
   const complaints: string[] = [];
   for (const source of findPlans(args, process.cwd())) {

@@ -1,5 +1,5 @@
-import { sheetRanges, sourceRangeCelsius, thicknessRangeMm } from '../../heat/sheet-range.ts';
-import type { Ends } from '../../heat/sheet-range.ts';
+import { sheetRanges, sourceRangeCelsius, thicknessRangeMm } from '../../heat/sheet/sheet-range.ts';
+import type { Ends } from '../../heat/sheet/sheet-range.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
 import { excerpt } from '../../plan/excerpt.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';

@@ -5,7 +5,7 @@ import type { Joint, JointMethod } from '../../generated/plan-types.ts';
 import { runsOn } from '../../quantity/read-free-end.ts';
 import { planWords } from '../../plan/plan-words.ts';
 import type { HeatArguments } from './heat-options.ts';
-import { passThicknessMm } from '../../heat/adams.ts';
+import { passThicknessMm } from '../../heat/weld/adams.ts';
 import { readOptionNumber, readOptionQuantity } from './option-numbers.ts';
 import type { QuantityOption } from './option-numbers.ts';
 

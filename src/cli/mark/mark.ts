@@ -1,6 +1,5 @@
 import path from 'node:path';
 import { builtInPacks } from '../../generated/built-in-packs.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import { markCsv } from '../../marking/mark-csv.ts';
 import { markHtml } from '../../marking/mark-html.ts';
 import { markJson } from '../../marking/mark-json.ts';
@@ -9,19 +8,18 @@ import type { MarkReport } from '../../marking/mark-report.ts';
 import { markSubmissions } from '../../marking/mark-submissions.ts';
 import { readKey } from '../../marking/read-key.ts';
 import type { StudentNumber } from '../../marking/student-numbers.ts';
-import { resolvePacks } from '../../packs/resolve-packs.ts';
+import { resolvePacks } from '../../packs/layers/resolve-packs.ts';
 import { readPlanFile } from '../../plan/read-file.ts';
 import { formatDay } from '../../quantity/format-day.ts';
 import { countOf } from '../../report/count-words.ts';
 import { csv } from '../../report/csv.ts';
 import { visibleText } from '../../report/visible-text.ts';
-import { dictionary } from '../dictionary.ts';
-import { loadGivenPacks } from '../given-packs.ts';
-import type { JudgingRun } from '../judge-source.ts';
-import { overwrittenInput, overwrittenSentence } from '../overwritten-input.ts';
+import { loadGivenPacks } from '../judging/given-packs.ts';
+import { judgingRun } from '../judging/judging-run.ts';
+import { overwrittenInput, overwrittenSentence } from '../writing/overwritten-input.ts';
 import { submissionsFrom } from './submissions.ts';
 import { version } from '../version.ts';
-import { writeNewFiles } from '../write-new-files.ts';
+import { writeNewFiles } from '../writing/write-new-files.ts';
 import { writeOut } from '../write-out.ts';
 import { complain, refuse } from '../complain.ts';
 
@@ -65,15 +63,7 @@ export function mark(args: readonly string[], options: MarkOptions): 0 | 2 {
     );
   const { key } = read;
   const asOfDay = key.scenario.asOfDay ?? options.today;
-  const run: JudgingRun = {
-    packs,
-    dictionary,
-    asOfDay,
-    stage: key.scenario.stage,
-    solveStrip: rememberingStripSolver(),
-    solveLap: rememberingLapSolver(),
-    resolved: new Map(),
-  };
+  const run = judgingRun(packs, asOfDay, { stage: key.scenario.stage });
   const handedIn = submissionsFrom(args, run, topics);
   if (!handedIn.ok) return refuse(handedIn.sentences);
   const toWrite = [options.output, options.numbers].filter((name) => name !== undefined);

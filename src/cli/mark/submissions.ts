@@ -3,12 +3,12 @@ import { deriveFacts } from '../../facts/derive-facts.ts';
 import { judgePlan } from '../../judge/judge-plan.ts';
 import type { Submission, UnreadSubmission } from '../../marking/submission.ts';
 import { readPlanFile } from '../../plan/read-file.ts';
-import { findPlans } from '../find-plans.ts';
-import { openPlan } from '../judge-source.ts';
-import type { JudgingRun } from '../judge-source.ts';
-import { filesAmong } from '../plan-source.ts';
-import type { PlanSource } from '../plan-source.ts';
-import { readStandardInput } from '../read-standard-input.ts';
+import { findPlans } from '../plans/find-plans.ts';
+import { openPlan } from '../judging/judge-source.ts';
+import type { JudgingRun } from '../judging/judge-source.ts';
+import { filesAmong } from '../plans/plan-source.ts';
+import type { PlanSource } from '../plans/plan-source.ts';
+import { readStandardInput } from '../plans/read-standard-input.ts';
 
 export type HandedIn =
   | {

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { merge } from './merge.ts';
-import { addReportOptions, outputOptions } from '../report-options.ts';
-import type { ReportFlags } from '../report-options.ts';
+import { addReportOptions, outputOptions } from '../reporting/report-options.ts';
+import type { ReportFlags } from '../reporting/report-options.ts';
 
 /** Words and options of `planish merge`. */
 export function addMergeCommand(planish: Command): void {

@@ -1,10 +1,10 @@
 import type { PlanReport, RunHead, Shard } from '../../report/plan-report.ts';
 import { complain } from '../complain.ts';
-import { unread } from '../judge-source.ts';
+import { unread } from '../judging/judge-source.ts';
 import { readReport } from './read-report.ts';
-import { openOutputs } from '../report-outputs.ts';
-import type { OutputOptions, ReportOutputs } from '../report-outputs.ts';
-import { runTally } from '../run-tally.ts';
+import { openOutputs } from '../reporting/report-outputs.ts';
+import type { OutputOptions, ReportOutputs } from '../reporting/report-outputs.ts';
+import { runTally } from '../check/run-tally.ts';
 
 /**
  * The command `merge`: many reports of one job as one, in the order in which they are named. Whatever is amiss (a report that is

@@ -1,9 +1,9 @@
 import { builtInPacks } from '../../generated/built-in-packs.ts';
-import { packAt, versionsOf } from '../../packs/pack-at.ts';
+import { packAt, versionsOf } from '../../packs/versions/pack-at.ts';
 import type { Pack } from '../../packs/pack.ts';
-import { fitsRange } from '../../packs/version-range.ts';
-import { readVersion } from '../../packs/semantic-version.ts';
-import { loadGivenPacks } from '../given-packs.ts';
+import { fitsRange } from '../../packs/versions/version-range.ts';
+import { readVersion } from '../../packs/versions/semantic-version.ts';
+import { loadGivenPacks } from '../judging/given-packs.ts';
 
 /** A pack in one version, and with its whole history. */
 export type NamedPack =

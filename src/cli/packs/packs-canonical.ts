@@ -1,10 +1,10 @@
 import { existsSync } from 'node:fs';
 import { builtInPacks } from '../../generated/built-in-packs.ts';
 import { loadPackFiles } from '../../packs/load-pack.ts';
-import { versionsOf } from '../../packs/pack-at.ts';
-import { readPackSources } from '../../packs/read-pack-sources.ts';
+import { versionsOf } from '../../packs/versions/pack-at.ts';
+import { readPackSources } from '../../packs/sources/read-pack-sources.ts';
 import { dictionary } from '../dictionary.ts';
-import { faultLine } from '../given-packs.ts';
+import { faultLine } from '../judging/given-packs.ts';
 import { shipped } from '../shipped.ts';
 import { writeOut } from '../write-out.ts';
 import { refuse } from '../complain.ts';

@@ -1,4 +1,4 @@
-import { diffPacks } from '../../packs/diff-packs.ts';
+import { diffPacks } from '../../packs/versions/diff-packs.ts';
 import { diffJson, diffText } from '../../report/packs-text.ts';
 import { complain } from '../complain.ts';
 import { packFrom } from './pack-argument.ts';

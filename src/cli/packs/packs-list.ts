@@ -1,9 +1,9 @@
 import { builtInPacks } from '../../generated/built-in-packs.ts';
-import { readPackSources } from '../../packs/read-pack-sources.ts';
+import { readPackSources } from '../../packs/sources/read-pack-sources.ts';
 import { packsJson, packsText } from '../../report/packs-text.ts';
 import type { ShownPack } from '../../report/packs-text.ts';
 import { complain } from '../complain.ts';
-import { loadFound } from '../given-packs.ts';
+import { loadFound } from '../judging/given-packs.ts';
 import { writeOut } from '../write-out.ts';
 
 /** The command `packs`: what is built in and what is given, with versions, digests and coverage; gives the exit status. */

@@ -1,12 +1,12 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { builtInPacks } from '../../generated/built-in-packs.ts';
-import { lockName, readLock } from '../../packs/read-lock.ts';
-import { resolvePacks } from '../../packs/resolve-packs.ts';
-import { lockText } from '../../packs/write-lock.ts';
+import { lockName, readLock } from '../../packs/layers/read-lock.ts';
+import { resolvePacks } from '../../packs/layers/resolve-packs.ts';
+import { lockText } from '../../packs/writing/write-lock.ts';
 import { visibleText } from '../../report/visible-text.ts';
-import { faultLine, loadGivenPacks } from '../given-packs.ts';
-import { openOutputFile } from '../output-file.ts';
+import { faultLine, loadGivenPacks } from '../judging/given-packs.ts';
+import { openOutputFile } from '../writing/output-file.ts';
 import { writeOut } from '../write-out.ts';
 import { refuse } from '../complain.ts';
 

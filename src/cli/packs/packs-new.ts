@@ -2,18 +2,18 @@ import path from 'node:path';
 import { builtInPacks } from '../../generated/built-in-packs.ts';
 import { factSchemaVersion } from '../../generated/fact-names.ts';
 import { deriveFacts } from '../../facts/derive-facts.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import { neededProvisions } from '../../judge/needed-provisions.ts';
 import type { PackFile } from '../../packs/digest.ts';
 import { loadPackFiles } from '../../packs/load-pack.ts';
-import { shopScaffold, vehicleScaffold } from '../../packs/scaffold.ts';
+import { shopScaffold, vehicleScaffold } from '../../packs/writing/scaffold.ts';
 import { readPlanFile } from '../../plan/read-file.ts';
 import { countOf } from '../../report/count-words.ts';
 import { visibleText } from '../../report/visible-text.ts';
 import { refuse } from '../complain.ts';
 import { dictionary } from '../dictionary.ts';
-import { faultLine } from '../given-packs.ts';
-import { openPlan } from '../judge-source.ts';
+import { faultLine } from '../judging/given-packs.ts';
+import { openPlan } from '../judging/judge-source.ts';
+import { judgingRun } from '../judging/judging-run.ts';
 import { schemaForEditors } from '../schema-for-editors.ts';
 import { writeFiles } from './write-files.ts';
 import { writeOut } from '../write-out.ts';
@@ -63,16 +63,8 @@ function fromPlan(
 ): Prepared | { readonly refusal: readonly string[] } {
   const read = readPlanFile(file);
   if (!read.ok) return { refusal: [`${file}: ${read.fault.sentence}`] };
-  const run = {
-    packs: builtInPacks(),
-    dictionary,
-    asOfDay,
-    solveStrip: rememberingStripSolver(),
-    solveLap: rememberingLapSolver(),
-    // The pack that the plan asks for may be the one to be written.
-    passesOverMissing: true,
-    resolved: new Map(),
-  };
+  // The pack that the plan asks for may be the one to be written.
+  const run = judgingRun(builtInPacks(), asOfDay, { passesOverMissing: true });
   const opened = openPlan(run, file, read.bytes, true);
   if (opened.kind !== 'opened') {
     const reasons = opened.kind === 'plan' ? opened.report.notJudged.map(({ sentence }) => sentence) : [];

@@ -1,15 +1,14 @@
 import { builtInPacks } from '../../generated/built-in-packs.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import { keepsPromise } from '../../judge/keeps-promise.ts';
-import { packAt, versionsOf } from '../../packs/pack-at.ts';
+import { packAt, versionsOf } from '../../packs/versions/pack-at.ts';
 import type { Pack } from '../../packs/pack.ts';
-import { stepBetween } from '../../packs/semantic-promise.ts';
-import { readVersion } from '../../packs/semantic-version.ts';
-import { chooseSources } from '../choose-sources.ts';
-import { dictionary } from '../dictionary.ts';
-import { answerTo } from '../judge-each.ts';
-import type { JudgingRun } from '../judge-source.ts';
-import type { PlanSource } from '../plan-source.ts';
+import { stepBetween } from '../../packs/versions/semantic-promise.ts';
+import { readVersion } from '../../packs/versions/semantic-version.ts';
+import { chooseSources } from '../check/choose-sources.ts';
+import { answerTo } from '../check/judge-each.ts';
+import { judgingRun } from '../judging/judging-run.ts';
+import type { JudgingRun } from '../judging/judge-source.ts';
+import type { PlanSource } from '../plans/plan-source.ts';
 
 /**
  * Judges plans by the last release of a pack and by what its files give now, and tells each verdict that became worse than the step
@@ -48,12 +47,5 @@ function verdictOf(run: JudgingRun, source: PlanSource) {
 }
 
 function runWith(pack: Pack, asOfDay: number): JudgingRun {
-  return {
-    packs: [...builtInPacks().filter(({ name }) => name !== pack.name), pack],
-    dictionary,
-    asOfDay,
-    solveStrip: rememberingStripSolver(),
-    solveLap: rememberingLapSolver(),
-    resolved: new Map(),
-  };
+  return judgingRun([...builtInPacks().filter(({ name }) => name !== pack.name), pack], asOfDay);
 }

@@ -1,6 +1,6 @@
-import { packAt } from '../../packs/pack-at.ts';
+import { packAt } from '../../packs/versions/pack-at.ts';
 import type { Pack, Rule } from '../../packs/pack.ts';
-import type { ResolvedPacks } from '../../packs/resolve-packs.ts';
+import type { ResolvedPacks } from '../../packs/layers/resolve-packs.ts';
 import { rulePage } from '../../report/rules/rule-page.ts';
 import type { RulePage } from '../../report/rules/rule-page.ts';
 import { dictionary } from '../dictionary.ts';

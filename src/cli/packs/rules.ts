@@ -1,12 +1,12 @@
 import { builtInPacksWithCases } from '../../generated/built-in-packs.ts';
-import { resolvePacks } from '../../packs/resolve-packs.ts';
+import { resolvePacks } from '../../packs/layers/resolve-packs.ts';
 import { nearestWords } from '../../plan/nearest-word.ts';
 import type { RulePage } from '../../report/rules/rule-page.ts';
 import { rulesJson } from '../../report/rules/rules-json.ts';
 import { rulePageMarkdown, rulesListMarkdown } from '../../report/rules/rules-markdown.ts';
 import { rulePageText, rulesListText } from '../../report/rules/rules-text.ts';
 import { refuse } from '../complain.ts';
-import { faultLine, loadGivenPacks } from '../given-packs.ts';
+import { faultLine, loadGivenPacks } from '../judging/given-packs.ts';
 import { pageOutOfForce, pagesInForce } from './rule-pages.ts';
 import { writeOut } from '../write-out.ts';
 

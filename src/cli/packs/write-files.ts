@@ -1,8 +1,8 @@
 import { mkdirSync, rmdirSync } from 'node:fs';
 import path from 'node:path';
 import type { PackFile } from '../../packs/digest.ts';
-import { reasonOf } from '../output-file.ts';
-import { writeNewFiles } from '../write-new-files.ts';
+import { reasonOf } from '../writing/output-file.ts';
+import { writeNewFiles } from '../writing/write-new-files.ts';
 
 /** Writes the files of a folder, which is made where it is not there: all of it or nothing. Answers with one sentence where it cannot. */
 export function writeFiles(folder: string, files: readonly PackFile[], force: boolean): string | undefined {

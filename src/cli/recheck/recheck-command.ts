@@ -1,9 +1,9 @@
 import { InvalidArgumentError, Option } from 'commander';
 import type { Command } from 'commander';
 import { readDate } from '../../quantity/iso-date.ts';
-import { wantsColour } from '../colour-choice.ts';
-import { isTerminal } from '../is-terminal.ts';
-import { progressOf } from '../progress.ts';
+import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
+import { progressOf } from '../reporting/progress.ts';
 import { recheck } from './recheck.ts';
 import type { RecheckForm } from './recheck.ts';
 

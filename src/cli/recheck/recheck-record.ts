@@ -2,7 +2,8 @@ import type { FactSheet } from '../../facts/sheet.ts';
 import { factSchemaVersion } from '../../generated/fact-names.ts';
 import type { PlanSignOff } from '../../generated/plan-types.ts';
 import type { FactDictionary } from '../../packs/fact-dictionary.ts';
-import type { ResolvedPacks } from '../../packs/resolve-packs.ts';
+import type { ResolvedPacks } from '../../packs/layers/resolve-packs.ts';
+import { shortDigest } from '../../report/judged-by.ts';
 import type { PlanReport } from '../../report/plan-report.ts';
 import { keyOf, movedFacts } from '../../recheck/moved-facts.ts';
 import type { Computing } from '../../recheck/rechecked-plan.ts';
@@ -66,7 +67,7 @@ function otherRules(earlier: PlanReport, again: PlanReport): string | undefined 
   if (other.length === 0 && earlier.packs?.length === again.packs?.length) return undefined;
   const named = (plan: PlanReport): string =>
     (plan.packs ?? [])
-      .map(({ pack, version: of, digest }) => `${pack} ${of} (${digest.slice(0, 'sha256:'.length + 12)})`)
+      .map(({ pack, version: of, digest }) => `${pack} ${of} (${shortDigest(digest)})`)
       .join(', ') || 'no pack';
   return `That report was by other rules than these: ${named(earlier)}, here ${named(again)}.`;
 }

@@ -4,18 +4,18 @@ import type { DerivedFacts } from '../../facts/derive-facts.ts';
 import type { Plan } from '../../generated/plan-types.ts';
 import { judgePlan } from '../../judge/judge-plan.ts';
 import { leastTensileLeft } from '../../packs/heat-rules.ts';
-import type { ResolvedPacks } from '../../packs/resolve-packs.ts';
+import type { ResolvedPacks } from '../../packs/layers/resolve-packs.ts';
 import { formatDay } from '../../quantity/format-day.ts';
 import { readDate } from '../../quantity/iso-date.ts';
 import type { PlanReport } from '../../report/plan-report.ts';
 import { changeBetween } from '../../recheck/rechecked-plan.ts';
 import type { RecheckedPlan } from '../../recheck/rechecked-plan.ts';
 import type { EarlierPlan, EarlierReport } from './earlier-report.ts';
-import { planReport } from '../judge-source.ts';
-import { contextOf, pinnedRules } from '../pinned-rules.ts';
-import type { JudgingRun, PinnedRules } from '../pinned-rules.ts';
-import { readPlanSource } from '../read-plan-source.ts';
-import type { ReadPlan, UnreadAnswer } from '../read-plan-source.ts';
+import { planReport } from '../judging/judge-source.ts';
+import { contextOf, pinnedRules } from '../judging/pinned-rules.ts';
+import type { JudgingRun, PinnedRules } from '../judging/pinned-rules.ts';
+import { readPlanSource } from '../plans/read-plan-source.ts';
+import type { ReadPlan, UnreadAnswer } from '../plans/read-plan-source.ts';
 import { signedComputing, reportedComputing } from './recheck-record.ts';
 
 /** What is the same for every plan of a recheck. `asOfDay` of the run is today's. */
@@ -164,10 +164,12 @@ function factsFrom({
   practice,
   windows,
   tolerances,
+  triggers,
+  orders,
   makers,
   layers,
 }: ResolvedPacks): readonly unknown[] {
-  return [limits, practice, windows, tolerances, makers, leastTensileLeft(layers)];
+  return [limits, practice, windows, tolerances, triggers, orders, makers, leastTensileLeft(layers)];
 }
 
 function without({ source: { path }, digest }: ReadPlan, sentences: readonly string[]): PlanNotJudged {

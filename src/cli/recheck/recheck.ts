@@ -1,9 +1,8 @@
 import { builtInPacks } from '../../generated/built-in-packs.ts';
 import { factSchemaVersion } from '../../generated/fact-names.ts';
 import type { PlanStage } from '../../facts/context.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import type { Pack } from '../../packs/pack.ts';
-import { resolvePacks } from '../../packs/resolve-packs.ts';
+import { resolvePacks } from '../../packs/layers/resolve-packs.ts';
 import { readPlanFile } from '../../plan/read-file.ts';
 import { formatDay } from '../../quantity/format-day.ts';
 import { recheckCsv } from '../../recheck/recheck-csv.ts';
@@ -13,23 +12,23 @@ import type { RecheckHead, RecheckReport } from '../../recheck/recheck-report.ts
 import { recheckText } from '../../recheck/recheck-text.ts';
 import type { UsedPack } from '../../report/plan-report.ts';
 import { complain, refuse } from '../complain.ts';
-import { dictionary } from '../dictionary.ts';
 import { readEarlierReport } from './earlier-report.ts';
-import { findPlans } from '../find-plans.ts';
-import { faultLine, loadGivenPacks } from '../given-packs.ts';
+import { findPlans } from '../plans/find-plans.ts';
+import { faultLine, loadGivenPacks } from '../judging/given-packs.ts';
+import { judgingRun } from '../judging/judging-run.ts';
 import { listenForInterruption } from '../interruption.ts';
 import type { Interruption } from '../interruption.ts';
-import type { PlanSource } from '../plan-source.ts';
-import type { Progress } from '../progress.ts';
-import { readStandardInput } from '../read-standard-input.ts';
+import type { PlanSource } from '../plans/plan-source.ts';
+import type { Progress } from '../reporting/progress.ts';
+import { readStandardInput } from '../plans/read-standard-input.ts';
 import { recheckSource, unjudged } from './recheck-source.ts';
 import type { RecheckAnswer, RecheckRun } from './recheck-source.ts';
 import { ruleHistories } from './rule-histories.ts';
-import { usedPack } from '../used-pack.ts';
+import { usedPack } from '../judging/used-pack.ts';
 import { version } from '../version.ts';
 import { writeOut } from '../write-out.ts';
-import { walkSources } from '../walk-sources.ts';
-import type { Aside } from '../walk-sources.ts';
+import { walkSources } from '../plans/walk-sources.ts';
+import type { Aside } from '../plans/walk-sources.ts';
 
 export type RecheckForm = 'text' | 'json' | 'csv';
 
@@ -62,13 +61,7 @@ export async function recheck(args: readonly string[], options: RecheckOptions):
   if (earlier?.ok === false) return refuse(earlier.sentences);
 
   const run: RecheckRun = {
-    packs,
-    dictionary,
-    asOfDay: options.today,
-    ...(options.stage === undefined ? {} : { stage: options.stage }),
-    solveStrip: rememberingStripSolver(),
-    solveLap: rememberingLapSolver(),
-    resolved: new Map(),
+    ...judgingRun(packs, options.today, { stage: options.stage }),
     from: options.from,
     to: options.to,
     ...(options.asOfDay === undefined ? {} : { givenDay: options.asOfDay }),

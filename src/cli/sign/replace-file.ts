@@ -9,9 +9,9 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { isWriteProtected, makeLikeBefore } from '../like-before.ts';
-import { nameAside } from '../name-aside.ts';
-import { reasonOf } from '../output-file.ts';
+import { isWriteProtected, makeLikeBefore } from '../writing/like-before.ts';
+import { nameAside } from '../writing/name-aside.ts';
+import { reasonOf } from '../writing/output-file.ts';
 
 /**
  * Puts a text in place of a file that was read before. It is written under a temporary name beside it and renamed, so that

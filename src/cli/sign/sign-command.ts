@@ -1,8 +1,8 @@
 import { InvalidArgumentError } from 'commander';
 import type { Command } from 'commander';
 import { readDate } from '../../quantity/iso-date.ts';
-import { wantsColour } from '../colour-choice.ts';
-import { isTerminal } from '../is-terminal.ts';
+import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { canonical, sign } from './sign.ts';
 
 interface SignFlags {

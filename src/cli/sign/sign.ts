@@ -1,7 +1,6 @@
 import path from 'node:path';
 import { builtInPacks } from '../../generated/built-in-packs.ts';
 import { factSchemaVersion } from '../../generated/fact-names.ts';
-import { rememberingLapSolver, rememberingStripSolver } from '../../facts/heat/strip-solver.ts';
 import { nodeAt } from '../../plan/node-at.ts';
 import { canonicalPlan } from '../../plan/plan-canonical.ts';
 import { formatDay } from '../../quantity/format-day.ts';
@@ -9,12 +8,11 @@ import type { PlanReport } from '../../report/plan-report.ts';
 import { signedText } from '../../report/signed-text.ts';
 import { textForm } from '../../report/forms/text-form.ts';
 import { complain, refuse } from '../complain.ts';
-import { dictionary } from '../dictionary.ts';
 import { readEditable } from './editable-plan.ts';
-import { loadGivenPacks } from '../given-packs.ts';
-import { judgeSource } from '../judge-source.ts';
-import type { JudgingRun } from '../judge-source.ts';
-import { lockFinder } from '../lock-finder.ts';
+import { loadGivenPacks } from '../judging/given-packs.ts';
+import { judgeSource } from '../judging/judge-source.ts';
+import { judgingRun } from '../judging/judging-run.ts';
+import { lockFinder } from '../judging/lock-finder.ts';
 import { replaceFile } from './replace-file.ts';
 import { signPlan } from './sign-plan.ts';
 import { version } from '../version.ts';
@@ -50,16 +48,10 @@ export function sign(file: string, options: SignOptions): 0 | 1 | 2 {
   if (!isBlank && !options.again)
     return refuse([`${file} bears a signature already; --again puts this one in its place.`]);
 
-  const run: JudgingRun = {
-    packs: [...builtInPacks(), ...given.packs],
-    dictionary,
-    asOfDay,
-    solveStrip: rememberingStripSolver(),
-    solveLap: rememberingLapSolver(),
+  const run = judgingRun([...builtInPacks(), ...given.packs], asOfDay, {
     lockFor: lockFinder(),
     mustBeLocked: options.locked,
-    resolved: new Map(),
-  };
+  });
   const signature = { name: by, role, qualification: options.qualification, date: formatDay(signedOnDay) };
   const outcome = signPlan(plan, signature, { planish: version, facts: factSchemaVersion }, (text) => {
     const bytes = Buffer.from(plan.whole(text), 'utf8');

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
-import { wantsColour } from '../colour-choice.ts';
-import { isTerminal } from '../is-terminal.ts';
+import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { steel } from './steel.ts';
 
 interface SteelArguments {

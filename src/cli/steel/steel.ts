@@ -3,8 +3,8 @@ import { rulesOfMaterials } from '../../judge/material-rules.ts';
 import type { RulesOfMaterials } from '../../judge/material-rules.ts';
 import type { SteelAnswer, SteelReport, SteelRules } from '../../report/steel/steel-report.ts';
 import { steelText } from '../../report/steel/steel-text.ts';
-import { describeDesignation } from '../../steel/describe-designation.ts';
-import type { DesignationAnswer } from '../../steel/designation-answer.ts';
+import { describeDesignation } from '../../steel/answer/describe-designation.ts';
+import type { DesignationAnswer } from '../../steel/answer/designation-answer.ts';
 import { dictionary } from '../dictionary.ts';
 import { writeOut } from '../write-out.ts';
 

@@ -1,5 +1,5 @@
-import { highestTemperature, longestHold } from '../../heat/stay-clear.ts';
-import type { HeldHeat, KeptLimit, Sought } from '../../heat/stay-clear.ts';
+import { highestTemperature, longestHold } from '../../heat/sheet/stay-clear.ts';
+import type { HeldHeat, KeptLimit, Sought } from '../../heat/sheet/stay-clear.ts';
 import type { PointHistory, TemperatureHistory } from '../../heat/point-history.ts';
 import type { DerivationContext, HeatLimit } from '../context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';

@@ -1,6 +1,6 @@
-import type { KeptLimit, Sought } from '../../heat/stay-clear.ts';
-import { strengthLeft } from '../../heat/strength-left.ts';
-import type { StrengthKind } from '../../heat/strength-answer.ts';
+import type { KeptLimit, Sought } from '../../heat/sheet/stay-clear.ts';
+import { strengthLeft } from '../../heat/strength/strength-left.ts';
+import type { StrengthKind } from '../../heat/strength/strength-answer.ts';
 import type { HeatLimit } from '../context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 import { quantityOf } from '../quantity-of.ts';

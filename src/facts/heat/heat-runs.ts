@@ -1,6 +1,6 @@
-import { heatCurve } from '../../heat/heat-curve.ts';
-import type { HeatCurve } from '../../heat/heat-curve.ts';
-import type { HeldHeat } from '../../heat/stay-clear.ts';
+import { heatCurve } from '../../heat/sheet/heat-curve.ts';
+import type { HeatCurve } from '../../heat/sheet/heat-curve.ts';
+import type { HeldHeat } from '../../heat/sheet/stay-clear.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import type { Fact } from '../fact.ts';
 import { neighbourStrip } from './neighbour-strip.ts';

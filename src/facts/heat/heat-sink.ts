@@ -1,5 +1,5 @@
 import type { Near } from '../../generated/plan-types.ts';
-import type { HeldSheet } from '../../heat/held-sheet.ts';
+import type { HeldSheet } from '../../heat/sheet/held-sheet.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
 import type { DerivationContext } from '../context.ts';
 import { quantityOf } from '../quantity-of.ts';

@@ -1,5 +1,5 @@
-import { assumedHeatInput, heatInput, powerHeatInput } from '../../heat/arc.ts';
-import type { ArcProcess } from '../../heat/arc.ts';
+import { assumedHeatInput, heatInput, powerHeatInput } from '../../heat/weld/arc.ts';
+import type { ArcProcess } from '../../heat/weld/arc.ts';
 import type { Joint, JointMethod } from '../../generated/plan-types.ts';
 import { isArc, isResistance } from '../joint/joint-methods.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
@@ -117,7 +117,7 @@ type Seam = Extract<HeatSource, { readonly kind: 'arc' | 'brazing' }>;
 
 function beadOf({ joint, thinnestMm }: JointSurvey): SeamBead {
   const { settings, count } = joint;
-  const input = statedInput(joint, thinnestMm);
+  const input = heatPerThickness(joint, thinnestMm);
   const interpassCelsius = quantityOf(settings?.interpass, 'temperature');
   const stitchMm = quantityOf(settings?.stitch, 'length');
   const pauseSeconds = quantityOf(settings?.pause, 'time');
@@ -143,7 +143,7 @@ function worstJoulePerMm2(): number {
 type Input = { readonly joulePerMm2: number } | { readonly silent: string };
 
 /** The heat input of stated numbers, or what is missing of them. */
-function statedInput(joint: Joint, thicknessMm: number | undefined): Input {
+export function heatPerThickness(joint: Joint, thicknessMm: number | undefined): Input {
   if (thicknessMm === undefined || thicknessMm <= 0) {
     return {
       silent: 'The thickness of the thinnest sheet of a seam, or what it is joined to, is not stated.',

@@ -1,4 +1,4 @@
-import type { HeldLap } from '../../heat/held-lap.ts';
+import type { HeldLap } from '../../heat/sheet/held-lap.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 import type { NeighbourStrip } from './neighbour-strip.ts';
 import { metalOf } from './neighbour-strip.ts';

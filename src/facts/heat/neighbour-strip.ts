@@ -1,5 +1,5 @@
 import type { Part } from '../../generated/plan-types.ts';
-import type { HeldSheet } from '../../heat/held-sheet.ts';
+import type { HeldSheet } from '../../heat/sheet/held-sheet.ts';
 import type { DerivationContext } from '../context.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 import type { Fact } from '../fact.ts';

@@ -1,7 +1,7 @@
 import type { Item, StrengthClass } from '../../generated/plan-types.ts';
 import { explainUnknownWord, planWords } from '../../plan/plan-words.ts';
 import type { PlanWords } from '../../plan/plan-words.ts';
-import { describeDesignation } from '../../steel/describe-designation.ts';
+import { describeDesignation } from '../../steel/answer/describe-designation.ts';
 import type { HeatQuestion } from './heat-question.ts';
 
 /** Takes one sentence on what is wrong with an option. */

@@ -1,5 +1,5 @@
-import { propertiesOf } from '../../heat/sheet-metals.ts';
-import type { WeldMetalName } from '../../heat/weld-metal.ts';
+import { propertiesOf } from '../../heat/metal/sheet-metals.ts';
+import type { WeldMetalName } from '../../heat/weld/weld-metal.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 import { metalOf } from './neighbour-strip.ts';
 import { quantityOf } from '../quantity-of.ts';

@@ -1,7 +1,7 @@
-import { fieldPeakCelsius } from '../../heat/rosenthal.ts';
-import type { HeatCurve } from '../../heat/heat-curve.ts';
-import { carbonSteel } from '../../heat/carbon-steel.ts';
-import { weldMetals } from '../../heat/weld-metal.ts';
+import { fieldPeakCelsius } from '../../heat/weld/rosenthal.ts';
+import type { HeatCurve } from '../../heat/sheet/heat-curve.ts';
+import { carbonSteel } from '../../heat/metal/carbon-steel.ts';
+import { weldMetals } from '../../heat/weld/weld-metal.ts';
 import { seamHeat } from './seam-heat.ts';
 import type { SeamSource } from './seam-heat.ts';
 import type { OperationSurvey } from '../survey.ts';

@@ -1,8 +1,8 @@
-import type { AdamsCase } from '../../heat/adams.ts';
-import { passesPeakCelsius, stitchesPeakCelsius } from '../../heat/weld-passes.ts';
-import type { PassesPeak } from '../../heat/weld-passes.ts';
-import { weldMetals } from '../../heat/weld-metal.ts';
-import type { WeldMetalName } from '../../heat/weld-metal.ts';
+import type { AdamsCase } from '../../heat/weld/adams.ts';
+import { passesPeakCelsius, stitchesPeakCelsius } from '../../heat/weld/weld-passes.ts';
+import type { PassesPeak } from '../../heat/weld/weld-passes.ts';
+import { weldMetals } from '../../heat/weld/weld-metal.ts';
+import type { WeldMetalName } from '../../heat/weld/weld-metal.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 import { endAtNeighbour, freeEndOf } from './free-end.ts';
 import type { HeatSource, SeamBead } from './heat-sources.ts';

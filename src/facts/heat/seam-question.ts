@@ -1,9 +1,9 @@
 import type { Joint } from '../../generated/plan-types.ts';
-import type { HeatCurve } from '../../heat/heat-curve.ts';
-import { boronSteelZones } from '../../heat/seam-zones.ts';
-import type { SeamZones } from '../../heat/seam-zones.ts';
-import { weldSoftening } from '../../heat/weld-softening.ts';
-import type { WeldSoftening } from '../../heat/weld-softening.ts';
+import type { HeatCurve } from '../../heat/sheet/heat-curve.ts';
+import { boronSteelZones } from '../../heat/weld/seam-zones.ts';
+import type { SeamZones } from '../../heat/weld/seam-zones.ts';
+import { weldSoftening } from '../../heat/strength/weld-softening.ts';
+import type { WeldSoftening } from '../../heat/strength/weld-softening.ts';
 import type { HeatLimit } from '../context.ts';
 import { exposureVerdict } from './exposure-verdict.ts';
 import type { ExposureVerdict } from './exposure-verdict.ts';

@@ -1,7 +1,7 @@
-import type { HeldLap } from '../../heat/held-lap.ts';
-import type { SheetAnswer } from '../../heat/held-sheet.ts';
-import { mostSolves, nearestKept, stayClear, stayClearAtEnd } from '../../heat/stay-clear.ts';
-import type { KeptLimit, Sought } from '../../heat/stay-clear.ts';
+import type { HeldLap } from '../../heat/sheet/held-lap.ts';
+import type { SheetAnswer } from '../../heat/sheet/held-sheet.ts';
+import { mostSolves, nearestKept, stayClear, stayClearAtEnd } from '../../heat/sheet/stay-clear.ts';
+import type { KeptLimit, Sought } from '../../heat/sheet/stay-clear.ts';
 import type { Exposed, Neighbour } from './exposed-neighbour.ts';
 import { keptLimit, limitOf } from './heat-limits.ts';
 import { readLap } from './neighbour-lap.ts';

@@ -1,5 +1,5 @@
-import { solveHeldLap } from '../../heat/held-lap.ts';
-import { solveHeldSheet } from '../../heat/held-sheet.ts';
+import { solveHeldLap } from '../../heat/sheet/held-lap.ts';
+import { solveHeldSheet } from '../../heat/sheet/held-sheet.ts';
 import type { DerivationContext } from '../context.ts';
 
 /** Enough for any job folder with like heats; each takes half a megabyte. Beyond it the oldest answers go, so that memory stays flat. */

@@ -1,6 +1,6 @@
-import { propertiesOf } from '../../heat/sheet-metals.ts';
-import type { HeldSheet } from '../../heat/held-sheet.ts';
-import type { HeldLap } from '../../heat/held-lap.ts';
+import { propertiesOf } from '../../heat/metal/sheet-metals.ts';
+import type { HeldSheet } from '../../heat/sheet/held-sheet.ts';
+import type { HeldLap } from '../../heat/sheet/held-lap.ts';
 import type { Neighbour } from './exposed-neighbour.ts';
 import type { NeighbourStrip } from './neighbour-strip.ts';
 import { metalOf } from './neighbour-strip.ts';

@@ -8,6 +8,8 @@ export interface Cure {
   readonly longestSeconds: number;
   /** Only temperatures that no workshop has of itself are named: somebody has to have warmed it. */
   readonly isWarm: boolean;
+  /** The highest temperature that is named, °C; undefined where none is. */
+  readonly warmestCelsius?: number;
 }
 
 /** One number or a range, and the word after it: `24 h`, `24-48 hours`, `1,5 h`. */
@@ -34,6 +36,7 @@ export function readCure(text: string | undefined): Cure | undefined {
     shortestSeconds: Math.min(...seconds),
     longestSeconds: Math.max(...seconds),
     isWarm: celsius.length > 0 && Math.min(...celsius) >= warmCelsius,
+    ...(celsius.length === 0 ? {} : { warmestCelsius: Math.max(...celsius) }),
   };
 }
 

@@ -3,7 +3,6 @@ import type { Fact } from '../fact.ts';
 import { hasAdhesive } from './joint-methods.ts';
 import { computed, computedOr, statedOr } from '../make-fact.ts';
 import { dayOf, quantityOf, whenOf } from '../quantity-of.ts';
-import { saysRefused } from '../refusals.ts';
 import type { JointSurvey } from '../survey.ts';
 
 type AdhesiveFact =
@@ -29,10 +28,7 @@ export function adhesiveFacts(
   const { adhesive, method } = joint;
   const has = adhesive !== undefined || (method !== undefined && hasAdhesive(method));
   const missing = (keys: readonly ('product' | 'preparation' | 'cure' | 'lot' | 'expires')[]): Fact => {
-    // "None" for the preparation says that the faces were left as they were.
-    const open = keys
-      .filter((key) => adhesive?.[key] === undefined || saysRefused(adhesive[key]))
-      .map((key) => words[key]);
+    const open = keys.filter((key) => adhesive?.[key] === undefined).map((key) => words[key]);
     const text = has && open.length > 0 ? open.join(', ') : undefined;
     return computedOr(text, place, 'There is no adhesive, or what is asked of it is stated.');
   };

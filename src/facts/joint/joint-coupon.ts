@@ -1,9 +1,9 @@
 import type { Joint } from '../../generated/plan-types.ts';
-import { settleMaterial } from '../../steel/settle-material.ts';
+import { settleMaterial } from '../../steel/settling/settle-material.ts';
 import type { Fact } from '../fact.ts';
 import type { JointStack } from './joint-stack.ts';
-import { computed, statedOr } from '../make-fact.ts';
-import { quantityOf } from '../quantity-of.ts';
+import { computed, computedOr, statedOr } from '../make-fact.ts';
+import { notAfter, quantityOf, whenOf } from '../quantity-of.ts';
 import type { JointSurvey, Survey } from '../survey.ts';
 import { unreadAt } from '../unread.ts';
 
@@ -12,7 +12,8 @@ type CouponFact =
   | 'joint.coupon_at_pitch'
   | 'joint.coupon_sheets'
   | 'joint.coupon_other_setup'
-  | 'joint.coupon_recorded';
+  | 'joint.coupon_recorded'
+  | 'joint.coupon_flaw';
 
 type Test = Exclude<NonNullable<Joint['coupon']>, string>;
 
@@ -21,6 +22,7 @@ export function couponFacts(
   survey: Survey,
   { joint, at }: JointSurvey,
   stack: JointStack,
+  operationDone: string | undefined,
 ): Readonly<Record<CouponFact, Fact>> {
   const place = `${at}/coupon`;
   const test = typeof joint.coupon === 'object' ? joint.coupon : undefined;
@@ -29,6 +31,11 @@ export function couponFacts(
     'joint.coupon_at_pitch': computed(test?.at_job_pitch === true, place),
     'joint.coupon_sheets': computed(couponSheets(test, stack), place),
     'joint.coupon_other_setup': computed(test?.same_setup === false, place),
+    'joint.coupon_flaw': computedOr(
+      test === undefined ? undefined : flawOf(test, stack, joint.done ?? operationDone),
+      place,
+      'The coupon is of the sheets, the setup and the days of the joint, or nothing is said of them.',
+    ),
     'joint.coupon_recorded': computed(
       test !== undefined &&
         isWritten(survey, test.nugget, `${place}/nugget`) &&
@@ -36,6 +43,17 @@ export function couponFacts(
       place,
     ),
   };
+}
+
+function flawOf(test: Test, stack: JointStack, made: string | undefined): string | undefined {
+  const [torn, joined] = [whenOf(test.date), whenOf(made)];
+  if (torn !== undefined && joined !== undefined) {
+    if (notAfter(torn, joined) === false) return 'it was torn after the joint was made';
+    const days = joined.day - torn.day;
+    if (days > 1) return `it was torn ${String(days)} days before the joint was made`;
+  }
+  if (couponSheets(test, stack) === 'other') return 'it is made of other sheets';
+  return test.same_setup === false ? 'it was made with another setup' : undefined;
 }
 
 function isWritten(survey: Survey, text: string | undefined, at: string): boolean {

@@ -4,7 +4,8 @@ import { computed, computedOr } from '../make-fact.ts';
 import { quantityOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { isNotAfter } from '../step/day-order.ts';
-import type { JointSurvey, Survey } from '../survey.ts';
+import { hungOn } from '../part/hung-on.ts';
+import type { JointMatter } from './joint-matter.ts';
 import { readCure, secondsApart } from './cure-time.ts';
 import type { Cure } from './cure-time.ts';
 import { hasAdhesive } from './joint-methods.ts';
@@ -14,17 +15,16 @@ type CureFact =
   | 'joint.cured_too_soon'
   | 'joint.loaded_before_cure'
   | 'joint.cure_when_measured'
-  | 'joint.cure_text';
+  | 'joint.cure_text'
+  | 'joint.cure_temperature';
 
 /** The adhesive of a joint as it sets: against the days on which the body was measured, moved and handed over. */
-export function cureFacts(
-  survey: Survey,
-  { joint, at }: JointSurvey,
-  operationDone: string | undefined,
-): Readonly<Record<CureFact, Fact>> {
+export function cureFacts(matter: JointMatter): Readonly<Record<CureFact, Fact>> {
+  const { survey, operation } = matter;
+  const { joint, at } = matter.one;
   const { adhesive, method } = joint;
   const place = `${at}/adhesive`;
-  const joined = joint.done ?? operationDone;
+  const joined = joint.done ?? operation.operation.done;
   const has = adhesive !== undefined || (method !== undefined && hasAdhesive(method));
   const bond: Bond = {
     joined,
@@ -44,11 +44,16 @@ export function cureFacts(
       'The time from joining to cure is long enough, or not written.',
     ),
     'joint.loaded_before_cure': computedOr(
-      (has ? loadsOf(survey, bond) : []).join(', ') || undefined,
+      (has ? loadsOf(matter, bond) : []).join(', ') || undefined,
       bond.cured === undefined ? place : `${place}/cured`,
       'Nothing that loads the joint is dated before it had cured, or the days are not written.',
     ),
     'joint.cure_when_measured': computed(measured, place),
+    'joint.cure_temperature': computedOr(
+      bond.cure?.warmestCelsius,
+      `${place}/cure`,
+      'At which temperature the adhesive cures is not stated.',
+    ),
     'joint.cure_text': computedOr(
       has ? cureText(joint, joined, survey.plan.measurements?.after) : undefined,
       place,
@@ -120,8 +125,12 @@ function isPast(
   return atLeast >= longerSeconds ? true : atMost < shorterSeconds ? false : undefined;
 }
 
-/** What is dated before the joint bears it: a body on its wheels or under a pull, once it bears handling; the road, once it has cured. */
-function loadsOf({ plan, operations }: Survey, bond: Bond): readonly string[] {
+/**
+ * What is dated before the joint bears it: a body on its wheels or under a pull, and what is hung on the sheets, once it bears
+ * handling; the road, once it has cured.
+ */
+function loadsOf({ survey, stack }: JointMatter, bond: Bond): readonly string[] {
+  const { plan, operations } = survey;
   const handling: readonly Load[] = [
     ['the wheel alignment', plan.verify?.alignment?.done],
     ...operations
@@ -131,6 +140,12 @@ function loadsOf({ plan, operations }: Survey, bond: Bond): readonly string[] {
       )
       .filter(({ operation: { done } }) => isNotAfter(done, bond.joined) === false)
       .map(({ operation, part }): Load => [`the pulling of ${part.name}`, operation.done]),
+    ...hungOn(survey, stack)
+      .map(({ operation, part }): Load => [
+        `the fitting of ${part.name}`,
+        operation.done ?? operation.fasteners?.tightened,
+      ])
+      .filter(([, done]) => isNotAfter(bond.joined, done) === true),
   ];
   const driven: readonly Load[] = [
     ['the road test', plan.verify?.road_test?.done],

@@ -1,7 +1,9 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { adhesiveFacts } from './joint-adhesive.ts';
+import { arcFacts } from './joint-arc.ts';
 import { atCutFacts, isRestOfOnePiece, isToRestOfItself } from './joint-at-cut.ts';
+import { bondCouponFacts } from './joint-bond-coupon.ts';
 import { buttonFacts } from './joint-button.ts';
 import { couponFacts } from './joint-coupon.ts';
 import { coverFacts } from './joint-cover.ts';
@@ -28,7 +30,7 @@ import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import type { CitationStanding, JointSurvey, PartSurvey, Survey } from '../survey.ts';
 import { bestCitation, surveyCitations } from '../papers/survey-references.ts';
 import { unreadAt } from '../unread.ts';
-import { settleMaterial } from '../../steel/settle-material.ts';
+import { settleMaterial } from '../../steel/settling/settle-material.ts';
 
 type JointFacts = Readonly<Record<FactNames['joint'], Fact>>;
 
@@ -44,13 +46,15 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
   ({ one, laid, pattern }: JointMatter) => sizeFacts(one, laid, pattern),
   ({ one, laid }: JointMatter) => rowFacts(one, laid),
   ({ one, pattern }: JointMatter) => coverFacts(one, pattern.pitchMm),
-  ({ survey, one, laid }: JointMatter) => couponFacts(survey, one, laid),
+  ({ survey, one, laid, operation }: JointMatter) => couponFacts(survey, one, laid, operation.operation.done),
   ({ survey, one, laid }: JointMatter) => settingsFacts(survey.context.windows, one, laid),
   ({ one, operation, laid }: JointMatter) => seamFacts(one, operation, laid),
   ({ one, laid }: JointMatter) => fastenerFacts(one, laid),
   ({ survey, operation, one }: JointMatter) =>
     adhesiveFacts(one, { done: operation.operation.done, asOfDay: survey.context.asOfDay }),
-  ({ survey, operation, one }: JointMatter) => cureFacts(survey, one, operation.operation.done),
+  cureFacts,
+  bondCouponFacts,
+  arcFacts,
   ({ one }: JointMatter) => jointRecordFacts(one),
   ({ one }: JointMatter) => rowEvidence(one),
   ({ one, operation, stack }: JointMatter) => atCutFacts(one, operation, stack),
@@ -217,7 +221,7 @@ function classesOf(
   if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
   // The part itself is asked for its evidence where it is worked on.
   const counted = stack.map((sheet) => ({
-    name: sheet?.name ?? 'a sheet that is no listed part',
+    name: sheet?.name ?? unlistedSheet,
     stated: sheet?.material.class,
     class: sheet === undefined || sheet === own ? sheet?.material.class : trustedClass(survey, sheet),
   }));
@@ -233,7 +237,7 @@ function classesOf(
     return known(classes, 'computed', at, 'Not every sheet of the stack is known.');
   }
   return open.stated === undefined
-    ? unknown(`The strength class of ${open.name} is not known.`, at)
+    ? unknown(notKnown(open.name), at)
     : unknown(
         `That ${open.name} is ${open.stated} steel is read in no document of the maker for this vehicle.`,
         at,
@@ -254,19 +258,29 @@ function coldWorkedSheet(stack: readonly (PartSurvey | undefined)[], at: string)
 
 /** A magnet tells aluminium from steel; that takes no document. */
 function hasAluminium(stack: readonly (PartSurvey | undefined)[], at: string): Fact {
-  const classes = stack.map((sheet) => sheet?.material.class);
-  if (classes.includes('aluminium')) return computed(true, at);
-  return classes.includes(undefined)
-    ? unknown('A class in the stack is not known.', at)
-    : computed(false, at);
+  if (stack.some((sheet) => sheet?.material.class === 'aluminium')) return computed(true, at);
+  const open = classNotKnown(stack);
+  return open === undefined ? computed(false, at) : unknown(open, at);
+}
+
+/** Says which sheet it is, in the words of `classesOf`, so that one missing grade is asked for once. */
+function classNotKnown(stack: readonly (PartSurvey | undefined)[]): string | undefined {
+  const index = stack.findIndex((sheet) => sheet?.material.class === undefined);
+  return index < 0 ? undefined : notKnown(stack[index]?.name ?? unlistedSheet);
+}
+
+const unlistedSheet = 'a sheet that is no listed part';
+
+function notKnown(name: string): string {
+  return `The strength class of ${name} is not known.`;
 }
 
 /** Metals are told apart by hand and magnet; that takes no document. */
 function unlikeMetals(stack: readonly (PartSurvey | undefined)[], isToItself: boolean, at: string): Fact {
   if (stack.length < 2 && !isToItself) return unknown(otherSheetOpen, at);
-  const classes = stack.map((sheet) => sheet?.material.class);
-  if (classes.includes(undefined)) return unknown('A class in the stack is not known.', at);
-  const families = new Set(classes.map((one) => metalFamily(one ?? '')));
+  const open = classNotKnown(stack);
+  if (open !== undefined) return unknown(open, at);
+  const families = new Set(stack.map((sheet) => metalFamily(sheet?.material.class ?? '')));
   return computed(families.size > 1, at);
 }
 

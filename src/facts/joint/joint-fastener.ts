@@ -1,3 +1,4 @@
+import { fastenerCoat } from '../../joint/fastener-coat.ts';
 import { outsideGrip, rivetBearing } from '../../joint/rivet.ts';
 import type { Fact } from '../fact.ts';
 import { ofSized } from './joint-stack.ts';
@@ -12,9 +13,12 @@ type FastenerFact =
   | 'joint.fastener_head'
   | 'joint.fastener_edge_factor'
   | 'joint.fastener_pitch_factor'
+  | 'joint.fastener_sheet_factor'
   | 'joint.stack_outside_grip'
   | 'joint.rivet_bearing'
   | 'joint.fastener_coated'
+  | 'joint.fastener_bare'
+  | 'joint.fastener_coating'
   | 'joint.old_holes'
   | 'joint.access'
   | 'joint.edges_sealed'
@@ -27,6 +31,8 @@ export function fastenerFacts(
 ): Readonly<Record<FastenerFact, Fact>> {
   const place = `${at}/fastener`;
   const { fastener } = joint;
+  const coatPlace = fastener?.coating === undefined ? place : `${place}/coating`;
+  const coat = fastener?.coating === undefined ? undefined : fastenerCoat(fastener.coating);
   const shank = quantityOf(fastener?.diameter, 'length');
   const byShank = (key: 'edge' | 'pitch'): Fact => {
     const own = quantityOf(joint[key], 'length');
@@ -47,9 +53,20 @@ export function fastenerFacts(
     'joint.fastener_head': statedOr(fastener?.head, place, 'The form of the head is not stated.'),
     'joint.fastener_edge_factor': byShank('edge'),
     'joint.fastener_pitch_factor': byShank('pitch'),
+    'joint.fastener_sheet_factor': computedOr(
+      shank === undefined || !stack.governing.ok ? undefined : shank / stack.governing.value,
+      `${place}/diameter`,
+      'The shank diameter, or a thickness of the stack, is not stated.',
+    ),
     'joint.stack_outside_grip': gripFact({ joint, at }, stack),
     'joint.rivet_bearing': bearingFact({ joint, at }, shank, stack),
-    'joint.fastener_coated': computed(fastener?.coating !== undefined, place),
+    'joint.fastener_coated': computed(coat === 'coated', coatPlace),
+    'joint.fastener_bare': computed(coat === 'bare', coatPlace),
+    'joint.fastener_coating': statedOr(
+      fastener?.coating,
+      coatPlace,
+      'Neither coating nor material of the fastener is stated.',
+    ),
     'joint.old_holes': statedOr(
       joint.old_holes,
       `${at}/old_holes`,

@@ -1,6 +1,6 @@
 import { margin } from '../../joint/margin.ts';
-import { settleMaterial } from '../../steel/settle-material.ts';
-import type { SettledMaterial } from '../../steel/settle-material.ts';
+import { settleMaterial } from '../../steel/settling/settle-material.ts';
+import type { SettledMaterial } from '../../steel/settling/settle-material.ts';
 import { steelRank } from '../../steel/strength-class.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';

@@ -1,6 +1,6 @@
-import { adamsWidthMm } from '../../heat/adams.ts';
-import { coolingTime } from '../../heat/cooling-time.ts';
-import { ac1Celsius } from '../../heat/tempering.ts';
+import { adamsWidthMm } from '../../heat/weld/adams.ts';
+import { coolingTime } from '../../heat/weld/cooling-time.ts';
+import { ac1Celsius } from '../../heat/strength/tempering.ts';
 import type { Fact } from '../fact.ts';
 import { heatSources } from '../heat/heat-sources.ts';
 import type { HeatSource } from '../heat/heat-sources.ts';

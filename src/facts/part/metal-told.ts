@@ -1,4 +1,4 @@
-import type { SettledMaterial } from '../../steel/settle-material.ts';
+import type { SettledMaterial } from '../../steel/settling/settle-material.ts';
 
 /**
  * Whether the plan tells of what metal a part is. A strength alone does not where it lies within what aluminium of bodies reaches too

@@ -4,6 +4,7 @@ import { computed, computedOr, unknown } from '../make-fact.ts';
 import { entriesForModel, isForSide, isForVehicle, whereItSays } from '../papers/maker-applies.ts';
 import { quantityOf } from '../quantity-of.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
+import { sharesSide } from './side-named.ts';
 
 type PackPartFact =
   | 'part.pack_material'
@@ -67,8 +68,4 @@ function layerMissing(survey: Survey, { part }: PartSurvey): string | undefined 
   );
   const named = missing.map(({ pack, entry }) => `${entry.part} (${whereItSays(entry, pack)})`);
   return [...new Set(named)].join('; ') || undefined;
-}
-
-function sharesSide(one: PartSurvey['part']['side'], other: PartSurvey['part']['side']): boolean {
-  return one === undefined || other === undefined || one === other || one === 'both' || other === 'both';
 }

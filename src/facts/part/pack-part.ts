@@ -1,6 +1,6 @@
 import type { Part, Plan } from '../../generated/plan-types.ts';
-import { settleMaterial } from '../../steel/settle-material.ts';
-import type { SettledMaterial } from '../../steel/settle-material.ts';
+import { settleMaterial } from '../../steel/settling/settle-material.ts';
+import type { SettledMaterial } from '../../steel/settling/settle-material.ts';
 import { steelRank, strengthClasses } from '../../steel/strength-class.ts';
 import type { MakerPart, MakerStatements } from '../context.ts';
 import { entriesForModel, isForSide, isForVehicle, whereItSays } from '../papers/maker-applies.ts';

@@ -1,7 +1,8 @@
 import type { Part } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { isPermanent } from '../joint/joint-methods.ts';
-import { computed, stated, unknown } from '../make-fact.ts';
+import { computed, computedOr, stated, unknown } from '../make-fact.ts';
+import { graverInWords } from './damage-words.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf } from '../quantity-of.ts';
 import type { OperationSurvey, PartSurvey, Survey } from '../survey.ts';
@@ -10,6 +11,7 @@ type DamageFact =
   | 'part.damage'
   | 'part.damaged'
   | 'part.damage_not_looked_at'
+  | 'part.damage_words'
   | 'part.has_operation'
   | 'part.replaced'
   | 'part.joined_anew'
@@ -27,6 +29,11 @@ export function partDamageFacts(survey: Survey, one: PartSurvey): Readonly<Recor
     'part.damage_not_looked_at': computed(
       part.damage?.found_by === 'not looked at' && !damage.includes('not yet seen'),
       `${at}/damage/found_by`,
+    ),
+    'part.damage_words': computedOr(
+      graverInWords(part.damage?.extent, damage),
+      `${at}/damage/extent`,
+      'The words for its extent tell of nothing graver than its kind.',
     ),
     'part.has_operation': computed(
       operations.some(

@@ -5,6 +5,7 @@ import type { TriState } from '../tri-state.ts';
 import { assumed, computed, computedOr, known, stated, statedOr, tabled, unknown } from '../make-fact.ts';
 import { donorFacts } from './donor-facts.ts';
 import { insideProtection } from '../step/inside-protection.ts';
+import { earlierRepairFacts } from './earlier-repairs.ts';
 import { partHistoryFacts } from './part-history-facts.ts';
 import { packPartFacts } from './pack-part-facts.ts';
 import { partDamageFacts } from './part-damage-facts.ts';
@@ -44,6 +45,7 @@ export const partFacts: FactGroups<[Survey, PartSurvey], FactNames['part']> = fa
   closedSectionFacts,
   insideProtection,
   partHistoryFacts,
+  earlierRepairFacts,
   unitFacts,
   makerFacts,
 );

@@ -1,5 +1,4 @@
 import type { FactNames } from '../../generated/fact-names.ts';
-import { sameName } from '../../vehicle/same-name.ts';
 import { linkedParts } from './linked-parts.ts';
 import { cavitiesOf } from '../step/inside-protection.ts';
 import { isNotAfter } from '../step/day-order.ts';
@@ -14,7 +13,7 @@ type HistoryFact = Extract<
   FactNames['part'],
   | `part.${'short_radius' | 'line_left' | 'hit_directly' | 'donor_taken_off' | 'donor_flooded'}`
   | `part.${'bolted_kind' | 'foam_disturbed' | 'foam_renewed' | 'drains_open'}`
-  | `part.${'inside_before_bake' | 'radar_behind' | 'repaired_before'}`
+  | `part.${'inside_before_bake' | 'radar_behind'}`
 >;
 
 /** What befell a part, where it comes from, and what of its cavity is put right again. */
@@ -84,7 +83,6 @@ export function partHistoryFacts(survey: Survey, one: PartSurvey): Readonly<Reco
       `${at}/radar_behind`,
       'Whether a radar looks through it is not stated (`radar_behind`).',
     ),
-    'part.repaired_before': computed(wasRepaired(survey, one), '/vehicle/earlier_repairs'),
   };
 }
 
@@ -117,15 +115,4 @@ function renewsFoam({ operation }: PartSurvey['operations'][number]): boolean {
 
 function isSomething(text: string | undefined): boolean {
   return text !== undefined && !/^(?:none|nil|no|without|not)\b/iu.test(text.trim());
-}
-
-/** By its id or name, or by its name in a sentence; the words "none known" name no part. */
-export function wasRepaired({ plan }: Survey, { part, name }: PartSurvey): boolean {
-  const repairs = plan.vehicle.earlier_repairs ?? [];
-  if (typeof repairs === 'string') return repairs.toLowerCase().includes(name.toLowerCase());
-  return repairs.some(
-    (repair) =>
-      repair.part !== undefined &&
-      (sameName(repair.part, name) || (part.id !== undefined && sameName(repair.part, part.id))),
-  );
 }

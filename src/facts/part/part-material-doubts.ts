@@ -1,6 +1,6 @@
 import type { FactNames } from '../../generated/fact-names.ts';
-import { thicknessRange } from '../../steel/thickness-range.ts';
-import { weldability } from '../../steel/weldability.ts';
+import { thicknessRange } from '../../steel/answer/thickness-range.ts';
+import { weldability } from '../../steel/answer/weldability.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, known, tabled, unknown } from '../make-fact.ts';
 import { quantityOf } from '../quantity-of.ts';

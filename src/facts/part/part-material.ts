@@ -1,8 +1,8 @@
 import type { Part } from '../../generated/plan-types.ts';
 import type { ColdWork } from '../../steel/cold-work.ts';
-import { settleMaterial } from '../../steel/settle-material.ts';
-import type { SettledMaterial, StatedMaterial } from '../../steel/settle-material.ts';
-import { spokenUpTo } from '../../steel/spoken-strength.ts';
+import { settleMaterial } from '../../steel/settling/settle-material.ts';
+import type { SettledMaterial, StatedMaterial } from '../../steel/settling/settle-material.ts';
+import { spokenUpTo } from '../../steel/strength/spoken-strength.ts';
 import { strongest } from '../../steel/strength-class.ts';
 import { quantityOf } from '../quantity-of.ts';
 

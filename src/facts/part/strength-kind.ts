@@ -1,5 +1,5 @@
-import { strengthLeft } from '../../heat/strength-left.ts';
-import type { Delivered, StrengthKind, StrengthLeft } from '../../heat/strength-answer.ts';
+import { strengthLeft } from '../../heat/strength/strength-left.ts';
+import type { Delivered, StrengthKind, StrengthLeft } from '../../heat/strength/strength-answer.ts';
 import type { TemperatureHistory } from '../../heat/point-history.ts';
 import type { Neighbour } from '../heat/exposed-neighbour.ts';
 

@@ -1,4 +1,4 @@
-import type { SettledMaterial } from '../../steel/settle-material.ts';
+import type { SettledMaterial } from '../../steel/settling/settle-material.ts';
 import { steelRank } from '../../steel/strength-class.ts';
 import { materialEvidence } from '../papers/maker-evidence.ts';
 import type { PartSurvey, Survey } from '../survey.ts';

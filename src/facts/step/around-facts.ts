@@ -11,7 +11,6 @@ import { computed, computedOr, statedOr } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { listOf } from '../quantity-of.ts';
-import { saysRefused } from '../refusals.ts';
 import { recordFacts } from '../papers/record-facts.ts';
 import { saysNone } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
@@ -93,10 +92,10 @@ interface StatedWork {
   readonly done?: string;
 }
 
-/** Sealed nowhere, or primed with nothing, is not sealed or primed, whatever day stands there. */
+/** Where nothing names the seams, or the primer, a day alone is no record of them. */
 function howFar(step: StatedWork | undefined, named: string | undefined): 'none' | 'stated' | 'recorded' {
-  if (step === undefined || saysRefused(named)) return 'none';
-  if (step.done !== undefined) return 'recorded';
+  if (step === undefined) return 'none';
+  if (step.done !== undefined && named !== undefined) return 'recorded';
   return step.planned === false ? 'none' : 'stated';
 }
 

@@ -9,7 +9,7 @@ import type { Survey } from '../survey.ts';
 type BatteryFact = Extract<
   FactNames['step'],
   | `step.${'unchecked' | 'battery_off' | 'quarantine_distance' | 'quarantine_watch'}`
-  | `step.${'coolant' | 'state_of_charge'}`
+  | `step.${'coolant' | 'coolant_opened_by' | 'state_of_charge'}`
 >;
 
 const lookedAt = ['connectors', 'enclosure', 'mounting', 'coolant'] as const;
@@ -34,6 +34,11 @@ export function batteryFacts(survey: Survey, { what, at }: StepDraft): Readonly<
       what === 'high-voltage re-commissioning' ? coolant : undefined,
       `${at}/coolant`,
       'How the leak test came out is not stated, or the step is another.',
+    ),
+    'step.coolant_opened_by': computedOr(
+      what === 'high-voltage re-commissioning' && coolant === 'not opened' ? batteryOutBy(survey) : undefined,
+      `${at}/coolant`,
+      'The cooling is not said to be unopened, or the battery does not come out.',
     ),
     'step.state_of_charge': chargeOf(survey, what, at),
     'step.battery_off': computed(isBatteryOff(survey), '/make_safe/high_voltage/battery_removed'),
@@ -66,6 +71,15 @@ function chargeOf({ plan }: Survey, what: StepDraft['what'], at: string): Fact {
       `${place}/state_of_charge`,
     );
   return statedOr(percent, `${place}/state_of_charge`, 'The state of charge is not stated.');
+}
+
+/** Where the plan takes the traction battery out, and with it opens what is piped to it. */
+function batteryOutBy({ plan, operations }: Survey): string | undefined {
+  const fitted = operations.find(isBatteryFitted);
+  if (fitted !== undefined) return fitted.part.name;
+  return plan.make_safe?.high_voltage?.battery_removed === true
+    ? 'the battery, by the steps before the work'
+    : undefined;
 }
 
 export function isBatteryOff({ plan, operations }: Survey): boolean {

@@ -1,11 +1,12 @@
 import { isNotAfter } from './day-order.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
+import { unqualifiedAt } from './high-voltage-person.ts';
 import { isOverPack } from './over-the-pack.ts';
-import { saysNone } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
-type FittedFact = `operation.battery_${'fitted_before' | 'out_after' | 'by_unqualified'}`;
+type FittedFact =
+  `operation.battery_${'fitted_before' | 'back_before_bake' | 'out_after' | 'by_unqualified' | 'unqualified'}`;
 
 /** The traction battery comes out and goes in again, or a new one goes in. */
 export function isBatteryFitted({ operation, part }: OperationSurvey): boolean {
@@ -18,13 +19,21 @@ export function isBatteryFitted({ operation, part }: OperationSurvey): boolean {
 /** When the traction battery goes in again, and who does it. */
 export function batteryFittedFacts(survey: Survey, one: OperationSurvey): Readonly<Record<FittedFact, Fact>> {
   const { operation, at } = one;
-  const before = isBatteryFitted(one) ? [...heatsAfter(survey, one), ...bakeAfter(survey, one)] : [];
+  const before = isBatteryFitted(one) ? worksWithoutIt(survey) : [];
+  const bySteps = before.filter((work) => isLaterStep(work, one));
+  const late = before.filter((work) => isLaterStep(work, one) || isLaterDay(work, one));
   const { by } = operation;
+  const unqualified =
+    isBatteryFitted(one) && by !== undefined ? unqualifiedAt(survey, by, operation.done) : undefined;
   return {
     'operation.battery_fitted_before': computedOr(
-      before.join(', ') || undefined,
-      `${at}/${operation.refit_step === undefined ? 'done' : 'refit_step'}`,
-      'No traction battery is fitted, or nothing that it was to be out for comes later by step or day.',
+      late.map(({ part }) => `the work on ${part.name}`).join(', ') || undefined,
+      `${at}/${bySteps.length > 0 ? stepKeyOf(one) : 'done'}`,
+      'No traction battery is fitted, or no work that it was to be out for comes later by step or day.',
+    ),
+    'operation.battery_back_before_bake': computed(
+      isBatteryFitted(one) && isBakedAfter(survey, one),
+      `${at}/done`,
     ),
     'operation.battery_out_after': computedOr(
       (isBatteryFitted(one) ? heatsBefore(survey, one) : []).join(', ') || undefined,
@@ -32,9 +41,11 @@ export function batteryFittedFacts(survey: Survey, one: OperationSurvey): Readon
       'No traction battery is taken out, or nothing that it was to be out for comes before by step.',
     ),
     // Who isolated the vehicle answers where nobody else is named.
-    'operation.battery_by_unqualified': computed(
-      isBatteryFitted(one) && by !== undefined && saysNone(by.qualification),
+    'operation.battery_by_unqualified': computed(unqualified !== undefined, `${at}/by`),
+    'operation.battery_unqualified': computedOr(
+      unqualified,
       `${at}/by`,
+      'No traction battery is taken out or fitted, or by a qualified person.',
     ),
   };
 }
@@ -62,20 +73,22 @@ function heatsBefore(
     .toSorted();
 }
 
-/** Such work that comes after it was put back. */
-function heatsAfter(survey: Survey, { operation: fitting }: OperationSurvey): readonly string[] {
-  const back = fitting.do === 'replace' ? fitting.step : fitting.refit_step;
-  return worksWithoutIt(survey)
-    .filter(
-      ({ operation: work }) =>
-        (back !== undefined && work.step !== undefined && back <= work.step) ||
-        isNotAfter(work.done, fitting.done) === false,
-    )
-    .map(({ part }) => `the work on ${part.name}`);
+function stepKeyOf({ operation }: OperationSurvey): 'step' | 'refit_step' {
+  return operation.do === 'replace' ? 'step' : 'refit_step';
 }
 
-function bakeAfter({ plan }: Survey, { operation }: OperationSurvey): readonly string[] {
+/** By the numbers of the steps it is put back before such work, or with it. */
+function isLaterStep({ operation: { step } }: OperationSurvey, fitting: OperationSurvey): boolean {
+  const back = fitting.operation[stepKeyOf(fitting)];
+  return back !== undefined && step !== undefined && back <= step;
+}
+
+function isLaterDay({ operation: work }: OperationSurvey, { operation: fitting }: OperationSurvey): boolean {
+  return isNotAfter(work.done, fitting.done) === false;
+}
+
+/** Put back before the bake that the plan says it is out for. */
+function isBakedAfter({ plan }: Survey, { operation }: OperationSurvey): boolean {
   const { bake } = plan.finish ?? {};
-  const isLater = isNotAfter(bake?.done, operation.done) === false;
-  return bake?.traction_battery === 'removed' && isLater ? ['the bake'] : [];
+  return bake?.traction_battery === 'removed' && isNotAfter(bake.done, operation.done) === false;
 }

@@ -1,5 +1,6 @@
 import type { Fact } from '../fact.ts';
 import { computed, unknown } from '../make-fact.ts';
+import { quantityOf } from '../quantity-of.ts';
 import { saysNothingLeft } from '../refusals.ts';
 import type { Survey } from '../survey.ts';
 
@@ -11,17 +12,29 @@ const away =
 
 /**
  * What the plan says in its own words of orange cables in the zone of the work: `none`, `live`, `dealt with`, or `unclear` where the
- * words are none of these.
+ * words are none of these, or say `none` while an operation lists such a cable in its zone.
  */
-export function cablesInZone({ plan }: Survey): Fact {
+export function cablesInZone({ plan, operations }: Survey): Fact {
   const at = '/make_safe/high_voltage/cables_in_zone';
   const text = plan.make_safe?.high_voltage?.cables_in_zone?.trim();
   if (text === undefined) return unknown('Nothing is said in words of cables in the zone of the work.', at);
   if (saysNothingLeft(text) || /^none (?:there|near|in (?:it|the (?:work )?zone))[.!]?$/iu.test(text))
-    return computed('none', at);
+    return computed(isListedNear(operations) ? 'unclear' : 'none', at);
   const clauses = text.split(/[,;.]|\band\b|\bbut\b/iu);
   const isLive = clauses.some((clause) => live.test(clause) && !dead.test(clause) && !denied.test(clause));
   if (isLive) return computed('live', at);
   const isAway = clauses.some((clause) => (away.test(clause) || dead.test(clause)) && !denied.test(clause));
   return computed(isAway && !/\b(?:left|stays?|remains?) in\b/iu.test(text) ? 'dealt with' : 'unclear', at);
+}
+
+/** The zone in which a cable has to come off or be shielded, mm. Common practice. */
+const zoneMm = 300;
+
+function isListedNear(operations: Survey['operations']): boolean {
+  return operations.some(({ operation: { near = [] } }) =>
+    near.some(
+      ({ item, distance }) =>
+        item === 'high-voltage cable' && (quantityOf(distance, 'length') ?? Infinity) < zoneMm,
+    ),
+  );
 }

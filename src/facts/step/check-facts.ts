@@ -5,6 +5,7 @@ import type { Fact } from '../fact.ts';
 import { proofDenied } from './isolation-relied-on.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
 import { citedElsewhere } from '../papers/cited-elsewhere.ts';
+import { citedForOther } from '../papers/matter-of.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import { radarThere } from './radar-there.ts';
 import { scanExcuse } from './scan-excuse.ts';
@@ -15,7 +16,7 @@ import { weldingMoments } from './work-moments.ts';
 type CheckFact = Extract<
   FactNames['step'],
   | `step.${'cited_elsewhere' | 'wait_cited_elsewhere' | 'proof_denied' | 'battery_kept'}`
-  | `step.${'welded_before' | 'scan_excuse' | 'radar_there'}`
+  | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'cited_for_other_matter'}`
 >;
 
 /** Wheel settings may be read from the data of the bench, where they are listed for this very vehicle. */
@@ -46,6 +47,16 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
       wait?.text,
       wait?.at ?? '/make_safe/restraints/wait_cite',
       'A page of this vehicle is cited for the wait, or none at all.',
+    ),
+    'step.cited_for_other_matter': computedOr(
+      what === 'high-voltage isolation'
+        ? citedForOther(survey, step?.cite, ['high voltage'])
+        : what === 'restraints made safe'
+          ? // The current is cut off in the same chapter.
+            citedForOther(survey, restraints?.wait_cite, ['restraints', 'high voltage'])
+          : undefined,
+      `${at}/${what === 'restraints made safe' ? 'wait_cite' : 'cite'}`,
+      'A page of the matter is cited, or none, or its matter is not told.',
     ),
     'step.proof_denied':
       what === 'absence of voltage proved'

@@ -3,6 +3,7 @@ import type { DriveWord, Item } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { computed, computedOr, statedOr } from '../make-fact.ts';
+import { fluidsAgainstParts } from './fluids-and-parts.ts';
 import { itemPresence } from '../heat/neighbour-presence.ts';
 import { listOf, quantityOf } from '../quantity-of.ts';
 import type { Survey } from '../survey.ts';
@@ -12,6 +13,7 @@ type FireFact = Extract<
   | 'plan.fluids_left'
   | 'plan.refrigerant_left'
   | 'plan.fluids_contradicted'
+  | 'plan.fluids_against_parts'
   | 'plan.gas_unmentioned'
   | 'plan.fire_watch'
 >;
@@ -19,6 +21,7 @@ type FireFact = Extract<
 /** What burns or bursts near hot work, and how long the place is watched. */
 export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
   const at = '/make_safe/fire';
+  const againstParts = fluidsAgainstParts(survey);
   return {
     'plan.fluids_left': computedOr(
       fluidsLeft(survey).join(', ') || undefined,
@@ -31,6 +34,11 @@ export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
       `${at}/fluids`,
       'The fire list and the operations agree, or one of them says nothing.',
     ),
+    'plan.fluids_against_parts': computedOr(
+      againstParts?.text,
+      againstParts?.at ?? `${at}/fluids`,
+      'No part comes off that holds what the fire list leaves full.',
+    ),
     'plan.gas_unmentioned': computed(gasUnmentioned(survey), '/vehicle/drive'),
     'plan.fire_watch': statedOr(
       quantityOf(survey.plan.make_safe?.fire?.watch, 'time'),
@@ -40,7 +48,8 @@ export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
   };
 }
 
-const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylinder']);
+/** What burns when it runs out; brake fluid flares up on hot metal. */
+const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylinder', 'brake line']);
 
 /** What is listed with its distance is judged there. */
 function fluidsLeft(survey: Survey): readonly string[] {

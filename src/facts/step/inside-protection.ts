@@ -2,7 +2,6 @@ import type { Part } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { computed } from '../make-fact.ts';
 import { notAfter, whenOf } from '../quantity-of.ts';
-import { saysRefused } from '../refusals.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
 
 type InsideFact = 'part.inside_protected' | 'part.inside_done' | 'part.inside_before_heat';
@@ -49,11 +48,7 @@ function isMeant({ planned, done }: Cavity): boolean {
 }
 
 function protects({ wax, primer }: Cavity): boolean {
-  return isSomething(wax) && isSomething(primer);
-}
-
-function isSomething(text: string | undefined): boolean {
-  return text !== undefined && !saysRefused(text);
+  return wax !== undefined && primer !== undefined;
 }
 
 /** Only what the days and times prove: on one day without times the order is the usual one. */

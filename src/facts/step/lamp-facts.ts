@@ -1,8 +1,8 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Plan } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
-import { isSafetySystem } from '../faults-left.ts';
 import { computedOr, unknown } from '../make-fact.ts';
+import { isSafetySystem, systemInWords } from './code-system.ts';
 import { saysNone } from './step-draft.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
@@ -35,12 +35,13 @@ export function lampFacts({ plan }: Survey, { what, at }: StepDraft): LampFacts 
   };
 }
 
-/** By its system, or, where that is not told, by what it is called. */
+/** By its system; and where that is another, or none is told, by what the lamp is called. */
 function isSafetyLamp({ lamp = '', system }: Lamp): boolean {
-  if (system !== undefined) return isSafetySystem(system);
-  return /air ?bag|\bbelt|restraint|brak|\babs\b|stability|steering|traction battery|high[- ]voltage/iu.test(
-    lamp,
-  );
+  if (system !== undefined && isSafetySystem(system)) return true;
+  const named =
+    systemInWords(lamp) ?? (system === undefined && /\bbelt/iu.test(lamp) ? 'restraint' : undefined);
+  // "Emergency brake assist" is a lamp of driver assistance, "airbag" never is.
+  return named !== undefined && (system !== 'driver assistance' || named === 'restraint');
 }
 
 function named(lamps: readonly Lamp[]): string | undefined {

@@ -1,38 +1,11 @@
+import { daysIn } from './days-in.ts';
 import { whenOf } from '../quantity-of.ts';
 import type { Survey } from '../survey.ts';
 
-export function lastDatedStep({ plan, operations }: Survey): number | undefined {
-  const { make_safe: makeSafe, measurements, finish, verify } = plan;
-  const moments = [
-    ...operations.flatMap(({ operation, joints }) => [
-      operation.done,
-      operation.fasteners?.tightened,
-      ...joints.flatMap(({ joint }) => [joint.done, joint.adhesive?.cured]),
-    ]),
-    makeSafe?.low_voltage?.done,
-    makeSafe?.restraints?.done,
-    makeSafe?.restraints?.fasteners?.tightened,
-    makeSafe?.high_voltage?.isolation?.done,
-    makeSafe?.high_voltage?.proof_of_absence?.done,
-    measurements?.before,
-    measurements?.before_welding,
-    measurements?.after,
-    finish?.sealer?.done,
-    finish?.primer?.done,
-    finish?.underbody?.done,
-    finish?.bake?.done,
-    ...(finish?.cavities ?? []).map(({ done }) => done),
-    verify?.scan_before?.done,
-    verify?.scan_after?.done,
-    verify?.alignment?.done,
-    ...(verify?.calibrations ?? []).map(({ done }) => done),
-    verify?.restraints?.done,
-    verify?.high_voltage?.done,
-    verify?.road_test?.done,
-    verify?.warning_lamps?.done,
-    verify?.structural_release?.done,
-    ...(plan.hold_points ?? []).map(({ done }) => done),
-  ];
-  const days = moments.map((text) => whenOf(text)?.day).filter((day) => day !== undefined);
+/** The last day on which anything in the plan is said to have been done, from 1970-01-01; undefined where nothing is dated. */
+export function lastDatedStep({ plan }: Survey): number | undefined {
+  const { parts, make_safe, measurements, hold_points, finish, verify } = plan;
+  const dated = daysIn({ parts, make_safe, measurements, hold_points, finish, verify }, () => true);
+  const days = dated.map(({ written }) => whenOf(written)?.day).filter((day) => day !== undefined);
   return days.length === 0 ? undefined : Math.max(...days);
 }

@@ -1,7 +1,8 @@
 import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { computedOr } from '../make-fact.ts';
-import { listOf, whenOf } from '../quantity-of.ts';
+import { listOf } from '../quantity-of.ts';
+import { isNotAfter } from './day-order.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
 type OrderFact = Extract<FactNames['operation'], `operation.${'closes_over_later' | 'step_against_day'}`>;
@@ -54,16 +55,15 @@ function isUnder(
 const endsLater: ReadonlySet<string> = new Set(['remove and refit', 'section', 'cut for access']);
 
 function againstDay(survey: Survey, { operation, at }: OperationSurvey): string | undefined {
-  const day = whenOf(operation.done)?.day;
-  const { step } = operation;
-  if (step === undefined || day === undefined || endsLater.has(operation.do ?? '')) return undefined;
+  const { step, done } = operation;
+  if (step === undefined || done === undefined || endsLater.has(operation.do ?? '')) return undefined;
   const earlier = survey.operations.find(
     ({ operation: other, at: otherAt }) =>
       otherAt !== at &&
       !endsLater.has(other.do ?? '') &&
       other.step !== undefined &&
       other.step > step &&
-      (whenOf(other.done)?.day ?? day) < day,
+      isNotAfter(done, other.done) === false,
   );
   return earlier === undefined
     ? undefined

@@ -1,5 +1,3 @@
-import { isNotAfter } from './day-order.ts';
-import { isJoinedIn } from './joined-in.ts';
 import { saysNone } from './step-draft.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
@@ -45,19 +43,4 @@ export function lampsAsReceived({ plan }: Survey): string | undefined {
       lamps,
     );
   return isNone ? undefined : lamps;
-}
-
-/** What the release of the structure rests on and is dated later: its last joint, and its measurement. */
-export function laterThanStructure(
-  { plan, operations }: Survey,
-  done: string | undefined,
-): readonly string[] {
-  const joined = operations
-    .filter((one) => one.part.structural !== false && isJoinedIn(one))
-    .flatMap(({ operation, joints, part: { name } }) =>
-      joints.map(({ joint }) => [`the joint of ${name}`, joint.done ?? operation.done] as const),
-    );
-  const before = [...joined, ['the measurement after the repair', plan.measurements?.after] as const];
-  const names = before.filter(([, one]) => isNotAfter(one, done) === false).map(([name]) => name);
-  return [...new Set(names)];
 }

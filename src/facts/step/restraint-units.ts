@@ -40,15 +40,7 @@ export function fittedUnitBeside(survey: Survey, one: OperationSurvey): TriState
       .filter((near) => near.distance !== undefined && !comesOffLater(survey, near, operation.step))
       .map((near) => near.part),
   );
-  const ids = [
-    ...one.joints.flatMap(({ joint }) => [
-      ...(joint.sheets ?? []),
-      ...(joint.to === undefined ? [] : [joint.to]),
-    ]),
-    ...listOf(part.part.over),
-    ...listOf(part.part.under),
-  ];
-  const beside = [...new Set(ids)].filter((id) => id !== part.part.id && !listed.has(id));
+  const beside = [...new Set(reachedByJoint(one))].filter((id) => id !== part.part.id && !listed.has(id));
   return anyYes(
     beside.flatMap((id) => {
       const holds = survey.partById.get(id)?.part.holds ?? [];
@@ -57,6 +49,18 @@ export function fittedUnitBeside(survey: Survey, one: OperationSurvey): TriState
       return [...units.map((unit) => isOnBeside(unit, operation.step)), ...(held ? [true] : [])];
     }),
   );
+}
+
+/** Ids of the parts whose flanges the spots and the drill of an operation go into: those it joins, and the layers on and under its own. */
+export function reachedByJoint({ joints, part }: OperationSurvey): readonly string[] {
+  return [
+    ...joints.flatMap(({ joint }) => [
+      ...(joint.sheets ?? []),
+      ...(joint.to === undefined ? [] : [joint.to]),
+    ]),
+    ...listOf(part.part.over),
+    ...listOf(part.part.under),
+  ];
 }
 
 /** A part said to be removed that is still on at this step: what is fitted at it is there as well, however it is listed. */

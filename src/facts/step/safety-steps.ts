@@ -37,7 +37,7 @@ export function safetySteps(survey: Survey): readonly StepDraft[] {
       order: 'before the work',
       ...(high?.isolation === undefined
         ? {}
-        : { missing: saysNone(high.isolation.lock) ? ['lock and tag'] : [] }),
+        : { missing: isHeld(high.isolation.lock) ? [] : ['lock and tag'] }),
     },
     {
       what: 'absence of voltage proved',
@@ -65,6 +65,18 @@ export function safetySteps(survey: Survey): readonly StepDraft[] {
     },
     { what: 'bake', at: '/finish/bake', step: finish?.bake, missing: [] },
   ];
+}
+
+function isHeld(lock: string | undefined): boolean {
+  return !saysNone(lock) && !holdsNothing(lock);
+}
+
+/** Whether the words for how an isolation is held name something that holds nothing: a note, a sign. English alone is read. */
+function holdsNothing(lock = ''): boolean {
+  return (
+    /\b(?:note|notice|sign|sticker|paper|word|said|told|cone)\b/iu.test(lock) &&
+    !/lock|tag|seal|cap\b/iu.test(lock)
+  );
 }
 
 /** Sources of current that the vehicle has by its drive or by the plan's own list, and that are not disconnected. */

@@ -45,7 +45,7 @@ function isMeant(step: StatedStep | undefined): boolean {
 }
 
 /** Who replaces, cuts or pulls what carries the load holds the body at its sills or anchors it to a bench meanwhile. */
-function holdsTheBody({
+export function holdsTheBody({
   operation,
   part,
   joints,

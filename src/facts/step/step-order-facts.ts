@@ -1,20 +1,15 @@
 import type { FactNames } from '../../generated/fact-names.ts';
-import { laterThanStructure } from './release-steps.ts';
 import { tooLateFor } from './hold-points.ts';
-import { isNotAfter, secondsBetween } from './day-order.ts';
+import { secondsBetween } from './day-order.ts';
 import type { Fact } from '../fact.ts';
-import { isBatteryFitted } from './battery-fitted.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { quantityOf, whenOf } from '../quantity-of.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
 
-type OrderFact = Extract<
-  FactNames['step'],
-  `step.${'wait' | 'wait_left' | 'wait_stated' | 'before_another' | 'too_late_for'}`
->;
+type OrderFact = Extract<FactNames['step'], `step.${'wait' | 'wait_left' | 'wait_stated' | 'too_late_for'}`>;
 
-/** Steps against each other: the wait after the current was cut off, and checks that rest on other checks. */
+/** Steps against each other: the wait after the current was cut off, and hold points against what they guard. */
 export function stepOrderFacts(survey: Survey, draft: StepDraft): Readonly<Record<OrderFact, Fact>> {
   const place = `${draft.at}/done`;
   return {
@@ -25,11 +20,6 @@ export function stepOrderFacts(survey: Survey, draft: StepDraft): Readonly<Recor
     ),
     'step.wait_left': waitLeft(survey, draft, place),
     'step.wait_stated': computed(isWaitStated(survey, draft), `${draft.at}/wait`),
-    'step.before_another': computedOr(
-      restsOnLater(survey, draft).join(', ') || undefined,
-      place,
-      'No step that it rests on is dated later, or days and times are not written.',
-    ),
     'step.too_late_for': computedOr(
       tooLateFor(survey, draft),
       place,
@@ -86,40 +76,4 @@ function waitBefore({ plan }: Survey, what: StepDraft['what']): Wait | undefined
     return { from: isolation?.done, seconds: asked };
   }
   return undefined;
-}
-
-/**
- * Steps that should have come first: a sensor aims along wheels that are set, the last scan sees a system that is whole, and nobody
- * drives before it. Common practice, no source.
- */
-function restsOnLater(survey: Survey, { what, step, holdPoint }: StepDraft): readonly string[] {
-  const { plan, operations } = survey;
-  const { alignment, restraints, high_voltage: high } = plan.verify ?? {};
-  if (what === 'structural release') return laterThanStructure(survey, step?.done);
-  const fitted = operations.filter(isBatteryFitted).map(({ operation }) => operation.done);
-  const before: readonly (readonly [name: string, done: string | undefined])[] =
-    what === 'sensor calibration'
-      ? [['the wheel alignment', alignment?.result === 'not required' ? undefined : alignment?.done]]
-      : what === 'scan after the repair'
-        ? [
-            ['the completion of the restraint system', restraints?.done],
-            ['the re-commissioning of the traction voltage', high?.done],
-          ]
-        : what === 'high-voltage re-commissioning'
-          ? fitted.map((done) => ['the fitting of the traction battery', done] as const)
-          : what === 'road test'
-            ? [
-                ['the wheel alignment', alignment?.done],
-                ['the completion of the restraint system', restraints?.done],
-                ['the re-commissioning of the traction voltage', high?.done],
-              ]
-            : what === 'warning lamps'
-              ? [
-                  ['the completion of the restraint system', restraints?.done],
-                  ['the re-commissioning of the traction voltage', high?.done],
-                ]
-              : holdPoint?.point === 'structure before the last weld'
-                ? [['the measurement of the clamped part', plan.measurements?.before_welding]]
-                : [];
-  return before.filter(([, done]) => isNotAfter(done, step?.done) === false).map(([name]) => name);
 }

@@ -4,13 +4,15 @@ import { batteryFacts } from './battery-facts.ts';
 import { checkFacts } from './check-facts.ts';
 import { calibrationFacts } from './calibration-facts.ts';
 import { checkSteps } from './check-steps.ts';
+import { codesFacts } from './code-facts.ts';
 import type { Fact } from '../fact.ts';
-import { codesFacts, faultsLeft } from '../faults-left.ts';
+import { faultsLeft } from '../faults-left.ts';
 import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf, notAfter, quantityOf, voltsOf, whenOf } from '../quantity-of.ts';
 import type { When } from '../quantity-of.ts';
 import { isNoQualification } from '../refusals.ts';
+import { isHighVoltageStep, unqualifiedAtVoltage } from './high-voltage-person.ts';
 import { lampFacts } from './lamp-facts.ts';
 import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
@@ -50,6 +52,7 @@ const stepFacts: FactGroups<[Survey, StepDraft], FactNames['step']> = factGroups
   waitFacts,
   alignmentFacts,
   calibrationFacts,
+  codesFacts,
   lampFacts,
   authorFacts,
 );
@@ -68,18 +71,27 @@ function anyStepFacts(
   survey: Survey,
   draft: StepDraft,
 ): Group<
-  | `step.${'what' | 'name' | 'stated' | 'done' | 'person' | 'qualified' | 'cited' | 'complete' | 'missing'}`
-  | 'step.in_order'
+  | `step.${'what' | 'name' | 'stated' | 'done' | 'person' | 'qualified' | 'person_unqualified'}`
+  | `step.${'cited' | 'complete' | 'missing' | 'in_order'}`
 > {
   const { step, at, what } = draft;
   const person = draft.person ?? step?.by;
+  const unqualified = unqualifiedAtVoltage(survey, draft);
   return {
     'step.what': computed(what, at),
     'step.name': computed(draft.name ?? what, at),
     'step.stated': isStated(draft),
     'step.done': computed(step?.done !== undefined, `${at}/done`),
     'step.person': computed(!saysNone(person?.name), `${at}/by`),
-    'step.qualified': computed(!isNoQualification(person?.qualification), `${at}/by`),
+    'step.qualified': computed(
+      isHighVoltageStep(draft) ? unqualified === undefined : !isNoQualification(person?.qualification),
+      `${at}/by`,
+    ),
+    'step.person_unqualified': computedOr(
+      unqualified,
+      step?.by === undefined && person !== undefined ? '/make_safe/high_voltage/person' : `${at}/by`,
+      'Who does it is qualified by the plan, or told at another step, or the step is another.',
+    ),
     'step.cited': computed(
       listOf(step?.cite).some((cite) => coversVehicle(survey, cite.reference)),
       `${at}/cite`,
@@ -96,8 +108,7 @@ function resultFacts(
 ): Group<
   | `step.${'after_isolation' | 'result' | 'faults' | 'reading' | 'battery_condition'}`
   | `step.${'checked' | 'scan_contradicted'}`
-> &
-  ReturnType<typeof codesFacts> {
+> {
   const { at, what } = draft;
   const proof = survey.plan.make_safe?.high_voltage?.proof_of_absence;
   return {
@@ -112,7 +123,6 @@ function resultFacts(
       '/verify/high_voltage/checked',
     ),
     'step.scan_contradicted': scanContradicted(survey, draft),
-    ...codesFacts(what === 'scan after the repair' ? survey.plan.verify?.scan_after : undefined, at),
     'step.reading': statedOr(
       what === 'absence of voltage proved' ? voltsOf(proof?.reading) : undefined,
       `${at}/reading`,
@@ -173,18 +183,23 @@ function authorFacts({ plan }: Survey, { what, step, at }: StepDraft): Group<'st
   };
 }
 
-function waitFacts(survey: Survey): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {
-  const restraints = survey.plan.make_safe?.restraints;
-  const wait = quantityOf(restraints?.wait, 'time');
-  const asked = quantityOf(restraints?.wait_asked, 'time');
-  const at = '/make_safe/restraints/wait';
+function waitFacts(
+  survey: Survey,
+  { what }: StepDraft,
+): Pick<StepFacts, 'step.wait_short' | 'step.wait_cited'> {
+  const { restraints, high_voltage: high } = survey.plan.make_safe ?? {};
+  const isIsolation = what === 'high-voltage isolation';
+  const block = isIsolation ? high?.isolation : restraints;
+  const wait = quantityOf(block?.wait, 'time');
+  const asked = quantityOf(block?.wait_asked, 'time');
+  const at = isIsolation ? '/make_safe/high_voltage/isolation/wait' : '/make_safe/restraints/wait';
   return {
     'step.wait_short':
       wait === undefined || asked === undefined
         ? unknown('The wait, or the wait that the page asks for, is not stated.', at)
         : computed(wait < asked, at),
     'step.wait_cited': computed(
-      wait !== undefined &&
+      quantityOf(restraints?.wait, 'time') !== undefined &&
         listOf(restraints?.wait_cite).some((cite) => coversVehicle(survey, cite.reference)),
       '/make_safe/restraints/wait_cite',
     ),
@@ -232,7 +247,8 @@ function isOnlyBoltedOn({ hot, part: { part, structural } }: OperationSurvey): b
   return hot === false && structural === false && !isBattery;
 }
 
-function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
+function inOrder(survey: Survey, draft: StepDraft): Fact {
+  const { step, order, at, what } = draft;
   if (order === undefined) return unknown('The step has no fixed place.', at);
   const own = whenOf(step?.done);
   if (own === undefined) return unknown('When it was done is not written.', `${at}/done`);
@@ -254,7 +270,7 @@ function inOrder(survey: Survey, { step, order, at, what }: StepDraft): Fact {
   if (answers.includes(false)) return computed(false, `${at}/done`);
   return answers.includes(undefined)
     ? unknown(
-        'It was done on the day of the work; the times that would tell the order are not written.',
+        `The ${draft.name ?? what} is dated on a day of the work, and the hours that would tell which came first are not written.`,
         `${at}/done`,
       )
     : computed(true, `${at}/done`);

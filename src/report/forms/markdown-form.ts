@@ -2,6 +2,7 @@ import type { Verdict } from '../../judge/verdict.ts';
 import { cautions } from '../cautions.ts';
 import { countOf, verdictCounts } from '../count-words.ts';
 import { keepWorst, leftText } from '../keep-worst.ts';
+import { judgedSentence } from '../judged-by.ts';
 import { markdownText } from './markdown-text.ts';
 import type { PlacedFinding, PlanReport, ReportForm, RunHead, RunTail } from '../plan-report.ts';
 import { runSummary } from '../run-summary.ts';
@@ -157,10 +158,6 @@ function table(start: string, rows: readonly string[]): readonly string[] {
 
 function about(head: RunHead | undefined): readonly string[] {
   if (head === undefined) return [];
-  const packs = head.packs.map(
-    ({ pack, version, digest }) =>
-      `${markdownText(pack)} ${markdownText(version)} (${digest.slice(0, 'sha256:'.length + 12)})`,
-  );
-  const judged = `Judged as of ${head.asOf} by ${packs.join('; ')}; planish ${markdownText(head.planish)}.`;
+  const judged = markdownText(judgedSentence(head));
   return [judged, ...cautions.map((caution) => `_${caution}_`)];
 }

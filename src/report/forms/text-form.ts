@@ -4,6 +4,7 @@ import { cautions } from '../cautions.ts';
 import { severityCounts, verdictCounts } from '../count-words.ts';
 import { keepWorst, leftText } from '../keep-worst.ts';
 import { findingNumbers } from '../finding-numbers.ts';
+import { judgedSentence, packWords } from '../judged-by.ts';
 import { measuringLines } from '../measuring/measuring-text.ts';
 import { paintWith } from '../paint.ts';
 import type { Paint } from '../paint.ts';
@@ -80,7 +81,9 @@ function planText(
   if (plan.stage === 'draft') lines.push(...wrapText(draftOnly, columns, indent));
 
   if (plan.packs !== undefined && !sameAsHead(plan.packs)) {
-    lines.push(...wrapText(visibleText(`Rules of ${plan.packs.map(packText).join('; ')}.`), columns, indent));
+    lines.push(
+      ...wrapText(visibleText(`Rules of ${plan.packs.map(packWords).join('; ')}.`), columns, indent),
+    );
   }
   for (const { name, version, reason } of plan.setAside ?? []) {
     lines.push(...wrapText(visibleText(`Pack ${name} ${version} was not asked: ${reason}`), columns, indent));
@@ -177,12 +180,6 @@ function findingLines({ finding, place }: PlacedFinding, columns: number, paint:
   return lines;
 }
 
-function packText({ pack, version, digest, released, newer }: UsedPack): string {
-  const state = released ? '' : ' (not released)';
-  const later = newer === undefined ? '' : ` (${newer} is here)`;
-  return `${pack} ${version}${state}${later}, ${digest.slice(0, 'sha256:'.length + 12)}`;
-}
-
 function closing(
   tail: RunTail,
   head: RunHead | undefined,
@@ -195,8 +192,7 @@ function closing(
     lines.push(`${paint.strong(`${String(tail.plans)} plans`)}: ${verdictCounts(tail.verdicts)}.`);
   }
   if (head !== undefined) {
-    const packs = (used.length === 0 ? head.packs : used).map(packText);
-    const judged = `Judged as of ${head.asOf} by ${packs.join('; ')}; planish ${head.planish}, fact schema ${String(head.factSchema)}.`;
+    const judged = judgedSentence(head, used.length === 0 ? undefined : used);
     lines.push(...wrapText(visibleText(judged), columns, ''));
   }
   lines.push('');

@@ -1,6 +1,6 @@
 import type { HeatExposure } from '../../facts/heat/heat-exposure.ts';
 import type { HeatAnswer } from '../../facts/heat/heat-question.ts';
-import type { Sought } from '../../heat/stay-clear.ts';
+import type { Sought } from '../../heat/sheet/stay-clear.ts';
 import type { SeamRun } from '../../facts/heat/heat-runs.ts';
 import type { HeatedNeighbour } from '../../facts/heat/plan-heat.ts';
 import type { HeatAnswerReport, HeatPlanReport, PlacedHeat } from './heat-report.ts';

@@ -1,5 +1,5 @@
 import type { TemperatureHistory } from '../../heat/point-history.ts';
-import type { HeatCurve } from '../../heat/heat-curve.ts';
+import type { HeatCurve } from '../../heat/sheet/heat-curve.ts';
 
 /** What a picture of temperature against distance shows, for the terminal and for SVG alike. */
 export interface HeatPicture {

@@ -2,7 +2,7 @@ import type { HeatAnswer } from '../../facts/heat/heat-question.ts';
 import type { HeatedNeighbour, PlannedHeat } from '../../facts/heat/plan-heat.ts';
 import type { SeamAnswer } from '../../facts/heat/seam-question.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
-import type { HeldHeat } from '../../heat/stay-clear.ts';
+import type { HeldHeat } from '../../heat/sheet/stay-clear.ts';
 import type { HeatPicture, PictureLimit, PictureSink } from './heat-picture.ts';
 import { heatWords } from './heat-words.ts';
 

@@ -8,7 +8,7 @@ import { heatPlot } from './heat-plot.ts';
 import { howSure } from './heat-report.ts';
 import type { HeatPlanReport, PlacedHeat } from './heat-report.ts';
 import { strengthRange } from './heat-text.ts';
-import type { HeatTextOptions } from './heat-text.ts';
+import type { HeatTextOptions } from './answer-blocks.ts';
 import { heatWords } from './heat-words.ts';
 import { paintWith } from '../paint.ts';
 import type { Paint } from '../paint.ts';

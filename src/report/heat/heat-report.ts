@@ -13,7 +13,8 @@ export interface SeamAnswerReport extends AskedReport {
   readonly answer: SeamAnswer;
 }
 
-interface AskedReport {
+/** What a reader needs beside any of these answers. */
+export interface AskedReport {
   /** What was asked about, as it was written. */
   readonly near: string;
   /** How words of the trade were read. */

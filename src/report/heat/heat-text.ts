@@ -1,54 +1,33 @@
 import type { HeatAnswer } from '../../facts/heat/heat-question.ts';
 import type { HeatExposure } from '../../facts/heat/heat-exposure.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
-import { cautions } from '../cautions.ts';
-import { clearSentence, packsSentence } from '../forms/clear-sentence.ts';
+import { answerBlocks, joinBlocks } from './answer-blocks.ts';
+import type { HeatTextOptions } from './answer-blocks.ts';
+import { clearSentence } from './clear-sentence.ts';
 import { answerPicture } from './heat-pictures.ts';
 import { heatPlot } from './heat-plot.ts';
 import { howSure } from './heat-report.ts';
 import type { HeatAnswerReport } from './heat-report.ts';
 import { heatWords } from './heat-words.ts';
-import { paintWith } from '../paint.ts';
-import { visibleText } from '../visible-text.ts';
-import { wrapText } from '../wrap-text.ts';
-
-export interface HeatTextOptions {
-  readonly colour: boolean;
-  readonly columns: number;
-}
 
 const indent = '  ';
 
 /** How far to stay away, first and in one sentence; then the numbers, the picture, what was assumed, and how sure it is. */
-export function heatText(report: HeatAnswerReport, { colour, columns }: HeatTextOptions): string {
+export function heatText(report: HeatAnswerReport, options: HeatTextOptions): string {
   const { answer } = report;
-  const paint = paintWith(colour);
-  const wrapped = (text: string, lead = ''): string => wrapText(visibleText(text), columns, lead).join('\n');
-  const listed = (head: string, sentences: readonly string[]): string =>
-    sentences.length === 0
-      ? ''
-      : [
-          paint.strong(head),
-          ...sentences.flatMap((one) => wrapText(visibleText(one), columns, `${indent}${indent}`, indent)),
-        ].join('\n');
-  const blocks = [
-    wrapText(visibleText(clearSentence(report.answer, report)), columns, '')
-      .map((line) => paint.strong(line))
-      .join('\n'),
+  const { first, wrapped, listed, last } = answerBlocks(options);
+  const softened = softenedSentence(answer);
+  return joinBlocks([
+    first(clearSentence(answer, report)),
     wrapped(countedSentence(answer)),
     table(answer),
-    softenedSentence(answer) === undefined ? '' : wrapped(softenedSentence(answer) ?? ''),
+    softened === undefined ? '' : wrapped(softened),
     listed('Not computed', reasonsOf(answer)),
     searchTable(answer),
     answer.question.distancesMm === undefined ? '' : wrapped(searched),
-    heatPlot(answerPicture(answer), columns).join('\n'),
-    listed('Read as', report.readings),
-    listed('Assumed', answer.assumptions),
-    wrapped(`How sure: ${howSure}`),
-    wrapped(packsSentence(report)),
-    cautions.map((one) => wrapped(one)).join('\n'),
-  ];
-  return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
+    heatPlot(answerPicture(answer), options.columns).join('\n'),
+    ...last(report, answer.assumptions, howSure),
+  ]);
 }
 
 const searched =

@@ -1,4 +1,4 @@
-import type { HeldHeat } from '../../heat/stay-clear.ts';
+import type { HeldHeat } from '../../heat/sheet/stay-clear.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
 
 /** A held heat in a few words: `torch, 900 °C for 30 s, twice, 1.2 mm mild steel`. */

@@ -1,46 +1,28 @@
 import type { SeamAnswer, SeamExposure, SeamFigure } from '../../facts/heat/seam-question.ts';
 import { formatQuantity } from '../../quantity/format-quantity.ts';
-import { cautions } from '../cautions.ts';
-import { clearSentence, packsSentence } from '../forms/clear-sentence.ts';
+import { answerBlocks, joinBlocks } from './answer-blocks.ts';
+import type { HeatTextOptions } from './answer-blocks.ts';
+import { clearSentence } from './clear-sentence.ts';
 import { seamPicture } from './heat-pictures.ts';
 import { heatPlot } from './heat-plot.ts';
 import { seamHowSure } from './heat-report.ts';
 import type { SeamAnswerReport } from './heat-report.ts';
-import type { HeatTextOptions } from './heat-text.ts';
-import { paintWith } from '../paint.ts';
-import { visibleText } from '../visible-text.ts';
-import { wrapText } from '../wrap-text.ts';
 
 const indent = '  ';
 
 /** How far to stay away from a seam, its figures, a table by distance, the picture, what was assumed, and how sure it is. */
-export function seamText(report: SeamAnswerReport, { colour, columns }: HeatTextOptions): string {
+export function seamText(report: SeamAnswerReport, options: HeatTextOptions): string {
   const { answer } = report;
-  const paint = paintWith(colour);
-  const wrapped = (text: string): string => wrapText(visibleText(text), columns, '').join('\n');
-  const listed = (head: string, sentences: readonly string[]): string =>
-    sentences.length === 0
-      ? ''
-      : [
-          paint.strong(head),
-          ...sentences.flatMap((one) => wrapText(visibleText(one), columns, `${indent}${indent}`, indent)),
-        ].join('\n');
-  const blocks = [
-    wrapText(visibleText(clearSentence(answer, report)), columns, '')
-      .map((line) => paint.strong(line))
-      .join('\n'),
+  const { first, wrapped, listed, last } = answerBlocks(options);
+  return joinBlocks([
+    first(clearSentence(answer, report)),
     listed('The seam', figures(answer)),
     table(answer.exposures),
     listed('Not computed', [...new Set(answer.exposures.flatMap(({ reasons }) => reasons))]),
     answer.exposures.some(({ movingCelsius }) => movingCelsius !== undefined) ? wrapped(moving) : '',
-    heatPlot(seamPicture(answer), columns).join('\n'),
-    listed('Read as', report.readings),
-    listed('Assumed', answer.assumptions),
-    wrapped(`How sure: ${seamHowSure}`),
-    wrapped(packsSentence(report)),
-    cautions.map((one) => wrapped(one)).join('\n'),
-  ];
-  return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
+    heatPlot(seamPicture(answer), options.columns).join('\n'),
+    ...last(report, answer.assumptions, seamHowSure),
+  ]);
 }
 
 const moving =

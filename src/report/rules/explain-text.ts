@@ -1,4 +1,5 @@
 import type { ExplainedRule, Outcome, SeenLine } from '../../judge/explain-sheets.ts';
+import type { FactValue } from '../../facts/fact.ts';
 import { showFacts } from '../../judge/show-facts.ts';
 import type { FactDictionary } from '../../packs/fact-dictionary.ts';
 import { factEntry } from '../../packs/fact-dictionary.ts';
@@ -82,8 +83,13 @@ function seenWords({ line, fact, truth }: SeenLine, dictionary: FactDictionary):
   if (!fact.known) return `${line.fact}: unknown (${fact.reason.replace(/\.$/u, '')}); ${asked}`;
   const bounds = 'range' in line.test ? { bounds: line.test.range } : {};
   const shown = { name: line.fact, value: fact.value, ...(unit === undefined ? {} : { unit }), ...bounds };
-  const text = showFacts([shown]).get(line.fact) ?? '';
+  const text = isBoundless(fact.value) ? 'no limit is set' : (showFacts([shown]).get(line.fact) ?? '');
   return `${line.fact}: ${text} (${fact.from === 'table' ? 'from a table' : fact.from}); ${asked}`;
+}
+
+/** A margin over a limit that nobody sets lies under every number. JSON has none for it and says null. */
+function isBoundless(value: FactValue): boolean {
+  return value === Number.NEGATIVE_INFINITY;
 }
 
 /** The same as JSON; numbers in the unit of their fact. */
@@ -95,7 +101,7 @@ export function explainJson(explanation: Explanation, dictionary: FactDictionary
       fact: line.fact,
       asked: testWords(line.test, unit),
       holds: truth,
-      ...(fact.known ? { value: fact.value, from: fact.from } : { unknown: fact.reason }),
+      ...(fact.known ? { value: isBoundless(fact.value) ? null : fact.value, from: fact.from } : { unknown: fact.reason }),
       ...(fact.known && unit !== undefined ? { unit } : {}),
       ...(fact.known && fact.note !== undefined ? { note: fact.note } : {}),
     };

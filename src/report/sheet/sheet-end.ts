@@ -1,6 +1,7 @@
 import type { Facts, StepShown } from '../../facts/plan-shown.ts';
-import type { NotJudgedReason, UsedPack } from '../plan-report.ts';
+import type { NotJudgedReason } from '../plan-report.ts';
 import { cautions } from '../cautions.ts';
+import { judgedSentence } from '../judged-by.ts';
 import { html, nothing, where } from '../html.ts';
 import type { Markup } from '../html.ts';
 import type { FindingPlaces, NumberedFinding } from './place-findings.ts';
@@ -190,17 +191,11 @@ function deviationTable(deviations: SheetReport['shown']['deviations']): Markup 
 
 /** Who decides, the hazards, and by what was judged. */
 export function sheetFoot({ head, report }: SheetReport): Markup {
-  const packs = (report.packs ?? head.packs).map(packWords).join('; ');
   return html`<footer>
     <h2>Cautions</h2>
     ${cautions.map((caution) => html`<p>${caution}</p>`)}
     <p class="about">
-      Judged as of ${head.asOf} by ${packs}; planish ${head.planish}, fact schema
-      ${head.factSchema}.${report.digest === undefined ? '' : ` Digest of the plan: ${report.digest}.`}
+      ${judgedSentence(head, report.packs)}${report.digest === undefined ? '' : ` Digest of the plan: ${report.digest}.`}
     </p>
   </footer>`;
-}
-
-function packWords({ pack, version, digest, released, newer }: UsedPack): string {
-  return `${pack} ${version}${released ? '' : ' (not released)'}${newer === undefined ? '' : ` (${newer} is here)`}, ${digest.slice(0, 'sha256:'.length + 12)}`;
 }

@@ -1,4 +1,4 @@
-import type { DesignationAnswer, StrengthRange } from '../../steel/designation-answer.ts';
+import type { DesignationAnswer, StrengthRange } from '../../steel/answer/designation-answer.ts';
 
 export type SteelLine = readonly [label: string, text: string];
 

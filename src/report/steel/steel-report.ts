@@ -1,5 +1,5 @@
 import type { ClassRule } from '../../judge/class-rules.ts';
-import type { DesignationAnswer } from '../../steel/designation-answer.ts';
+import type { DesignationAnswer } from '../../steel/answer/designation-answer.ts';
 
 /** What a designation is, with the rules that speak of such a material, by their ids. */
 export interface SteelAnswer extends DesignationAnswer {

@@ -1,5 +1,5 @@
-import { mpaPerUnit } from '../stress-unit.ts';
-import { americanCoat, saeCoat } from '../coat.ts';
+import { mpaPerUnit } from '../strength/stress-unit.ts';
+import { americanCoat, saeCoat } from '../coating/coat.ts';
 import { only, phaseLetters } from './family-letters.ts';
 import type { NameContent, NameFault, NameForm, NameParts } from './name-form.ts';
 import { entry, figure, ofPair, ofTensile, ofYield } from './name-form.ts';

@@ -1,4 +1,4 @@
-import { europeanCoat } from '../coat.ts';
+import { europeanCoat } from '../coating/coat.ts';
 import type { NameForm } from './name-form.ts';
 
 /** Boron steels named by their chemistry (EN 10027-1: hundredths of a per cent of carbon, then the alloying elements). */

@@ -1,4 +1,4 @@
-import { europeanCoat } from '../coat.ts';
+import { europeanCoat } from '../coating/coat.ts';
 import { only, phaseLetters } from './family-letters.ts';
 import type { NameForm } from './name-form.ts';
 import { entry, ofPair, ofYield } from './name-form.ts';

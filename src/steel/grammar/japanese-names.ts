@@ -1,4 +1,4 @@
-import type { Coating } from '../coating.ts';
+import type { Coating } from '../coating/coating.ts';
 import { only, phaseLetters } from './family-letters.ts';
 import type { NameContent, NameForm } from './name-form.ts';
 import { entry, ofTensile } from './name-form.ts';

@@ -1,6 +1,6 @@
-import type { MassNotation } from '../coating-mass.ts';
-import type { Coating } from '../coating.ts';
-import type { GradeState } from '../grade-row.ts';
+import type { MassNotation } from '../coating/coating-mass.ts';
+import type { Coating } from '../coating/coating.ts';
+import type { GradeState } from '../table/grade-row.ts';
 
 /** The named groups of a matched form. */
 export type NameParts = Readonly<Record<string, string | undefined>>;

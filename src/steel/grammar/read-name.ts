@@ -1,8 +1,8 @@
-import type { Coat } from '../coat.ts';
-import { coatOf } from '../coat.ts';
-import { outsideFamily } from '../family-window.ts';
-import type { GradeRow } from '../grade-row.ts';
-import { isStandard } from '../standard-hint.ts';
+import type { Coat } from '../coating/coat.ts';
+import { coatOf } from '../coating/coat.ts';
+import { outsideFamily } from '../table/family-window.ts';
+import type { GradeRow } from '../table/grade-row.ts';
+import { isStandard } from '../table/standard-hint.ts';
 import { aluminiumNames } from './aluminium-names.ts';
 import { aluminiumSymbols } from './aluminium-symbols.ts';
 import { americanNames } from './american-names.ts';

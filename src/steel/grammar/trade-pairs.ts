@@ -1,5 +1,5 @@
-import { vdaCoat } from '../coat.ts';
-import { mpaPerUnit } from '../stress-unit.ts';
+import { vdaCoat } from '../coating/coat.ts';
+import { mpaPerUnit } from '../strength/stress-unit.ts';
 import { phaseLetters, yieldLetters } from './family-letters.ts';
 import type { NameContent, NameFault, NameForm } from './name-form.ts';
 import { entry, ofNominal, ofPair, ofYield } from './name-form.ts';

@@ -1,4 +1,4 @@
-import { vdaCoat } from '../coat.ts';
+import { vdaCoat } from '../coating/coat.ts';
 import { only, phaseLetters, yieldLetters } from './family-letters.ts';
 import type { NameForm } from './name-form.ts';
 import { entry, ofNominal, ofPair, ofTensile, ofYield } from './name-form.ts';

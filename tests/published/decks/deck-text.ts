@@ -1,4 +1,4 @@
-import { carbonSteel } from '../../../src/heat/carbon-steel.ts';
+import { carbonSteel } from '../../../src/heat/metal/carbon-steel.ts';
 import type { Mesh } from './mesh.ts';
 
 export interface Deck {

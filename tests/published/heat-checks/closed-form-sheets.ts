@@ -1,6 +1,6 @@
 import { cell } from '../../../src/heat/cell.ts';
-import { conductSheet } from '../../../src/heat/conduct-sheet.ts';
-import { sheetGrid } from '../../../src/heat/sheet-grid.ts';
+import { conductSheet } from '../../../src/heat/sheet/conduct-sheet.ts';
+import { sheetGrid } from '../../../src/heat/sheet/sheet-grid.ts';
 import { constantSteel, solved, stripTask } from '../../heat/sheet-case.ts';
 import type { SolvedSheet } from '../../heat/sheet-case.ts';
 import { number } from './computers.ts';

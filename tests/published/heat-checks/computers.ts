@@ -1,10 +1,10 @@
-import { adamsPeakCelsius } from '../../../src/heat/adams.ts';
-import { arcEnergy, heatInput } from '../../../src/heat/arc.ts';
-import { aluminium } from '../../../src/heat/aluminium.ts';
-import { carbonSteel } from '../../../src/heat/carbon-steel.ts';
-import { stainlessSteel } from '../../../src/heat/stainless-steel.ts';
-import { tensileOfHardness } from '../../../src/heat/hardness-to-tensile.ts';
-import { temperedHardness } from '../../../src/heat/tempering.ts';
+import { adamsPeakCelsius } from '../../../src/heat/weld/adams.ts';
+import { arcEnergy, heatInput } from '../../../src/heat/weld/arc.ts';
+import { aluminium } from '../../../src/heat/metal/aluminium.ts';
+import { carbonSteel } from '../../../src/heat/metal/carbon-steel.ts';
+import { stainlessSteel } from '../../../src/heat/metal/stainless-steel.ts';
+import { tensileOfHardness } from '../../../src/heat/strength/hardness-to-tensile.ts';
+import { temperedHardness } from '../../../src/heat/strength/tempering.ts';
 import { fineSheet, pointDoseCelsius } from './closed-form-sheets.ts';
 
 export type Given = Readonly<Record<string, number | string>>;

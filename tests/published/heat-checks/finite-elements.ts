@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { aluminium } from '../../../src/heat/aluminium.ts';
-import { carbonSteel } from '../../../src/heat/carbon-steel.ts';
-import type { SheetTask } from '../../../src/heat/conduct-sheet.ts';
-import { sheetGrid } from '../../../src/heat/sheet-grid.ts';
+import { aluminium } from '../../../src/heat/metal/aluminium.ts';
+import { carbonSteel } from '../../../src/heat/metal/carbon-steel.ts';
+import type { SheetTask } from '../../../src/heat/sheet/conduct-sheet.ts';
+import { sheetGrid } from '../../../src/heat/sheet/sheet-grid.ts';
 import { solved, stripTask } from '../../heat/sheet-case.ts';
 import type { CheckRow } from './check-row.ts';
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { adamsPeakCelsius } from '../../../src/heat/adams.ts';
-import { solveHeldLap } from '../../../src/heat/held-lap.ts';
-import { solveHeldSheet } from '../../../src/heat/held-sheet.ts';
-import type { PointAnswer } from '../../../src/heat/sheet-answer.ts';
+import { adamsPeakCelsius } from '../../../src/heat/weld/adams.ts';
+import { solveHeldLap } from '../../../src/heat/sheet/held-lap.ts';
+import { solveHeldSheet } from '../../../src/heat/sheet/held-sheet.ts';
+import type { PointAnswer } from '../../../src/heat/sheet/sheet-answer.ts';
 import { between } from '../../heat/sheet-case.ts';
 import type { Allowed, CheckRow } from './check-row.ts';
 

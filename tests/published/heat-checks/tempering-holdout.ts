@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { temperedHardness } from '../../../src/heat/tempering.ts';
+import { temperedHardness } from '../../../src/heat/strength/tempering.ts';
 import type { CheckRow } from './check-row.ts';
 
 /**

@@ -1,0 +1,19 @@
+import type { Plan } from '../generated/plan-types.ts';
+
+/** Where a number stands that is not read off the vehicle. A number plate is registered, and is screwed on. */
+const paper =
+  /\b(?:claim|forms?|papers?|paperwork|registration|documents?|insur\w*|polic(?:y|e)|log ?book|title|invoice|order|e-?mail|phone|telephone|call|owner|customer|client|database|estimate|quote|licen[cs]e plate|number plate|website|memory|file|last job|job card|receipt)\b/iu;
+
+/** Where it is read off the vehicle. */
+const onVehicle =
+  /\b(?:stamp\w*|engrav\w*|(?<!number |licen[cs]e |registration )plate|windscreen|windshield|dash\w*|sill|pillar|door|label|sticker|chassis|frame|floor|tower|bulkhead|fire ?wall|scuttle|control unit|ecu|engine bay|boot|tunnel|cross ?member|rail|apron|strut)\b/iu;
+
+/** The papers that the number was taken from, where by the plan's own words nobody read it on the vehicle; else undefined. */
+export function numberFromPaper({
+  read_from: read,
+  confirmed_at: confirmed,
+}: Plan['vehicle']): string | undefined {
+  const places = [read, confirmed].filter((text) => text !== undefined);
+  const isPaper = (text: string): boolean => paper.test(text) && !onVehicle.test(text);
+  return places.length > 0 && places.every(isPaper) ? places.join('; ') : undefined;
+}

@@ -1,0 +1,51 @@
+import type { Person } from '../../generated/plan-types.ts';
+import { samePerson } from '../papers/same-person.ts';
+import { unqualifiedWords } from '../papers/qualified-for.ts';
+import { formatDay } from '../../quantity/format-day.ts';
+import type { StepDraft } from './step-draft.ts';
+import type { Survey } from '../survey.ts';
+
+const steps: ReadonlySet<string> = new Set([
+  'high-voltage isolation',
+  'absence of voltage proved',
+  'high-voltage re-commissioning',
+]);
+
+/** Whether a step is work on the traction voltage, for which a qualification must name it. */
+export function isHighVoltageStep({ what }: StepDraft): boolean {
+  return steps.has(what);
+}
+
+/** Who does such a step and is not shown to be qualified for it, in words. Who isolates is told there, and not again at the proof. */
+export function unqualifiedAtVoltage(survey: Survey, draft: StepDraft): string | undefined {
+  const person = draft.person ?? draft.step?.by;
+  if (person?.name === undefined || !isHighVoltageStep(draft)) return undefined;
+  const high = survey.plan.make_safe?.high_voltage;
+  const isolates = high?.isolation?.by ?? high?.person;
+  if (draft.what === 'absence of voltage proved' && samePerson(person.name, isolates?.name ?? '')) {
+    return undefined;
+  }
+  return unqualifiedAt(survey, person, draft.step?.done);
+}
+
+/** The same of anybody at the traction battery. By the day of the work, or the day that the plan is judged as of. */
+export function unqualifiedAt(survey: Survey, person: Person, done: string | undefined): string | undefined {
+  const day = done ?? formatDay(survey.context.asOfDay);
+  return unqualifiedWords('high voltage', completed(survey, person), day);
+}
+
+/** Named by name alone, a person has the qualification that the plan states for that name elsewhere. */
+function completed({ plan }: Survey, person: Person): Person {
+  if (person.qualification !== undefined) return person;
+  const high = plan.make_safe?.high_voltage;
+  const known = [
+    high?.person,
+    high?.isolation?.by,
+    high?.proof_of_absence?.by,
+    plan.verify?.high_voltage?.by,
+  ];
+  const same = known.find(
+    (one) => one?.qualification !== undefined && samePerson(one.name ?? '', person.name ?? ''),
+  );
+  return same === undefined ? person : { ...same, ...person };
+}

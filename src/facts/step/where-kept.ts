@@ -1,0 +1,18 @@
+// Words for where a thing is kept while the work lasts. English alone is read; what says it otherwise is for a person to read.
+
+const inVehicle =
+  /(?:^|[\s,;])(?:in|inside|on|left in|stays in)(?: (?:the|its|his|her))? (?:vehicle|car|ignition|steering lock|cup ?holder|glove ?box|(?:centre )?console|dash(?:board)?|door pocket|foot ?well|(?:driver['’]s )?seat|boot|tray)(?=$|[\s,;.])/iu;
+
+/** Whether the words for where the key is kept say that it lies in the vehicle. "In the office, away from the car" does not. */
+export function keyInVehicle(words: string | undefined): boolean {
+  return words !== undefined && inVehicle.test(words);
+}
+
+const open =
+  /(?:^|[\s,;])(?:on|under|beside|next to|near|in|by)(?: (?:the|a|its))? (?:\S+ )?(?:bench|floor|trolley|welder|booth|oven|heater|boot|vehicle|car|seat|bin|yard)(?=$|[\s,;.])/iu;
+const locked = /lock|cabinet|cage|safe\b|magazine|strong ?box/iu;
+
+/** Whether live units are said to lie where anybody and any heat gets at them: on the bench beside the welder. */
+export function liesOpen(words: string | undefined): boolean {
+  return words !== undefined && open.test(words) && !locked.test(words);
+}
