@@ -25,6 +25,7 @@ import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
 import { faultsOfTheWeldedSkin } from './faults-of-the-welded-skin.ts';
+import { faultsOfUndoneChecks } from './faults-of-undone-checks.ts';
 import { faultsOfWork } from './faults-of-work.ts';
 
 /** Every plan with one thing wrong, and the rule that a person says must find it. */
@@ -52,6 +53,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfCovering,
   ...faultsOfBondsLoaded,
   ...faultsOfJoining,
+  ...faultsOfUndoneChecks,
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
   ...faultsOfProcess,

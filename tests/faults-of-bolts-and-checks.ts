@@ -13,7 +13,7 @@ export const faultsOfBoltsAndChecks: readonly Fault[] = [
     name: 'bolts: a belt comes off, and no page says how tight it goes on',
     changes: [[belts, '']],
     rule: 'belt-bolts-not-stated',
-    on: 'restraints:\n    planned',
+    on: 'restraints:\n',
   },
   {
     plan: wholeJob,

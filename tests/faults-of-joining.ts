@@ -114,18 +114,6 @@ export const faultsOfJoining: readonly Fault[] = [
   },
   {
     ...seam,
-    name: 'the factory’s zinc left under the arc',
-    changes: [
-      [
-        '            gap: 2.5 mm\n',
-        '            gap: 2.5 mm\n            flange_coat: factory coat left whole\n',
-      ],
-    ],
-    rule: 'coat-left-under-arc',
-    on: 'flange_coat: factory coat',
-  },
-  {
-    ...seam,
     name: 'stainless wire in a seam that no page draws',
     changes: [
       ['filler: G3Si1', 'filler: G 19 9 L Si'],

@@ -48,7 +48,7 @@ export const faultsOfMakingSafe: readonly Fault[] = [
     changes: [['  restraints:\n    planned: true\n', '  restraints:\n']],
     rule: 'restraints-not-stated',
     severity: 'hold',
-    on: 'restraints:',
+    on: 'restraints:\n',
   },
   {
     name: 'the batteries disconnected on a day that has not come',

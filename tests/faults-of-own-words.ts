@@ -346,14 +346,14 @@ export const faultsOfOwnWords: readonly Fault[] = [
     ...hold,
     name: 'primed with nothing',
     changes: [row('product: Two-part epoxy }', 'product: not used }')],
-    rule: 'bared-metal-not-primed',
+    rule: 'bared-metal-primer-not-recorded',
     on: 'primer: { planned',
   },
   {
     ...hold,
     name: 'sealed nowhere',
     changes: [row('places: Rail to apron and every seam that was opened', 'places: nowhere')],
-    rule: 'sealer-not-stated',
+    rule: 'sealer-not-recorded',
     on: 'sealer:',
   },
   {

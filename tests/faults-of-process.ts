@@ -217,7 +217,7 @@ export const faultsOfProcess: readonly Fault[] = [
     name: 'make safe: live airbags come off, and no word of where they lie',
     changes: [[line(ring, '    storage:'), '']],
     rule: 'removed-units-storage-not-stated',
-    on: '  restraints:',
+    on: '  restraints:\n',
   },
   {
     ...of(rail, 'stop'),

@@ -33,7 +33,7 @@ export const faultsOfReadiness: readonly Fault[] = [
     ...hold,
     name: 'restraints: the belt is back before the sill is welded',
     changes: [['tightened: 2026-09-22T08:30', 'tightened: 2026-09-12T08:30']],
-    rule: 'belt-fitted-before-the-work-ended',
+    rule: 'out-of-order',
     on: 'tightened: 2026-09-12',
   },
   {
@@ -114,7 +114,7 @@ export const faultsOfReadiness: readonly Fault[] = [
     ...hold,
     name: 'restraints: the belts are bolted on after their system is said to be complete',
     changes: [['tightened: 2026-09-22T08:30', 'tightened: 2026-09-22T10:30']],
-    rule: 'check-before-another',
+    rule: 'out-of-order',
     on: 'restraints: { done: 2026-09-22T09:00',
   },
   {
@@ -222,5 +222,12 @@ export const faultsOfReadiness: readonly Fault[] = [
     changes: [["title: 'Sill, replacement'", "title: 'Sill left, replacement'"]],
     rule: 'cited-document-of-the-other-side',
     on: 'cite: { reference: sill, at: p. 6-17 }',
+  },
+  {
+    ...hold,
+    name: 'battery: it comes out by no page',
+    changes: [['        cite: { reference: hv, at: p. 9-22 }\n', '']],
+    rule: 'battery-taken-out-by-no-page',
+    on: '- do: remove and refit',
   },
 ];

@@ -62,7 +62,7 @@ export const faultsOfSafety: readonly Fault[] = [
     changes: [[/isolation: .*\n/u.exec(electric)?.[0] ?? '', '\n']],
     rule: 'high-voltage-not-isolated',
     severity: 'stop',
-    on: 'high_voltage:',
+    on: 'high_voltage:\n    planned',
   },
   {
     name: 'isolation by no document',
@@ -86,7 +86,7 @@ export const faultsOfSafety: readonly Fault[] = [
     changes: [['    proof_of_absence: { planned: true }\n', '']],
     rule: 'absence-of-voltage-not-planned',
     severity: 'hold',
-    on: 'high_voltage:',
+    on: 'high_voltage:\n    planned',
   },
   {
     name: 'the absence of voltage not proved at release',
@@ -129,7 +129,7 @@ export const faultsOfSafety: readonly Fault[] = [
     ],
     rule: 'work-at-fitted-restraint-unit',
     severity: 'hold',
-    on: 'restraints:',
+    on: 'restraints:\n',
   },
   {
     name: 'the wait after disconnecting is too short',
@@ -137,7 +137,7 @@ export const faultsOfSafety: readonly Fault[] = [
     changes: [['wait: 10 min\n', 'wait: 9 min\n']],
     rule: 'restraint-wait-too-short',
     severity: 'stop',
-    on: 'restraints:',
+    on: 'restraints:\n',
   },
   {
     name: 'nobody named who isolates the traction voltage',

@@ -11,7 +11,7 @@ const stop = { plan, severity: 'stop' } as const;
 /** Lines of the plan that are taken out or changed, each a step of the job. */
 const scanBefore = / {2}scan_before: .*\n/u.exec(wholeJob)?.[0] ?? '';
 const radar = / {4}- \{ sensor: front radar, .*\n/u.exec(wholeJob)?.[0] ?? '';
-const fasteners = / {8}fasteners: .*\n/u.exec(wholeJob)?.[0] ?? '';
+const fasteners = / {8}fasteners: .*reference: link.*\n/u.exec(wholeJob)?.[0] ?? '';
 const indirect = / {2}indirect: .*\n/u.exec(wholeJob)?.[0] ?? '';
 const sealer = / {2}sealer: .*\n/u.exec(wholeJob)?.[0] ?? '';
 const kept = / {2}kept: .*\n/u.exec(wholeJob)?.[0] ?? '';
@@ -35,7 +35,7 @@ export const faultsOfTheWholeJob: readonly Fault[] = [
   {
     ...hold,
     name: '3 intake: a part that was hit directly is said to be sound',
-    changes: [['direct: [cover, rail-l, link-l]', 'direct: [cover, rail-l, link-l, apron-l]']],
+    changes: [['direct: [cover, beam, rail-l, link-l]', 'direct: [cover, beam, rail-l, link-l, apron-l]']],
     rule: 'part-hit-directly-said-sound',
     on: 'damage: { kind: none, found_by: measured }',
   },

@@ -8,12 +8,9 @@ import type { Pack } from '../src/packs/pack.ts';
 import { readDate } from '../src/quantity/iso-date.ts';
 import type { PlanReport } from '../src/report/plan-report.ts';
 
-/** Judges the text of one plan through the whole of planish, as of 2026-10-21, with the built-in packs and those of a folder. */
-export function judgeText(text: string, packFolder?: string): PlanReport {
-  const packs: readonly Pack[] = [
-    ...builtInPacks(),
-    ...(packFolder === undefined ? [] : [packFrom(packFolder)]),
-  ];
+/** Judges the text of one plan through the whole of planish, as of 2026-10-21, with the built-in packs and those of folders. */
+export function judgeText(text: string, packFolder: string | readonly string[] = []): PlanReport {
+  const packs: readonly Pack[] = [...builtInPacks(), ...[packFolder].flat().map(packFrom)];
   const answer = judgeSource(runWith(packs), 'plan.yaml', new TextEncoder().encode(text), true);
   if (answer.kind !== 'plan') throw new Error(`the text is ${answer.kind}`);
   return answer.report;

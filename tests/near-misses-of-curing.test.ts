@@ -49,15 +49,18 @@ test.each<readonly [string, readonly Change[]]>([
 });
 
 test.each([
-  ['24 h at 23 °C', [86_400, 86_400, false]],
-  ['24-48 hours at 20 °C', [86_400, 172_800, false]],
-  ['1,5 h', [5_400, 5_400, false]],
-  ['24 h at 23 °C, or 30 min at 80 °C', [1_800, 86_400, false]],
-  ['30 min at 80 °C', [1_800, 1_800, true]],
-  ['30 min at 175 °F', [1_800, 1_800, true]],
-  ['7 days', [604_800, 604_800, false]],
-])('a cure of “%s”', (text, [shortest, longest, isWarm]) => {
-  expect(readCure(text)).toEqual({ shortestSeconds: shortest, longestSeconds: longest, isWarm });
+  ['24 h at 23 °C', [86_400, 86_400, false, 23]],
+  ['24-48 hours at 20 °C', [86_400, 172_800, false, 20]],
+  ['1,5 h', [5_400, 5_400, false, undefined]],
+  ['24 h at 23 °C, or 30 min at 80 °C', [1_800, 86_400, false, 80]],
+  ['30 min at 80 °C', [1_800, 1_800, true, 80]],
+  ['30 min at 175 °F', [1_800, 1_800, true, 79.444]],
+  ['7 days', [604_800, 604_800, false, undefined]],
+])('a cure of “%s”', (text, [shortest, longest, isWarm, warmest]) => {
+  const { warmestCelsius, ...times } = readCure(text) ?? {};
+  expect(times).toEqual({ shortestSeconds: shortest, longestSeconds: longest, isWarm });
+  if (typeof warmest === 'number') expect(warmestCelsius).toBeCloseTo(warmest, 2);
+  else expect(warmestCelsius).toBeUndefined();
 });
 
 test.each(['by its data sheet', 'overnight', '23 °C', '0 h', ''])('“%s” names no time', (text) => {

@@ -14,7 +14,10 @@ export const releasedRing = changed(ring, [
     'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 } }',
     'fasteners: { one_time: renewed, cite: { reference: safe, at: section 7 }, tightened: 2026-10-15 }',
   ],
-  ['verify:\n  scan_before: { planned: true }\n\n', ''],
+  [
+    'verify:\n  scan_before: { planned: true }\n  restraints: { planned: true }\n  scan_after: { planned: true }\n\n',
+    '',
+  ],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-13,'],
   ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-13, product'],
   ['    fitted: [12 V]\n', '    fitted: [12 V]\n    done: 2026-10-07T08:00\n'],
@@ -80,7 +83,10 @@ export const releasedElectric = changed(electric, [
         by: { name: L. Brandt, qualification: high-voltage level 2 }
         done: 2026-10-21T09:00`,
   ],
-  ['verify:\n  scan_before: { planned: true }\n\n', ''],
+  [
+    'verify:\n  scan_before: { planned: true }\n  high_voltage: { planned: true }\n  scan_after: { planned: true }\n\n',
+    '',
+  ],
   ['sealer: { planned: true,', 'sealer: { planned: true, done: 2026-10-20,'],
   ['primer: { planned: true, product', 'primer: { planned: true, done: 2026-10-20, product'],
   ['fitted: [12 V], key', 'fitted: [12 V], done: 2026-10-20T08:00, key'],

@@ -8,6 +8,8 @@ import { lastDatedStep } from './step/last-dated-step.ts';
 import { dayOf } from './quantity-of.ts';
 import { isNoQualification, saysNoHolds } from './refusals.ts';
 import { ruleNoteFact } from './rule-note.ts';
+import { ownWorkReleased } from './papers/by-who-did-it.ts';
+import { qualifiedFor, unqualifiedWords } from './papers/qualified-for.ts';
 import { samePerson } from './papers/same-person.ts';
 import type { FactSheet } from './sheet.ts';
 import { signedDigestFacts } from './papers/signed-digests.ts';
@@ -236,6 +238,16 @@ function signOffFacts(
       'Who wrote the plan, or who signed it, is not named.',
     ),
     'sign-off.qualified': computed(!isNoQualification(signOff?.by?.qualification), `${at}/by`),
+    'sign-off.unqualified': computedOr(
+      isNoQualification(signOff?.by?.qualification) ? undefined : unfitToRelease(signOff),
+      `${at}/by`,
+      'Who signs may be qualified for it, or states no qualification at all.',
+    ),
+    'sign-off.by_who_did_it': computedOr(
+      ownWorkReleased(survey, signer),
+      `${at}/by`,
+      'Who signs did none of the structural work by the plan.',
+    ),
     'sign-off.before_last_step':
       date === undefined
         ? unknown(noDate, `${at}/date`)
@@ -245,6 +257,18 @@ function signOffFacts(
         ? unknown(noDate, `${at}/date`)
         : computed(date > survey.context.asOfDay, `${at}/date`),
   };
+}
+
+/** Who signs with a paper for other work, one that has run out, or while still learning. A paper that does not say for what is let be. */
+function unfitToRelease(signOff: Survey['plan']['sign_off']): string | undefined {
+  const { by, date } = signOff ?? {};
+  if (by === undefined) return undefined;
+  if (/\b(?:apprentice|trainee|learner|intern|student)\b/iu.test(by.role ?? ''))
+    return `${by.name ?? 'someone'}, ${by.role ?? ''}`;
+  const answer = qualifiedFor('body structure', by, date);
+  return answer === 'yes' || answer === 'not told for what'
+    ? undefined
+    : unqualifiedWords('body structure', by, date);
 }
 
 /** What the signature says of open holds, unless it says that there are none. */

@@ -15,6 +15,7 @@ import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
 import { jointMakerFacts } from './joint/joint-makers.ts';
 import { liftedBesideTheWork } from './step/lifted-on.ts';
+import { checksPlannedFacts } from './step/checks-planned.ts';
 import { silenceFacts } from './step/silence-facts.ts';
 import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
@@ -48,6 +49,7 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   batteryOffByNobody,
   beltBoltFacts,
   silenceFacts,
+  checksPlannedFacts,
   preparedFacts,
   toldOtherwiseFacts,
 );
@@ -61,6 +63,7 @@ type OfOtherGroups =
   | keyof ReturnType<typeof batteryOffByNobody>
   | keyof ReturnType<typeof beltBoltFacts>
   | keyof ReturnType<typeof silenceFacts>
+  | keyof ReturnType<typeof checksPlannedFacts>
   | keyof ReturnType<typeof preparedFacts>
   | keyof ReturnType<typeof toldOtherwiseFacts>;
 
@@ -248,7 +251,9 @@ function isLookedFor(places: readonly string[] | undefined): boolean {
 /** What was found, where it admits that it was not all looked at. */
 function unseenOf({ plan }: Survey): string | undefined {
   const found = plan.damage?.indirect?.found;
-  return found !== undefined && admitsNotLooked(found) ? found : undefined;
+  if (found === undefined) return undefined;
+  const isPutOff = admitsNotLooked(found) || /^no (?:access|need|reason|time|tool)\b/iu.test(found.trim());
+  return isPutOff ? found : undefined;
 }
 
 /** Damage was found away from the blow, and no part away from it is listed as damaged. What was found is told in free words. */

@@ -13,7 +13,7 @@ export function saysNothingLeft(text: string): boolean {
 
 /** Whether the signature says that no hold is open. What stands behind "none, …" is what matters. */
 export function saysNoHolds(text: string): boolean {
-  return /^(?:none|nil|no|0|none (?:left|open)|no (?:open )?holds(?: open)?|(?:none[,;.] )?all (?:answered|closed))[.!]?$/iu.test(
+  return /^(?:none|nil|no|0|[-–—]|n\/a|none (?:left|open)|no (?:open )?holds(?: open)?|(?:none[,;.] )?all (?:answered|closed))[.!]?$/iu.test(
     text.trim(),
   );
 }
@@ -38,8 +38,8 @@ const noTestWords = [
 
 /** Whether what stands for a qualification names none that holds: left out, refused, no test, or run out by its own words. */
 export function isNoQualification(text: string | undefined): boolean {
-  if (saysNone(text) || saysRefused(text)) return true;
   const plain = (text ?? '').trim();
+  if (plain === '' || saysNone(text) || saysRefused(text)) return true;
   const small = plain.toLowerCase();
   return (
     noTestWords.some((word) => small.includes(word)) &&

@@ -45,6 +45,7 @@ export function vehicleFacts(plan: Plan): VehicleFacts {
       'The plan names nothing that only a vehicle with traction voltage has.',
     ),
     ...numberFacts(vehicle),
+    'vehicle.number_place_stated': computed(vehicle.read_from !== undefined, `${at}/read_from`),
     'vehicle.number_from_paper': computedOr(
       numberFromPaper(vehicle),
       `${at}/read_from`,

@@ -43,7 +43,6 @@ export interface FactNames {
     | 'plan.fluids_against_parts'
     | 'plan.fire_late'
     | 'plan.lifting_late'
-    | 'plan.belts_back_early'
     | 'plan.key_in_vehicle'
     | 'plan.units_in_the_open'
     | 'plan.impact_on_other_side'
@@ -74,6 +73,7 @@ export interface FactNames {
     | 'plan.extinguisher_stated'
     | 'plan.heavy_part_off'
     | 'plan.lifting_cited'
+    | 'plan.checks_not_planned'
     | 'plan.fire_stated'
     | 'plan.lifting_stated'
     | 'plan.held_for_structure'
@@ -126,6 +126,7 @@ export interface FactNames {
     | 'vehicle.serial'
     | 'vehicle.training_number'
     | 'vehicle.number_read_once'
+    | 'vehicle.number_place_stated'
     | 'vehicle.number_from_paper'
     | 'vehicle.number_confirmed';
   readonly 'reference':
@@ -143,6 +144,7 @@ export interface FactNames {
     | 'reference.published_after_look_up'
     | 'reference.look_up'
     | 'reference.undated_work'
+    | 'reference.sheet_with_pages'
     | 'reference.look_up_age'
     | 'reference.called_missing'
     | 'reference.revision_in_pack'
@@ -583,6 +585,7 @@ export interface FactNames {
     | 'step.codes_left'
     | 'step.codes_of_assistance'
     | 'step.codes_misfiled'
+    | 'step.codes_of_lines'
     | 'step.scan_belies'
     | 'step.codes_unexplained'
     | 'step.insulation'
@@ -612,6 +615,9 @@ export interface FactNames {
     | 'step.values_from'
     | 'step.calibration_short'
     | 'step.too_late_for'
+    | 'step.by_who_did_it'
+    | 'step.tool_stated'
+    | 'step.waived_after'
     | 'step.by_author'
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
@@ -653,6 +659,8 @@ export interface FactNames {
     | 'sign-off.before_last_step'
     | 'sign-off.dated_ahead'
     | 'sign-off.by_author'
+    | 'sign-off.unqualified'
+    | 'sign-off.by_who_did_it'
     | 'sign-off.qualified';
 }
 
@@ -716,7 +724,6 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.fluids_against_parts': { kind: 'plan', type: 'text', description: 'What the fire list leaves full although a part that holds it comes off, by the name of the part: the refrigerant with a condenser or chiller, fuel, gas, brake fluid.' },
   'plan.fire_late': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated before the fire precautions.' },
   'plan.lifting_late': { kind: 'plan', type: 'text', description: 'The structural part that was cut, joined or pulled before the day on which the vehicle was set on its lifting or anchoring points.' },
-  'plan.belts_back_early': { kind: 'plan', type: 'text', description: 'The part whose hot work is dated after the bolts were tightened of an undeployed belt that came off beside it.' },
   'plan.key_in_vehicle': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the words for where the key is kept say that it lies in the vehicle.' },
   'plan.units_in_the_open': { kind: 'plan', type: 'text', description: 'Where live restraint units that came off lie, where the words say that it is in the open: on the bench, on the floor, in the vehicle.' },
   'plan.impact_on_other_side': { kind: 'plan', type: 'text', description: 'The parts that were hit directly, where the words on the blow name the one side of the vehicle and all of these lie on the other.' },
@@ -747,6 +754,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
+  'plan.checks_not_planned': { kind: 'plan', type: 'text', description: 'Checks that the work asks for afterwards (scan, alignment, calibrations, restraints, traction voltage, road test) and that the plan has no step for, each with its reason, as long as the plan asks whether work may begin.' },
   'plan.fire_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether anything is said of the fire precautions of the job.' },
   'plan.lifting_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the places at which the vehicle is lifted or anchored are stated.' },
   'plan.held_for_structure': { kind: 'plan', type: 'yes-no', description: 'Whether structure is joined in, cut or pulled, so that the body is held or anchored meanwhile.' },
@@ -798,6 +806,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.serial': { kind: 'vehicle', type: 'word', words: ['as required', 'letter among the last characters', 'not required'], description: 'Whether the serial is numeric where the market asks for it.' },
   'vehicle.training_number': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the number begins with 0, which no region owns: it belongs to no vehicle.' },
   'vehicle.number_read_once': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the place of reading and that of confirming are one and the same. Other words for the thing that bears the number make no other place.' },
+  'vehicle.number_place_stated': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says where the number was read.' },
   'vehicle.number_from_paper': { kind: 'vehicle', type: 'text', description: 'The papers that the number was taken from, where by the plan’s words nobody read it on the vehicle.' },
   'vehicle.number_confirmed': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether a second place was read and agreed.' },
   'reference.id': { kind: 'reference', type: 'text', description: 'Its id.' },
@@ -814,6 +823,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'reference.published_after_look_up': { kind: 'reference', type: 'yes-no', description: 'Whether it was published after it is said to have been looked up.' },
   'reference.look_up': { kind: 'reference', type: 'word', words: ['in time', 'before the job', 'after the work', 'after the signature', 'after the as-of date', 'for another job'], description: 'Look-up day against the job: from its first estimate or opening, whichever is earlier, to the first that rests on it, the measurement after the repair and the signature.' },
   'reference.undated_work': { kind: 'reference', type: 'text', description: 'Parts whose structural work rests on it and bears no day.' },
+  'reference.sheet_with_pages': { kind: 'reference', type: 'text', description: 'A page after the second that the plan cites from what it calls a single sheet.' },
   'reference.look_up_age': { kind: 'reference', type: 'count', description: 'Days from the look-up to the sign-off, or to the as-of date.' },
   'reference.called_missing': { kind: 'reference', type: 'yes-no', alwaysKnown: true, description: 'Whether it calls for a further document that the plan does not list.' },
   'reference.revision_in_pack': { kind: 'reference', type: 'word', words: ['same', 'pack is newer', 'pack is older', 'not in the packs'], description: 'Its revision against the newest that the vehicle packs know.' },
@@ -1227,7 +1237,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
   'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated; of work on the traction voltage, whether it is one for that.' },
-  'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for the isolation of the traction voltage, or for the wait of the restraints, where all of them are of another matter.' },
+  'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for a step (isolation and re-commissioning, wait and list of the restraints and their completion, alignment, calibration), where all of them are of another matter.' },
   'step.person_unqualified': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage and is not shown to be qualified for it, with what is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
   'step.cited_elsewhere': { kind: 'step', type: 'text', description: 'The page cited for the step, where it is not of this vehicle, and what it covers.' },
@@ -1245,6 +1255,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.codes_left': { kind: 'step', type: 'text', description: 'Codes of restraints, brakes, steering or traction battery that the scan after the repair leaves, active or stored, whatever is said of them.' },
   'step.codes_of_assistance': { kind: 'step', type: 'text', description: 'Active codes of driver assistance that the scan after the repair leaves.' },
   'step.codes_misfiled': { kind: 'step', type: 'text', description: 'Codes that are left and booked under a system, or under none, that their number belies: B00 are restraints, P0A to P0D the electric drive, C the running gear, U lines between control units.' },
+  'step.codes_of_lines': { kind: 'step', type: 'text', description: 'Active codes of lines between control units that are left: letter U.' },
   'step.scan_belies': { kind: 'step', type: 'text', description: 'What a code of the first scan tells and the plan denies: a restraint unit that went off, an isolation fault of a battery that is called sound.' },
   'step.codes_unexplained': { kind: 'step', type: 'text', description: 'Codes of other systems, or of a system that is not stated, that are left without an explanation.' },
   'step.insulation': { kind: 'step', type: 'number', unit: 'Ω/V', dimension: 'insulation', description: 'Insulation measured at re-commissioning.' },
@@ -1274,6 +1285,9 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
   'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
+  'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: the parts that whoever releases them joined in.' },
+  'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
+  'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
@@ -1311,5 +1325,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'sign-off.before_last_step': { kind: 'sign-off', type: 'yes-no', description: 'Whether the signature is older than a dated step of the plan.' },
   'sign-off.dated_ahead': { kind: 'sign-off', type: 'yes-no', description: 'Whether it is dated after the as-of date.' },
   'sign-off.by_author': { kind: 'sign-off', type: 'yes-no', description: 'Whether who signed also wrote the plan.' },
+  'sign-off.unqualified': { kind: 'sign-off', type: 'text', description: 'Who signs by a qualification for other work or one that has run out, or while still learning, with what is stated.' },
+  'sign-off.by_who_did_it': { kind: 'sign-off', type: 'text', description: 'The parts that carry crash load and that whoever signs joined in.' },
   'sign-off.qualified': { kind: 'sign-off', type: 'yes-no', alwaysKnown: true, description: 'Whether the qualification of who signed is stated.' },
 };

@@ -733,7 +733,7 @@ export interface PlanSignOff {
   readonly date?: PlanDate;
   /** Revision of the plan that was signed. */
   readonly plan_revision?: string;
-  /** Statement on open holds. */
+  /** Statement on open holds: none, or each that is open. */
   readonly open_holds?: string;
   /** What `planish sign` writes: digests of what was signed, by which a later edit shows. They do not show who signed. */
   readonly digests?: PlanSignOffDigests;

@@ -8,6 +8,11 @@ const refusal = [
   '(?:was |were |is |are )?(?:skipped|omitted|forgotten|left out|left off|dispensed with|unused|unnecessary)',
   'no (?:need|time|primer|wax|sealer|product|access|reason)',
   '(?:is |are |still |yet )*to (?:be (?:applied|carried out|decided|done|laid|made|named|put on|sprayed|used)|come|do|follow)',
+  'not (?:this|at all|now|today|bothered|worth)',
+  "(?:we |i )?(?:forgot|did(?:n[’']t| not)|could(?:n[’']t| not)|declined|refused|waived|nope)",
+  '(?:customer|owner|insurer) (?:declined|refused|waived)',
+  '(?:nobody|no one) (?:asked|bothered|cares|did|does|ever|knows)',
+  'left (?:plugged in|connected|undone|as (?:it |they )?(?:is|was|are|were|found))',
   '(?:will be|later|afterwards|pending|outstanding|next week|tomorrow|customer (?:does|did|will))\\b',
 ].join('|');
 
@@ -15,7 +20,8 @@ const refusal = [
 const refusing: ReadonlySet<string> = new Set(
   (
     'no none nil nothing nowhere nobody never without was were is are not skipped omitted forgotten left dispensed unused unnecessary ' +
-    'still yet to will later afterwards pending outstanding next tomorrow customer'
+    'still yet to will later afterwards pending outstanding next tomorrow customer ' +
+    'owner insurer forgot we i did didn could couldn declined refused waived nope'
   ).split(' '),
 );
 
@@ -25,5 +31,5 @@ const beginsWithRefusal = new RegExp(`^(?:${refusal})(?![\\p{L}\\p{N}])`, 'iu');
 export function saysRefused(text: string | undefined): boolean {
   if (text === undefined || !refusing.has(firstWord(text))) return false;
   const plain = text.trim().replace(/\s+/gu, ' ');
-  return !/^no\. ?\d/iu.test(plain) && beginsWithRefusal.test(plain);
+  return !/^no\. ?(?:\p{L}{1,4}[- ]?)?\d/iu.test(plain) && beginsWithRefusal.test(plain);
 }

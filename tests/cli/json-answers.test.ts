@@ -23,6 +23,22 @@ function answered(args: readonly string[]): object {
 const old = 'examples/plans/ring-sectioned-by-old-document.yaml';
 const explained = ['check', '--as-of', '2026-10-21', '--format', 'json', '--explain'];
 
+const designations = [
+  ...[
+    '22MnB5+AS150',
+    'DP 980',
+    '600',
+    'boron',
+    'EN AW-6082-T6',
+    '470 HV',
+    'XQ-17',
+    '1.4301',
+    'DC04+ZE50/50',
+    '590 MPa',
+  ],
+  ...['SPFC980Y 1.6T + SPFC590Y 1.4T', 'AZ31', 'HC340LA', 'high tensile', 'DC04 or 22MnB5', 'CR4', ''],
+];
+
 const answers: readonly (readonly [schema: string, args: readonly string[]])[] = [
   ['rules', ['rules', '--format', 'json', '--rules', 'examples/rules']],
   ['rules', ['rules', '--format', 'json', 'section']],
@@ -32,6 +48,12 @@ const answers: readonly (readonly [schema: string, args: readonly string[]])[] =
   ['packs-diff', ['packs', 'diff', '--format', 'json', 'general@2', 'general@3']],
   ['packs-diff', ['packs', 'diff', '--format', 'json', 'general@1', 'general@1']],
   ['packs-diff', ['packs', 'diff', '--format', 'json', 'general', 'examples/rules/corvane-tarn']],
+  ['steel', ['steel', '--format', 'json', '--find', ...designations]],
+  ['marks', ['mark', '--key', 'examples/class/key.yaml', '--format', 'json', 'examples/class/plans']],
+  [
+    'marks',
+    ['mark', '--key', 'examples/class/key.yaml', '--format', 'json', 'examples/class/plans/ash.yaml'],
+  ],
   ['explanation', [...explained, 'ring-l/section', old]],
   ['explanation', [...explained, 'ring-l', old]],
   ['explanation', [...explained, 'sill-l', 'examples/plans/electric-sill.yaml']],
@@ -52,6 +74,7 @@ describe('the answers as JSON keep to their schemas', () => {
 
 /** The answer with a key too many, once at its top and once in the first object of each list on the way down. */
 function withOneKeyMore(value: object): readonly object[] {
+  if (Array.isArray(value)) return deeper(value).filter((one) => one instanceof Object);
   const spoilt = Object.entries(value).flatMap(([key, within]: [string, unknown]) =>
     // A made-up sheet of a case holds facts by their names, and may hold any.
     key === 'cases' ? [] : deeper(within).map((one) => ({ ...value, [key]: one })),

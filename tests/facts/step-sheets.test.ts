@@ -75,7 +75,7 @@ describe('stated, done, by whom', () => {
     expect(isolation('person', 'by: { name: none }')).toBe(false);
     expect(isolation('person', 'by: { name: to be named }')).toBe(false);
     expect(isolation('qualified', 'by: { name: L, qualification: none yet }')).toBe(false);
-    expect(isolation('qualified', 'by: { name: L, qualification: level 2 }')).toBe(true);
+    expect(isolation('qualified', 'by: { name: L, qualification: "high voltage, level 2" }')).toBe(true);
     expect(isolation('missing', 'lock: none')).toBe('lock and tag');
   });
 
@@ -90,9 +90,9 @@ describe('stated, done, by whom', () => {
       const text = safe(`high_voltage: { isolation: { by: { ${person} } } }`);
       return [step('isolation', 'person', text), step('isolation', 'qualified', text)];
     };
-    expect(by('name: L. Brandt, qualification: level 2')).toEqual([true, true]);
+    expect(by('name: L. Brandt, qualification: HV level 2')).toEqual([true, true]);
     expect(by('name: L. Brandt')).toEqual([true, false]);
-    expect(by('qualification: level 2')).toEqual([false, true]);
+    expect(by('qualification: HV level 2')).toEqual([false, true]);
     const forAll = safe('high_voltage: { person: { name: L. Brandt }, isolation: {}, proof_of_absence: {} }');
     expect([step('isolation', 'person', forAll), step('proof', 'person', forAll)]).toEqual([true, true]);
   });

@@ -1,3 +1,4 @@
+import { kindIs } from '../part/kind-table.ts';
 import type { PlanMeasurements } from '../../generated/plan-types.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
@@ -72,31 +73,6 @@ function structuralDays(
     .filter((day) => day !== undefined);
 }
 
-/** Parts that stand around a door or a windscreen: its two diagonals tell whether they came out right. */
-const framesAnOpening: ReadonlySet<string> = new Set([
-  'door ring',
-  'a-pillar',
-  'b-pillar',
-  'c-pillar',
-  'd-pillar',
-  'sill',
-  'sill reinforcement',
-  'roof rail',
-]);
-
-/** Members of which every data sheet gives points: a point on a neighbour says nothing of how they came out. Common practice. */
-const bearsPoints: ReadonlySet<string> = new Set([
-  'front rail',
-  'rear rail',
-  'apron',
-  'strut tower',
-  'door ring',
-  'a-pillar',
-  'b-pillar',
-  'c-pillar',
-  'd-pillar',
-]);
-
 /**
  * Structural parts that were worked on and bear no point measured afterwards. A smaller part may have no point of its own on the data
  * sheet: then one on a part that it touches does.
@@ -106,7 +82,7 @@ function unmeasured(survey: Survey, { points, openings }: PlanMeasurements): rea
   const openingMeasured = (openings ?? []).some(({ diagonals_after: after }) => after?.length === 2);
   return workedParts(survey, openingMeasured)
     .filter((one) => {
-      const telling = bearsPoints.has(one.part.kind ?? '') ? [one] : [one, ...touching(survey, one)];
+      const telling = kindIs(one.part.kind, 'bears points') ? [one] : [one, ...touching(survey, one)];
       return !telling.some(({ part }) => measured.has(part.id));
     })
     .map(({ name }) => name);
@@ -124,7 +100,7 @@ function unmeasuredBefore(survey: Survey, { points, openings }: PlanMeasurements
 
 function workedParts({ parts }: Survey, openingMeasured: boolean): readonly PartSurvey[] {
   return parts
-    .filter(({ part }) => !openingMeasured || !framesAnOpening.has(part.kind ?? ''))
+    .filter(({ part }) => !openingMeasured || !kindIs(part.kind, 'frames an opening'))
     .filter((one) => one.structural === true && one.operations.some(movesMetal));
 }
 

@@ -28,7 +28,7 @@ type Answer = 'yes' | 'for other work' | 'not told for what' | 'none' | 'run out
 /** @param day ISO day on which it is to hold; not looked at where it is left out. */
 export function qualifiedFor(work: QualifiedWork, person: Person | undefined, day?: string): Answer {
   const text = person?.qualification?.trim() ?? '';
-  if (text === '' || isNoQualification(text) || noPaper.test(text)) return 'none';
+  if (isNoQualification(text) || noPaper.test(text)) return 'none';
   const until = lastDay.exec(text)?.[1];
   if (until !== undefined && day !== undefined && day.slice(0, until.length) > until) return 'run out';
   const stated = listOf(person?.for);

@@ -2,6 +2,7 @@ import type { FactNames } from '../../generated/fact-names.ts';
 import type { Fact } from '../fact.ts';
 import { computed, computedOr } from '../make-fact.ts';
 import { dayOf } from '../quantity-of.ts';
+import { saysNone } from '../step/step-draft.ts';
 import type { Survey } from '../survey.ts';
 
 type RecordFact = Extract<FactNames['plan'], 'plan.record' | 'plan.record_missing' | 'plan.record_years'>;
@@ -29,7 +30,7 @@ export function recordFacts({ plan, context }: Survey): Readonly<Record<RecordFa
       ? ['calibrations']
       : []),
     ...(where === undefined ? ['where it is kept'] : []),
-    ...(owner === undefined ? ['what the owner gets'] : []),
+    ...(owner === undefined || owner.every(saysNone) ? ['what the owner gets'] : []),
   ];
   const last = dayOf(until);
   const from = dayOf(plan.sign_off?.date) ?? context.asOfDay;

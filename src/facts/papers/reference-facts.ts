@@ -7,6 +7,7 @@ import { computed, computedOr, statedOr, unknown } from '../make-fact.ts';
 import { dayOf, listOf, whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, ReferenceSurvey, Survey } from '../survey.ts';
 import { nameDocument, successorOf } from './superseded.ts';
+import { laterPage } from './later-page.ts';
 import type { Paper } from './survey-papers.ts';
 
 type ReferenceFacts = Readonly<Record<FactNames['reference'], Fact>>;
@@ -52,6 +53,13 @@ export function referenceFacts(
     ),
     'reference.published_after_look_up': publishedAfterLookUp(one),
     'reference.look_up': lookUpOrder(survey, one, resting, papers),
+    'reference.sheet_with_pages': computedOr(
+      reference.single_sheet === true && reference.id !== undefined
+        ? laterPage(survey.plan, reference.id)
+        : undefined,
+      `${at}/single_sheet`,
+      'It is not called a single sheet, or no page after the second is cited from it.',
+    ),
     'reference.look_up_age': lookUpAge(survey, one),
     'reference.called_missing': computed(
       (reference.calls ?? []).some((id) => !survey.referenceById.has(id)),

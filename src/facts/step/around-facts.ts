@@ -12,6 +12,7 @@ import { coversVehicle } from '../papers/maker-evidence.ts';
 import { goesOnWithoutWelding } from '../part/part-kinds.ts';
 import { listOf } from '../quantity-of.ts';
 import { recordFacts } from '../papers/record-facts.ts';
+import { saysRefused } from '../../plan/names-nothing.ts';
 import { saysNone } from './step-draft.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 import { anyYes } from '../tri-state.ts';
@@ -35,7 +36,10 @@ export function aroundFacts(survey: Survey): Readonly<Record<AroundFact, Fact>> 
   const early = datedBeforeJob(survey);
   const at = '/make_safe/restraints';
   return {
-    'plan.impact_stated': computed(!saysNone(plan.damage?.impact), '/damage/impact'),
+    'plan.impact_stated': computed(
+      !saysNone(plan.damage?.impact) && !saysRefused(plan.damage?.impact),
+      '/damage/impact',
+    ),
     'plan.direct_listed': computed((plan.damage?.direct ?? []).length > 0, '/damage/direct'),
     'plan.extinguisher_stated': computed(!saysNone(fire?.extinguisher), '/make_safe/fire/extinguisher'),
     'plan.heavy_part_off': computed(takesHeavyPartOff(survey), '/make_safe/lifting'),

@@ -2,7 +2,7 @@ import { saysNotDone } from './step-draft.ts';
 
 /** Words with which a check begins that was none. Denied is the check itself, not what it found: "none renewed" is a finding. */
 const refusal =
-  /^(?:(?:was |were |have been |has been )?not (?:yet )?(?:carried out|checked|done|examined|inspected|looked at|made|necessary|needed|performed|possible|required|seen|tested)|unchecked|skipped|omitted|left out|nobody|never|no (?:access|check|inspection|need|time)|not applicable|n\/a|still to|to be|will be)\b/iu;
+  /^(?:(?:was |were |have been |has been )?not (?:yet )?(?:carried out|checked|done|examined|inspected|looked at|made|necessary|needed|performed|possible|required|seen|tested)|unchecked|skipped|omitted|left out|nobody|never|no (?:access|check|inspection|need|time)|not applicable|n\/a|still to|to be|will be|not this time|forgot(?:ten)?|(?:we )?did(?:n['’]t| not)|left (?:plugged|as)|(?:customer|owner) (?:declined|refused|waived))\b/iu;
 
 /** Whether a text says that belts, buckles and seats were looked at: neither its whole nor its first clause may say that they were not. */
 export function saysBeltsChecked(text: string | undefined): boolean {

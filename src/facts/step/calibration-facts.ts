@@ -3,6 +3,7 @@ import type { Fact } from '../fact.ts';
 import { computedOr, unknown } from '../make-fact.ts';
 import { coversVehicle } from '../papers/maker-evidence.ts';
 import { listOf } from '../quantity-of.ts';
+import { saysRefused } from '../../plan/names-nothing.ts';
 import { saysNone, saysNotDone } from './step-draft.ts';
 import type { Calibration, StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
@@ -59,5 +60,7 @@ function isKindTold({ kind, sensor = '' }: Calibration): boolean {
 }
 
 function isTold(text: string | undefined): boolean {
-  return text !== undefined && !saysNone(text) && !saysNotDone(text);
+  if (text === undefined || saysNone(text) || saysNotDone(text)) return false;
+  // "Nobody inside" is how a load is told.
+  return !saysRefused(text) || /^(?:nobody|no one|nothing) (?:in|on|aboard|loaded)/iu.test(text);
 }

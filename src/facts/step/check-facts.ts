@@ -9,6 +9,7 @@ import { citedForOther } from '../papers/matter-of.ts';
 import { listOf, notAfter, whenOf } from '../quantity-of.ts';
 import { radarThere } from './radar-there.ts';
 import { scanExcuse } from './scan-excuse.ts';
+import { saysNone } from './step-draft.ts';
 import type { StepDraft } from './step-draft.ts';
 import type { Survey } from '../survey.ts';
 import { weldingMoments } from './work-moments.ts';
@@ -16,7 +17,8 @@ import { weldingMoments } from './work-moments.ts';
 type CheckFact = Extract<
   FactNames['step'],
   | `step.${'cited_elsewhere' | 'wait_cited_elsewhere' | 'proof_denied' | 'battery_kept'}`
-  | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'cited_for_other_matter'}`
+  | `step.${'welded_before' | 'scan_excuse' | 'radar_there' | 'cited_for_other_matter' | 'waived_after'}`
+  | 'step.tool_stated'
 >;
 
 /** Wheel settings may be read from the data of the bench, where they are listed for this very vehicle. */
@@ -49,12 +51,7 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
       'A page of this vehicle is cited for the wait, or none at all.',
     ),
     'step.cited_for_other_matter': computedOr(
-      what === 'high-voltage isolation'
-        ? citedForOther(survey, step?.cite, ['high voltage'])
-        : what === 'restraints made safe'
-          ? // The current is cut off in the same chapter.
-            citedForOther(survey, restraints?.wait_cite, ['restraints', 'high voltage'])
-          : undefined,
+      matterOfStep(survey, draft),
       `${at}/${what === 'restraints made safe' ? 'wait_cite' : 'cite'}`,
       'A page of the matter is cited, or none, or its matter is not told.',
     ),
@@ -69,7 +66,60 @@ export function checkFacts(survey: Survey, draft: StepDraft): Readonly<Record<Ch
         ? computedOr(excuse, `${at}/not_possible`, 'No reason is given, or one of the vehicle’s own.')
         : other,
     'step.radar_there': radarThere(survey, draft),
+    'step.tool_stated': computed(isToolTold(survey, draft), `${at}/tool`),
+    'step.waived_after': computedOr(
+      what === 'wheel alignment' && draft.result === 'not required' ? wheelsMoved(survey) : undefined,
+      `${at}/result`,
+      'An alignment was made or is planned, or nothing that sets the wheels was apart.',
+    ),
   };
+}
+
+/** What sets the wheels or carries what does: loosened, joined in or pulled, it has moved them. */
+const wheelBearing: ReadonlySet<string> = new Set([
+  ...['suspension part', 'steering part', 'subframe', 'front rail', 'rear rail', 'strut tower'],
+]);
+const moving: ReadonlySet<string> = new Set([
+  ...['replace', 'section', 'butt weld', 'straighten', 'heat', 'remove and refit'],
+]);
+
+function wheelsMoved({ operations }: Survey): string | undefined {
+  const moved = operations.filter(
+    ({ operation, part: { part } }) => wheelBearing.has(part.kind ?? '') && moving.has(operation.do ?? ''),
+  );
+  return moved.map(({ operation, part }) => `${part.name} (${operation.do ?? ''})`).join(', ') || undefined;
+}
+
+/** A scan that bears a day was made with a tool of some state; no other step is asked for one. */
+function isToolTold({ plan }: Survey, { what }: StepDraft): boolean {
+  const { scan_before: before, scan_after: after } = plan.verify ?? {};
+  const scan =
+    what === 'scan before the repair' ? before : what === 'scan after the repair' ? after : undefined;
+  return scan?.done === undefined || !saysNone(scan.tool);
+}
+
+/** The page of a step that is all of another matter. The current is cut off in the chapter of the restraints or of the voltage. */
+function matterOfStep(survey: Survey, { what, step }: StepDraft): string | undefined {
+  const wheels = ['running gear', 'driver assistance', 'body structure'] as const;
+  switch (what) {
+    case 'high-voltage isolation':
+    case 'high-voltage re-commissioning':
+      return citedForOther(survey, step?.cite, ['high voltage']);
+    case 'restraints made safe': {
+      const { wait_cite: wait, replacement_list: list } = survey.plan.make_safe?.restraints ?? {};
+      return (
+        citedForOther(survey, wait, ['restraints', 'high voltage']) ??
+        citedForOther(survey, list, ['restraints'])
+      );
+    }
+    case 'restraint completion':
+      return citedForOther(survey, step?.cite, ['restraints']);
+    case 'wheel alignment':
+    case 'sensor calibration':
+      return citedForOther(survey, step?.cite, wheels);
+    default:
+      return undefined;
+  }
 }
 
 function weldedBefore(survey: Survey, { what, step, at }: StepDraft): Fact {

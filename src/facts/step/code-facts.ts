@@ -1,5 +1,5 @@
 import type { FactNames } from '../../generated/fact-names.ts';
-import { isSafetySystem, numberSays, ownSystem } from './code-system.ts';
+import { isOfLines, isSafetySystem, numberSays, ownSystem } from './code-system.ts';
 import type { Code } from './code-system.ts';
 import type { Fact } from '../fact.ts';
 import { computedOr, unknown } from '../make-fact.ts';
@@ -10,7 +10,7 @@ import type { Survey } from '../survey.ts';
 
 type CodesFact = Extract<
   FactNames['step'],
-  `step.codes_${'left' | 'unexplained' | 'of_assistance' | 'misfiled'}` | 'step.scan_belies'
+  `step.codes_${'left' | 'unexplained' | 'of_assistance' | 'of_lines' | 'misfiled'}` | 'step.scan_belies'
 >;
 type CodesFacts = Readonly<Record<CodesFact, Fact>>;
 
@@ -32,6 +32,7 @@ export function codesFacts(survey: Survey, { what, at }: StepDraft): CodesFacts 
     return {
       'step.codes_left': other,
       'step.codes_misfiled': other,
+      'step.codes_of_lines': other,
       'step.codes_of_assistance': other,
       'step.codes_unexplained': other,
       ...belies,
@@ -40,6 +41,7 @@ export function codesFacts(survey: Survey, { what, at }: StepDraft): CodesFacts 
   const told: Record<Kind, { names: string[]; at: string }> = {
     left: { names: [], at: `${at}/codes` },
     misfiled: { names: [], at: `${at}/codes` },
+    lines: { names: [], at: `${at}/codes` },
     assistance: { names: [], at: `${at}/codes` },
     unexplained: { names: [], at: `${at}/codes` },
   };
@@ -55,13 +57,14 @@ export function codesFacts(survey: Survey, { what, at }: StepDraft): CodesFacts 
   return {
     'step.codes_left': fact('left'),
     'step.codes_misfiled': fact('misfiled'),
+    'step.codes_of_lines': fact('lines'),
     'step.codes_of_assistance': fact('assistance'),
     'step.codes_unexplained': fact('unexplained'),
     ...belies,
   };
 }
 
-type Kind = 'left' | 'misfiled' | 'assistance' | 'unexplained';
+type Kind = 'left' | 'misfiled' | 'lines' | 'assistance' | 'unexplained';
 
 function judged(code: Code, before: readonly Code[]): { kind?: Kind; because?: string } {
   if (code.state === 'cleared') return {};
@@ -69,6 +72,7 @@ function judged(code: Code, before: readonly Code[]): { kind?: Kind; because?: s
   if (system !== undefined && isSafetySystem(system))
     return by === undefined ? { kind: 'left' } : { kind: 'left', because: `${system} ${by}` };
   if (system === 'driver assistance' && code.state === 'active') return { kind: 'assistance' };
+  if (isOfLines(code)) return { kind: 'lines' };
   const says = numberSays(code);
   if (says !== undefined) return { kind: 'misfiled', because: says };
   return saysNone(code.explanation) ? { kind: 'unexplained' } : {};

@@ -48,9 +48,15 @@ export function ownSystem(code: Code, before: readonly Code[]): { system?: Syste
   return system === undefined ? {} : { system };
 }
 
+/** Whether an active code tells that a control unit does not answer: U are the lines between them. */
+export function isOfLines(code: Code): boolean {
+  const plain = plainCode(code);
+  return plain.startsWith('U') && numbered.test(plain) && code.state !== 'stored';
+}
+
 /**
  * What a number says of its system by the ranges of SAE J2012 (from memory; P0AA6 was seen as the isolation fault): B00 restraints,
- * P0A to P0D the electric drive and its battery, C the running gear, U a line between control units. Undefined where the stated
+ * P0A to P0D the electric drive and its battery, C the running gear. Undefined where the stated
  * system may be it. Of what is stored only the first two are asked: they tell of what hurts, the others of what was unplugged.
  */
 export function numberSays(code: Code): string | undefined {
@@ -66,8 +72,6 @@ export function numberSays(code: Code): string | undefined {
     return isElsewhere ? 'of brakes, steering or suspension by its number' : undefined;
   }
   if (!isActive) return undefined;
-  if (plain.startsWith('U') && numbered.test(plain) && system !== 'driver assistance')
-    return 'of a line on which a control unit does not answer, by its number';
   const named = system === 'driver assistance' ? undefined : systemInWords(explanation);
   return named === undefined ? undefined : `of the ${named} by what is said of it`;
 }

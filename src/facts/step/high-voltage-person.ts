@@ -34,18 +34,9 @@ export function unqualifiedAt(survey: Survey, person: Person, done: string | und
   return unqualifiedWords('high voltage', completed(survey, person), day);
 }
 
-/** Named by name alone, a person has the qualification that the plan states for that name elsewhere. */
+/** Named by name alone, a person has the qualification that the plan states once for all work on the voltage. */
 function completed({ plan }: Survey, person: Person): Person {
-  if (person.qualification !== undefined) return person;
-  const high = plan.make_safe?.high_voltage;
-  const known = [
-    high?.person,
-    high?.isolation?.by,
-    high?.proof_of_absence?.by,
-    plan.verify?.high_voltage?.by,
-  ];
-  const same = known.find(
-    (one) => one?.qualification !== undefined && samePerson(one.name ?? '', person.name ?? ''),
-  );
-  return same === undefined ? person : { ...same, ...person };
+  const named = plan.make_safe?.high_voltage?.person;
+  const isSame = named !== undefined && samePerson(named.name ?? '', person.name ?? '');
+  return isSame ? { ...named, ...person } : person;
 }

@@ -1,10 +1,5 @@
-import type { PartKind } from '../../generated/plan-types.ts';
+import { kindIs } from '../part/kind-table.ts';
 import type { PartSurvey, Survey } from '../survey.ts';
-
-/** Kinds that make up the edge on which a vehicle stands on its lift. */
-const sillEdge: ReadonlySet<PartKind | undefined> = new Set<PartKind | undefined>([
-  ...(['sill', 'sill reinforcement', 'sill skin', 'door ring'] as const),
-]);
 
 /**
  * Names of the parts that carry the vehicle while the edge that they share with a neighbour is cut apart and welded anew: a ring or
@@ -14,7 +9,9 @@ export function liftedBesideTheWork(survey: Survey): readonly string[] {
   const points = new Set(survey.plan.make_safe?.lifting?.points ?? []);
   if (points.size === 0) return [];
   return survey.parts
-    .filter(({ part }) => part.id !== undefined && points.has(part.id) && sillEdge.has(part.kind))
+    .filter(
+      ({ part }) => part.id !== undefined && points.has(part.id) && kindIs(part.kind, 'edge of the lift'),
+    )
     .filter(({ part }) =>
       survey.parts.some((worked) => worked.part !== part && isJoinedAnew(worked, part.id)),
     )
@@ -22,7 +19,7 @@ export function liftedBesideTheWork(survey: Survey): readonly string[] {
 }
 
 function isJoinedAnew({ part, operations }: PartSurvey, id: string | undefined): boolean {
-  if (id === undefined || !sillEdge.has(part.kind)) return false;
+  if (id === undefined || !kindIs(part.kind, 'edge of the lift')) return false;
   return operations.some(
     ({ works, joints }) =>
       works !== false && joints.some(({ joint: { to, sheets } }) => to === id || (sheets ?? []).includes(id)),

@@ -1,11 +1,8 @@
-import type { PartKind } from '../../generated/plan-types.ts';
+import { kindIs } from '../part/kind-table.ts';
 import { listOf } from '../quantity-of.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 
-/** Kinds that frame or roof the traction battery in most electric cars. Common practice, no source. */
-const aroundPack: ReadonlySet<PartKind | undefined> = new Set<PartKind | undefined>([
-  ...(['sill', 'sill reinforcement', 'sill skin', 'floor', 'tunnel', 'crossmember', 'battery tray'] as const),
-]);
+const around = 'around the traction battery';
 
 /** Hot work on what frames the battery of a battery-electric vehicle, or on a part that is joined to it. */
 export function isOverPack({ plan, partById }: Survey, one: OperationSurvey): boolean {
@@ -15,6 +12,6 @@ export function isOverPack({ plan, partById }: Survey, one: OperationSurvey): bo
     ...(to === undefined ? [] : [to]),
   ]);
   return (
-    aroundPack.has(one.part.part.kind) || joined.some((id) => aroundPack.has(partById.get(id)?.part.kind))
+    kindIs(one.part.part.kind, around) || joined.some((id) => kindIs(partById.get(id)?.part.kind, around))
   );
 }

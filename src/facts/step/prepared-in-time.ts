@@ -4,24 +4,22 @@ import { computed, computedOr } from '../make-fact.ts';
 import { notAfter, whenOf } from '../quantity-of.ts';
 import type { OperationSurvey, Survey } from '../survey.ts';
 import { holdsTheBody } from './silence-facts.ts';
-import { reachesUnitsAt } from './units-above.ts';
 import { keyInVehicle, liesOpen } from './where-kept.ts';
 import { momentsOf } from './work-moments.ts';
 
 type PreparedFact = Extract<
   FactNames['plan'],
-  `plan.${'fire_late' | 'lifting_late' | 'belts_back_early' | 'key_in_vehicle' | 'units_in_the_open'}`
+  `plan.${'fire_late' | 'lifting_late' | 'key_in_vehicle' | 'units_in_the_open'}`
 >;
 
 /**
- * What is there to be ready before the work, and a belt that is there to be off until it ends, by the days that are written. Only what days
- * and times prove: on one day without times the order is the usual one.
+ * What is there to be ready before the work, by the days that are written, and what lies where it should not. Only what days and times
+ * prove: on one day without times the order is the usual one.
  */
 export function preparedFacts(survey: Survey): Readonly<Record<PreparedFact, Fact>> {
   const { fire, lifting, restraints, low_voltage: low } = survey.plan.make_safe ?? {};
   const hot = survey.operations.filter((one) => one.hot === true);
   const held = survey.operations.filter((one) => holdsTheBody(one) === true);
-  const tightened = '/make_safe/restraints/fasteners/tightened';
   return {
     'plan.fire_late': computedOr(
       nameOf(hot.find((one) => isBefore(one, fire?.done))),
@@ -32,11 +30,6 @@ export function preparedFacts(survey: Survey): Readonly<Record<PreparedFact, Fac
       nameOf(held.find((one) => isBefore(one, lifting?.done))),
       '/make_safe/lifting/done',
       'No structure was cut or pulled before the vehicle was set on its points, or days are not written.',
-    ),
-    'plan.belts_back_early': computedOr(
-      nameOf(beltsReached(survey, hot).find((one) => isAfter(one, restraints?.fasteners?.tightened))),
-      tightened,
-      'No hot work beside a belt that came off is dated after its bolts were tightened, or days are not written.',
     ),
     'plan.units_in_the_open': computedOr(
       liesOpen(restraints?.storage) ? restraints?.storage : undefined,
@@ -54,19 +47,4 @@ function nameOf(one: OperationSurvey | undefined): string | undefined {
 function isBefore(one: OperationSurvey, done: string | undefined): boolean {
   const own = whenOf(done);
   return own !== undefined && momentsOf(one).some((when) => notAfter(own, when) === false);
-}
-
-function isAfter(one: OperationSurvey, done: string | undefined): boolean {
-  const own = whenOf(done);
-  return own !== undefined && momentsOf(one).some((when) => notAfter(when, own) === false);
-}
-
-/** Work that reaches a part whose belt came off undeployed for it. */
-function beltsReached(survey: Survey, hot: readonly OperationSurvey[]): readonly OperationSurvey[] {
-  const off = (survey.plan.make_safe?.restraints?.units ?? []).flatMap(({ unit, at, state, treatment }) =>
-    unit === 'belt pretensioner' && at !== undefined && state !== 'deployed' && treatment === 'removed'
-      ? [at]
-      : [],
-  );
-  return off.length === 0 ? [] : hot.filter((one) => off.some((id) => reachesUnitsAt(survey, one, id)));
 }

@@ -14,6 +14,7 @@ import type { When } from '../quantity-of.ts';
 import { isNoQualification } from '../refusals.ts';
 import { isHighVoltageStep, unqualifiedAtVoltage } from './high-voltage-person.ts';
 import { lampFacts } from './lamp-facts.ts';
+import { ownWorkReleased } from '../papers/by-who-did-it.ts';
 import { samePerson } from '../papers/same-person.ts';
 import { safetySteps } from './safety-steps.ts';
 import { factGroups } from '../fact-groups.ts';
@@ -170,8 +171,12 @@ function missingText({ missing, what }: StepDraft): string | undefined {
     : 'every part of it';
 }
 
-/** Whether the author of the plan releases it; of other steps it says nothing. */
-function authorFacts({ plan }: Survey, { what, step, at }: StepDraft): Group<'step.by_author'> {
+/** Whether the author of the plan releases it, or who did the work; of other steps it says nothing. */
+function authorFacts(
+  survey: Survey,
+  { what, step, at, holdPoint }: StepDraft,
+): Group<`step.by_${'author' | 'who_did_it'}`> {
+  const { plan } = survey;
   const [own, author] = [step?.by?.name, plan.job?.written_by?.name];
   const isRelease = what === 'hold point' || what === 'structural release';
   return {
@@ -179,6 +184,11 @@ function authorFacts({ plan }: Survey, { what, step, at }: StepDraft): Group<'st
       isRelease && own !== undefined && author !== undefined ? samePerson(own, author) : undefined,
       `${at}/by`,
       'The step is no release, or one of the two is not named.',
+    ),
+    'step.by_who_did_it': computedOr(
+      isRelease ? ownWorkReleased(survey, own, holdPoint?.part) : undefined,
+      `${at}/by`,
+      'The step is no release, or who releases it did none of the work.',
     ),
   };
 }
@@ -241,10 +251,19 @@ function afterIsolation(survey: Survey, { what, step, at }: StepDraft): Fact {
   );
 }
 
-/** A cover, a lamp or a trim that goes on again after the voltage: no heat, no load and no battery. */
-function isOnlyBoltedOn({ hot, part: { part, structural } }: OperationSurvey): boolean {
-  const isBattery = part.kind === 'traction battery' || part.kind === 'battery tray';
-  return hot === false && structural === false && !isBattery;
+/**
+ * What is only bolted on: no heat and no battery. A cover, a lamp or a trim undoes no step; a link or a beam, which is bolted on as well,
+ * none of the traction voltage and of the restraint system.
+ */
+function isOnlyBoltedOn(
+  what: StepDraft['what'],
+  { hot, part: { part, structural } }: OperationSurvey,
+): boolean {
+  const { kind } = part;
+  if (hot !== false || kind === 'traction battery' || kind === 'battery tray') return false;
+  if (structural === false) return true;
+  const isApart = what === 'high-voltage re-commissioning' || what === 'restraint completion';
+  return isApart && (kind === 'suspension part' || kind === 'bumper beam');
 }
 
 function inOrder(survey: Survey, draft: StepDraft): Fact {
@@ -255,9 +274,9 @@ function inOrder(survey: Survey, draft: StepDraft): Fact {
   const touching = survey.operations.filter(
     ({ hot, works }) => hot !== false || (what !== 'batteries disconnected' && works !== false),
   );
-  const relying = touching.filter((one) => !isOnlyBoltedOn(one));
+  const relying = touching.filter((one) => !isOnlyBoltedOn(what, one));
   if (touching.length > 0 && relying.length === 0)
-    return computed(true, `${at}/done`, 'All that is done only bolts on what carries nothing.');
+    return computed(true, `${at}/done`, 'All that is done only bolts on what has no part in it.');
   const work = relying.flatMap(momentsOf);
   if (work.length === 0) {
     return survey.context.stage === 'release'

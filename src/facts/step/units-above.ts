@@ -93,16 +93,6 @@ function carriersBeside(survey: Survey, one: OperationSurvey): readonly PartSurv
   );
 }
 
-/** Whether work on a part reaches a unit that sits at another: by a joint, a layer, or because that one stands on it. */
-export function reachesUnitsAt(survey: Survey, one: OperationSurvey, id: string): boolean {
-  if (one.part.part.id === id || reachedByJoint(one).includes(id)) return true;
-  const carrier = survey.partById.get(id);
-  if (carrier === undefined) return false;
-  const { kind, side } = carrier.part;
-  const stands = kind !== undefined && kindsBeside(one.part)?.has(kind) === true;
-  return stands && sharesSide(side, one.part.part.side);
-}
-
 function kindsBeside({ part: { kind } }: PartSurvey): ReadonlySet<PartKind> | undefined {
   return kind === undefined ? undefined : carriersAt.get(kind);
 }

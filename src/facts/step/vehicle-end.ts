@@ -1,3 +1,4 @@
+import { kindIs } from '../part/kind-table.ts';
 import type { PartKind } from '../../generated/plan-types.ts';
 
 /** The end of the vehicle at which something sits. */
@@ -5,19 +6,6 @@ export type VehicleEnd = 'front' | 'rear';
 
 const front = /\b(?:front|forward|windscreen|windshield)\b/iu;
 const rear = /\b(?:rear|back|tail|reversing|blind.spot|lane.change)\b/iu;
-
-const frontKinds: ReadonlySet<PartKind> = new Set<PartKind>([
-  'front rail',
-  'apron',
-  'strut tower',
-  'radiator support',
-]);
-const rearKinds: ReadonlySet<PartKind> = new Set<PartKind>([
-  'rear rail',
-  'back panel',
-  'boot lid',
-  'tailgate',
-]);
 
 /** The end that a text names; undefined where it names none or both. */
 export function endNamed(text: string): VehicleEnd | undefined {
@@ -30,6 +18,6 @@ export function endNamed(text: string): VehicleEnd | undefined {
 export function endOfPart(name: string, kind: PartKind | undefined): VehicleEnd | undefined {
   const named = endNamed(name);
   if (named !== undefined || kind === undefined) return named;
-  if (frontKinds.has(kind)) return 'front';
-  return rearKinds.has(kind) ? 'rear' : undefined;
+  if (kindIs(kind, 'at the front')) return 'front';
+  return kindIs(kind, 'at the rear') ? 'rear' : undefined;
 }

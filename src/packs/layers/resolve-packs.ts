@@ -11,7 +11,7 @@ import type { CoveredVehicle } from '../../vehicle/coverage.ts';
 import { chooseVersions, refuse } from './choose-versions.ts';
 import type { ChosenPack, LockedVersion, Refusal } from './choose-versions.ts';
 import { otherMarket } from './market-covers.ts';
-import { mergePractice } from './heat-practice.ts';
+import { mergePractice } from './merge-practice.ts';
 import { mergeLimits, mergeTolerances } from './merge-limits.ts';
 import { packCovers } from './pack-covers.ts';
 import { packLayers, placeKey } from '../pack.ts';

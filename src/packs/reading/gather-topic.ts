@@ -20,7 +20,7 @@ import type {
   SupersededDocument,
 } from '../pack.ts';
 import type { PackPlace } from '../pack-fault.ts';
-import { readAllowance, readReach } from '../layers/heat-practice.ts';
+import { readAllowance, readReach } from './read-heat-practice.ts';
 import { isSameOrder, readOrder } from './read-order.ts';
 import { readLimit } from './read-limit.ts';
 import { readPackPart } from './read-pack-part.ts';
