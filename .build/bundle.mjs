@@ -8,6 +8,7 @@ import { build, transform } from 'esbuild';
 import { eagerYaml } from './eager-yaml.mjs';
 import { lazyChildProcess } from './lazy-child-process.mjs';
 import { onePicomatch } from './one-picomatch.mjs';
+import { ownColourChoice } from './own-colour-choice.mjs';
 
 const root = path.dirname(import.meta.dirname);
 const bundle = path.join(root, 'bin/planish.bundle.cjs');
@@ -68,7 +69,7 @@ async function bundled(from, outfile) {
     banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
     // Its package gives the modules it is made of only to browsers' bundlers; taken whole, two thirds of it are never called.
     alias: { 'ml-matrix': path.join(root, 'node_modules/ml-matrix/src/index.js') },
-    plugins: [eagerYaml, lazyChildProcess, onePicomatch, shortValidators],
+    plugins: [eagerYaml, lazyChildProcess, onePicomatch, ownColourChoice, shortValidators],
     logOverride: { 'empty-import-meta': 'error' },
     // Each start reads the whole file; white space is a third of it. Names stay, for the stack traces.
     minifyWhitespace: true,

@@ -4,6 +4,7 @@
 
 const { readFileSync, renameSync, writeFileSync } = require('node:fs');
 const path = require('node:path');
+const { setFlagsFromString } = require('node:v8');
 const { cacheHead, cachePath, load } = require('../bin/start.js');
 
 const bundle = path.resolve(process.argv[2] ?? path.join(__dirname, '../bin/planish.bundle.cjs'));
@@ -26,7 +27,13 @@ const runs = bundle.endsWith('.steel.cjs')
       ['steel', ...designations],
     ]
   : [['check', 'examples']];
+// V8 notes in the cache which functions it compiled to machine code in these runs, and compiles them so again at their first call: 10 ms
+// at each start that only long runs would earn back, and those compile them anyway. So nothing is compiled so far here. The flags are part
+// of what a cache is accepted by, and are set back before it is made.
+const compilers = ['sparkplug', 'turbofan'];
+for (const compiler of compilers) setFlagsFromString(`--no-${compiler}`);
 process.on('exit', () => {
+  for (const compiler of compilers) setFlagsFromString(`--${compiler}`);
   const code = script.createCachedData();
   const head = cacheHead(readFileSync(bundle, 'utf8'), code);
   // Written aside and moved, so that a planish that starts meanwhile finds a whole cache or none.

@@ -1,7 +1,7 @@
 import type { Fact, UnknownFact } from '../facts/fact.ts';
 import { lookUp, ownFact } from '../facts/sheet.ts';
 import type { FactSheet } from '../facts/sheet.ts';
-import type { Line, Stage } from '../packs/pack.ts';
+import type { Stage } from '../packs/pack.ts';
 import { settleRule } from './ask-rule.ts';
 import { comparePointers } from './compare-pointers.ts';
 import type { CompiledRules } from './compile-rules.ts';
@@ -122,19 +122,23 @@ export function judgeSheets(
 /** A rule passes where the way to it ends at a line that is false. `hangs`: a line on the way is unknown. */
 function askTree(run: Run, sheet: FactSheet, { rules, branches }: RuleTree, hangs: boolean): void {
   for (const rule of rules) settle(run, sheet, rule, hangs);
+  // Lines that ask for the same fact mostly stand together.
+  let name: string | undefined;
+  let fact: Fact = missing;
   for (const { line, below } of branches) {
-    const truth = truthOfLine(run, sheet, line, below);
+    let truth: Truth;
+    try {
+      if (line.fact !== name) {
+        fact = lookUp(sheet, line.fact) ?? missing;
+        name = line.fact;
+      }
+      truth = truthOf(line.test, fact);
+    } catch (error) {
+      // A line that fails to be asked fails every rule behind it.
+      for (const rule of rulesIn(below)) fail(run, rule, sheet, error);
+      continue;
+    }
     if (truth !== 'false') askTree(run, sheet, below, hangs || truth === 'unknown');
-  }
-}
-
-/** A line that fails to be asked fails every rule behind it. */
-function truthOfLine(run: Run, sheet: FactSheet, { test, fact }: Line, below: RuleTree): Truth {
-  try {
-    return truthOf(test, lookUp(sheet, fact) ?? missing);
-  } catch (error) {
-    for (const rule of rulesIn(below)) fail(run, rule, sheet, error);
-    return 'false';
   }
 }
 

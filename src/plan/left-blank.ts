@@ -1,4 +1,3 @@
-import { firstWord } from './first-word.ts';
 import { saysRefused } from './names-nothing.ts';
 import { saysNotLooked } from './not-looked.ts';
 import { schemaPartAt } from './schema-part.ts';
@@ -51,10 +50,9 @@ function findBlanks(value: unknown, steps: string[], found: Blank[]): void {
 
 function saysNothing(text: string): Blank['says'] | undefined {
   const small = text.trim().toLowerCase();
-  const isNothing =
-    firstWord(small) === ''
-      ? noWord.test(small)
-      : beginnings.some((beginning) => small.startsWith(beginning)) && nothingWritten.test(small);
+  const isNothing = /^[a-z]/.test(small)
+    ? beginnings.some((beginning) => small.startsWith(beginning)) && nothingWritten.test(small)
+    : noWord.test(small);
   if (isNothing) return 'nothing';
   if (saysNotLooked(text.trim())) return 'not looked';
   return saysRefused(text) ? 'refused' : undefined;

@@ -7,6 +7,7 @@ import { check } from './check.ts';
 import { fix } from './fix.ts';
 import type { FixOptions } from './fix.ts';
 import { explain } from './explain.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { progressOf } from '../reporting/progress.ts';
 import { addReportOptions, outputOptions } from '../reporting/report-options.ts';
 import type { ReportFlags } from '../reporting/report-options.ts';
@@ -83,7 +84,7 @@ export function addCheckCommand(planish: Command, today: () => number): void {
       }
       // Where the report itself runs down the same screen it shows how far it has come.
       const isBarSeen =
-        process.stderr.isTTY && (!process.stdout.isTTY || options.quiet || options.format === 'markdown');
+        isTerminal('stderr') && (!isTerminal('stdout') || options.quiet || options.format === 'markdown');
       const run = (): Promise<0 | 1 | 2> =>
         check(plans, {
           ...options,
@@ -96,7 +97,7 @@ export function addCheckCommand(planish: Command, today: () => number): void {
           progress: (total) => progressOf(total, isBarSeen),
         });
       const status = flags.watch
-        ? await watchAndRun([...plans, ...rules.filter((one) => existsSync(one))], process.stdout.isTTY, run)
+        ? await watchAndRun([...plans, ...rules.filter((one) => existsSync(one))], isTerminal('stdout'), run)
         : await run();
       process.exitCode = isMended ? status : 2;
     });
@@ -119,7 +120,7 @@ function whyWrong(plans: readonly string[], flags: CheckFlags): string | undefin
 }
 
 function fixOptions({ yes }: CheckFlags): FixOptions {
-  return { yes, isTerminal: process.stdin.isTTY && process.stderr.isTTY, columns: 80 };
+  return { yes, isTerminal: isTerminal('stdin') && isTerminal('stderr'), columns: 80 };
 }
 
 function collect(folder: string, before: readonly string[]): readonly string[] {

@@ -2,6 +2,7 @@ import { Option } from 'commander';
 import type { Command } from 'commander';
 import { draftQuestions } from '../../draft/questions.ts';
 import { askAtTerminal } from '../ask.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { draft } from './draft.ts';
 
 interface DraftFlags {
@@ -39,7 +40,7 @@ export function addDraftCommand(planish: Command): void {
           return typeof answer === 'string' ? [[option, answer]] : [];
         }),
       );
-      const canAsk = flags.ask && process.stdin.isTTY && process.stderr.isTTY;
+      const canAsk = flags.ask && isTerminal('stdin') && isTerminal('stderr');
       process.exitCode = await draft({
         typed: { byOption, parts: flags.part },
         fromInput: input === '-',

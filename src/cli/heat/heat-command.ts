@@ -2,6 +2,7 @@ import { Option } from 'commander';
 import type { Command } from 'commander';
 import { timesIfUnstated } from '../../facts/heat/heats-of-place.ts';
 import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { heat } from './heat.ts';
 import type { SeamArguments } from './seam-options.ts';
 
@@ -73,7 +74,7 @@ export function addHeatCommand(planish: Command, today: () => number): void {
         ...(svg === undefined ? {} : { svg }),
         force,
         asOfDay: today(),
-        colour: wantsColour(process.env, process.stdout.isTTY),
+        colour: wantsColour(process.env, isTerminal('stdout')),
         columns: 80,
       });
     });

@@ -1,6 +1,7 @@
 import { Option } from 'commander';
 import type { Command } from 'commander';
 import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { mark } from './mark.ts';
 import type { MarkForm } from './mark.ts';
 
@@ -36,7 +37,7 @@ export function addMarkCommand(planish: Command, today: () => number): void {
       process.exitCode = mark(submissions, {
         ...options,
         today: today(),
-        colour: wantsColour(process.env, process.stdout.isTTY),
+        colour: wantsColour(process.env, isTerminal('stdout')),
         columns: 80,
       });
     });

@@ -1,6 +1,7 @@
 import { Option } from 'commander';
 import type { Command } from 'commander';
 import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { rules } from './rules.ts';
 import type { RulesOptions } from './rules.ts';
 
@@ -26,7 +27,7 @@ export function addRulesCommand(planish: Command): void {
     .action((word: string | undefined, flags: Pick<RulesOptions, 'rules' | 'format'>) => {
       process.exitCode = rules(word, {
         ...flags,
-        colour: wantsColour(process.env, process.stdout.isTTY),
+        colour: wantsColour(process.env, isTerminal('stdout')),
         columns: 80,
       });
     });

@@ -1,5 +1,6 @@
 import { complain } from '../complain.ts';
 import type { Interruption } from '../interruption.ts';
+import { expectMany } from './expect-many.ts';
 import type { PlanSource } from './plan-source.ts';
 import type { Progress } from '../reporting/progress.ts';
 import { tellNoPlans } from '../tell-few.ts';
@@ -23,6 +24,7 @@ export async function walkSources(
   sources: readonly PlanSource[],
   { progress, interruption, take, interrupted }: Walk,
 ): Promise<void> {
+  expectMany(sources.length);
   let skipped = 0;
   const noPlans = tellNoPlans(complain);
   for (const [done, source] of sources.entries()) {

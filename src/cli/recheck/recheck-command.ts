@@ -2,6 +2,7 @@ import { InvalidArgumentError, Option } from 'commander';
 import type { Command } from 'commander';
 import { readDate } from '../../quantity/iso-date.ts';
 import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { progressOf } from '../reporting/progress.ts';
 import { recheck } from './recheck.ts';
 import type { RecheckForm } from './recheck.ts';
@@ -75,9 +76,9 @@ export function addRecheckCommand(planish: Command, today: () => number): void {
         ...(stage === undefined ? {} : { stage }),
         ...(report === undefined ? {} : { report }),
         mostPlans: maxPlans,
-        colour: wantsColour(process.env, process.stdout.isTTY),
+        colour: wantsColour(process.env, isTerminal('stdout')),
         columns: 80,
-        progress: (total) => progressOf(total, process.stderr.isTTY),
+        progress: (total) => progressOf(total, isTerminal('stderr')),
       });
     });
 }

@@ -1,6 +1,7 @@
 import { InvalidArgumentError, Option } from 'commander';
 import type { Command } from 'commander';
 import { wantsColour } from './colour-choice.ts';
+import { isTerminal } from './is-terminal.ts';
 import { nearestWords } from '../../plan/nearest-word.ts';
 import { formNames, isFormName } from './report-forms.ts';
 import type { FormName } from './report-forms.ts';
@@ -56,7 +57,7 @@ export function outputOptions(flags: ReportFlags): OutputOptions {
     quiet: flags.quiet,
     summary: flags.summary,
     mostFindings: flags.maxFindings,
-    colour: wantsColour(process.env, process.stdout.isTTY),
+    colour: wantsColour(process.env, isTerminal('stdout')),
     columns: 80,
   };
 }

@@ -2,6 +2,7 @@ import { InvalidArgumentError } from 'commander';
 import type { Command } from 'commander';
 import { readDate } from '../../quantity/iso-date.ts';
 import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { canonical, sign } from './sign.ts';
 
 interface SignFlags {
@@ -41,7 +42,7 @@ export function addSignCommand(planish: Command, today: () => number): void {
             ...flags,
             asOfDay,
             signedOnDay: flags.date ?? asOfDay,
-            colour: wantsColour(process.env, process.stdout.isTTY),
+            colour: wantsColour(process.env, isTerminal('stdout')),
             columns: 80,
           });
     });

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import { wantsColour } from '../reporting/colour-choice.ts';
+import { isTerminal } from '../reporting/is-terminal.ts';
 import { steel } from './steel.ts';
 
 interface SteelArguments {
@@ -25,7 +26,7 @@ export function addSteelCommand(planish: Command): void {
       process.exitCode = steel(designations, {
         format: options.format,
         find: options.find,
-        colour: wantsColour(process.env, process.stdout.isTTY),
+        colour: wantsColour(process.env, isTerminal('stdout')),
         columns: 80,
       });
     });

@@ -137,7 +137,8 @@ function worked(
   what: string,
   about: string | undefined,
 ): readonly DatedEvent[] {
-  return one(`${what} of ${part.name}`, place, operation).map((event) => ({
+  return one(`${what} of ${part.name}`, place, operation).map(({ name, ...event }) => ({
+    name,
     ...event,
     ...(part.part.id === undefined ? {} : { part: part.part.id }),
     ...(about === undefined ? {} : { about }),
@@ -174,6 +175,6 @@ function calibrated({ plan }: Survey, isMeant: (one: Calibration) => boolean): r
       sensor === undefined ? 'calibration of a sensor' : `calibration of ${sensor}`,
       `/verify/calibrations/${String(index)}`,
       calibration,
-    ).map((event) => ({ ...event, ...(end === undefined ? {} : { about: end }) }));
+    ).map(({ name, ...event }) => ({ name, ...event, ...(end === undefined ? {} : { about: end }) }));
   });
 }

@@ -19,8 +19,8 @@ export function daysIn(part: object, isWanted: (day: number) => boolean): readon
   // One walk over every value of every plan: steps are joined only where something is found.
   const steps: string[] = [];
   const walk = (value: object): void => {
-    const entries: readonly (readonly [string, unknown])[] = Object.entries(value);
-    for (const [key, item] of entries) {
+    for (const key of Object.keys(value)) {
+      const item: unknown = Reflect.get(value, key);
       if (typeof item === 'string') {
         if (!doneKeys.has(key)) continue;
         const day = whenOf(item)?.day;

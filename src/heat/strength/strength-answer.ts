@@ -54,9 +54,9 @@ export function strengthRange(
 ): StrengthRange {
   const { leastPercent, mostPercent } = range;
   return {
-    ...range,
     state: leastPercent === 100 ? 'unchanged' : 'softened',
     lossPercent: 100 - leastPercent,
+    ...range,
     ...(beforeMpa === undefined
       ? {}
       : { leastMpa: (leastPercent / 100) * beforeMpa, mostMpa: (mostPercent / 100) * beforeMpa }),

@@ -18,9 +18,9 @@ export function weldability(readings: readonly Material[]): Weldability | undefi
   for (const { designation } of readings) {
     const found = compositionOf(designation.replace(/\+.*/, ''));
     if (found === undefined) return undefined;
-    const equivalents = carbonEquivalents(found.composition);
-    if (worst === undefined || equivalents.ce > worst.ce)
-      worst = { kind: found.kind, source: found.source, ...equivalents };
+    const { ce, cet, pcm } = carbonEquivalents(found.composition);
+    if (worst === undefined || ce > worst.ce)
+      worst = { ce, cet, pcm, kind: found.kind, source: found.source };
   }
   return worst;
 }
