@@ -19,12 +19,12 @@ const early: readonly Early[] = [
   },
   {
     name: 'the bolts of a link tightened the day after the bench',
-    changes: [['tightened: 2026-10-06', 'tightened: 2026-10-11']],
+    changes: [['p. 7 }, tightened: 2026-10-06', 'p. 7 }, tightened: 2026-10-11']],
     on: 'done: 2026-10-10T14:00',
   },
   {
     name: 'the bolts of a link tightened after the drive',
-    changes: [['tightened: 2026-10-06', 'tightened: 2026-10-12T18:00']],
+    changes: [['p. 7 }, tightened: 2026-10-06', 'p. 7 }, tightened: 2026-10-12T18:00']],
     on: 'road_test: {',
   },
   {

@@ -52,13 +52,6 @@ export const faultsOfReadiness: readonly Fault[] = [
   },
   {
     ...hold,
-    name: 'fire: a brake line stays full beside the work, and nobody says how far off',
-    changes: [['watch: 40 min }', 'watch: 40 min, fluids: [{ item: brake line, treatment: stays }] }']],
-    rule: 'fuel-left-in-place',
-    on: 'fire: {',
-  },
-  {
-    ...hold,
     name: 'fire: the refrigerant stays, and the condenser comes off',
     changes: [
       ['watch: 40 min }', 'watch: 40 min, fluids: [{ item: refrigerant line, treatment: stays }] }'],

@@ -42,6 +42,7 @@ test.each<readonly [string, readonly Change[]]>([
     [
       ['cure: 24 h at 23 °C, cured: 2026-09-08T10:00', 'cure: by its data sheet'],
       ['after: 2026-09-12\n', 'after: 2026-09-15T13:00\n'],
+      ['structural_release: { done: 2026-09-12T16:00', 'structural_release: { done: 2026-09-15T16:00'],
     ],
   ],
 ])('cleared: %s', (_name, changes) => {

@@ -263,7 +263,7 @@ function signOffFacts(
 function unfitToRelease(signOff: Survey['plan']['sign_off']): string | undefined {
   const { by, date } = signOff ?? {};
   if (by === undefined) return undefined;
-  if (/\b(?:apprentice|trainee|learner|intern|student)\b/iu.test(by.role ?? ''))
+  if (/\b(?:apprentice|trainee|learner|intern|student)\b/i.test(by.role ?? ''))
     return `${by.name ?? 'someone'}, ${by.role ?? ''}`;
   const answer = qualifiedFor('body structure', by, date);
   return answer === 'yes' || answer === 'not told for what'

@@ -12,8 +12,8 @@ export function faultsLeft(text: string | undefined, at: string): Fact {
   const plain = text.trim();
   if (admitsNotLooked(plain)) return computed('unclear', at);
   if (saysNothingLeft(plain)) return computed('none', at);
-  const denied = /\b(?:no|not|none|without|never)\b/iu;
+  const denied = /\b(?:no|not|none|without|never)\b/i;
   const present =
-    /\b(?:active|present|permanent|(?:isolation|insulation) (?:fault|warning)|(?:lamp|light|warning|telltale) (?:is |stays )?(?:on|lit))\b/iu;
+    /\b(?:active|present|permanent|(?:isolation|insulation) (?:fault|warning)|(?:lamp|light|warning|telltale) (?:is |stays )?(?:on|lit))\b/i;
   return computed(present.test(plain) && !denied.test(plain) ? 'left' : 'unclear', at);
 }

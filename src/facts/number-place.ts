@@ -2,11 +2,11 @@ import type { Plan } from '../generated/plan-types.ts';
 
 /** Where a number stands that is not read off the vehicle. A number plate is registered, and is screwed on. */
 const paper =
-  /\b(?:claim|forms?|papers?|paperwork|registration|documents?|insur\w*|polic(?:y|e)|log ?book|title|invoice|order|e-?mail|phone|telephone|call|owner|customer|client|database|estimate|quote|licen[cs]e plate|number plate|website|memory|file|last job|job card|receipt)\b/iu;
+  /\b(?:claim|forms?|papers?|paperwork|registration|documents?|insur\w*|polic(?:y|e)|log ?book|title|invoice|order|e-?mail|phone|telephone|call|owner|customer|client|database|estimate|quote|licen[cs]e plate|number plate|website|memory|file|last job|job card|receipt)\b/i;
 
 /** Where it is read off the vehicle. */
 const onVehicle =
-  /\b(?:stamp\w*|engrav\w*|(?<!number |licen[cs]e |registration )plate|windscreen|windshield|dash\w*|sill|pillar|door|label|sticker|chassis|frame|floor|tower|bulkhead|fire ?wall|scuttle|control unit|ecu|engine bay|boot|tunnel|cross ?member|rail|apron|strut)\b/iu;
+  /\b(?:stamp\w*|engrav\w*|(?<!number |licen[cs]e |registration )plate|windscreen|windshield|dash\w*|sill|pillar|door|label|sticker|chassis|frame|floor|tower|bulkhead|fire ?wall|scuttle|control unit|ecu|engine bay|boot|tunnel|cross ?member|rail|apron|strut)\b/i;
 
 /** The papers that the number was taken from, where by the plan's own words nobody read it on the vehicle; else undefined. */
 export function numberFromPaper({

@@ -252,14 +252,14 @@ function isLookedFor(places: readonly string[] | undefined): boolean {
 function unseenOf({ plan }: Survey): string | undefined {
   const found = plan.damage?.indirect?.found;
   if (found === undefined) return undefined;
-  const isPutOff = admitsNotLooked(found) || /^no (?:access|need|reason|time|tool)\b/iu.test(found.trim());
+  const isPutOff = admitsNotLooked(found) || /^no (?:access|need|reason|time|tool)\b/i.test(found.trim());
   return isPutOff ? found : undefined;
 }
 
 /** Damage was found away from the blow, and no part away from it is listed as damaged. What was found is told in free words. */
 function indirectDamageOpen({ plan, parts }: Survey): boolean {
   const found = plan.damage?.indirect?.found;
-  if (found === undefined || /^(?:none|nothing|no)\b/iu.test(found.trim())) return false;
+  if (found === undefined || /^(?:none|nothing|no)\b/i.test(found.trim())) return false;
   const direct = new Set(plan.damage?.direct);
   return !parts.some(({ part }) => {
     const isAway = part.id === undefined || !direct.has(part.id);

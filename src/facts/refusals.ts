@@ -8,7 +8,7 @@ import { saysNone } from './step/step-draft.ts';
 
 /** Whether a text says that no fault is left. The whole text must say so: "no isolation" begins like "no faults". */
 export function saysNothingLeft(text: string): boolean {
-  return /^(?:none|nil|none left)[.!]?$/iu.test(text.trim());
+  return /^(?:none|nil|none left)[.!]?$/i.test(text.trim());
 }
 
 /** Whether the signature says that no hold is open. What stands behind "none, …" is what matters. */
@@ -44,6 +44,6 @@ export function isNoQualification(text: string | undefined): boolean {
   return (
     noTestWords.some((word) => small.includes(word)) &&
     (noTest.test(plain) ||
-      /^(?:(?:has )?(?:expired|lapsed|run out)|unqualified|untrained|in training)\b/iu.test(plain))
+      /^(?:(?:has )?(?:expired|lapsed|run out)|unqualified|untrained|in training)\b/i.test(plain))
   );
 }

@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:2f497cc1910dc57dab2d7895c4bea70c85495da188090d8c5ab9441adffad602":{"pack":"general","version":"1.0.0"},"sha256:8991aeb67bfbfad1ecddf72febc3120e37f0a03a6b4c2e903865006603080aba":{"pack":"general","version":"1.1.0"},"sha256:e3cb1fea214fcbf41a1ddbcda24c1c675371394a8648c75b0bdae21bc4926418":{"pack":"general","version":"2.0.0"},"sha256:3ff7e5ff1e7e2502ac12d413cde23066ac3e6290c87d984b7aa642b97c04c540":{"pack":"general","version":"3.0.0"}};
+  {"sha256:77de2ab6d4707b53a1feda9858891e0bf9101b56666ab7c588ed654b9953768c":{"pack":"general","version":"1.0.0"},"sha256:d1836c1653cbcae8229606409e1fbe59487d674868acc577b26a6ffe93632a44":{"pack":"general","version":"1.1.0"},"sha256:9408498a43a2aa34e9026f1f9072a6d8b9a1586c7a6cbf6b27de8c5df82f0768":{"pack":"general","version":"2.0.0"},"sha256:db97d518f01399feecc9e18d9c3139982a852466b60bdfecdd1b771af1b76dc0":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '2dd7332cce2c806a09195a8b7dbd510a3c8bdcf95647bf0e704786317d268bf0');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a5fe43dc5a4955a73402eccc8f851936562f75b1a0557d86ebbf3ffe8df7d2a4');
   return packs;
 }
 

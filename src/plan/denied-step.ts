@@ -25,11 +25,11 @@ const refusals: readonly Refusal[] = [
   {
     cues: ['stay', 'remain', 'left', 'leav', 'kept', 'keep'],
     and: ['connected', 'plugged in', 'live', 'energi', 'powered', 'switched on', ' on'],
-    form: /(?<!\b(?:nothing|no|not|never|cannot|must not|does not|do not|may not) (?:\w+ ){0,2})\b(?:stay|stays|staying|remain|remains|remaining|left|leave|leaves|leaving|kept|keep|keeps|keeping)(?: (?:it|them|all|still|permanently|battery|batteries|maintainer|charger))? (?:connected|plugged in|live|energi[sz]ed|powered|switched on|on(?! (?:the|a|its) (?:bench|shelf|floor|trolley|rack|stand|pallet|left|right)\b))\b/iu,
+    form: /(?<!\b(?:nothing|no|not|never|cannot|must not|does not|do not|may not) (?:\w+ ){0,2})\b(?:stay|stays|staying|remain|remains|remaining|left|leave|leaves|leaving|kept|keep|keeps|keeping)(?: (?:it|them|all|still|permanently|battery|batteries|maintainer|charger))? (?:connected|plugged in|live|energi[sz]ed|powered|switched on|on(?! (?:the|a|its) (?:bench|shelf|floor|trolley|rack|stand|pallet|left|right)\b))\b/i,
   },
   {
     cues: ['not', 'never'],
-    form: /(?<!\bif )\b(?:not|never) (?:(?:be|being|been|to be|going to be|get) )?(?:disconnected|isolated|unplugged|de-?energi[sz]ed|discharged|switched off|made safe|proved|proven|verified)\b/iu,
+    form: /(?<!\bif )\b(?:not|never) (?:(?:be|being|been|to be|going to be|get) )?(?:disconnected|isolated|unplugged|de-?energi[sz]ed|discharged|switched off|made safe|proved|proven|verified)\b/i,
   },
   {
     cues: [' not', "n't", 'n’t'],
@@ -41,11 +41,11 @@ const refusals: readonly Refusal[] = [
   },
   {
     cues: ['skip', 'omitted', 'left', 'dispensed'],
-    form: /(?<!\b(?:not|never|nothing|none|no step)(?: (?:is|are|be|to be|may be|gets))? )\b(?:skipped|omitted|left out|will skip|skip (?:it|this|the)|dispensed with)\b/iu,
+    form: /(?<!\b(?:not|never|nothing|none|no step)(?: (?:is|are|be|to be|may be|gets))? )\b(?:skipped|omitted|left out|will skip|skip (?:it|this|the)|dispensed with)\b/i,
   },
   {
     cues: ['necessary', 'needed', 'required'],
-    form: /\b(?:not|un)(?: |-)?necessary$|\bnot (?:needed|required)$/iu,
+    form: /\b(?:not|un)(?: |-)?necessary$|\bnot (?:needed|required)$/i,
   },
 ];
 

@@ -67,7 +67,7 @@ function denies(clause: string): boolean {
 }
 
 /** Words beside a refusal that add nothing to it. */
-const nothing = /^(?:n\/a|n\.a|na|none|no|nil|nothing|unknown|-|yet)?$/iu;
+const nothing = /^(?:n\/a|n\.a|na|none|no|nil|nothing|unknown|-|yet)?$/i;
 
 /** One of these stands in every clause that says so, and one that denies or puts off. To look for words costs nothing. */
 const looking = (
@@ -111,7 +111,7 @@ export function saysNotLooked(text: string): boolean {
 }
 
 /** What was not looked at was seen to in another way after all. */
-const seenTo = /\b(?:replaced|renewed|exchanged|instead|then|afterwards|later all|second look)\b/iu;
+const seenTo = /\b(?:replaced|renewed|exchanged|instead|then|afterwards|later all|second look)\b/i;
 
 /** Whether a text that tells what was found admits that something was not looked at. */
 export function admitsNotLooked(text: string): boolean {

@@ -9,4 +9,4 @@ const isBare =
 
 /** Words that YAML 1.2 reads as a truth, as nothing or as a number; those of YAML 1.1 too, for editors that still read it. */
 const readsAsOther =
-  /^(?:true|false|null|yes|no|on|off|y|n|\d[\d_]*(?:\.[\d_]*)?(?:e[+-]?\d*)?|0[xob][\da-f_]*)$/iu;
+  /^(?:true|false|null|yes|no|on|off|y|n|\d[\d_]*(?:\.[\d_]*)?(?:e[+-]?\d*)?|0[xob][\da-f_]*)$/i;

@@ -115,15 +115,14 @@ describe('rows of a wheel alignment', () => {
 describe('how a sensor was calibrated', () => {
   const short = (entries: string): string =>
     step('/verify/calibrations/0', 'calibration_short', `verify: { calibrations: [{ ${entries} }] }`);
-  const whole =
-    'static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor, the result document';
+  const whole = 'static or dynamic, tank and load, tyre pressures, the level floor, the result document';
 
   test.each([
     ['sensor: front camera, result: passed', whole],
     ['result: passed', whole],
     [
       'sensor: rear radar, kind: dynamic, result: passed',
-      'the maker’s page, tank and load, tyre pressures, the result document',
+      'tank and load, tyre pressures, the result document',
     ],
     [
       'sensor: front camera, result: passed, conditions: { load: not checked, tyre_pressures: none, floor: to do }',
@@ -134,7 +133,7 @@ describe('how a sensor was calibrated', () => {
     ['sensor: parking sensors, result: passed', '?'],
     [
       'sensor: parking camera, kind: static, result: passed',
-      'the maker’s page, tank and load, tyre pressures, the level floor, the result document',
+      'tank and load, tyre pressures, the level floor, the result document',
     ],
     ['sensor: front camera, result: failed', '?'],
     ['sensor: front camera, kind: not required', '?'],

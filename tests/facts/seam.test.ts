@@ -5,7 +5,9 @@ import { factDictionary } from '../../src/generated/fact-names.ts';
 import { factsOf as factsInText, readTemplate } from '../../src/packs/message-template.ts';
 import type { FactSheet } from '../../src/facts/sheet.ts';
 import { canonicalUnit, dimensions } from '../../src/quantity/dimension.ts';
+import { allFaults } from '../all-faults.ts';
 import { sheetsOf } from '../derive-text.ts';
+import { changed } from '../one-change.ts';
 import { factsOf } from './facts-of.ts';
 import {
   exchangedMeasuring,
@@ -97,14 +99,19 @@ describe('the seam: every fact of the schema is on every sheet of its kind, of i
     }
   });
 
-  test('every fact is known on some sheet of the plan that states everything or of the one full of slips', () => {
-    const known = new Set(
-      [...full, ...measured, ...replaced, ...sheetsOf(hollow)].flatMap(({ facts }) =>
-        Object.entries(facts).flatMap(([name, fact]) => (fact.known ? [name] : [])),
-      ),
-    );
-    expect(Object.keys(factDictionary).filter((name) => !known.has(name))).toEqual([]);
-  });
+  test('every fact is known on some sheet of the plan that states everything, of one full of slips, or of one with one thing wrong', () => {
+    const open = new Set(Object.keys(factDictionary));
+    const close = (sheets: readonly FactSheet[]): void => {
+      for (const { facts } of sheets)
+        for (const name of Object.keys(facts))
+          if (open.has(name) && facts[name]?.known === true) open.delete(name);
+    };
+    close([...full, ...measured, ...replaced, ...sheetsOf(hollow)]);
+    for (const { plan, changes } of allFaults) {
+      if (open.size > 0) close(sheetsOf(changed(plan, changes)));
+    }
+    expect([...open]).toEqual([]);
+  }, 120_000);
 
   // On this rests that the loader of packs refuses `{ known: false }` for such a fact.
   test('a fact for which the schema names nothing that makes it unknown is known on every sheet', () => {
@@ -139,8 +146,9 @@ describe('the seam: every fact of the schema is on every sheet of its kind, of i
     expect(
       [...new Set(Object.values(factDictionary).map(({ kind }) => kind))].filter((kind) => !kinds.has(kind)),
     ).toEqual([
-      // An exposure or citation needs something that is pointed at.
+      // A citation needs something that is pointed at, an order two days.
       'citation',
+      'order',
     ]);
   });
 });

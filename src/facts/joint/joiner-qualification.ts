@@ -17,19 +17,19 @@ export interface NamedSkills {
  * memory), ISO 14732 operators and setters of machines, so of spot welding (title seen).
  */
 const skillWords: readonly (readonly [Skill, RegExp])[] = [
-  ['arc', /\b9606|\b(?:arc|MAG|MIG|GMAW?|TIG|GTAW|(?:plug|seam|fusion).?weld\w*)\b(?!.?braz)/iu],
-  ['brazing', /braz|\b13585\b/iu],
-  ['resistance', /\b(?:resistance|spot|projection|squeeze)|\b14732\b|\b14554\b|\b15614-12\b/iu],
-  ['cold joining', /\b(?:bond|adhesive|glu(?:e|ing)|rivet|clinch|SPR\b|flow.drill)/iu],
+  ['arc', /\b9606|\b(?:arc|MAG|MIG|GMAW?|TIG|GTAW|(?:plug|seam|fusion).?weld\w*)\b(?!.?braz)/i],
+  ['brazing', /braz|\b13585\b/i],
+  ['resistance', /\b(?:resistance|spot|projection|squeeze)|\b14732\b|\b14554\b|\b15614-12\b/i],
+  ['cold joining', /\b(?:bond|adhesive|glu(?:e|ing)|rivet|clinch|SPR\b|flow.drill)/i],
 ];
 
 const metalWords: readonly (readonly [JoinedMetal, RegExp])[] = [
-  ['steel', /\bsteels?\b|9606-1\b/iu],
-  ['aluminium', /\balumin|9606-2\b/iu],
+  ['steel', /\bsteels?\b|9606-1\b/i],
+  ['aluminium', /\balumin|9606-2\b/i],
 ];
 
 /** "Welder" and "welding" alone name every way to weld. */
-const anyWelding = /\bweld/iu;
+const anyWelding = /\bweld/i;
 
 export function namedSkills(qualification: string): NamedSkills {
   const skills = new Set(skillWords.filter(([, words]) => words.test(qualification)).map(([skill]) => skill));

@@ -69,7 +69,7 @@ export function atCutFacts(
 export function isCutUnjoined(survey: Survey, one: OperationSurvey): boolean {
   const { operation, joints, part, cutsPartWay } = one;
   if (cutsPartWay !== true || operation.at === undefined || joints.length === 0) return false;
-  if (/\bfactory\b|\bseam\b/iu.test(operation.at)) return false;
+  if (/\bfactory\b|\bseam\b/i.test(operation.at)) return false;
   return !joints.some(
     ({ joint }) =>
       isAtPlace(joint, one) === true || isSeamOfCut(joint, one, partsJoined(survey, part, joint)),

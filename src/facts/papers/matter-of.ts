@@ -5,12 +5,12 @@ import type { PartSurvey, ReferenceSurvey, Survey } from '../survey.ts';
 /** Words of a title that name a matter. What names two is of both. */
 const words: Readonly<Record<Matter, RegExp>> = {
   'body structure':
-    /\bbod(?:y|ies)\b|structur|\brails?\b|sill|rocker|pillar|panel|roof|floor|\bring\b|weld|bond|join|section|frame|collision|tower|apron|wheel ?house|cross ?member|bulkhead|tunnel|reinforce|\bskin|\bbeam|sheet metal|straighten|repair manual/iu,
-  restraints: /restraint|air ?bag|pretension|seat ?belt|\bsrs\b/iu,
-  'high voltage': /high[- ]voltage|traction (?:battery|voltage|system)|electric drive/iu,
-  'running gear': /suspension|steering|alignment|\baxle|\bbrake/iu,
-  'driver assistance': /driver assist|\bradar|\bcamera|\bcalibrat|sensor/iu,
-  paint: /\bpaint|refinish|lacquer/iu,
+    /\bbod(?:y|ies)\b|structur|\brails?\b|sill|rocker|pillar|panel|roof|floor|\bring\b|weld|bond|join|section|frame|collision|tower|apron|wheel ?house|cross ?member|bulkhead|tunnel|reinforce|\bskin|\bbeam|sheet metal|straighten|repair manual/i,
+  restraints: /restraint|air ?bag|pretension|seat ?belt|\bsrs\b/i,
+  'high voltage': /high[- ]voltage|traction (?:battery|voltage|system)|electric drive/i,
+  'running gear': /suspension|steering|alignment|\baxle|\bbrake/i,
+  'driver assistance': /driver assist|\bradar|\bcamera|\bcalibrat|sensor/i,
+  paint: /\bpaint|refinish|lacquer/i,
 };
 const matters: readonly Matter[] = [
   ...([

@@ -10,17 +10,17 @@ const voltage =
   /volt|\bhv\b|\bhv ?-?\d|\bx?ev\b|\bx?ev ?-?\d|hybrid|live[- ]work|traction (?:battery|system)|electr(?:ic|ified) (?:vehicle|drive|car)s?|spann|spænd|napi[eę]|nap[eě]t|tensi(?!l)|jännit|fesz[uü]lts|gerilim|напря|τάση|電圧|高[压壓]|고전압/iu;
 
 /** Body work and its release. */
-const structure = /bod(?:y|ies)|structur|collision|weld|panel|chassis|frame|karos|carross|carroz|blech/iu;
+const structure = /bod(?:y|ies)|structur|collision|weld|panel|chassis|frame|karos|carross|carroz|blech/i;
 
 /** What looks like a paper and is none, or none any more: told by a colleague, booked for next month, lapsed, awareness alone. */
 const noPaper =
-  /\b(?:not|none|nil|without|never|lacks?|missing|failed|no(?!\.| ?[\w-]*\d))\b|\b(?:expired|lapsed|ran out|run out|pending|booked|planned|applied for|to follow|awareness|briefed|introduction|self[- ]taught|unqualified|untrained|uncertified|video|shown|learning|trainee|apprentice)\b|\b(?:by|from) (?:a |the |his |her |my )?(?:colleague|mate|foreman|boss|workmate)\b|\bcourse (?:next|soon)\b/iu;
+  /\b(?:not|none|nil|without|never|lacks?|missing|failed|no(?!\.| ?[\w-]*\d))\b|\b(?:expired|lapsed|ran out|run out|pending|booked|planned|applied for|to follow|awareness|briefed|introduction|self[- ]taught|unqualified|untrained|uncertified|video|shown|learning|trainee|apprentice)\b|\b(?:by|from) (?:a |the |his |her |my )?(?:colleague|mate|foreman|boss|workmate)\b|\bcourse (?:next|soon)\b/i;
 
 /** Words beside a number that say nothing of what a paper is for. */
 const bareWords =
   /\b(?:certificate|certified|cert|card|class|diploma|level|grade|stage|stufe|niveau|livello|nivel|licen[cs]e|registration|qualified|number|no|nr|valid|until|till|to|from|of|the|issued|in|and|id)\b|\b[a-z]{0,3}-?\d[\w-]*|[\p{P}\p{S}\s]/giu;
 
-const lastDay = /\b(?:until|till|expir\w+|valid to)\b\D{0,4}(\d{4}-\d\d(?:-\d\d)?)/iu;
+const lastDay = /\b(?:until|till|expir\w+|valid to)\b\D{0,4}(\d{4}-\d\d(?:-\d\d)?)/i;
 
 /** What a paper tells of what it is for: this work, other work, no paper at all, run out, or that it does not say. */
 type Answer = 'yes' | 'for other work' | 'not told for what' | 'none' | 'run out';

@@ -9,24 +9,24 @@ type RecordFact = Extract<FactNames['plan'], 'plan.record' | 'plan.record_missin
 
 /** What a record of structural work holds beside the procedures, by words that name it. Common practice, no source. */
 const kinds: readonly (readonly [name: string, words: RegExp])[] = [
-  ['measurements', /measur/iu],
-  ['weld coupons', /coupon|weld|test piece|peel/iu],
-  ['codes', /\bscan|code/iu],
-  ['photographs', /photo|picture|image/iu],
+  ['measurements', /measur/i],
+  ['weld coupons', /coupon|weld|test piece|peel/i],
+  ['codes', /\bscan|code/i],
+  ['photographs', /photo|picture|image/i],
 ];
 
-const procedures = /procedure|document|page|bulletin|reference/iu;
+const procedures = /procedure|document|page|bulletin|reference/i;
 
 export function recordFacts({ plan, context }: Survey): Readonly<Record<RecordFact, Fact>> {
   const { kept = [], where, until, owner_gets: owner } = plan.record ?? {};
   const { alignment, calibrations = [] } = plan.verify ?? {};
   const missing = [
     ...kinds.filter(([, words]) => !kept.some((entry) => words.test(entry))).map(([name]) => name),
-    ...(alignment?.values !== undefined && !kept.some((entry) => /align/iu.test(entry))
+    ...(alignment?.values !== undefined && !kept.some((entry) => /align/i.test(entry))
       ? ['wheel alignment']
       : []),
     ...(calibrations.some(({ result }) => result === 'passed') &&
-    !kept.some((entry) => /calibrat/iu.test(entry))
+    !kept.some((entry) => /calibrat/i.test(entry))
       ? ['calibrations']
       : []),
     ...(where === undefined ? ['where it is kept'] : []),

@@ -15,7 +15,7 @@ export function calledKind({ name, kind }: Part): PartKind | undefined {
 
 /** A piece of a ring, by kind or by name; its skin or trim is none. */
 export function isPieceOfRing({ name, kind }: Part): boolean {
-  return kind === 'door ring' || (carriesCrashLoad(kind) && /\bring\b/iu.test(name ?? ''));
+  return kind === 'door ring' || (carriesCrashLoad(kind) && /\bring\b/i.test(name ?? ''));
 }
 
 /** Structural kinds as which a ring may have been listed. */
@@ -68,7 +68,7 @@ const words: Readonly<Record<string, PartKind>> = {
 };
 
 /** What says where a part sits, or of what it is, and not what it is. */
-const qualifiers = /\b(?:left|right|lh|rh|l|r|inner|upper|lower|one|piece|complete|assembly)\b/giu;
+const qualifiers = /\b(?:left|right|lh|rh|l|r|inner|upper|lower|one|piece|complete|assembly)\b/gi;
 
 function kindNamed(name: string): PartKind | undefined {
   const bare = name

@@ -2,21 +2,21 @@ import type { DamageKind } from '../../generated/plan-types.ts';
 
 /** What words for the extent say, and the kinds of damage that say it already. English alone is read. */
 const graver: readonly (readonly [said: RegExp, kinds: readonly DamageKind[]])[] = [
-  [/^kink(?:s|ed)?\b/iu, ['kink', 'tear', 'crack']],
-  [/^(?:torn|tears?)\b/iu, ['tear', 'crack']],
-  [/^crack(?:s|ed)?\b/iu, ['crack', 'tear']],
-  [/^(?:creases?|creased)\b/iu, ['crease', 'kink', 'tear', 'crack']],
+  [/^kink(?:s|ed)?\b/i, ['kink', 'tear', 'crack']],
+  [/^(?:torn|tears?)\b/i, ['tear', 'crack']],
+  [/^crack(?:s|ed)?\b/i, ['crack', 'tear']],
+  [/^(?:creases?|creased)\b/i, ['crease', 'kink', 'tear', 'crack']],
 ];
 
 /** Words that may stand before it in its clause and leave it as it is. */
 const leading =
-  /^(?:a|an|the|one|two|three|slight(?:ly)?|sharp(?:ly)?|small|deep(?:ly)?|hairline|hair|visible|also|with|is|was|and|then|there)\s+/iu;
+  /^(?:a|an|the|one|two|three|slight(?:ly)?|sharp(?:ly)?|small|deep(?:ly)?|hairline|hair|visible|also|with|is|was|and|then|there)\s+/i;
 
 /** The clause in which the extent of a damage tells of something graver than its kind: "kinked at the crush box" of a bend. */
 export function graverInWords(extent: string | undefined, kinds: readonly DamageKind[]): string | undefined {
   if (extent === undefined || kinds.includes('not yet seen')) return undefined;
   return extent
-    .split(/[,;.:]|\band\b|\bwith\b/iu)
+    .split(/[,;.:]|\band\b|\bwith\b/i)
     .map((clause) => clause.trim())
     .find((clause) => {
       const core = withoutLead(clause);

@@ -50,7 +50,7 @@ function donorAgrees(
 
 /** The whole answer, or one that is said of this very part: "none at this part; front hit". */
 const noDamage =
-  /^(?:none|no damage|undamaged)(?: known| seen| found)?(?:[.;]?$| (?:at|on|to) (?:this|the|that) part(?:$|[.,;:]))/iu;
+  /^(?:none|no damage|undamaged)(?: known| seen| found)?(?:[.;]?$| (?:at|on|to) (?:this|the|that) part(?:$|[.,;:]))/i;
 
 /** Words decide only where they are as plain as a key. */
 function history({ at_this_part: state, damage }: Donor): 'same' | 'not fully stated' | 'told in words' {

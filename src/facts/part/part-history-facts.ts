@@ -114,5 +114,5 @@ function renewsFoam({ operation }: PartSurvey['operations'][number]): boolean {
 }
 
 function isSomething(text: string | undefined): boolean {
-  return text !== undefined && !/^(?:none|nil|no|without|not)\b/iu.test(text.trim());
+  return text !== undefined && !/^(?:none|nil|no|without|not)\b/i.test(text.trim());
 }

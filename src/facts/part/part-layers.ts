@@ -28,7 +28,7 @@ export function hidesStructure({ plan }: Survey, { part, operations }: PartSurve
 function isHailOnly(impact: string | undefined, kinds: readonly string[]): boolean {
   const isHail =
     /hail/i.test(impact ?? '') &&
-    /^(?:(?:by|from|in a|the) )?hail(?:stones?|storm)?\b(?!.*\b(?:and|then|also|with)\b)/iu.test(
+    /^(?:(?:by|from|in a|the) )?hail(?:stones?|storm)?\b(?!.*\b(?:and|then|also|with)\b)/i.test(
       (impact ?? '').trim(),
     );
   return isHail && kinds.length > 0 && kinds.every((kind) => kind === 'dent' || kind === 'scratch');

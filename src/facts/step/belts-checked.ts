@@ -15,11 +15,11 @@ const defect =
   /\b(?:bad|bent|blocks?|broken|burnt|cracked|damaged?|defect(?:ive)?|does not|doesn['’]t|do not|failed|faulty|frayed|jam(?:s|med)|loose|melted|out of order|scorched|slack|sticks?|stuck|stretched|torn|will not|won['’]t|worn)\b/iu;
 /** A belt that locks by itself; all belts lock when they are jerked. */
 const locks =
-  /\b(?:belt|buckle|retractor)s? (?:is |are )?lock(?:s|ed)\b(?! (?:and|as|at|by|in|on|under|when))/iu;
-const denied = /\b(?:free of|neither|no|none|nor|not|nothing|without)\b/iu;
-const renewed = /\b(?:changed|exchanged|new|renewed|repaired|replaced)\b/iu;
+  /\b(?:belt|buckle|retractor)s? (?:is |are )?lock(?:s|ed)\b(?! (?:and|as|at|by|in|on|under|when))/i;
+const denied = /\b(?:free of|neither|no|none|nor|not|nothing|without)\b/i;
+const renewed = /\b(?:changed|exchanged|new|renewed|repaired|replaced)\b/i;
 const passedOn =
-  /\b(?:customer|driver|owner)s? (?:has been |is |was |were )?(?:advised|informed|knows|told|warned)\b/iu;
+  /\b(?:customer|driver|owner)s? (?:has been |is |was |were )?(?:advised|informed|knows|told|warned)\b/i;
 
 /**
  * What a text of the check says of a belt that is bad and stays so: its clause. A clause that denies the defect, and a text that says
@@ -28,7 +28,7 @@ const passedOn =
 export function beltDefect(text: string | undefined): string | undefined {
   if (text === undefined) return undefined;
   const isRenewed = renewed.test(
-    text.replaceAll(/\b(?:not|none|nothing) (?:changed|exchanged|renewed|replaced)\b/giu, ''),
+    text.replaceAll(/\b(?:not|none|nothing) (?:changed|exchanged|renewed|replaced)\b/gi, ''),
   );
   const clauses = text.split(/[,;.]|\band\b/u).map((clause) => clause.trim());
   return clauses.find((clause) => {

@@ -17,8 +17,8 @@ type CalibrationFact = Extract<
  * those that look out. Common practice, no source.
  */
 const looksInside =
-  /\b(?:steering|seat|occupant|belt|yaw|acceleration|rain|light sensor|parking|ultrasonic|tyre|height|level)\b/iu;
-const looksOutside = /camera|radar|lidar|lamp|headl|night|vision|laser/iu;
+  /\b(?:steering|seat|occupant|belt|yaw|acceleration|rain|light sensor|parking|ultrasonic|tyre|height|level)\b/i;
+const looksOutside = /camera|radar|lidar|lamp|headl|night|vision|laser/i;
 
 export function calibrationFacts(survey: Survey, draft: StepDraft): Readonly<Record<CalibrationFact, Fact>> {
   const { what, at, result, calibration: one, disturbedBecause } = draft;
@@ -82,11 +82,11 @@ function shortOf(one: Calibration): readonly string[] {
 
 /** A lamp is aimed at a wall, whatever that is called. */
 function isKindTold({ kind, sensor = '' }: Calibration): boolean {
-  return /lamp|headlight/iu.test(sensor) || kind === 'static' || kind === 'dynamic' || kind === 'both';
+  return /lamp|headlight/i.test(sensor) || kind === 'static' || kind === 'dynamic' || kind === 'both';
 }
 
 function isTold(text: string | undefined): boolean {
   if (text === undefined || saysNone(text) || saysNotDone(text)) return false;
   // "Nobody inside" is how a load is told.
-  return !saysRefused(text) || /^(?:nobody|no one|nothing) (?:in|on|aboard|loaded)/iu.test(text);
+  return !saysRefused(text) || /^(?:nobody|no one|nothing) (?:in|on|aboard|loaded)/i.test(text);
 }

@@ -108,7 +108,8 @@ function matterOfStep(survey: Survey, { what, step }: StepDraft): string | undef
     case 'restraints made safe': {
       const { wait_cite: wait, replacement_list: list } = survey.plan.make_safe?.restraints ?? {};
       return (
-        citedForOther(survey, wait, ['restraints', 'high voltage']) ??
+        // A body procedure says how long to wait before its first cut.
+        citedForOther(survey, wait, ['restraints', 'high voltage', 'body structure']) ??
         citedForOther(survey, list, ['restraints'])
       );
     }

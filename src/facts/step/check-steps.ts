@@ -131,7 +131,7 @@ function disturbedBecause(
     (need) => need.ofPart === true && need.sensor.length > 0 && answersFor(one, need),
   );
   if (asked !== undefined) return { disturbedBecause: asked.because };
-  if (!/\bradar/iu.test(one.sensor ?? '')) return {};
+  if (!/\bradar/i.test(one.sensor ?? '')) return {};
   const end = endNamed(one.sensor ?? '');
   const before = parts.find(
     ({ part, name, operations }) =>

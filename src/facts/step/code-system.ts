@@ -20,12 +20,12 @@ const numbered = /^[BCPU][0-3][0-9A-F]{3}/u;
 
 /** Words that name such a system, in a code that is no number or in the name of a lamp. The lamp of a belt that nobody buckled is none. */
 const words: readonly (readonly [System, RegExp])[] = [
-  ['restraint', /air ?bag(?! (?:is )?off\b)|pretension|restraint|inflator|\bsrs\b/iu],
-  ['brake', /\babs\b|\besc\b|\besp\b|stability|(?<!park |parking |hand |hand)\bbrak/iu],
-  ['steering', /\bsteering\b|\beps\b/iu],
+  ['restraint', /air ?bag(?! (?:is )?off\b)|pretension|restraint|inflator|\bsrs\b/i],
+  ['brake', /\babs\b|\besc\b|\besp\b|stability|(?<!park |parking |hand |hand)\bbrak/i],
+  ['steering', /\bsteering\b|\beps\b/i],
   [
     'traction battery',
-    /traction (?:battery|voltage)|(?:high[- ]?voltage|\bhv\b)(?! (?:ready|on)\b)|(?:isolation|insulation) (?:fault|warning)/iu,
+    /traction (?:battery|voltage)|(?:high[- ]?voltage|\bhv\b)(?! (?:ready|on)\b)|(?:isolation|insulation) (?:fault|warning)/i,
   ],
 ];
 

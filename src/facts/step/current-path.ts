@@ -56,6 +56,6 @@ function saysLeftPluggedIn(text = ''): boolean {
 
 /** Words that begin so leave no doubt; whoever means something else has the fixed words to say it with. */
 const throughBearing =
-  /^(?:to|on|at)?\s*(?:the\s+|a\s+)?(?:\S+\s+){0,3}?(?:hubs?|wheels?|brake discs?|springs?|wishbones?|control arms?|axles?|bearings?|drive ?shafts?|steering|suspension)\b(?! ?(?:arch|house|housing|well|tub))/iu;
+  /^(?:to|on|at)?\s*(?:the\s+|a\s+)?(?:\S+\s+){0,3}?(?:hubs?|wheels?|brake discs?|springs?|wishbones?|control arms?|axles?|bearings?|drive ?shafts?|steering|suspension)\b(?! ?(?:arch|house|housing|well|tub))/i;
 const leftPluggedIn =
-  /^(?:(?:all|both|they|the|control|units?|modules?)\s+)*(?:stay|stays|are left|left|remain|remains|kept)\s+(?:all\s+)?(?:in|on|plugged|connected|fitted|where|as)\b(?!.*\b(?:unplugged|disconnected|removed)\b)|^(?:not (?:unplugged|disconnected|removed|touched)|plugged in|connected)\b/iu;
+  /^(?:(?:all|both|they|the|control|units?|modules?)\s+)*(?:stay|stays|are left|left|remain|remains|kept)\s+(?:all\s+)?(?:in|on|plugged|connected|fitted|where|as)\b(?!.*\b(?:unplugged|disconnected|removed)\b)|^(?:not (?:unplugged|disconnected|removed|touched)|plugged in|connected)\b/i;

@@ -110,9 +110,9 @@ export const datedEvents: Readonly<Record<OrderEvent, Happened>> = {
   'high-voltage re-commissioning': ({ plan }) =>
     one('re-commissioning of the traction voltage', '/verify/high_voltage', plan.verify?.high_voltage),
   'sensor calibration': (survey) => calibrated(survey, () => true),
-  'radar calibration': (survey) => calibrated(survey, ({ sensor = '' }) => /\bradar/iu.test(sensor)),
-  'camera calibration': (survey) => calibrated(survey, ({ sensor = '' }) => /\bcamera/iu.test(sensor)),
-  'lamp setting': (survey) => calibrated(survey, ({ sensor = '' }) => /lamp|headlight/iu.test(sensor)),
+  'radar calibration': (survey) => calibrated(survey, ({ sensor = '' }) => /\bradar/i.test(sensor)),
+  'camera calibration': (survey) => calibrated(survey, ({ sensor = '' }) => /\bcamera/i.test(sensor)),
+  'lamp setting': (survey) => calibrated(survey, ({ sensor = '' }) => /lamp|headlight/i.test(sensor)),
   'scan after the repair': ({ plan }) =>
     one('scan after the repair', '/verify/scan_after', plan.verify?.scan_after),
   'road test': ({ plan }) => one('road test', '/verify/road_test', plan.verify?.road_test),
@@ -150,11 +150,11 @@ function isLaidBefore(word: string | undefined): boolean {
 }
 
 function isWindscreen(name: string): boolean {
-  return /wind(?:screen|shield)/iu.test(name);
+  return /wind(?:screen|shield)/i.test(name);
 }
 
 function isBehind(name: string): boolean {
-  return /\b(?:rear|back|tail|plate|side)\b/iu.test(name);
+  return /\b(?:rear|back|tail|plate|side)\b/i.test(name);
 }
 
 function released({ plan, partById }: Survey, point: string): readonly DatedEvent[] {

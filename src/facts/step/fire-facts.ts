@@ -48,8 +48,8 @@ export function fireFacts(survey: Survey): Readonly<Record<FireFact, Fact>> {
   };
 }
 
-/** What burns when it runs out; brake fluid flares up on hot metal. */
-const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylinder', 'brake line']);
+/** What burns when it runs out. A brake line stays on nearly every vehicle: who lists it beside the work is asked for its distance there. */
+const fuels: ReadonlySet<string> = new Set(['fuel tank', 'fuel line', 'gas cylinder']);
 
 /** What is listed with its distance is judged there. */
 function fluidsLeft(survey: Survey): readonly string[] {

@@ -5,12 +5,12 @@ import type { OperationSurvey, Survey } from '../survey.ts';
 const holders: readonly (readonly [item: Item, called: RegExp])[] = [
   [
     'refrigerant line',
-    /\b(?:condenser|evaporator|chiller|heat pump|refrigerant|air[- ]?con(?:ditioning)?|a\/c)\b/iu,
+    /\b(?:condenser|evaporator|chiller|heat pump|refrigerant|air[- ]?con(?:ditioning)?|a\/c)\b/i,
   ],
-  ['fuel tank', /\b(?:fuel|petrol|diesel) tank\b/iu],
-  ['fuel line', /\b(?:fuel|petrol|diesel) (?:line|pipe|hose|rail|filler)/iu],
-  ['brake line', /\bbrake (?:line|pipe|hose|tube)/iu],
-  ['gas cylinder', /\b(?:gas|hydrogen) (?:cylinder|tank|bottle)\b/iu],
+  ['fuel tank', /\b(?:fuel|petrol|diesel) tank\b/i],
+  ['fuel line', /\b(?:fuel|petrol|diesel) (?:line|pipe|hose|rail|filler)/i],
+  ['brake line', /\bbrake (?:line|pipe|hose|tube)/i],
+  ['gas cylinder', /\b(?:gas|hydrogen) (?:cylinder|tank|bottle)\b/i],
 ];
 
 /** Kinds of part that bear such names without holding any of it. */

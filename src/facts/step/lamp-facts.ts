@@ -39,7 +39,7 @@ export function lampFacts({ plan }: Survey, { what, at }: StepDraft): LampFacts 
 function isSafetyLamp({ lamp = '', system }: Lamp): boolean {
   if (system !== undefined && isSafetySystem(system)) return true;
   const named =
-    systemInWords(lamp) ?? (system === undefined && /\bbelt/iu.test(lamp) ? 'restraint' : undefined);
+    systemInWords(lamp) ?? (system === undefined && /\bbelt/i.test(lamp) ? 'restraint' : undefined);
   // "Emergency brake assist" is a lamp of driver assistance, "airbag" never is.
   return named !== undefined && (system !== 'driver assistance' || named === 'restraint');
 }

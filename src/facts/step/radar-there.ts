@@ -9,9 +9,9 @@ export function radarThere({ plan, parts }: Survey, { what, at }: StepDraft): Fa
   const index = Number(at.split('/').at(-1));
   const one = (plan.verify?.calibrations ?? [])[index];
   const sensor = (one?.sensor ?? '').trim();
-  const isNone = /^(?:none|no sensors?)\b/iu.test(sensor);
+  const isNone = /^(?:none|no sensors?)\b/i.test(sensor);
   const isDenied = one?.result === undefined && (isNone || one?.kind === 'not fitted');
-  const isRadar = isNone || sensor === '' || /\bradar/iu.test(sensor);
+  const isRadar = isNone || sensor === '' || /\bradar/i.test(sensor);
   const there =
     one !== undefined && isDenied && isRadar
       ? parts.find(({ part, name }) => part.radar_behind === true && !isOtherEnd(sensor, name))
@@ -25,7 +25,7 @@ export function radarThere({ plan, parts }: Survey, { what, at }: StepDraft): Fa
 
 /** Front and rear are two sensors; a name that says neither may be either. */
 function isOtherEnd(sensor: string, part: string): boolean {
-  const front = /\bfront\b/iu;
-  const rear = /\b(?:rear|back|corner)\b/iu;
+  const front = /\bfront\b/i;
+  const rear = /\b(?:rear|back|corner)\b/i;
   return (front.test(sensor) && rear.test(part)) || (rear.test(sensor) && front.test(part));
 }

@@ -74,8 +74,8 @@ function isHeld(lock: string | undefined): boolean {
 /** Whether the words for how an isolation is held name something that holds nothing: a note, a sign. English alone is read. */
 function holdsNothing(lock = ''): boolean {
   return (
-    /\b(?:note|notice|sign|sticker|paper|word|said|told|cone)\b/iu.test(lock) &&
-    !/lock|tag|seal|cap\b/iu.test(lock)
+    /\b(?:note|notice|sign|sticker|paper|word|said|told|cone)\b/i.test(lock) &&
+    !/lock|tag|seal|cap\b/i.test(lock)
   );
 }
 

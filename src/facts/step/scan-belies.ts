@@ -6,8 +6,8 @@ import type { Survey } from '../survey.ts';
 
 /** Words that say that a unit went off, and words that take that back. */
 const wentOff =
-  /\b(?:fired|deploy(?:ed|ment)|ignited|triggered|went off|blown|crash (?:event|stored|detected))\b/iu;
-const denied = /\b(?:no|not|never|without|undeployed|cleared)\b/iu;
+  /\b(?:fired|deploy(?:ed|ment)|ignited|triggered|went off|blown|crash (?:event|stored|detected))\b/i;
+const denied = /\b(?:no|not|never|without|undeployed|cleared)\b/i;
 
 /** What the first scan tells and the plan says otherwise elsewhere; unknown where the two agree. */
 export function scanBelies({ plan }: Survey, at: string): Fact {
@@ -45,7 +45,7 @@ function tellsOfFiring(code: Code): boolean {
 function tellsOfIsolation(code: Code): boolean {
   const text = code.explanation ?? '';
   if (code.state === 'cleared') return false;
-  const isNamed = code.system === 'traction battery' && /\b(?:isolation|insulation|leakage)\b/iu.test(text);
+  const isNamed = code.system === 'traction battery' && /\b(?:isolation|insulation|leakage)\b/i.test(text);
   return (plainCode(code) === 'P0AA6' || isNamed) && !denied.test(text);
 }
 

@@ -16,25 +16,25 @@ export function unfitConditions({ kind, conditions }: Calibration): readonly str
 }
 
 const loaded =
-  /\b(?:tool ?box(?:es)?|luggage|cargo|goods|(?:people|persons?|passengers?|driver|technician|somebody|someone|mechanic) (?:inside|aboard|on board|in (?:it|the (?:car|vehicle|seat))))\b/iu;
+  /\b(?:tool ?box(?:es)?|luggage|cargo|goods|(?:people|persons?|passengers?|driver|technician|somebody|someone|mechanic) (?:inside|aboard|on board|in (?:it|the (?:car|vehicle|seat))))\b/i;
 /** What is not there, was taken out, or is there because the page asks for it. */
 const unloaded =
-  /\b(?:no|none|nobody|nothing|without|empty|emptied|unloaded|removed|taken out|ballast|page|maker)\b/iu;
+  /\b(?:no|none|nobody|nothing|without|empty|emptied|unloaded|removed|taken out|ballast|page|maker)\b/i;
 
 function isLoaded(text: string): boolean {
   return loaded.test(text) && !unloaded.test(text);
 }
 
 const unset =
-  /\b(?:low|flat|soft|as (?:it )?(?:came|received|found)|not (?:set|checked|measured|to the plate)|unset|unchecked|spare wheel (?:on|fitted))\b/iu;
+  /\b(?:low|flat|soft|as (?:it )?(?:came|received|found)|not (?:set|checked|measured|to the plate)|unset|unchecked|spare wheel (?:on|fitted))\b/i;
 
 function areUnset(text: string): boolean {
-  return unset.test(text) && (/\bnot set\b/iu.test(text) || !/\bset\b/iu.test(text));
+  return unset.test(text) && (/\bnot set\b/i.test(text) || !/\bset\b/i.test(text));
 }
 
-const askew = /\b(?:slop\w*|uneven|tilt\w*|gravel|yard|street|kerb|cobbl\w*|outdoors|outside)\b/iu;
-const level = /\b(?:level\w*|no slope|without|less than|within|below|under|at most)\b/iu;
-const notLevel = /\b(?:not (?:quite |really |yet )?level|uneven)\b/iu;
+const askew = /\b(?:slop\w*|uneven|tilt\w*|gravel|yard|street|kerb|cobbl\w*|outdoors|outside)\b/i;
+const level = /\b(?:level\w*|no slope|without|less than|within|below|under|at most)\b/i;
+const notLevel = /\b(?:not (?:quite |really |yet )?level|uneven)\b/i;
 
 function isAskew(text: string): boolean {
   return notLevel.test(text) || (askew.test(text) && !level.test(text));

@@ -4,8 +4,8 @@ import type { PartKind } from '../../generated/plan-types.ts';
 /** The end of the vehicle at which something sits. */
 export type VehicleEnd = 'front' | 'rear';
 
-const front = /\b(?:front|forward|windscreen|windshield)\b/iu;
-const rear = /\b(?:rear|back|tail|reversing|blind.spot|lane.change)\b/iu;
+const front = /\b(?:front|forward|windscreen|windshield)\b/i;
+const rear = /\b(?:rear|back|tail|reversing|blind.spot|lane.change)\b/i;
 
 /** The end that a text names; undefined where it names none or both. */
 export function endNamed(text: string): VehicleEnd | undefined {

@@ -9,8 +9,8 @@ export function keyInVehicle(words: string | undefined): boolean {
 }
 
 const open =
-  /(?:^|[\s,;])(?:on|under|beside|next to|near|in|by)(?: (?:the|a|its))? (?:\S+ )?(?:bench|floor|trolley|welder|booth|oven|heater|boot|vehicle|car|seat|bin|yard)(?=$|[\s,;.])/iu;
-const locked = /lock|cabinet|cage|safe\b|magazine|strong ?box/iu;
+  /(?:^|[\s,;])(?:on|under|beside|next to|near|in|by)(?: (?:the|a|its))? (?:\S+ )?(?:bench|floor|trolley|welder|booth|oven|heater|boot|vehicle|car|seat|bin|yard)(?=$|[\s,;.])/i;
+const locked = /lock|cabinet|cage|safe\b|magazine|strong ?box/i;
 
 /** Whether live units are said to lie where anybody and any heat gets at them: on the bench beside the welder. */
 export function liesOpen(words: string | undefined): boolean {
