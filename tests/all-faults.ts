@@ -14,6 +14,7 @@ import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
+import { faultsOfPeopleAndCodes } from './faults-of-people-and-codes.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -35,6 +36,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfWork,
   ...faultsOfOwnWords,
   ...faultsOfPapers,
+  ...faultsOfPeopleAndCodes,
   ...faultsOfSafety,
   ...faultsOfMakingSafe,
   ...faultsOfRelease,
