@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, describe, expect, test } from 'vitest';
+import { lineOf } from '../one-change.ts';
 import { runPlanish } from './run-planish.ts';
 import type { RunOptions, RunResult } from './run-planish.ts';
 
