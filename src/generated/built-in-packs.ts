@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:77de2ab6d4707b53a1feda9858891e0bf9101b56666ab7c588ed654b9953768c":{"pack":"general","version":"1.0.0"},"sha256:d1836c1653cbcae8229606409e1fbe59487d674868acc577b26a6ffe93632a44":{"pack":"general","version":"1.1.0"},"sha256:9408498a43a2aa34e9026f1f9072a6d8b9a1586c7a6cbf6b27de8c5df82f0768":{"pack":"general","version":"2.0.0"},"sha256:db97d518f01399feecc9e18d9c3139982a852466b60bdfecdd1b771af1b76dc0":{"pack":"general","version":"3.0.0"}};
+  {"sha256:33f78799b0838ed2a82da59eef0293079a20df92ca193a23b545e04e9715f7a0":{"pack":"general","version":"1.0.0"},"sha256:81707b58abf5a75a12ad18c58dac65ca0a2fef7270bee82998dbf36ce1a68b35":{"pack":"general","version":"1.1.0"},"sha256:95be018a28eef908c9b0fcc5b3feeb3e7de9e48526c427c1c120eced8878a924":{"pack":"general","version":"2.0.0"},"sha256:419389cf0ba1bba62290381cd6a81ec2890688a00824d4042ce379bca36c2de0":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a5fe43dc5a4955a73402eccc8f851936562f75b1a0557d86ebbf3ffe8df7d2a4');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'cdb1ca33164b57dc5a98c22a31fd22394ae776c2c221f95d82def3d672b06d44');
   return packs;
 }
 

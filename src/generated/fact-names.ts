@@ -323,6 +323,7 @@ export interface FactNames {
     | 'exposure.called'
     | 'exposure.listed'
     | 'exposure.stays'
+    | 'exposure.in_again'
     | 'exposure.treatment'
     | 'exposure.said_off'
     | 'exposure.treatment_cited'
@@ -1008,6 +1009,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.called': { kind: 'exposure', type: 'text', description: 'Its name with what it is in brackets, where the name does not say that already.' },
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
+  'exposure.in_again': { kind: 'exposure', type: 'text', description: 'Why a neighbour that is said to be removed or renewed is in place when the heat comes: the day of the new part and that of the seam, or the skin that is closed over it.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
   'exposure.said_off': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it is a part that is said to be removed or renewed beside hot work, and none of its operations takes off or cuts out anything of it.' },
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
