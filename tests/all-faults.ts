@@ -27,6 +27,7 @@ import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
 import { faultsOfTheWeldedSkin } from './faults-of-the-welded-skin.ts';
+import { faultsOfTheSecondRead } from './faults-of-the-second-read.ts';
 import { faultsOfUndoneChecks } from './faults-of-undone-checks.ts';
 import { faultsOfWork } from './faults-of-work.ts';
 
@@ -60,6 +61,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfUndoneChecks,
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
+  ...faultsOfTheSecondRead,
   ...faultsOfProcess,
   ...faultsOfReadiness,
 ];

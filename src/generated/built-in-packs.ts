@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:77de2ab6d4707b53a1feda9858891e0bf9101b56666ab7c588ed654b9953768c":{"pack":"general","version":"1.0.0"},"sha256:d1836c1653cbcae8229606409e1fbe59487d674868acc577b26a6ffe93632a44":{"pack":"general","version":"1.1.0"},"sha256:9408498a43a2aa34e9026f1f9072a6d8b9a1586c7a6cbf6b27de8c5df82f0768":{"pack":"general","version":"2.0.0"},"sha256:db97d518f01399feecc9e18d9c3139982a852466b60bdfecdd1b771af1b76dc0":{"pack":"general","version":"3.0.0"}};
+  {"sha256:dce1abc16c8f5d40f75f483b1f7e3081dfd579bcd7840acf4d80880e175edb5e":{"pack":"general","version":"1.0.0"},"sha256:8a364fd85bebfc92c8c4d702f8af322419f9a2c0cdd07a6f289d5cdba9413030":{"pack":"general","version":"1.1.0"},"sha256:c767b60e9a775f11201761f0ca387c62e36a9290434eabb25ba0a551acf33c9f":{"pack":"general","version":"2.0.0"},"sha256:7ab2173ad00a9f7bd6d368404a0d1f803d6fde0c8a4c7dbb8e503d8bcd56dab3":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a5fe43dc5a4955a73402eccc8f851936562f75b1a0557d86ebbf3ffe8df7d2a4');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '047484f9ba3b29599d838b866868fbaf4684c0bf6374424f8241043302f1a459');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '7f56a5a5c783d16f1cd80882e692e53782fb4cbae5a6c5ec18b15d683c81fbbd');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '9bf7e2c74c9a81cce5df1ea5cad9322f31c51e84a57e536a8dd892db1f6026f1');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
