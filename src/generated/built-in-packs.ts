@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:77de2ab6d4707b53a1feda9858891e0bf9101b56666ab7c588ed654b9953768c":{"pack":"general","version":"1.0.0"},"sha256:d1836c1653cbcae8229606409e1fbe59487d674868acc577b26a6ffe93632a44":{"pack":"general","version":"1.1.0"},"sha256:9408498a43a2aa34e9026f1f9072a6d8b9a1586c7a6cbf6b27de8c5df82f0768":{"pack":"general","version":"2.0.0"},"sha256:db97d518f01399feecc9e18d9c3139982a852466b60bdfecdd1b771af1b76dc0":{"pack":"general","version":"3.0.0"}};
+  {"sha256:77de2ab6d4707b53a1feda9858891e0bf9101b56666ab7c588ed654b9953768c":{"pack":"general","version":"1.0.0"},"sha256:d1836c1653cbcae8229606409e1fbe59487d674868acc577b26a6ffe93632a44":{"pack":"general","version":"1.1.0"},"sha256:9408498a43a2aa34e9026f1f9072a6d8b9a1586c7a6cbf6b27de8c5df82f0768":{"pack":"general","version":"2.0.0"},"sha256:a6a68c03d3cd0d0cad2f7bdf9db39a3aa40168c04b052d44dc6727cc5c7dfa29":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'a5fe43dc5a4955a73402eccc8f851936562f75b1a0557d86ebbf3ffe8df7d2a4');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '5e72e20453d9950f0d6394560c1f66f89f01b9b6038d2c9eeef5ae49187085bf');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '7f56a5a5c783d16f1cd80882e692e53782fb4cbae5a6c5ec18b15d683c81fbbd');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '4ca99ad53cf47d1d22b7e91397f91ad91946ac77a1e6ea5ce841daddd486eaf7');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
