@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:77de2ab6d4707b53a1feda9858891e0bf9101b56666ab7c588ed654b9953768c":{"pack":"general","version":"1.0.0"},"sha256:d1836c1653cbcae8229606409e1fbe59487d674868acc577b26a6ffe93632a44":{"pack":"general","version":"1.1.0"},"sha256:9408498a43a2aa34e9026f1f9072a6d8b9a1586c7a6cbf6b27de8c5df82f0768":{"pack":"general","version":"2.0.0"},"sha256:a6a68c03d3cd0d0cad2f7bdf9db39a3aa40168c04b052d44dc6727cc5c7dfa29":{"pack":"general","version":"3.0.0"}};
+  {"sha256:73a778d7c46c92eba1f2728986e654226b3360a59b198a48536d1b4e975c1206":{"pack":"general","version":"1.0.0"},"sha256:a0382907300489b135ea75811a7efae54da9d1ebc9abf0f7331925672a8611e9":{"pack":"general","version":"1.1.0"},"sha256:97e22b48b0f066827c2355df95c921acf7c01c5b407af4381bcc82794dba10e5":{"pack":"general","version":"2.0.0"},"sha256:ce3d2a6df6db0a1db09ea01620f3e8a91532396cb015af146939d1b8cffac2e8":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '5e72e20453d9950f0d6394560c1f66f89f01b9b6038d2c9eeef5ae49187085bf');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '50f0c8467f20cf7d31c2de016e95f8e9999c0809f87ea8101be83272e4295e91');
   return packs;
 }
 

@@ -7,7 +7,10 @@ import { listOf, quantityOf } from '../quantity-of.ts';
 import type { JointSurvey, OperationSurvey, Survey } from '../survey.ts';
 import { isPermanent } from './joint-methods.ts';
 
-type EvidenceFact = Extract<FactNames['joint'], `joint.${'pattern_factor' | 'count_done_factor' | 'made_row_beyond'}`>;
+type EvidenceFact = Extract<
+  FactNames['joint'],
+  `joint.${'pattern_factor' | 'count_done_factor' | 'made_row_beyond'}`
+>;
 
 /** What stands behind the numbers of a row. */
 export function rowEvidence({ joint, at }: JointSurvey): Readonly<Record<EvidenceFact, Fact>> {

@@ -16,7 +16,8 @@ export function clauseOfDamage(found: string, { name, kind, side }: Part): strin
     .find((clause) => {
       if (!moved.test(clause) || denied.test(clause) || ofSealer.test(clause)) return false;
       // What is under, beside or behind it is only where it was found: "floor buckled under the left front seat".
-      const subject = clause.split(/\b(?:under|below|beneath|beside|behind|near|at|by|above|over|next to)\b/i)[0] ?? '';
+      const subject =
+        clause.split(/\b(?:under|below|beneath|beside|behind|near|at|by|above|over|next to)\b/i)[0] ?? '';
       const said = sideOfWords(subject);
       const isSide = said === undefined || (side !== 'left' && side !== 'right') || said === side;
       return isSide && [...words].some((word) => holdsWord(subject, word ?? ''));

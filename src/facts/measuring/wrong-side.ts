@@ -23,7 +23,8 @@ interface Sided {
  */
 export function wrongSideFact(survey: Survey, body: MeasuredBody): Fact {
   const at = '/measurements/points';
-  const reason = 'Every point lies on the side of its part, or where the middle of the vehicle lies cannot be told.';
+  const reason =
+    'Every point lies on the side of its part, or where the middle of the vehicle lies cannot be told.';
   const sided = body.points.flatMap((point): readonly Sided[] => {
     const side = survey.partById.get(point.written.on ?? '')?.part.side;
     const y = point.nominal?.[1];
@@ -41,7 +42,9 @@ export function wrongSideFact(survey: Survey, body: MeasuredBody): Fact {
   const wrong = leftAbove.length < leftBelow.length ? leftAbove : leftBelow;
   const right = off.filter((one) => !wrong.includes(one));
   const text =
-    wrong.length === 0 ? undefined : `${listed(survey, wrong)}, across the middle from ${partsOf(survey, right)}`;
+    wrong.length === 0
+      ? undefined
+      : `${listed(survey, wrong)}, across the middle from ${partsOf(survey, right)}`;
   return computedOr(text, `${wrong[0]?.point.at ?? at}/nominal`, reason);
 }
 

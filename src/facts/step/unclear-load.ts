@@ -8,8 +8,13 @@ export function unclearLoad({ kind, conditions }: Calibration): string | undefin
   const load = conditions?.load;
   // Whoever drives it in sits inside.
   if (load === undefined || kind === 'dynamic' || kind === 'both') return undefined;
-  return load.split(/[,;]|\.(?!\d)/).every(isClear) ? undefined : load;
+  const clauses = load.split(/[,;]|\.(?!\d)/);
+  const isSaid = clauses.every((clause, index) => isClear(clause) || byPage.test(clauses[index + 1] ?? ''));
+  return isSaid ? undefined : load;
 }
+
+/** "75 kg on the driver's seat, as the page says": a clause that says so of the one before it. */
+const byPage = /^\s*(?:as|by|like) (?:the |their |its )?(?:maker\S* )?(?:page|procedure|manual)\b/i;
 
 /** What is taken out at the end of its clause is all that the clause names. */
 const takenOut = /\b(?:removed|taken out|cleared|unloaded|emptied|outside)\s*$/i;
@@ -21,7 +26,9 @@ function isClear(clause: string): boolean {
   if (text === '' || takenOut.test(text)) return true;
   return text
     .split(/\s+(?:and|with|but|plus|except(?: for)?|apart from|save for)\s+|\s*[&+]\s*/i)
-    .every((piece, index) => saysNothingThere.test(piece) || isAsked(piece) || (index > 0 && goesOn.test(piece)));
+    .every(
+      (piece, index) => saysNothingThere.test(piece) || isAsked(piece) || (index > 0 && goesOn.test(piece)),
+    );
 }
 
 const saysNothingThere =

@@ -33,8 +33,7 @@ function areUnset(text: string): boolean {
 }
 
 /** What was low when the vehicle came, and is no longer. */
-const brought =
-  /\b(?:set|brought|raised|filled|pumped|inflated|corrected|adjusted|topped)\b/i;
+const brought = /\b(?:set|brought|raised|filled|pumped|inflated|corrected|adjusted|topped)\b/i;
 const notBrought =
   /\b(?:not|never) (?:yet )?(?:set|brought|raised|filled|pumped|inflated|corrected|adjusted|topped)\b/i;
 
