@@ -103,7 +103,7 @@ describe('near misses of contradictions stay cleared', () => {
       [
         [
           'battery tray], found: none found',
-          'battery tray], found: none found but cracked sealer on the floor',
+          'battery tray], found: "none found; sealer of the floor cracked by age"',
         ],
       ],
     ],

@@ -6,7 +6,6 @@ import type { Fact } from '../fact.ts';
 import { computed, computedOr, unknown } from '../make-fact.ts';
 import type { MeasuredPoint } from './measured-points.ts';
 import { damageKinds } from '../part/part-damage-facts.ts';
-import { saysNone } from '../step/step-draft.ts';
 import type { Survey } from '../survey.ts';
 import { anyYes } from '../tri-state.ts';
 
@@ -42,7 +41,7 @@ export function zeroPointFacts(
 function inWords(survey: Survey, points: readonly (MeasuredPoint | undefined)[], at: string): Fact {
   const found = survey.plan.damage?.indirect?.found;
   const told =
-    found === undefined || saysNone(found)
+    found === undefined
       ? []
       : points.flatMap((point) => {
           const part = survey.partById.get(point?.written.on ?? '');
