@@ -1,4 +1,5 @@
 import type { Fault } from './fault.ts';
+import { faultsOfContradictions } from './faults-of-contradictions.ts';
 import { faultsOfCovering } from './faults-of-covering.ts';
 import { faultsOfBondsLoaded } from './faults-of-bonds-loaded.ts';
 import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
@@ -64,4 +65,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheSecondRead,
   ...faultsOfProcess,
   ...faultsOfReadiness,
+  ...faultsOfContradictions,
 ];

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:dce1abc16c8f5d40f75f483b1f7e3081dfd579bcd7840acf4d80880e175edb5e":{"pack":"general","version":"1.0.0"},"sha256:8a364fd85bebfc92c8c4d702f8af322419f9a2c0cdd07a6f289d5cdba9413030":{"pack":"general","version":"1.1.0"},"sha256:c767b60e9a775f11201761f0ca387c62e36a9290434eabb25ba0a551acf33c9f":{"pack":"general","version":"2.0.0"},"sha256:7ab2173ad00a9f7bd6d368404a0d1f803d6fde0c8a4c7dbb8e503d8bcd56dab3":{"pack":"general","version":"3.0.0"}};
+  {"sha256:e610fbf8aece7af327e7345f65d80812c896b5000126730c9982789e988fe0e2":{"pack":"general","version":"1.0.0"},"sha256:f03fef6128ae91d73b0d75a7408ecb4dc627b79ea589c0e94a0f0334afe02a93":{"pack":"general","version":"1.1.0"},"sha256:155bca78f702c66bcf006d5f54ba40ffec6633172da5b4b78b8321d228bc2120":{"pack":"general","version":"2.0.0"},"sha256:a1fc377bdca5d5ab0afbea0043e957e75d112879ab33afa6836c2a92dadecdac":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '047484f9ba3b29599d838b866868fbaf4684c0bf6374424f8241043302f1a459');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c3ec8670a3a45636a7f88052f620b0febe4c7985a699399fe774de5c4eff7873');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '9bf7e2c74c9a81cce5df1ea5cad9322f31c51e84a57e536a8dd892db1f6026f1');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '79ee72f7eb4ec31d0f852413f5b13c6800a689ba274eda23a9a4e874270ec159');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

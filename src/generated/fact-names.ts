@@ -489,10 +489,14 @@ export interface FactNames {
     | 'joint.cure_text'
     | 'joint.flange_coat'
     | 'joint.flange_coat_cited'
+    | 'joint.record_shared'
+    | 'joint.made_row_beyond'
     | 'joint.record_kept';
   readonly 'measurement':
     | 'measurement.zero_points'
     | 'measurement.zero_point_in_damage'
+    | 'measurement.zero_point_in_words'
+    | 'measurement.wrong_side'
     | 'measurement.zero_point_span'
     | 'measurement.zero_point_width'
     | 'measurement.data_sheet_covers'
@@ -625,6 +629,13 @@ export interface FactNames {
     | 'step.widest_angle_of'
     | 'step.widest_toe'
     | 'step.widest_toe_of'
+    | 'step.wheels_unlike'
+    | 'step.thrust_off_centre'
+    | 'step.toes_contradict'
+    | 'step.load_unclear'
+    | 'step.floor_checked_after'
+    | 'step.floor_checked_long_ago'
+    | 'step.report_shared'
     | 'step.disturbed_after_all'
     | 'step.denied_and_made'
     | 'step.values_from'
@@ -1179,9 +1190,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
   'joint.flange_coat_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what lies between the sheets bears a citation of its own to a page of this vehicle.' },
+  'joint.record_shared': { kind: 'joint', type: 'text', description: 'Parts with a joint that bears the same record number and is another joint.' },
+  'joint.made_row_beyond': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How much longer than the flange the row is that is recorded as made, beyond one pitch.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
+  'measurement.zero_point_in_words': { kind: 'measurement', type: 'text', description: 'Zero points on a part that the words of what was found away from the impact tell to be damaged, with those words.' },
+  'measurement.wrong_side': { kind: 'measurement', type: 'text', description: 'Points of parts that say on which side they are, which lie among those of the other side.' },
   'measurement.zero_point_span': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance between two zero points.' },
   'measurement.zero_point_width': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance of a zero point from the line through the two that lie farthest apart: near nothing when all lie on one line.' },
   'measurement.data_sheet_covers': { kind: 'measurement', type: 'yes-no', description: 'Whether the data sheet is for this maker, model, body and year.' },
@@ -1311,6 +1326,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.widest_angle_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
   'step.widest_toe': { kind: 'step', type: 'number', unit: '°', dimension: 'angle', description: 'Largest half of a range of toe or total toe that the plan gives in degrees.' },
   'step.widest_toe_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
+  'step.wheels_unlike': { kind: 'step', type: 'text', description: 'Camber or caster that is specified unlike for the two wheels of one axle: of other signs, or by more than half a degree, and not both rows cite a page of this vehicle for it.' },
+  'step.thrust_off_centre': { kind: 'step', type: 'text', description: 'What the thrust angle is specified as, where that is not about nothing.' },
+  'step.toes_contradict': { kind: 'step', type: 'text', description: 'Where total toe is not the sum of the two wheels, or the thrust angle not half their difference, in one unit and beyond 3′ or 0.5 mm and what rounding can do.' },
+  'step.load_unclear': { kind: 'step', type: 'text', description: 'Of a calibration that was passed and not driven: a load of which a part says neither that nothing is there nor what the maker’s page asks.' },
+  'step.floor_checked_after': { kind: 'step', type: 'text', description: 'Day on which the floor was levelled or checked, where that is after the calibration on it.' },
+  'step.floor_checked_long_ago': { kind: 'step', type: 'text', description: 'Day on which the floor was last levelled or checked, where that is more than a year before the calibration on it.' },
+  'step.report_shared': { kind: 'step', type: 'text', description: 'Other sensors whose calibration bears the same result document.' },
   'step.disturbed_after_all': { kind: 'step', type: 'text', description: 'Of a calibration that says the sensor was not disturbed: what befell the part that it sits on or looks through.' },
   'step.denied_and_made': { kind: 'step', type: 'text', description: 'Of an alignment or calibration that is said to be not required, or of a sensor that is said not to be fitted: what stands beside it and tells that it was made.' },
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },

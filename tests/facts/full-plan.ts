@@ -127,7 +127,9 @@ finish:
   bake: { done: 2026-10-09, temperature: 60 °C, time: 30 min, battery_limit: { temperature: 60 °C, cite: { reference: own, at: p. 9 } } }
 verify:
   alignment: { done: 2026-10-12, result: within range, cite: { reference: own, at: p. 7 }, values: [{ of: camber, at: front left, specified: 0°10', tolerance: 0°10', after: 1°00' }, { of: camber, at: front right }] }
-  calibrations: [{ sensor: front camera, kind: static, result: passed, done: 2026-10-12 }]
+  calibrations:
+    - { sensor: front camera, kind: static, result: passed, done: 2026-10-12, conditions: { floor: 'Bay, levelled 2025-01-10' }, report: R-1 }
+    - { sensor: front radar, kind: static, result: passed, done: 2026-10-12, report: R-1 }
   warning_lamps: { lit: [{ lamp: airbag }, { lamp: washer fluid }] }
   road_test: { done: 2026-10-11, result: passed }
   high_voltage: { done: 2026-10-09, insulation: 900 Ω/V, limit: 500 Ω/V, coolant: tight, state_of_charge: 40 % }

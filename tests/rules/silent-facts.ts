@@ -73,6 +73,7 @@ export const silentFacts: Readonly<Record<string, Standing>> = {
   'joint.overlap_short': not('The edge is asked for by spot-edge-close, and with it the flange is measured.'),
   'joint.far_edge_factor': not('The nearer edge is asked for by spot-edge-close.'),
   'joint.edge_beyond_overlap': not('The edge itself is asked for by spot-edge-close.'),
+  'joint.made_row_beyond': asked('joints-made-not-recorded'),
   'joint.pitch_beyond_flange': not('The pitch itself is asked for by spot-pitch-close.'),
   'joint.coupon_failure': asked('coupon-not-passed'),
   'joint.coupon_factor': asked('coupon-not-passed'),

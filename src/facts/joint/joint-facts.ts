@@ -53,7 +53,7 @@ export const jointFacts: FactGroups<[JointMatter], FactNames['joint']> = factGro
   cureFacts,
   bondCouponFacts,
   arcFacts,
-  ({ one }: JointMatter) => jointRecordFacts(one),
+  ({ survey, operation, one }: JointMatter) => jointRecordFacts(survey, operation, one),
   ({ one }: JointMatter) => rowEvidence(one),
   ({ one, operation, stack }: JointMatter) => atCutFacts(one, operation, stack),
   ({ survey, one, operation }: JointMatter) => ownCiteFacts(survey, one, operation.part),
