@@ -14,6 +14,7 @@ import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
+import { faultsOfPreparing } from './faults-of-preparing.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -59,5 +60,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
   ...faultsOfProcess,
+  ...faultsOfPreparing,
   ...faultsOfReadiness,
 ];

@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:77de2ab6d4707b53a1feda9858891e0bf9101b56666ab7c588ed654b9953768c":{"pack":"general","version":"1.0.0"},"sha256:520f4409c1c418e4df38520b01429d4fd6714c96bc7ad3b6d93e8223473ffe78":{"pack":"general","version":"1.1.0"},"sha256:cc47deeaa0ffab7f01fdf20af5d7b49f24e8321f7e49a979facc1787d4049d5c":{"pack":"general","version":"2.0.0"},"sha256:bfa1dbd87492a9e29fea567f1ec2b8b1db90c2cc9f02252fcdd026768897be27":{"pack":"general","version":"3.0.0"}};
+  {"sha256:bcf9c970ce9654112957363d34d8dd16034bd4f0feeb3b8947f6629e3c1b4ec4":{"pack":"general","version":"1.0.0"},"sha256:5d7d1762f44019c33665ee9c1702be20485ab26e344a33b9a367b11ac37b0079":{"pack":"general","version":"1.1.0"},"sha256:b0e8ef93b561938f5ddda9176c3b4a602860f3a8f8a8352d8903a5d1579a8a93":{"pack":"general","version":"2.0.0"},"sha256:08902ed03bad3d26db32317da269e809b355c99b7e83a3280be05e9c2d0a034c":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '048181b455e0696323ba3b5a0bc5cba771b7c9d90b13e054c504f8b3a6fe409f');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b424225a18d044cc39c48fca33a6cd4f5cb676b1b433628c74106fb780431dde');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'af2019aea10e992064313d9af1ef7773c3f0eb62e7ae5e40f04fc288f5fa08d5');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '96010f04be3772d4cba09e057238212fc9f227e304e93be19d446f35ce2c1c36');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

@@ -452,6 +452,7 @@ export interface FactNames {
     | 'joint.machine_force_factor'
     | 'joint.set_force_factor'
     | 'joint.filler_metal'
+    | 'joint.insert_asked'
     | 'joint.insert_length'
     | 'joint.insert_lesser'
     | 'joint.insert_cited'
@@ -1148,6 +1149,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_force_factor': { kind: 'joint', type: 'number', description: 'The most force that the gun gives, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.set_force_factor': { kind: 'joint', type: 'number', description: 'The force that is set, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
+  'joint.insert_asked': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the insert on each side that a condition asks for which is said to be met.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
   'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
   'joint.insert_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the insert bears a citation of its own to a page of this vehicle.' },

@@ -50,10 +50,7 @@ export function partMaterialDoubts(
             grade,
           ),
     'part.twin_differs': computed(twin !== undefined, at),
-    'part.twin_on_same_page': computed(
-      twin !== undefined && isTwinOnSamePage(survey, one),
-      `${at}/grade_from`,
-    ),
+    'part.twin_on_same_page': computed(twin !== undefined && isTwinOnSamePage(survey, one), grade),
     'part.twin_difference': computedOr(twin, at, 'Nothing differs from the same part of the other side.'),
   };
 }
