@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:e610fbf8aece7af327e7345f65d80812c896b5000126730c9982789e988fe0e2":{"pack":"general","version":"1.0.0"},"sha256:f03fef6128ae91d73b0d75a7408ecb4dc627b79ea589c0e94a0f0334afe02a93":{"pack":"general","version":"1.1.0"},"sha256:155bca78f702c66bcf006d5f54ba40ffec6633172da5b4b78b8321d228bc2120":{"pack":"general","version":"2.0.0"},"sha256:a1fc377bdca5d5ab0afbea0043e957e75d112879ab33afa6836c2a92dadecdac":{"pack":"general","version":"3.0.0"}};
+  {"sha256:cb1e418ba810cf743dc9acdb4302e936b63a77c332efef42ac8ae871ec1edba7":{"pack":"general","version":"1.0.0"},"sha256:9d14d8685974dd8852b7b56087a414942b5f5d47858256304e5bf76919b8c3c9":{"pack":"general","version":"1.1.0"},"sha256:8807acb00f6bc8f35a39741ded2738dbd577a96cd3eba5ef6f08a74da5c4bac4":{"pack":"general","version":"2.0.0"},"sha256:1576f68af0ae54504dbaf4089d7d83e7193e784f97d392cc3cec0d6bfe3925f4":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'c3ec8670a3a45636a7f88052f620b0febe4c7985a699399fe774de5c4eff7873');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'd5901346bf12de16204c75f07afdf91f59ab4dddb12626c8b3d4e91846da46f9');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '79ee72f7eb4ec31d0f852413f5b13c6800a689ba274eda23a9a4e874270ec159');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '95e35f1980d10bfece63913911a198805e7c8244708aa717b73f1952eb19a945');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
