@@ -10,6 +10,7 @@ import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
 import { beltBoltFacts } from './step/belt-bolts.ts';
 import { beltDefect, saysBeltsChecked } from './step/belts-checked.ts';
+import { beltKept, beltsUnlooked } from './step/belts-kept.ts';
 import { factGroups } from './fact-groups.ts';
 import type { FactGroups } from './fact-groups.ts';
 import { fireFacts } from './step/fire-facts.ts';
@@ -189,6 +190,16 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
       beltDefect(restraints?.belts_checked),
       '/make_safe/restraints/belts_checked',
       'The check tells of no belt that is bad and stays so, or is not stated.',
+    ),
+    'plan.belt_kept': computedOr(
+      beltKept(restraints),
+      '/make_safe/restraints/belts_checked',
+      'The check tells of no belt that was kept though its pretensioner fired or is renewed.',
+    ),
+    'plan.belts_unlooked': computedOr(
+      beltsUnlooked(restraints?.belts_checked),
+      '/make_safe/restraints/belts_checked',
+      'The check tells of no belt that was not looked at, or is not stated.',
     ),
   };
 }

@@ -68,6 +68,8 @@ export interface FactNames {
     | 'plan.belt_bolts_open'
     | 'plan.belt_bolts_used_again'
     | 'plan.belt_defect'
+    | 'plan.belt_kept'
+    | 'plan.belts_unlooked'
     | 'plan.impact_stated'
     | 'plan.direct_listed'
     | 'plan.extinguisher_stated'
@@ -759,6 +761,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.belt_bolts_open': { kind: 'plan', type: 'text', description: 'What is not said of the bolts of belts that come off as restraint units: the page for their torque, one-time bolts, at release the day of tightening. Belts listed as parts are asked at their operation.' },
   'plan.belt_bolts_used_again': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bolts of belts that may be used once only are said to be used again.' },
   'plan.belt_defect': { kind: 'plan', type: 'text', description: 'What the check of belts, buckles and seats tells of one that is bad and was not renewed.' },
+  'plan.belt_kept': { kind: 'plan', type: 'text', description: 'What the check of the belts says of a belt that was kept though its pretensioner fired or is renewed.' },
+  'plan.belts_unlooked': { kind: 'plan', type: 'text', description: 'What the check of the belts says of belts that nobody looked at, where it is a check of others.' },
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
