@@ -22,6 +22,7 @@ import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
+import { noteFacts } from './notes/told-in-notes.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
 import { listOf } from './quantity-of.ts';
@@ -53,6 +54,7 @@ export const planFacts: FactGroups<[Survey], FactNames['plan']> = factGroups(
   checksPlannedFacts,
   preparedFacts,
   toldOtherwiseFacts,
+  noteFacts,
 );
 
 type OfOtherGroups =
@@ -66,7 +68,8 @@ type OfOtherGroups =
   | keyof ReturnType<typeof silenceFacts>
   | keyof ReturnType<typeof checksPlannedFacts>
   | keyof ReturnType<typeof preparedFacts>
-  | keyof ReturnType<typeof toldOtherwiseFacts>;
+  | keyof ReturnType<typeof toldOtherwiseFacts>
+  | keyof ReturnType<typeof noteFacts>;
 
 function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
   const { plan, operations, context } = survey;

@@ -27,7 +27,8 @@ export function saysNoHolds(text: string): boolean {
     clauses.some((clause) => noHold.test(clause)) &&
     clauses.every(
       (clause) =>
-        noHold.test(clause) || (answered.test(clause) && !/\b(?:but|except|not|save|without|yet)\b/i.test(clause)),
+        noHold.test(clause) ||
+        (answered.test(clause) && !/\b(?:but|except|not|save|without|yet)\b/i.test(clause)),
     )
   );
 }

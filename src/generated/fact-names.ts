@@ -70,6 +70,7 @@ export interface FactNames {
     | 'plan.belt_defect'
     | 'plan.belt_kept'
     | 'plan.belts_unlooked'
+    | 'plan.trouble_in_notes'
     | 'plan.impact_stated'
     | 'plan.direct_listed'
     | 'plan.extinguisher_stated'
@@ -628,6 +629,7 @@ export interface FactNames {
     | 'step.calibration_short'
     | 'step.too_late_for'
     | 'step.by_who_did_it'
+    | 'step.tool_narrow'
     | 'step.tool_stated'
     | 'step.waived_after'
     | 'step.by_author'
@@ -763,6 +765,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.belt_defect': { kind: 'plan', type: 'text', description: 'What the check of belts, buckles and seats tells of one that is bad and was not renewed.' },
   'plan.belt_kept': { kind: 'plan', type: 'text', description: 'What the check of the belts says of a belt that was kept though its pretensioner fired or is renewed.' },
   'plan.belts_unlooked': { kind: 'plan', type: 'text', description: 'What the check of the belts says of belts that nobody looked at, where it is a check of others.' },
+  'plan.trouble_in_notes': { kind: 'plan', type: 'text', description: 'Free notes that tell of trouble in plain words, each with its place: a crack, a torch where no heat is planned, a newer revision, a vehicle that pulls, a lamp that comes on, bolts in place of rivets.' },
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
@@ -1310,6 +1313,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
   'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
   'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: the parts that whoever releases them joined in.' },
+  'step.tool_narrow': { kind: 'step', type: 'text', description: 'The words for a scan tool that say that it reads the engine alone, or is a simple reader of codes.' },
   'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
   'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },

@@ -89,14 +89,17 @@ function areElsewhere(at: readonly string[], places: readonly string[]): boolean
 
 function clausesOf(text: string): readonly string[] {
   return text
-    .split(/[,;.:]|\b(?:but|while|whereas)\b|\band (?=(?:all|both|every|the|left|right|front|rear|buckles?)\b)/i)
+    .split(
+      /[,;.:]|\b(?:but|while|whereas)\b|\band (?=(?:all|both|every|the|left|right|front|rear|buckles?)\b)/i,
+    )
     .map((clause) => clause.trim())
     .filter((clause) => clause !== '');
 }
 
 /** What the check says of belts that nobody looked at; its clause. Where nothing was looked at it is no check at all. */
 export function beltsUnlooked(text: string | undefined): string | undefined {
-  if (text === undefined || !/\bnot |unchecked|nobody/i.test(text) || !saysBeltsChecked(text)) return undefined;
+  if (text === undefined || !/\bnot |unchecked|nobody/i.test(text) || !saysBeltsChecked(text))
+    return undefined;
   return clausesOf(text).find(
     (clause) =>
       /\bnot (?:yet |been )*(?:looked (?:at|over|into)|looked$|checked|examined|inspected|seen|tested|pulled|tried)|\bunchecked\b|\bnobody (?:looked|checked|tried|pulled)/i.test(
