@@ -4,7 +4,7 @@ import { admitsNotLooked } from '../plan/not-looked.ts';
 import { asReceivedFacts } from './as-received.ts';
 import { aroundFacts } from './step/around-facts.ts';
 import { batteryOffByNobody } from './step/battery-claims.ts';
-import { cablesInZone } from './step/cables-in-zone.ts';
+import { cablesInZone, cablesLeft } from './step/cables-in-zone.ts';
 import { bakesTogetherOver } from './heat/bake-exposure.ts';
 import { bakeRange, cureIsOpen, isBaked, isBakedWarm } from './heat/bakes.ts';
 import type { Fact } from './fact.ts';
@@ -22,6 +22,7 @@ import { isIsolatedForWelding } from './step/isolation-relied-on.ts';
 import { computed, computedOr, known, stated, statedOr } from './make-fact.ts';
 import { damageKinds } from './part/part-damage-facts.ts';
 import { carriesCrashLoad } from './part/part-kinds.ts';
+import { indirectDamageTold } from './part/indirect-damage.ts';
 import { noteFacts } from './notes/told-in-notes.ts';
 import { citedElsewhere } from './papers/cited-elsewhere.ts';
 import { coversVehicle } from './papers/maker-evidence.ts';
@@ -138,13 +139,19 @@ function wholeFacts(survey: Survey): Omit<PlanFacts, OfOtherGroups> {
       'Whether a part that carries crash load is damaged cannot be told.',
     ),
     'plan.cables_in_zone': cablesInZone(survey),
+    'plan.cables_left': cablesLeft(survey),
     'plan.lifted_beside_work': computedOr(
       liftedBesideTheWork(survey).join(', ') || undefined,
       '/make_safe/lifting',
       'The vehicle does not stand on an edge that is cut apart and joined anew.',
     ),
     'plan.proposes_work': computed(operations.length > 0, '/parts'),
-    'plan.indirect_damage_open': computed(indirectDamageOpen(survey), '/damage/indirect/found'),
+    'plan.indirect_damage_open': computed(indirectDamageTold(survey) !== undefined, '/damage/indirect/found'),
+    'plan.indirect_damage_told': computedOr(
+      indirectDamageTold(survey),
+      '/damage/indirect/found',
+      'No damage is told of away from the blow, or a part away from it is listed with damage.',
+    ),
     'plan.indirect_damage_stated': computed(
       isLookedFor(plan.damage?.indirect?.looked_at) && plan.damage?.indirect?.found !== undefined,
       '/damage/indirect',
@@ -268,15 +275,4 @@ function unseenOf({ plan }: Survey): string | undefined {
   if (found === undefined) return undefined;
   const isPutOff = admitsNotLooked(found) || /^no (?:access|need|reason|time|tool)\b/i.test(found.trim());
   return isPutOff ? found : undefined;
-}
-
-/** Damage was found away from the blow, and no part away from it is listed as damaged. What was found is told in free words. */
-function indirectDamageOpen({ plan, parts }: Survey): boolean {
-  const found = plan.damage?.indirect?.found;
-  if (found === undefined || /^(?:none|nothing|no)\b/i.test(found.trim())) return false;
-  const direct = new Set(plan.damage?.direct);
-  return !parts.some(({ part }) => {
-    const isAway = part.id === undefined || !direct.has(part.id);
-    return isAway && damageKinds(part).some((kind) => kind !== 'none');
-  });
 }

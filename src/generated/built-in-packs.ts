@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:77de2ab6d4707b53a1feda9858891e0bf9101b56666ab7c588ed654b9953768c":{"pack":"general","version":"1.0.0"},"sha256:d1836c1653cbcae8229606409e1fbe59487d674868acc577b26a6ffe93632a44":{"pack":"general","version":"1.1.0"},"sha256:9408498a43a2aa34e9026f1f9072a6d8b9a1586c7a6cbf6b27de8c5df82f0768":{"pack":"general","version":"2.0.0"},"sha256:68d8bfe0faf600943afdb289b913c002b9c8575e04d3e6f2d448ddd9b35c9a61":{"pack":"general","version":"3.0.0"}};
+  {"sha256:b9b134a2ae8cdb670871874f6cddd5936d0e5aae454395aacc61d961394af827":{"pack":"general","version":"1.0.0"},"sha256:9271decc35fbd66413c79781fac062f5f0f4f0b2f84955c5555c71097b9acd62":{"pack":"general","version":"1.1.0"},"sha256:ab0d56f232e2b545c3bc8964bc17ea736fcde560d5e19a6becaa4e81b79b6cae":{"pack":"general","version":"2.0.0"},"sha256:78b9f8171db05de0056c2104d605018a7d44dc941429f77f931061b70af91c60":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '5b16724204325b5ae7d1d5d85da82be79ef5800c55768c6b48a09543a7a16df5');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '5696116cdcfb52d8a563f6e5f72f9c6e5bc63c404fd6cc31c393713fd3e6fe77');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '307f0b7f201c4d811582e9b4f1b4c3929cef6064c7292835af260a69bffc568b');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '107f627cdd7e3d94122dcffea8d07eee9b1cfc6f74c91a711c6a00b0d93778e0');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

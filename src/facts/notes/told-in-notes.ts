@@ -73,6 +73,8 @@ function isPlace(survey: Survey, where: TroublePlace, at: string): boolean {
   switch (where) {
     case 'anywhere':
       return true;
+    case 'as it goes':
+      return isAsItGoes(at);
     case 'not on scrap':
       return isAsItGoes(at) && !isOfScrap(survey, at);
     case 'cold work':

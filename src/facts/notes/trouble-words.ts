@@ -11,12 +11,12 @@ export interface TroubleWords {
 }
 
 /**
- * Where such words are trouble: anywhere; `not on scrap`: not where the vehicle is told of as it came or was hit, nor of a part that is
- * replaced; `cold work`: in the note of a part or operation that plans no heat; `spots`: of spot welds alone; `references`;
+ * Where such words are trouble: anywhere; `as it goes`: not where the vehicle is told of as it came or was hit; `not on scrap`: nor of a
+ * part that is replaced; `cold work`: in the note of a part or operation that plans no heat; `spots`: of spot welds alone; `references`;
  * `checks`: of the checks after the repair; `new parts`: where no part is said to be second-hand.
  */
 export type TroublePlace =
-  'anywhere' | 'not on scrap' | 'cold work' | 'spots' | 'references' | 'checks' | 'new parts';
+  'anywhere' | 'as it goes' | 'not on scrap' | 'cold work' | 'spots' | 'references' | 'checks' | 'new parts';
 
 export const troubleWords: readonly TroubleWords[] = [
   {
@@ -94,10 +94,16 @@ export const troubleWords: readonly TroubleWords[] = [
     where: 'new parts',
   },
   {
-    gate: ['patch', 'plate'],
-    says: /\b(?:patched|patch (?:was )?(?:welded|riveted|bonded|set|put)|(?:closed|covered|repaired|bridged|filled) (?:up )?(?:with|by) (?:a |an |two )?(?:\w+ )?plates?)\b/i,
+    gate: ['patch'],
+    says: /\b(?:patched|patch (?:was )?(?:welded|riveted|bonded|set|put))\b/i,
     harmless: /\b(?:software|firmware)\b/i,
     mended: true,
     where: 'not on scrap',
+  },
+  {
+    gate: ['plate'],
+    says: /\b(?:closed|covered|repaired|bridged|filled) (?:up )?(?:with|by) (?:a |an |two )?(?:\w+ )?plates?\b/i,
+    mended: true,
+    where: 'as it goes',
   },
 ];

@@ -105,7 +105,7 @@ function isToolTold(survey: Survey, draft: StepDraft): boolean {
 function scanOf(
   { plan }: Survey,
   { what }: StepDraft,
-): PlanVerifyScanAfter | PlanVerifyScanBefore | undefined {
+): { readonly done?: string; readonly tool?: string } | undefined {
   const { scan_before: before, scan_after: after } = plan.verify ?? {};
   return what === 'scan before the repair' ? before : what === 'scan after the repair' ? after : undefined;
 }
