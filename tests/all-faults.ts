@@ -14,6 +14,7 @@ import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
+import { faultsOfPlainWords } from './faults-of-plain-words.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -60,4 +61,5 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfHoursAndDays,
   ...faultsOfProcess,
   ...faultsOfReadiness,
+  ...faultsOfPlainWords,
 ];

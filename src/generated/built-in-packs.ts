@@ -5,11 +5,11 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:b9b134a2ae8cdb670871874f6cddd5936d0e5aae454395aacc61d961394af827":{"pack":"general","version":"1.0.0"},"sha256:9271decc35fbd66413c79781fac062f5f0f4f0b2f84955c5555c71097b9acd62":{"pack":"general","version":"1.1.0"},"sha256:ab0d56f232e2b545c3bc8964bc17ea736fcde560d5e19a6becaa4e81b79b6cae":{"pack":"general","version":"2.0.0"},"sha256:78b9f8171db05de0056c2104d605018a7d44dc941429f77f931061b70af91c60":{"pack":"general","version":"3.0.0"}};
+  {"sha256:b9b134a2ae8cdb670871874f6cddd5936d0e5aae454395aacc61d961394af827":{"pack":"general","version":"1.0.0"},"sha256:9271decc35fbd66413c79781fac062f5f0f4f0b2f84955c5555c71097b9acd62":{"pack":"general","version":"1.1.0"},"sha256:ab0d56f232e2b545c3bc8964bc17ea736fcde560d5e19a6becaa4e81b79b6cae":{"pack":"general","version":"2.0.0"},"sha256:9b3acfe4e5f0d86550a935f5c56f8bb1727877b907b8267955eb13505567ea19":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '5696116cdcfb52d8a563f6e5f72f9c6e5bc63c404fd6cc31c393713fd3e6fe77');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f5207b15c2db8ec057ebec22e5052eb6e5f8ab612ea849344df53df948cbb4b9');
   return packs;
 }
 

@@ -8,7 +8,7 @@ const words: Readonly<Record<Matter, RegExp>> = {
     /\bbod(?:y|ies)\b|structur|\brails?\b|sill|rocker|pillar|panel|roof|floor|\bring\b|weld|bond|join|section|frame|collision|tower|apron|wheel ?house|cross ?member|bulkhead|tunnel|reinforce|\bskin|\bbeam|sheet metal|straighten|repair manual/i,
   restraints: /restraint|air ?bag|pretension|seat ?belt|\bsrs\b/i,
   'high voltage': /high[- ]voltage|traction (?:battery|voltage|system)|electric drive/i,
-  'running gear': /suspension|steering|alignment|\baxle|\bbrake/i,
+  'running gear': /suspension|steering(?! angle)|alignment|\baxle|\bbrake/i,
   'driver assistance': /driver assist|\bradar|\bcamera|\bcalibrat|sensor/i,
   paint: /\bpaint|refinish|lacquer/i,
 };
@@ -96,11 +96,13 @@ export function isBody({ part: { kind } }: PartSurvey): boolean {
   return kind !== undefined && !notBody.has(kind);
 }
 
-/** Pages that tell how a part is taken off, fitted and tightened. A steering wheel is in the chapter of the airbag, a drive unit on the subframe. */
+/**
+ * Pages that tell how a part is taken off, fitted and tightened; undefined where any page may. A wheel comes off in every chapter, a
+ * steering wheel is in the chapter of the airbag, a drive unit on the subframe.
+ */
 export function mattersOfBolting({ part: { kind } }: PartSurvey): readonly Matter[] | undefined {
   switch (kind) {
     case 'suspension part':
-    case 'wheel':
       return ['running gear'];
     case 'steering part':
       return ['running gear', 'restraints'];
@@ -115,5 +117,5 @@ export function mattersOfBolting({ part: { kind } }: PartSurvey): readonly Matte
 }
 
 export function isRunningGear({ part: { kind } }: PartSurvey): boolean {
-  return kind === 'suspension part' || kind === 'steering part' || kind === 'subframe' || kind === 'wheel';
+  return kind === 'suspension part' || kind === 'steering part' || kind === 'subframe';
 }

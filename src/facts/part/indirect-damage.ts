@@ -6,6 +6,8 @@ const nothingBefore = /^(?:none|nothing|nil|no)\b(?! (?:but|except|other than|mo
 const damage =
   /\b(?:bent|buckle[ds]?|cracke?d?s?|creased?|dent(?:s|ed)?|kink(?:s|ed)?|loose|narrower|popped|ripples?|split|tight|torn|wider|wrinkle[ds]?)\b/i;
 const denied = /\b(?:no|not|none|nothing|neither|nor|without|free of)\b/i;
+/** What was there before the blow is no damage of it. */
+const older = /\b(?:aged?|earlier|from before|old)\b/i;
 /** A gap that came back when the structure was pulled or the push was gone; a ripple or a crack does not. */
 const gap = /\b(?:gaps?|flush|tight|wider|narrower)\b/i;
 const goneAgain =
@@ -36,5 +38,5 @@ function tellsOfDamage(found: string): boolean {
   return found
     .split(/[,;.:]|\bbut\b/i)
     .slice(1)
-    .some((clause) => damage.test(clause) && !denied.test(clause));
+    .some((clause) => damage.test(clause) && !denied.test(clause) && !older.test(clause));
 }
