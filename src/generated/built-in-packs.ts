@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:cb1e418ba810cf743dc9acdb4302e936b63a77c332efef42ac8ae871ec1edba7":{"pack":"general","version":"1.0.0"},"sha256:9d14d8685974dd8852b7b56087a414942b5f5d47858256304e5bf76919b8c3c9":{"pack":"general","version":"1.1.0"},"sha256:8807acb00f6bc8f35a39741ded2738dbd577a96cd3eba5ef6f08a74da5c4bac4":{"pack":"general","version":"2.0.0"},"sha256:1576f68af0ae54504dbaf4089d7d83e7193e784f97d392cc3cec0d6bfe3925f4":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:7fdbc59807d20c0fb08c132f1ab75801d069259e3e74d74bb2bc301429b0f45a":{"pack":"general","version":"1.1.0"},"sha256:c1c11fe146766911a49b044289e4829187ec016914906d4ed2b18bdcf72b02f0":{"pack":"general","version":"2.0.0"},"sha256:6b5de7cf6810a29b4a76de7f9b1eb51ecbaf03dc41dc4b67197631b31bb608b5":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'd5901346bf12de16204c75f07afdf91f59ab4dddb12626c8b3d4e91846da46f9');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '477ed54482cea34f246bab9071d7d69178df4e48234bc1a76b98df606cd1b864');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '95e35f1980d10bfece63913911a198805e7c8244708aa717b73f1952eb19a945');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'b934bbdb7f7c5a430302bf21f6f89d1ec39b787a2f0abaf92883b0e6ebd169ea');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
