@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:bcf9c970ce9654112957363d34d8dd16034bd4f0feeb3b8947f6629e3c1b4ec4":{"pack":"general","version":"1.0.0"},"sha256:5d7d1762f44019c33665ee9c1702be20485ab26e344a33b9a367b11ac37b0079":{"pack":"general","version":"1.1.0"},"sha256:b0e8ef93b561938f5ddda9176c3b4a602860f3a8f8a8352d8903a5d1579a8a93":{"pack":"general","version":"2.0.0"},"sha256:08902ed03bad3d26db32317da269e809b355c99b7e83a3280be05e9c2d0a034c":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2374eb301bb8a4fba3bcac262c4da11abefca05656ebe9c8d64505e00ac96b85":{"pack":"general","version":"1.0.0"},"sha256:619b1dd7971ed7f447d50bfb03140eb25cd364617b1cd91196deecce6d7a2cca":{"pack":"general","version":"1.1.0"},"sha256:3183548ae14b35f0a54d1466b6bb81336aa1417c7ed2a2ece7b8c0c8eee91379":{"pack":"general","version":"2.0.0"},"sha256:7458660176b9f67359b325d3f026da1abda28e9c440ba97c765eaa248638b220":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'b424225a18d044cc39c48fca33a6cd4f5cb676b1b433628c74106fb780431dde');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '951456f54d1fb25d773aa314ac2c0c38169240a601ae0c04b02eadade5522f32');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '96010f04be3772d4cba09e057238212fc9f227e304e93be19d446f35ce2c1c36');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'e789b32f68d0ec4e3d2461e8ea2d2ef2fb0c3df6e6b38639227e6ac64c14dac5');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
