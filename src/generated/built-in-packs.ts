@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:7fdbc59807d20c0fb08c132f1ab75801d069259e3e74d74bb2bc301429b0f45a":{"pack":"general","version":"1.1.0"},"sha256:c1c11fe146766911a49b044289e4829187ec016914906d4ed2b18bdcf72b02f0":{"pack":"general","version":"2.0.0"},"sha256:6b5de7cf6810a29b4a76de7f9b1eb51ecbaf03dc41dc4b67197631b31bb608b5":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:2acec1435706aac796a9b4c9731343328969f44add63331aa29bd2bf0d77b036":{"pack":"general","version":"1.1.0"},"sha256:6e48cf3f6bdee8a16531a956e960101a9dad2deac101d80218d7c2f6e496b018":{"pack":"general","version":"2.0.0"},"sha256:0beff34a1a59ddfc73e928f219fd3dec6e35ffb7bf8ea47f5089122018b9f437":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '2f70e2248cb975b5bd12ee9f214d4732cc3dcba2fa86769ada186e9daf5b6515');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'cb258f6b11fac340bf7f3d2b4356513be9fb0763ae3c3429fda8a109feab2a59');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'b934bbdb7f7c5a430302bf21f6f89d1ec39b787a2f0abaf92883b0e6ebd169ea');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '54c48ceb6ca27e931c63df5b8c7626713f4a7611337308c9b5f82736e87e396e');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {
