@@ -1,4 +1,5 @@
 import type { Fault } from './fault.ts';
+import { faultsOfContradictions } from './faults-of-contradictions.ts';
 import { faultsOfCovering } from './faults-of-covering.ts';
 import { faultsOfBondsLoaded } from './faults-of-bonds-loaded.ts';
 import { faultsOfBoltsAndChecks } from './faults-of-bolts-and-checks.ts';
@@ -15,6 +16,8 @@ import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
 import { faultsOfPlainWords } from './faults-of-plain-words.ts';
+import { faultsOfPeopleAndCodes } from './faults-of-people-and-codes.ts';
+import { faultsOfPreparing } from './faults-of-preparing.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -27,6 +30,7 @@ import { faultsOfTheBondedRail } from './faults-of-the-bonded-rail.ts';
 import { faultsOfTheDatum } from './faults-of-the-datum.ts';
 import { faultsOfTheWholeJob } from './faults-of-the-whole-job.ts';
 import { faultsOfTheWeldedSkin } from './faults-of-the-welded-skin.ts';
+import { faultsOfTheSecondRead } from './faults-of-the-second-read.ts';
 import { faultsOfUndoneChecks } from './faults-of-undone-checks.ts';
 import { faultsOfWork } from './faults-of-work.ts';
 
@@ -36,6 +40,7 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfWork,
   ...faultsOfOwnWords,
   ...faultsOfPapers,
+  ...faultsOfPeopleAndCodes,
   ...faultsOfSafety,
   ...faultsOfMakingSafe,
   ...faultsOfRelease,
@@ -59,7 +64,10 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfUndoneChecks,
   ...faultsOfTheWeldedSkin,
   ...faultsOfHoursAndDays,
+  ...faultsOfTheSecondRead,
   ...faultsOfProcess,
+  ...faultsOfPreparing,
   ...faultsOfReadiness,
   ...faultsOfPlainWords,
+  ...faultsOfContradictions,
 ];

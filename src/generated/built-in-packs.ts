@@ -5,17 +5,17 @@ import type { Cases, Pack } from '../packs/pack.ts';
 
 /** Digest of every version of a built-in pack → which one it is. */
 export const builtInDigests: Readonly<Record<string, { readonly pack: string; readonly version: string }>> =
-  {"sha256:b9b134a2ae8cdb670871874f6cddd5936d0e5aae454395aacc61d961394af827":{"pack":"general","version":"1.0.0"},"sha256:9271decc35fbd66413c79781fac062f5f0f4f0b2f84955c5555c71097b9acd62":{"pack":"general","version":"1.1.0"},"sha256:ab0d56f232e2b545c3bc8964bc17ea736fcde560d5e19a6becaa4e81b79b6cae":{"pack":"general","version":"2.0.0"},"sha256:9b3acfe4e5f0d86550a935f5c56f8bb1727877b907b8267955eb13505567ea19":{"pack":"general","version":"3.0.0"}};
+  {"sha256:2b2558b8cbb6eba945c43da61a069e4447d382305599bf6b29fc9ab2861ca305":{"pack":"general","version":"1.0.0"},"sha256:7fdbc59807d20c0fb08c132f1ab75801d069259e3e74d74bb2bc301429b0f45a":{"pack":"general","version":"1.1.0"},"sha256:c1c11fe146766911a49b044289e4829187ec016914906d4ed2b18bdcf72b02f0":{"pack":"general","version":"2.0.0"},"sha256:6b5de7cf6810a29b4a76de7f9b1eb51ecbaf03dc41dc4b67197631b31bb608b5":{"pack":"general","version":"3.0.0"}};
 
 /** The packs that come with planish, proved ahead and without the cases that proved them. */
 export function builtInPacks(): readonly Pack[] {
-  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), 'f5207b15c2db8ec057ebec22e5052eb6e5f8ab612ea849344df53df948cbb4b9');
+  const packs: readonly Pack[] = readJson(new URL('built-in-packs.json', import.meta.url), '477ed54482cea34f246bab9071d7d69178df4e48234bc1a76b98df606cd1b864');
   return packs;
 }
 
 /** The same with the cases of their rules. */
 export function builtInPacksWithCases(): readonly Pack[] {
-  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), '107f627cdd7e3d94122dcffea8d07eee9b1cfc6f74c91a711c6a00b0d93778e0');
+  const cases: Readonly<Record<string, readonly Cases[]>> = readJson(new URL('built-in-cases.json', import.meta.url), 'b934bbdb7f7c5a430302bf21f6f89d1ec39b787a2f0abaf92883b0e6ebd169ea');
   return builtInPacks().map((pack) => ({
     ...pack,
     rules: pack.rules.map((rule, index) => {

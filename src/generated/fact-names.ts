@@ -76,6 +76,8 @@ export interface FactNames {
     | 'plan.impact_stated'
     | 'plan.direct_listed'
     | 'plan.extinguisher_stated'
+    | 'plan.extinguisher_amiss'
+    | 'plan.extinguisher_distance'
     | 'plan.heavy_part_off'
     | 'plan.lifting_cited'
     | 'plan.checks_not_planned'
@@ -97,6 +99,7 @@ export interface FactNames {
     | 'plan.sealed_after_bake'
     | 'plan.primed_after_bake'
     | 'plan.bared_primer'
+    | 'plan.zinc_on_aluminium'
     | 'plan.dated_before_job'
     | 'plan.restraint_wiring'
     | 'plan.restraint_wiring_cited'
@@ -134,6 +137,7 @@ export interface FactNames {
     | 'vehicle.number_read_once'
     | 'vehicle.number_place_stated'
     | 'vehicle.number_from_paper'
+    | 'vehicle.number_confirmed_on_paper'
     | 'vehicle.number_confirmed';
   readonly 'reference':
     | 'reference.id'
@@ -200,6 +204,7 @@ export interface FactNames {
     | 'part.thickness_fits'
     | 'part.thickness_range'
     | 'part.twin_differs'
+    | 'part.twin_on_same_page'
     | 'part.twin_difference'
     | 'part.damage_not_looked_at'
     | 'part.damage_words'
@@ -231,6 +236,7 @@ export interface FactNames {
     | 'part.foam_disturbed'
     | 'part.foam_renewed'
     | 'part.drains_open'
+    | 'part.drains_told_shut'
     | 'part.inside_before_bake'
     | 'part.radar_behind'
     | 'part.repaired_before'
@@ -331,6 +337,7 @@ export interface FactNames {
     | 'exposure.called'
     | 'exposure.listed'
     | 'exposure.stays'
+    | 'exposure.in_again'
     | 'exposure.treatment'
     | 'exposure.said_off'
     | 'exposure.treatment_cited'
@@ -367,6 +374,8 @@ export interface FactNames {
     | 'joint.unlike_metals'
     | 'joint.has_aluminium'
     | 'joint.insert_stated'
+    | 'joint.missing_partner'
+    | 'joint.insert_weaker'
     | 'joint.to_like_part'
     | 'joint.drawn'
     | 'joint.coupon_late'
@@ -438,6 +447,8 @@ export interface FactNames {
     | 'joint.coupon_sheets'
     | 'joint.coupon_other_setup'
     | 'joint.coupon_flaw'
+    | 'joint.coupon_of_elsewhere'
+    | 'joint.record_of_other_job'
     | 'joint.coupon_bond'
     | 'joint.coupon_bond_text'
     | 'joint.coupon_recorded'
@@ -453,6 +464,7 @@ export interface FactNames {
     | 'joint.machine_force_factor'
     | 'joint.set_force_factor'
     | 'joint.filler_metal'
+    | 'joint.insert_asked'
     | 'joint.insert_length'
     | 'joint.insert_lesser'
     | 'joint.insert_cited'
@@ -463,11 +475,14 @@ export interface FactNames {
     | 'joint.fastener_kind'
     | 'joint.fastener_head'
     | 'joint.fastener_edge_factor'
+    | 'joint.fastener_far_edge_factor'
     | 'joint.fastener_pitch_factor'
     | 'joint.stack_outside_grip'
     | 'joint.rivet_bearing'
     | 'joint.gas'
     | 'joint.gas_kind'
+    | 'joint.gas_shares_off'
+    | 'joint.carbon_dioxide_percent'
     | 'joint.melt_width'
     | 'joint.cure_temperature'
     | 'joint.fastener_sheet_factor'
@@ -477,6 +492,8 @@ export interface FactNames {
     | 'joint.old_holes'
     | 'joint.edges_sealed'
     | 'joint.own_tools'
+    | 'joint.preparation_fault'
+    | 'joint.steel_tools_named'
     | 'joint.has_adhesive'
     | 'joint.on_structure'
     | 'joint.arc_beside_fresh_bond'
@@ -493,10 +510,14 @@ export interface FactNames {
     | 'joint.cure_text'
     | 'joint.flange_coat'
     | 'joint.flange_coat_cited'
+    | 'joint.record_shared'
+    | 'joint.made_row_beyond'
     | 'joint.record_kept';
   readonly 'measurement':
     | 'measurement.zero_points'
     | 'measurement.zero_point_in_damage'
+    | 'measurement.zero_point_in_words'
+    | 'measurement.wrong_side'
     | 'measurement.zero_point_span'
     | 'measurement.zero_point_width'
     | 'measurement.data_sheet_covers'
@@ -578,6 +599,7 @@ export interface FactNames {
     | 'step.done'
     | 'step.person'
     | 'step.qualified'
+    | 'step.person_expired'
     | 'step.cited_for_other_matter'
     | 'step.person_unqualified'
     | 'step.cited'
@@ -628,6 +650,13 @@ export interface FactNames {
     | 'step.widest_angle_of'
     | 'step.widest_toe'
     | 'step.widest_toe_of'
+    | 'step.wheels_unlike'
+    | 'step.thrust_off_centre'
+    | 'step.toes_contradict'
+    | 'step.load_unclear'
+    | 'step.floor_checked_after'
+    | 'step.floor_checked_long_ago'
+    | 'step.report_shared'
     | 'step.disturbed_after_all'
     | 'step.denied_and_made'
     | 'step.values_from'
@@ -638,6 +667,7 @@ export interface FactNames {
     | 'step.tool_stated'
     | 'step.waived_after'
     | 'step.by_author'
+    | 'step.lamps_without_code'
     | 'step.lamps_lit'
     | 'step.lamps_unexplained'
     | 'step.coolant'
@@ -776,6 +806,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.impact_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether point and direction of the impact are stated.' },
   'plan.direct_listed': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the parts that were hit directly are listed.' },
   'plan.extinguisher_stated': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether an extinguisher at hand is stated.' },
+  'plan.extinguisher_amiss': { kind: 'plan', type: 'text', description: 'What is stated as the extinguisher, where it is none, one that is empty or away, or one in another room.' },
+  'plan.extinguisher_distance': { kind: 'plan', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the nearest extinguisher stands from the work, by its words.' },
   'plan.heavy_part_off': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a part that shifts the weight of the vehicle comes off while it is lifted: the traction battery, its tray, a subframe.' },
   'plan.lifting_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the maker’s page for the lifting points is cited.' },
   'plan.checks_not_planned': { kind: 'plan', type: 'text', description: 'Checks that the work asks for afterwards (scan, alignment, calibrations, restraints, traction voltage, road test) and that the plan has no step for, each with its reason, as long as the plan asks whether work may begin.' },
@@ -797,6 +829,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'plan.sealed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether the seams are said to have been sealed after the refinish was baked. False where the days or times do not tell.' },
   'plan.primed_after_bake': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether bared metal is said to have been primed after the refinish was baked. False where the days or times do not tell.' },
   'plan.bared_primer': { kind: 'plan', type: 'word', words: ['none', 'stated', 'recorded'], alwaysKnown: true, description: 'What is said of the primer on bared metal.' },
+  'plan.zinc_on_aluminium': { kind: 'plan', type: 'text', description: 'Aluminium parts on whose bared metal a primer of zinc dust is to be laid.' },
   'plan.dated_before_job': { kind: 'plan', type: 'text', description: 'What is said to have been done before the job was opened, and before its first estimate.' },
   'plan.restraint_wiring': { kind: 'plan', type: 'word', words: ['untouched', 'section renewed', 'repaired with the maker’s kit', 'spliced'], synonyms: { 'none': 'untouched', 'not touched': 'untouched', 'renewed': 'section renewed', 'harness renewed': 'section renewed', 'repair kit': 'repaired with the maker’s kit', 'soldered': 'spliced', 'crimped': 'spliced' }, description: 'What was done to restraint wiring.' },
   'plan.restraint_wiring_cited': { kind: 'plan', type: 'yes-no', alwaysKnown: true, description: 'Whether a page of the maker is cited for the repair of restraint wiring.' },
@@ -833,6 +866,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'vehicle.number_read_once': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the place of reading and that of confirming are one and the same. Other words for the thing that bears the number make no other place.' },
   'vehicle.number_place_stated': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan says where the number was read.' },
   'vehicle.number_from_paper': { kind: 'vehicle', type: 'text', description: 'The papers that the number was taken from, where by the plan’s words nobody read it on the vehicle.' },
+  'vehicle.number_confirmed_on_paper': { kind: 'vehicle', type: 'text', description: 'The papers that stand for the second reading of a number that was first read on the vehicle.' },
   'vehicle.number_confirmed': { kind: 'vehicle', type: 'yes-no', alwaysKnown: true, description: 'Whether a second place was read and agreed.' },
   'reference.id': { kind: 'reference', type: 'text', description: 'Its id.' },
   'reference.name': { kind: 'reference', type: 'text', alwaysKnown: true, description: 'Document number and revision, or title: what the report calls it.' },
@@ -897,6 +931,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.thickness_fits': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the stated thickness lies in the range for which the standard of the grade is written; yes where that range is not known.' },
   'part.thickness_range': { kind: 'part', type: 'text', description: 'Range of thickness for which the standard of the grade is written, in words.' },
   'part.twin_differs': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the same part of the other side, earlier in the plan, is stated with another material or thickness.' },
+  'part.twin_on_same_page': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether the grade of the part and another grade of the same part of the other side are read at one place of one document.' },
   'part.twin_difference': { kind: 'part', type: 'text', description: 'What differs from the same part of the other side.' },
   'part.damage_not_looked_at': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether damage, or that there is none, is stated and said to be found by not looking.' },
   'part.damage_words': { kind: 'part', type: 'text', description: 'What the words for the extent of its damage say that is graver than the kinds stated: a kink, tear, crack or crease.' },
@@ -928,6 +963,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'part.foam_disturbed': { kind: 'part', type: 'yes-no', description: 'Whether it holds foam or a sound pad and is replaced, cut, welded or heated.' },
   'part.foam_renewed': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is stated that the foam or pad is renewed.' },
   'part.drains_open': { kind: 'part', type: 'yes-no', description: 'Whether the drain holes of its cavity are open.' },
+  'part.drains_told_shut': { kind: 'part', type: 'text', description: 'The words that say that the drain holes of its cavity are shut.' },
   'part.inside_before_bake': { kind: 'part', type: 'yes-no', description: 'Whether the inside was protected before the refinish was baked.' },
   'part.radar_behind': { kind: 'part', type: 'yes-no', description: 'Whether a radar looks through it.' },
   'part.repaired_before': { kind: 'part', type: 'yes-no', alwaysKnown: true, description: 'Whether it is named among the earlier repairs.' },
@@ -1025,6 +1061,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'exposure.called': { kind: 'exposure', type: 'text', description: 'Its name with what it is in brackets, where the name does not say that already.' },
   'exposure.listed': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the plan lists it under `near`. A part joined to or layered with the heated one must be.' },
   'exposure.stays': { kind: 'exposure', type: 'yes-no', description: 'Whether it stays where it is, unprotected, at that step.' },
+  'exposure.in_again': { kind: 'exposure', type: 'text', description: 'Why a neighbour that is said to be removed or renewed is in place when the heat comes: the day of the new part and that of the seam, or the skin that is closed over it.' },
   'exposure.treatment': { kind: 'exposure', type: 'word', words: ['stays', 'removed', 'shielded', 'renewed', 'emptied'], alwaysKnown: true, description: 'What is done with it.' },
   'exposure.said_off': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether it is a part that is said to be removed or renewed beside hot work, and none of its operations takes off or cuts out anything of it.' },
   'exposure.treatment_cited': { kind: 'exposure', type: 'yes-no', alwaysKnown: true, description: 'Whether the treatment is cited.' },
@@ -1060,6 +1097,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.unlike_metals': { kind: 'joint', type: 'yes-no', description: 'Whether aluminium, steel or carbon fibre meet.' },
   'joint.has_aluminium': { kind: 'joint', type: 'yes-no', description: 'Whether a sheet of the stack is aluminium, by whatever its class rests on: a magnet tells.' },
   'joint.insert_stated': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the backing insert is stated with its grade.' },
+  'joint.missing_partner': { kind: 'joint', type: 'text', description: 'The part that the joint is made to and that its list of sheets leaves out.' },
+  'joint.insert_weaker': { kind: 'joint', type: 'text', description: 'By how much the insert is weaker than the strongest sheet.' },
   'joint.to_like_part': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether it joins the part to another of the same kind and side, or to another piece of the ring, where one of the two is made in one piece: perhaps the rest of it.' },
   'joint.drawn': { kind: 'joint', type: 'yes-no', description: 'Whether the cited procedure is said to draw this very joint.' },
   'joint.coupon_late': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the test coupon was torn after the joint was made.' },
@@ -1131,6 +1170,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.coupon_sheets': { kind: 'joint', type: 'word', words: ['same', 'other', 'not stated'], alwaysKnown: true, description: 'Whether the coupon was made of sheets like those of the joint, in number, thickness and class.' },
   'joint.coupon_other_setup': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the coupon is said to be made by another machine, arm, cap or program, or without the adhesive.' },
   'joint.coupon_flaw': { kind: 'joint', type: 'text', description: 'Why a coupon that passed tells nothing of the joint: torn after it, more than a day before it, or made of other sheets or with another setup.' },
+  'joint.coupon_of_elsewhere': { kind: 'joint', type: 'text', description: 'Why a coupon is not of this job: its record names another job or lot, or a bonded one was torn before the job was opened.' },
+  'joint.record_of_other_job': { kind: 'joint', type: 'text', description: 'The job that the record of the joint names, where it is another one.' },
   'joint.coupon_bond': { kind: 'joint', type: 'word', words: ['cured', 'wet', 'not told', 'no bond', 'not asked'], alwaysKnown: true, description: 'Whether the adhesive of a bonded coupon had cured when it was torn: cured; wet; not told, where it was torn on the day of the joint and cures for longer than a working day; no bond, where the joint is bonded and the coupon is not; not asked of others.' },
   'joint.coupon_bond_text': { kind: 'joint', type: 'text', description: 'When the coupon was bonded and torn, and how its adhesive cures.' },
   'joint.coupon_recorded': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether size and day of the coupon are stated.' },
@@ -1146,6 +1187,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.machine_force_factor': { kind: 'joint', type: 'number', description: 'The most force that the gun gives, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.set_force_factor': { kind: 'joint', type: 'number', description: 'The force that is set, as a share of the least that low-carbon sheet of the thickness asks for.' },
   'joint.filler_metal': { kind: 'joint', type: 'word', words: ['steel', 'stainless', 'copper', 'aluminium'], description: 'Metal of wire or rod, by its designation.' },
+  'joint.insert_asked': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the insert on each side that a condition asks for which is said to be met.' },
   'joint.insert_length': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Length of the backing insert on each side.' },
   'joint.insert_lesser': { kind: 'joint', type: 'text', description: 'In what the backing insert is less than the member: steel of a lower class or a lower tensile strength, another metal, thinner by more than 0.05 mm.' },
   'joint.insert_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the insert bears a citation of its own to a page of this vehicle.' },
@@ -1156,11 +1198,14 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.fastener_kind': { kind: 'joint', type: 'word', words: ['structural', 'ordinary'], description: 'Whether the fastener is made to carry load.' },
   'joint.fastener_head': { kind: 'joint', type: 'word', words: ['raised', 'countersunk'], description: 'Form of the head.' },
   'joint.fastener_edge_factor': { kind: 'joint', type: 'number', description: 'Distance to the edge by the shank diameter.' },
+  'joint.fastener_far_edge_factor': { kind: 'joint', type: 'number', description: 'Distance from the rivet or screw to the other side of the overlap by the shank diameter: of a lap the edge of the other sheet.' },
   'joint.fastener_pitch_factor': { kind: 'joint', type: 'number', description: 'Distance between neighbours by the shank diameter.' },
   'joint.stack_outside_grip': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How far the stack lies outside the range that the fastener holds: zero inside.' },
   'joint.rivet_bearing': { kind: 'joint', type: 'number', unit: 'kN', dimension: 'force', description: 'What the sheets bear at one rivet.' },
   'joint.gas': { kind: 'joint', type: 'text', description: 'Shielding gas, as written.' },
   'joint.gas_kind': { kind: 'joint', type: 'word', words: ['inert', 'active', 'unfit'], description: 'What the shielding gas does in the arc, by its name or its group of ISO 14175: inert; active (carbon dioxide or oxygen in it); unfit, such as air or nitrogen.' },
+  'joint.gas_shares_off': { kind: 'joint', type: 'text', description: 'In which the shares of the shielding gas lie outside the group of ISO 14175 that is named beside them.' },
+  'joint.carbon_dioxide_percent': { kind: 'joint', type: 'number', description: 'Carbon dioxide in the shielding gas, per cent by volume: as stated, else the least of its group of ISO 14175.' },
   'joint.melt_width': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'Width of the strip that a seam of an arc would melt by its settings, in steel: line source in thin sheet, no loss to air. An order of magnitude.' },
   'joint.cure_temperature': { kind: 'joint', type: 'number', unit: '°C', dimension: 'temperature', description: 'Highest temperature that the cure of the adhesive names.' },
   'joint.fastener_sheet_factor': { kind: 'joint', type: 'number', description: 'Shank diameter over the governing thickness of the stack.' },
@@ -1170,6 +1215,8 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.old_holes': { kind: 'joint', type: 'word', words: ['none', 'beside them', 'opened for a larger one', 'used again'], description: 'What becomes of the holes of the factory’s rivets or screws.' },
   'joint.edges_sealed': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the edges are said to be sealed.' },
   'joint.own_tools': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether tools are said to be kept for the metal alone.' },
+  'joint.preparation_fault': { kind: 'joint', type: 'text', description: 'What the words on the preparation of the faces of a bond say that no adhesive holds on: thinner, an old coat, a night in between, nothing done.' },
+  'joint.steel_tools_named': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether the words on the preparation name tools or discs that are used on steel.' },
   'joint.has_adhesive': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether there is adhesive in it.' },
   'joint.on_structure': { kind: 'joint', type: 'yes-no', description: 'Whether a part of the stack is structural: the part itself, or one that the joint names. A skin bonded over structure is joined to it.' },
   'joint.arc_beside_fresh_bond': { kind: 'joint', type: 'text', description: 'The bond on the same part that was closed before this arc and had not cured yet, with both moments.' },
@@ -1186,9 +1233,13 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'joint.cure_text': { kind: 'joint', type: 'text', description: 'What the plan says of joining, measuring and cure, for a sentence.' },
   'joint.flange_coat': { kind: 'joint', type: 'word', words: ['weld-through primer', 'factory coat left whole', 'adhesive', 'sealer', 'bare'], synonyms: { 'weld through primer': 'weld-through primer', 'zinc primer': 'weld-through primer', 'zinc': 'factory coat left whole', 'factory zinc': 'factory coat left whole', 'factory coating': 'factory coat left whole', 'none': 'bare', 'blank': 'bare' }, description: 'What lies between the sheets against rust.' },
   'joint.flange_coat_cited': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether what lies between the sheets bears a citation of its own to a page of this vehicle.' },
+  'joint.record_shared': { kind: 'joint', type: 'text', description: 'Parts with a joint that bears the same record number and is another joint.' },
+  'joint.made_row_beyond': { kind: 'joint', type: 'number', unit: 'mm', dimension: 'length', description: 'How much longer than the flange the row is that is recorded as made, beyond one pitch.' },
   'joint.record_kept': { kind: 'joint', type: 'yes-no', alwaysKnown: true, description: 'Whether a record number, or where its coupon is kept, is written.' },
   'measurement.zero_points': { kind: 'measurement', type: 'count', description: 'Number of zero points.' },
   'measurement.zero_point_in_damage': { kind: 'measurement', type: 'yes-no', description: 'Whether a zero point lies on a damaged part.' },
+  'measurement.zero_point_in_words': { kind: 'measurement', type: 'text', description: 'Zero points on a part that the words of what was found away from the impact tell to be damaged, with those words.' },
+  'measurement.wrong_side': { kind: 'measurement', type: 'text', description: 'Points of parts that say on which side they are, which lie among those of the other side.' },
   'measurement.zero_point_span': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance between two zero points.' },
   'measurement.zero_point_width': { kind: 'measurement', type: 'number', unit: 'mm', dimension: 'length', description: 'Longest distance of a zero point from the line through the two that lie farthest apart: near nothing when all lie on one line.' },
   'measurement.data_sheet_covers': { kind: 'measurement', type: 'yes-no', description: 'Whether the data sheet is for this maker, model, body and year.' },
@@ -1267,6 +1318,7 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.done': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a day is written on which it was done.' },
   'step.person': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a named person stands for it.' },
   'step.qualified': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether that person’s qualification is stated; of work on the traction voltage, whether it is one for that.' },
+  'step.person_expired': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage with a qualification that had run out by then, since when, and the day of the work.' },
   'step.cited_for_other_matter': { kind: 'step', type: 'text', description: 'The documents cited for a step (isolation and re-commissioning, wait and list of the restraints and their completion, alignment, calibration), where all of them are of another matter.' },
   'step.person_unqualified': { kind: 'step', type: 'text', description: 'Who isolates, proves or re-commissions the traction voltage and is not shown to be qualified for it, with what is stated.' },
   'step.cited': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a listed reference of the maker that covers this vehicle is cited for it.' },
@@ -1317,16 +1369,24 @@ export const factDictionary: Readonly<Record<string, FactEntry>> = {
   'step.widest_angle_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
   'step.widest_toe': { kind: 'step', type: 'number', unit: '°', dimension: 'angle', description: 'Largest half of a range of toe or total toe that the plan gives in degrees.' },
   'step.widest_toe_of': { kind: 'step', type: 'text', description: 'The value that it is the range of.' },
+  'step.wheels_unlike': { kind: 'step', type: 'text', description: 'Camber or caster that is specified unlike for the two wheels of one axle: of other signs, or by more than half a degree, and not both rows cite a page of this vehicle for it.' },
+  'step.thrust_off_centre': { kind: 'step', type: 'text', description: 'What the thrust angle is specified as, where that is not about nothing.' },
+  'step.toes_contradict': { kind: 'step', type: 'text', description: 'Where total toe is not the sum of the two wheels, or the thrust angle not half their difference, in one unit and beyond 3′ or 0.5 mm and what rounding can do.' },
+  'step.load_unclear': { kind: 'step', type: 'text', description: 'Of a calibration that was passed and not driven: a load of which a part says neither that nothing is there nor what the maker’s page asks.' },
+  'step.floor_checked_after': { kind: 'step', type: 'text', description: 'Day on which the floor was levelled or checked, where that is after the calibration on it.' },
+  'step.floor_checked_long_ago': { kind: 'step', type: 'text', description: 'Day on which the floor was last levelled or checked, where that is more than a year before the calibration on it.' },
+  'step.report_shared': { kind: 'step', type: 'text', description: 'Other sensors whose calibration bears the same result document.' },
   'step.disturbed_after_all': { kind: 'step', type: 'text', description: 'Of a calibration that says the sensor was not disturbed: what befell the part that it sits on or looks through.' },
   'step.denied_and_made': { kind: 'step', type: 'text', description: 'Of an alignment or calibration that is said to be not required, or of a sensor that is said not to be fitted: what stands beside it and tells that it was made.' },
   'step.values_from': { kind: 'step', type: 'word', words: ['this vehicle', 'another vehicle', 'not told'], description: 'Where the values are specified: a cited reference that covers this vehicle, one that covers another, or nothing that tells.' },
   'step.calibration_short': { kind: 'step', type: 'text', description: 'What is not written of a calibration that was passed, of a sensor that looks out of the vehicle: static or dynamic, the maker’s page, tank and load, tyre pressures, the level floor (not of a dynamic one), the result document.' },
   'step.too_late_for': { kind: 'step', type: 'text', description: 'What a hold point was to come before and is dated after.' },
-  'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: the parts that whoever releases them joined in.' },
+  'step.by_who_did_it': { kind: 'step', type: 'text', description: 'Of a hold point, or the release of the structure: who releases it and did the work, with the parts where the step names none.' },
   'step.tool_narrow': { kind: 'step', type: 'text', description: 'The words for a scan tool that say that it reads the engine alone, or is a simple reader of codes.' },
   'step.tool_stated': { kind: 'step', type: 'yes-no', alwaysKnown: true, description: 'Whether a scan that was made says by which tool and software; yes of every other step.' },
   'step.waived_after': { kind: 'step', type: 'text', description: 'What sets the wheels, or carries what does, and was loosened, joined in or pulled, where the wheel alignment is said not to be required.' },
   'step.by_author': { kind: 'step', type: 'yes-no', description: 'Whether who wrote the plan releases it, of a hold point or of the structure.' },
+  'step.lamps_without_code': { kind: 'step', type: 'text', description: 'Lamps of restraints, brakes, steering or traction voltage that were lit as the vehicle came, of whose system the first scan lists no code and says nothing.' },
   'step.lamps_lit': { kind: 'step', type: 'text', description: 'Warning lamps of restraints, brakes, steering or traction battery that are lit at release, by their system or by what they are called.' },
   'step.lamps_unexplained': { kind: 'step', type: 'text', description: 'Other warning lamps that are lit at release and that nobody explains.' },
   'step.coolant': { kind: 'step', type: 'word', words: ['tight', 'leaks', 'not opened', 'air-cooled'], synonyms: { 'air cooled': 'air-cooled', 'air': 'air-cooled', 'no coolant': 'air-cooled', 'passed': 'tight', 'ok': 'tight', 'no leak': 'tight', 'leaking': 'leaks', 'failed': 'leaks', 'untouched': 'not opened' }, description: 'How the cooling of the traction battery came out of its leak test at re-commissioning.' },

@@ -28,7 +28,7 @@ export const troubleWords: readonly TroubleWords[] = [
   },
   {
     gate: ['torch', 'heated', 'warmed', 'heat gun', 'red hot', 'glow', 'flame'],
-    says: /\b(?:torch(?:ed)?|heated|warmed|heat gun|red hot|glowing|flame)\b/i,
+    says: /\b(?:torch(?:ed)?|heated|warmed|heat gun|red hot|glowing|flame(?!-free))\b/i,
     harmless:
       /\b(?:adhesive|sealant|sealer|primer|foam|wax|paint|cartridge|engine)\b|\bheated (?:\w+ )?(?:seat|windscreen|window|glass|mirror|washer|screen)/i,
     mended: false,
@@ -89,7 +89,7 @@ export const troubleWords: readonly TroubleWords[] = [
   },
   {
     gate: ['salvage', 'scrap', 'breaker', 'second-hand', 'used part'],
-    says: /\b(?:salvage|scrap ?yard|breaker(?:['’]?s)?(?: yard)?|second-hand|used part)\b/i,
+    says: /\b(?:salvage|scrap ?yard|breaker(?:['’]?s)?(?: yard)?|second-hand|used parts?(?! of))\b/i,
     mended: true,
     where: 'new parts',
   },
