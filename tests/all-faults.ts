@@ -15,9 +15,9 @@ import { faultsOfMakingSafe } from './faults-of-making-safe.ts';
 import { faultsOfMeasuring } from './faults-of-measuring.ts';
 import { faultsOfOwnWords } from './faults-of-own-words.ts';
 import { faultsOfPapers } from './faults-of-papers.ts';
-import { faultsOfPlainWords } from './faults-of-plain-words.ts';
 import { faultsOfPeopleAndCodes } from './faults-of-people-and-codes.ts';
 import { faultsOfPreparing } from './faults-of-preparing.ts';
+import { faultsOfPlainWords } from './faults-of-plain-words.ts';
 import { faultsOfProcess } from './faults-of-process.ts';
 import { faultsOfReadiness } from './faults-of-readiness.ts';
 import { faultsOfRecords } from './faults-of-records.ts';
@@ -68,6 +68,6 @@ export const allFaults: readonly Fault[] = [
   ...faultsOfProcess,
   ...faultsOfPreparing,
   ...faultsOfReadiness,
-  ...faultsOfPlainWords,
   ...faultsOfContradictions,
+  ...faultsOfPlainWords,
 ];
