@@ -70,7 +70,7 @@ export const troubleWords: readonly TroubleWords[] = [
   {
     gate: ['bolt', 'screw', 'rivet'],
     says: /\b(?:bolts?|screws?|(?:blind|pop) rivets?)\b.*\b(?:(?:instead of|in place of) (?:the |a |two |some )?(?:\w+ )?(?:rivets?|welds?|spots?|plugs?)|in (?:its|their) place)\b/i,
-    harmless: /\b(?:old|same|worn) (?:bolt|screw)s?\b|\bby (?:the )?(?:page|maker|procedure|p\.)/i,
+    harmless: /\b(?:old|same|worn) (?:bolt|screw)s?\b|\bby (?:the )?(?:page|maker|procedure|p)\b/i,
     mended: false,
     where: 'anywhere',
   },
