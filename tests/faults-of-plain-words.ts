@@ -95,6 +95,20 @@ export const faultsOfPlainWords: readonly Fault[] = [
     rule: 'note-tells-of-trouble',
     on: 'note: "Hole',
   },
+  ...[
+    'Bolts set in place of two rivets.',
+    'Hole for the old belt closed with a plate.',
+    'Bush is from the salvage yard, owner wanted it cheap.',
+    'Hairline crack beside the mount, dressed with a file.',
+    'Calibration of the wrench expired in May.',
+  ].map((text): Fault => ({
+    ...hold,
+    plan: wholeJob,
+    name: `a note: ${text}`,
+    changes: [linkNote(text)],
+    rule: 'note-tells-of-trouble',
+    on: `note: "${text}`,
+  })),
   {
     ...hold,
     plan: batteryOut,

@@ -47,6 +47,13 @@ const nearMisses: readonly NearMiss[] = [
     wholeJob,
     [linkNote('Looked for cracks: none. Old bolt replaced by a new one in its place.')],
   ],
+  ...[
+    'New bolts in place of the old ones.',
+    'The torch was not used; pressed out cold.',
+    'Moved the harness aside to fit the gun.',
+    'Dented heat shield replaced.',
+    'Blind rivets instead of spots by p. 12.',
+  ].map((text): NearMiss => [`a note: ${text}`, wholeJob, [linkNote(text)]]),
   [
     'nothing supersedes it',
     batteryOut,

@@ -56,7 +56,8 @@ function tellsOfTrouble(survey: Survey, { at, text }: Note): boolean {
 /** Denied is what stands behind the word that denies; "cracks: none" denies it after. What is only looked for is not told of. */
 const deniedBefore =
   /\b(?:no|not|none|nothing|never|neither|nor|without|free of|if|whether|should|(?:check(?:ed)?|look(?:ed)?|tested) for|against)\b/i;
-const deniedAfter = /(?::\s*(?:none|no|nil)\b|\bnone\b|\bnowhere\b|\bno longer\b|\bany ?more\b)/i;
+const deniedAfter =
+  /(?::\s*(?:none|no|nil)\b|\bnone\b|\bnowhere\b|\bno longer\b|\bany ?more\b|\bnot (?:used|needed)\b)/i;
 
 function saysSo(clause: string, { says, harmless }: TroubleWords): boolean {
   const match = says.exec(clause);

@@ -28,7 +28,7 @@ export const troubleWords: readonly TroubleWords[] = [
   },
   {
     gate: ['torch', 'heated', 'warmed', 'heat gun', 'red hot', 'glow', 'flame'],
-    says: /\b(?:torch(?:ed)?|heated|warmed|heat gun|red hot|glowing|flame)\b/i,
+    says: /\b(?:torch(?:ed)?|heated|warmed|heat gun|red hot|glowing|flame(?!-free))\b/i,
     harmless:
       /\b(?:adhesive|sealant|sealer|primer|foam|wax|paint|cartridge|engine)\b|\bheated (?:\w+ )?(?:seat|windscreen|window|glass|mirror|washer|screen)/i,
     mended: false,
@@ -70,7 +70,7 @@ export const troubleWords: readonly TroubleWords[] = [
   {
     gate: ['bolt', 'screw', 'rivet'],
     says: /\b(?:bolts?|screws?|(?:blind|pop) rivets?)\b.*\b(?:(?:instead of|in place of) (?:the |a |two |some )?(?:\w+ )?(?:rivets?|welds?|spots?|plugs?)|in (?:its|their) place)\b/i,
-    harmless: /\b(?:old|same|worn) (?:bolt|screw)s?\b|\bby (?:the )?(?:page|maker|procedure|p\.)/i,
+    harmless: /\b(?:old|same|worn) (?:bolt|screw)s?\b|\bby (?:the )?(?:page|maker|procedure|p)\b/i,
     mended: false,
     where: 'anywhere',
   },
@@ -89,7 +89,7 @@ export const troubleWords: readonly TroubleWords[] = [
   },
   {
     gate: ['salvage', 'scrap', 'breaker', 'second-hand', 'used part'],
-    says: /\b(?:salvage|scrap ?yard|breaker(?:['’]?s)?(?: yard)?|second-hand|used part)\b/i,
+    says: /\b(?:salvage|scrap ?yard|breaker(?:['’]?s)?(?: yard)?|second-hand|used parts?(?! of))\b/i,
     mended: true,
     where: 'new parts',
   },
